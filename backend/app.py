@@ -1,0 +1,115 @@
+"""The Flask app: the page's files and one thin route per kind of request to the core."""
+
+import os
+from collections.abc import Mapping
+from importlib.metadata import version
+from pathlib import Path
+from typing import Any
+
+import jointwise.dist
+import msgspec
+from flask import Flask, Response, abort, request, send_from_directory
+from werkzeug.exceptions import MethodNotAllowed
+
+from jointwise.backend import settings
+from jointwise.backend.fields import request_body
+from jointwise.backend.openapi import document
+from jointwise.backend.problem import answer
+from jointwise.calc.operations import OPERATIONS, Operation, call
+
+__all__ = ["create_app"]
+
+JSON = "application/json"
+START = "index.html"
+
+# `importlib.resources` can't open a package without a module when it is installed for editing
+BUILT_PAGE = Path(jointwise.dist.__path__[0]) / "site"
+
+CONTENT_POLICY = {
+    "default-src": "'self'",
+    "script-src": "'self'",
+    "style-src": "'self' 'unsafe-inline'",  # Plotly writes its styles into the page
+    "img-src": "'self' data: blob:",
+    "connect-src": "'self'",
+    "base-uri": "'none'",
+    "form-action": "'none'",
+    "frame-ancestors": "'none'",
+}
+
+HEADERS = {
+    "Content-Security-Policy": "; ".join(f"{name} {value}" for name, value in CONTENT_POLICY.items()),
+    "X-Content-Type-Options": "nosniff",
+    "Referrer-Policy": "no-referrer",
+    "Permissions-Policy": "camera=(), geolocation=(), microphone=(), payment=(), usb=()",
+    "Cross-Origin-Opener-Policy": "same-origin",
+}
+
+
+def create_app(config: Mapping[str, Any] | None = None) -> Flask:
+    """The app, with settings from `config` (names of `settings.Settings`) before the environment's.
+
+    Raises InputError when a setting is out of range.
+    """
+    app = Flask(__name__, static_folder=None)
+    chosen = settings.read(os.environ, config or {})
+    app.config["JOINTWISE"] = chosen
+    app.config["MAX_CONTENT_LENGTH"] = chosen.max_body_bytes
+    app.register_error_handler(Exception, answer)
+    page = Path(chosen.page_folder).absolute() if chosen.page_folder else BUILT_PAGE
+    openapi = msgspec.json.encode(document())
+    health = msgspec.json.encode({"status": "ok", "version": version("jointwise")})
+
+    @app.after_request
+    def secure(response: Response) -> Response:
+        response.headers.update(HEADERS)
+        response.headers.setdefault("Cache-Control", "no-store")
+        return response
+
+    @app.get("/")
+    def start() -> Response:
+        if not (page / START).is_file():
+            abort(503, "The page has not been built yet; the interface under /api/v1/ works without it.")
+        return page_file(START)
+
+    @app.get("/<path:name>")
+    def page_file(name: str) -> Response:
+        return send_from_directory(page, name)
+
+    @app.post("/api/v1/<name>")
+    def post(name: str) -> Response:
+        operation = _operation(name)
+        if request.mimetype != JSON:
+            abort(415, f"The body is {request.mimetype or 'of no stated type'}; allowed: {JSON}.")
+        return Response(call(operation.name, request.get_data()), mimetype=JSON)
+
+    @app.get("/api/v1/<name>")
+    def get(name: str) -> Response:
+        operation = _operation(name)
+        if not operation.cacheable:
+            raise MethodNotAllowed(["POST"])
+        body = request_body(operation.request, request.args.to_dict(flat=False))
+        return _cached(call(operation.name, body))
+
+    @app.get("/api/v1/openapi.json")
+    def describe() -> Response:
+        return _cached(openapi)
+
+    @app.get("/api/v1/health")
+    def report_health() -> Response:
+        return Response(health, mimetype=JSON)
+
+    def _cached(body: bytes) -> Response:
+        response = Response(body, mimetype=JSON)
+        response.cache_control.public = True
+        response.cache_control.max_age = chosen.cache_seconds
+        response.add_etag()
+        return response.make_conditional(request)
+
+    return app
+
+
+def _operation(name: str) -> Operation:
+    try:
+        return OPERATIONS[name]
+    except KeyError:
+        abort(404, f"There is no operation {name!r}; allowed: {', '.join(OPERATIONS)}.")

@@ -1,0 +1,118 @@
+"""The command line: serve the page, or print a matrix or a cell."""
+
+from collections.abc import Mapping
+from typing import Any
+
+import click
+import msgspec
+import waitress
+from msgspec import Struct
+
+from jointwise.backend import tables
+from jointwise.backend.app import create_app
+from jointwise.backend.fields import Field, fields, request_body
+from jointwise.backend.settings import Settings, environment_name
+from jointwise.calc.operations import OPERATIONS, InputError, call
+
+__all__ = ["main"]
+
+
+class Refused(click.ClickException):
+    """Input that can't be taken: one sentence, and the exit code of a usage error."""
+
+    exit_code = 2
+
+
+class Commands(click.Group):
+    """A group whose commands may let the core's refusals through."""
+
+    def invoke(self, ctx: click.Context) -> Any:
+        try:
+            return super().invoke(ctx)
+        except InputError as error:
+            raise Refused(str(error)) from error
+
+
+def _options(struct: type[Struct], from_environment: bool = False) -> list[click.Parameter]:
+    """An option for every field; its text goes on as typed, so that one place judges it."""
+    return [_option(field, from_environment) for field in fields(struct).values()]
+
+
+def _option(field: Field, from_environment: bool) -> click.Option:
+    name = field.name.replace("_", "-")
+    known_default = field.default not in (msgspec.NODEFAULT, None, "", [])
+    parts = (
+        field.description,
+        f"{field.allowed} {field.unit}".strip(),
+        f"default {tables.plain(field.default)}" if known_default else "",
+        f"or set {environment_name(field.name)}" if from_environment else "",
+    )
+    words = "; ".join(part for part in parts if part)
+    if field.type is bool:
+        return click.Option([f"--{name}/--no-{name}", field.name], default=None, help=words)
+    metavar = {str: "TEXT", float: "NUMBER", int: "WHOLE"}[field.type]
+    return click.Option([f"--{name}", field.name], metavar=f"{metavar},..." if field.many else metavar, help=words)
+
+
+def _given(options: Mapping[str, Any]) -> dict[str, str]:
+    """The options that were typed, as the texts they were typed as."""
+    return {name: tables.plain(value) for name, value in options.items() if value is not None}
+
+
+def _ask(name: str, options: Mapping[str, Any]) -> bytes:
+    texts = {field: [text] for field, text in _given(options).items()}
+    return call(name, request_body(OPERATIONS[name].request, texts))
+
+
+def _result(name: str, answer: bytes) -> Any:
+    return msgspec.json.decode(answer, type=OPERATIONS[name].result)
+
+
+@click.group(cls=Commands)
+@click.version_option(package_name="jointwise")
+def main() -> None:
+    """Power through coaxial joints: margins, losses and derivations."""
+
+
+@main.command(params=_options(Settings, from_environment=True))
+def serve(**options: Any) -> None:
+    """Serve the page and the interface under /api/v1/."""
+    app = create_app(_given(options))
+    chosen: Settings = app.config["JOINTWISE"]
+    try:
+        server = waitress.create_server(
+            app,
+            host=chosen.host,
+            port=chosen.port,
+            threads=chosen.threads,
+            max_request_body_size=chosen.max_unread_bytes,
+        )
+    except (OSError, ValueError) as error:
+        raise click.ClickException(f"Can't listen on {chosen.host} port {chosen.port}: {error}.") from error
+    server.print_listen("Jointwise answers at http://{}:{}/ until you press Ctrl-C.")
+    server.run()
+
+
+@main.command(params=_options(OPERATIONS["matrix"].request))
+@click.option("--show-power", type=float, metavar="NUMBER", help="Which of the powers the table shows; W")
+@click.option("--json", "as_json", is_flag=True, help="Print the whole answer as JSON")
+def matrix(show_power: float | None, as_json: bool, **options: Any) -> None:
+    """Print the margins of the families on the bands, in dB."""
+    answer = _ask("matrix", options)
+    click.echo(answer if as_json else tables.matrix(_result("matrix", answer), show_power))
+
+
+@main.command(params=_options(OPERATIONS["cell"].request))
+@click.option("--json", "as_json", is_flag=True, help="Print the whole answer as JSON")
+def cell(as_json: bool, **options: Any) -> None:
+    """Print one cell with everything it was computed from."""
+    answer = _ask("cell", options)
+    if as_json:
+        click.echo(answer)
+        return
+    catalogue = _result("catalogue", call("catalogue", b"{}"))
+    click.echo(tables.cell(_result("cell", answer), catalogue))
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,106 @@
+"""The catalogue: interface families, bands, modes, materials and their sources, read from TOML.
+
+`catalogue()` reads and checks everything once. A value that names a source or
+material the catalogue does not hold is refused at that moment, by name.
+"""
+
+from functools import lru_cache
+from importlib.resources import files
+from typing import TypeVar
+
+import msgspec
+
+from jointwise.calc.catalogue.schema import (
+    Assumption,
+    Band,
+    CableDielectric,
+    Condition,
+    Interface,
+    Material,
+    Mode,
+    Source,
+)
+
+__all__ = ["Catalogue", "catalogue"]
+
+Entry = TypeVar("Entry")
+
+
+class Catalogue(msgspec.Struct, frozen=True):
+    """All tables by id, in the order they are shown."""
+
+    interfaces: dict[str, Interface]
+    bands: dict[str, Band]
+    modes: dict[str, Mode]
+    materials: dict[str, Material]
+    cable_dielectrics: dict[str, CableDielectric]
+    conditions: dict[str, Condition]
+    assumptions: dict[str, Assumption]
+    sources: dict[str, Source]
+
+
+@lru_cache(maxsize=1)
+def catalogue() -> Catalogue:
+    """Read and check the catalogue. Raises ValueError naming the entry that does not hold together."""
+    folder = files(__package__)
+    interfaces = [
+        msgspec.toml.decode(path.read_bytes(), type=Interface)
+        for path in (folder / "interfaces").iterdir()
+        if path.name.endswith(".toml")
+    ]
+    read = Catalogue(
+        interfaces=_by_id(sorted(interfaces, key=lambda interface: interface.order)),
+        bands=_table("bands", "band", Band),
+        modes=_table("modes", "mode", Mode),
+        materials=_table("materials", "material", Material),
+        cable_dielectrics=_table("cable_dielectrics", "cable_dielectric", CableDielectric),
+        conditions=_table("conditions", "condition", Condition),
+        assumptions=_table("assumptions", "assumption", Assumption),
+        sources=_table("sources", "source", Source),
+    )
+    _check(read)
+    return read
+
+
+def _table(file: str, key: str, entry: type[Entry]) -> dict[str, Entry]:
+    text = (files(__package__) / f"{file}.toml").read_bytes()
+    return _by_id(msgspec.toml.decode(text, type=dict[str, list[entry]])[key])
+
+
+def _by_id(entries: list[Entry]) -> dict[str, Entry]:
+    table = {entry.id: entry for entry in entries}
+    if len(table) != len(entries):
+        raise ValueError(f"two {type(entries[0]).__name__} entries have the same id")
+    return table
+
+
+def _check(read: Catalogue) -> None:
+    for table in (read.interfaces, read.bands, read.modes, read.materials, read.cable_dielectrics):
+        for entry in table.values():
+            for source in _sources_in(entry):
+                if source not in read.sources:
+                    raise ValueError(f"{entry.id}: source {source!r} is not in sources.toml")
+    for interface in read.interfaces.values():
+        named = (
+            interface.dielectric,
+            interface.bead_material,
+            interface.inner_plating,
+            interface.outer_plating,
+        )
+        for label in named:
+            if label.value not in read.materials:
+                raise ValueError(f"{interface.id}: material {label.value!r} is not in materials.toml")
+        for hazard in interface.hazards:
+            if hazard.family not in read.interfaces:
+                raise ValueError(f"{interface.id}: hazard names the unknown family {hazard.family!r}")
+
+
+def _sources_in(value: object) -> list[str]:
+    if isinstance(value, (list, tuple)):
+        return [source for item in value for source in _sources_in(item)]
+    if isinstance(value, dict):
+        return [source for item in value.values() for source in _sources_in(item)]
+    if not isinstance(value, msgspec.Struct):
+        return []
+    own = [value.source] if hasattr(value, "source") else []
+    return own + [source for name in value.__struct_fields__ for source in _sources_in(getattr(value, name))]

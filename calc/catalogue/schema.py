@@ -1,0 +1,238 @@
+"""The shape of the catalogue: every value with its source and kind.
+
+A field's unit stands here, once, and travels with the value in every answer.
+An `Interval` holds the lowest and the highest credible figure; where only one
+figure is known both ends repeat it.
+"""
+
+from typing import Annotated, Literal
+
+from msgspec import Meta, Struct, field
+
+__all__ = [
+    "Assumption",
+    "Band",
+    "BandEdges",
+    "CableDielectric",
+    "Condition",
+    "Hazard",
+    "Interface",
+    "Interval",
+    "Label",
+    "Material",
+    "Mode",
+    "PowerRating",
+    "Quantity",
+    "Source",
+]
+
+Kind = Literal["standard", "datasheet", "handbook", "common practice", "memory"]
+Id = Annotated[str, Meta(pattern="^[a-z0-9_]+$", max_length=40)]
+
+
+class Quantity(Struct, forbid_unknown_fields=True, frozen=True):
+    """One number with where it comes from."""
+
+    value: float
+    source: str
+    kind: Kind
+    note: str = ""
+
+
+class Interval(Struct, forbid_unknown_fields=True, frozen=True):
+    """The lowest and the highest credible figure, each with its source."""
+
+    low: Quantity
+    high: Quantity
+
+
+class Label(Struct, forbid_unknown_fields=True, frozen=True):
+    """One word or phrase with where it comes from."""
+
+    value: str
+    source: str
+    kind: Kind
+    note: str = ""
+
+
+class PowerRating(Struct, forbid_unknown_fields=True, frozen=True):
+    """An average-power rating together with the conditions it holds under."""
+
+    power_w: Annotated[float, Meta(gt=0)]
+    frequency_hz: Annotated[float, Meta(gt=0)]
+    ambient_temperature_c: float
+    contact_temperature_c: float
+    altitude_m: float
+    source: str
+    kind: Kind
+    note: str = ""
+
+
+class PowerRatings(Struct, forbid_unknown_fields=True, frozen=True):
+    """The most cautious and the most generous credible rating."""
+
+    low: PowerRating
+    high: PowerRating
+
+
+class Section(Struct, forbid_unknown_fields=True, frozen=True):
+    """A mated pair without constant impedance, as a short line section."""
+
+    impedance_ohm: Interval
+    electrical_length_m: Interval
+
+
+class VswrLimit(Struct, forbid_unknown_fields=True, frozen=True):
+    """The greatest VSWR allowed: at_dc + slope_per_hz * frequency."""
+
+    at_dc: Quantity
+    slope_per_hz: Quantity
+
+
+class InsertionLoss(Struct, forbid_unknown_fields=True, frozen=True):
+    """The guaranteed loss of a mated pair, reflection included, growing with the square root of frequency."""
+
+    loss_db: Quantity
+    at_frequency_hz: Annotated[float, Meta(gt=0)]
+
+
+class Hazard(Struct, forbid_unknown_fields=True, frozen=True):
+    """A near relative that must not, or only with care, be mated with this family."""
+
+    family: Id
+    text: str
+    source: str
+    kind: Kind
+
+
+def Unit(unit: str) -> Meta:  # noqa: N802  (reads as a word in the fields below)
+    """The unit that travels with a field."""
+    return Meta(extra={"unit": unit})
+
+
+
+class Interface(Struct, forbid_unknown_fields=True, frozen=True):
+    """One interface family; geometry is that of the mating plane."""
+
+    id: Id
+    name: str
+    order: int
+    summary: str
+    also_called: list[str]
+
+    nominal_impedance_ohm: Annotated[Quantity, Unit("Ω")]
+    constant_impedance: bool
+    inner_diameter_m: Annotated[Quantity, Unit("m")]
+    outer_diameter_m: Annotated[Quantity, Unit("m")]
+    dielectric: Label
+    section_length_m: Annotated[Quantity, Unit("m")]
+    bead_length_m: Annotated[Quantity, Unit("m")]
+    bead_material: Label
+    body_diameter_m: Annotated[Quantity, Unit("m")]
+    body_length_m: Annotated[Quantity, Unit("m")]
+    inner_plating: Label
+    outer_plating: Label
+
+    rated_frequency_hz: Annotated[Interval, Unit("Hz")]
+    vswr_limit: VswrLimit
+    vswr_typical: Annotated[Quantity, Unit("1")]
+    insertion_loss: InsertionLoss
+
+    working_voltage_rms_v: Annotated[Interval, Unit("V")]
+    proof_voltage_rms_v: Annotated[Interval, Unit("V")]
+    altitude_voltage_rms_v: Annotated[Quantity, Unit("V")]
+    centre_contact_resistance_ohm: Annotated[Interval, Unit("Ω")]
+    outer_contact_resistance_ohm: Annotated[Interval, Unit("Ω")]
+    average_power: PowerRatings
+    lowest_temperature_c: Annotated[Quantity, Unit("°C")]
+    highest_temperature_c: Annotated[Quantity, Unit("°C")]
+    thermal_time_constant_s: Annotated[Interval, Unit("s")]
+
+    durability_matings: Annotated[Interval, Unit("matings")]
+    coupling: Label
+    coupling_torque_nm: Annotated[Interval, Unit("N·m")]
+    sealing_mated: Label
+    exposure_mated: Literal["indoor", "sheltered", "exposed", "immersed"]
+    vibration: Label
+    cable_diameter_m: Annotated[Interval, Unit("m")]
+    cable_conductor_area_m2: Annotated[Quantity, Unit("m²")]
+    gender: Label
+    receive_only: bool
+    receive_only_reason: str = ""
+    hazards: list[Hazard] = field(default_factory=list)
+    section: Section | None = None
+
+
+class BandEdges(Struct, forbid_unknown_fields=True, frozen=True):
+    """Band edges in one ITU Region."""
+
+    low_hz: float
+    high_hz: float
+    source: str
+    kind: Kind
+    note: str = ""
+
+
+class Band(Struct, forbid_unknown_fields=True, frozen=True):
+    """An amateur band; a Region without an allocation is left out of `regions`."""
+
+    id: Id
+    name: str
+    regions: dict[str, BandEdges]
+
+
+class Mode(Struct, forbid_unknown_fields=True, frozen=True):
+    """An emission mode: mean over peak power while keyed, and the rhythm of its overs."""
+
+    id: Id
+    name: str
+    duty_factor: Quantity
+    on_time_s: Quantity | None = None
+    off_time_s: Quantity | None = None
+    note: str = ""
+
+
+class Material(Struct, forbid_unknown_fields=True, frozen=True):
+    """A conductor (conductivity, permeability) or a dielectric (permittivity, loss, heat conduction)."""
+
+    id: Id
+    name: str
+    conductivity_s_per_m: Annotated[Quantity | None, Unit("S/m")] = None
+    relative_permeability: Annotated[Quantity | None, Unit("1")] = None
+    relative_permittivity: Annotated[Quantity | None, Unit("1")] = None
+    loss_tangent: Annotated[Quantity | None, Unit("1")] = None
+    thermal_conductivity_w_per_m_k: Annotated[Quantity | None, Unit("W/(m·K)")] = None
+
+
+class CableDielectric(Struct, forbid_unknown_fields=True, frozen=True):
+    """Cable insulation and the hottest its centre conductor may get."""
+
+    id: Id
+    name: str
+    highest_temperature_c: Annotated[Quantity, Unit("°C")]
+
+
+class Condition(Struct, forbid_unknown_fields=True, frozen=True):
+    """State of the contacts and the resistance it adds at the centre contact."""
+
+    id: Id
+    name: str
+    added_resistance_ohm: Annotated[Quantity, Unit("Ω")]
+
+
+class Source(Struct, forbid_unknown_fields=True, frozen=True):
+    """Where a value or a formula comes from, and how it was seen."""
+
+    id: str
+    title: str
+    seen: Literal["read", "as quoted", "from memory", "computed"]
+    address: str = ""
+
+
+class Assumption(Struct, forbid_unknown_fields=True, frozen=True):
+    """A number the physics needs beside the interface itself."""
+
+    id: Id
+    name: str
+    unit: str
+    quantity: Quantity

@@ -1,0 +1,32 @@
+"""Physical constants, frozen here so that every home of the core has the same digits.
+
+CODATA 2018 and the ICAO standard atmosphere (Doc 7488/3), as printed there.
+"""
+
+from typing import NamedTuple
+
+__all__ = ["CONSTANTS", "Constant", "EPSILON_0", "ETA_0", "C_0", "MU_0", "SIGMA_SB", "ZERO_CELSIUS_K"]
+
+
+class Constant(NamedTuple):
+    """A constant as it appears in a declared equation."""
+
+    value: float
+    unit: str
+    meaning: str
+
+
+C_0 = 299_792_458.0  # m/s, exact
+MU_0 = 1.25663706212e-6  # H/m
+EPSILON_0 = 8.8541878128e-12  # F/m
+ETA_0 = 376.730313668  # Ω
+SIGMA_SB = 5.670374419e-8  # W/(m²·K⁴)
+ZERO_CELSIUS_K = 273.15  # K, exact
+
+CONSTANTS = {
+    "c_0": Constant(C_0, "m/s", "speed of light in vacuum"),
+    "mu_0": Constant(MU_0, "H/m", "magnetic constant"),
+    "epsilon_0": Constant(EPSILON_0, "F/m", "electric constant"),
+    "eta_0": Constant(ETA_0, "Ω", "impedance of free space"),
+    "sigma_SB": Constant(SIGMA_SB, "W/(m²·K⁴)", "Stefan-Boltzmann constant"),
+}

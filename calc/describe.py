@@ -1,0 +1,145 @@
+"""The catalogue as an answer: data sheets, tables, formulas with MathML, and sources."""
+
+from functools import lru_cache
+from importlib.resources import files
+
+import msgspec
+
+import jointwise.calc.formulas  # noqa: F401  (registers every formula)
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue.schema import Interface, Interval, Label, PowerRatings, Quantity
+from jointwise.calc.cautions import CAUTIONS
+from jointwise.calc.formula import FORMULAS
+from jointwise.calc.requests import CatalogueRequest
+from jointwise.calc.results import (
+    CatalogueResult,
+    DataSheet,
+    DataValue,
+    FormulaSheet,
+    HazardText,
+    SymbolSheet,
+)
+
+__all__ = ["describe"]
+
+
+@lru_cache(maxsize=1)
+def describe(request: CatalogueRequest) -> CatalogueResult:
+    """Everything the catalogue holds, ready to show."""
+    tables = catalogue()
+    return CatalogueResult(
+        families=[_sheet(interface) for interface in tables.interfaces.values()],
+        bands=list(tables.bands.values()),
+        modes=list(tables.modes.values()),
+        cable_dielectrics=list(tables.cable_dielectrics.values()),
+        conditions=list(tables.conditions.values()),
+        formulas=_formulas(),
+        sources=list(tables.sources.values()),
+        cautions=CAUTIONS,
+    )
+
+
+def _formulas() -> list[FormulaSheet]:
+    mathml = msgspec.json.decode((files("jointwise.calc.catalogue") / "mathml.json").read_bytes())
+    return [
+        FormulaSheet(
+            id=formula.id,
+            title=formula.title,
+            equation=formula.equation,
+            mathml=mathml[formula.id],
+            symbols=[
+                SymbolSheet(name, symbol.meaning, symbol.unit) for name, symbol in formula.symbols.items()
+            ],
+            validity=formula.validity,
+            source=formula.source,
+        )
+        for formula in FORMULAS.values()
+    ]
+
+
+def _sheet(interface: Interface) -> DataSheet:
+    return DataSheet(
+        id=interface.id,
+        name=interface.name,
+        summary=interface.summary,
+        also_called=interface.also_called,
+        values=_values(interface),
+        hazards=[HazardText(h.family, h.text, h.source, h.kind) for h in interface.hazards],
+    )
+
+
+def _values(interface: Interface) -> list[DataValue]:
+    shown = []
+    for field in msgspec.structs.fields(Interface):
+        value = getattr(interface, field.name)
+        unit = _unit(field.type)
+        if isinstance(value, (Quantity, Label)):
+            shown.append(_value(field.name, unit, value, value))
+        elif isinstance(value, Interval):
+            shown.append(_value(field.name, unit, value.low, value.high))
+        elif isinstance(value, PowerRatings):
+            shown.append(_rating(value))
+    limit, loss = interface.vswr_limit, interface.insertion_loss
+    shown.append(_value("vswr_limit_at_dc", "1", limit.at_dc, limit.at_dc))
+    shown.append(_value("vswr_limit_growth", "1/Hz", limit.slope_per_hz, limit.slope_per_hz))
+    shown.append(_value(f"insertion_loss_limit_at_{loss.at_frequency_hz / 1e9:g}_ghz", "dB", loss.loss_db, loss.loss_db))
+    if interface.section is not None:
+        section = interface.section
+        shown.append(_value("section_impedance", "Ω", section.impedance_ohm.low, section.impedance_ohm.high))
+        length = section.electrical_length_m
+        shown.append(_value("section_electrical_length", "m", length.low, length.high))
+    return shown
+
+
+def _rating(ratings: PowerRatings) -> DataValue:
+    ends = (ratings.low, ratings.high)
+    conditions = [
+        f"{end.power_w:g} W at {end.frequency_hz / 1e6:g} MHz, air {end.ambient_temperature_c:g} °C,"
+        f" contact {end.contact_temperature_c:g} °C, {end.altitude_m:g} m"
+        for end in ends
+    ]
+    notes = [end.note for end in ends if end.note]
+    return DataValue(
+        field="average_power",
+        name="Average power",
+        unit="",
+        low=conditions[0],
+        high=conditions[1],
+        sources=_distinct(end.source for end in ends),
+        kinds=_distinct(end.kind for end in ends),
+        note=" ".join(_distinct(notes)),
+    )
+
+
+def _value(field: str, unit: str, low: Quantity | Label, high: Quantity | Label) -> DataValue:
+    return DataValue(
+        field=field,
+        name=_name(field),
+        unit=unit,
+        low=low.value,
+        high=high.value,
+        sources=_distinct((low.source, high.source)),
+        kinds=_distinct((low.kind, high.kind)),
+        note=" ".join(_distinct(note for note in (low.note, high.note) if note)),
+    )
+
+
+def _distinct(words) -> list[str]:
+    return list(dict.fromkeys(words))
+
+
+_UNIT_SUFFIXES = ("_ohm", "_m2", "_m", "_hz", "_rms_v", "_c", "_s", "_nm", "_matings", "_db")
+
+
+def _name(field: str) -> str:
+    """The field's name in words, without the unit that stands beside the value."""
+    stem = next((field.removesuffix(suffix) for suffix in _UNIT_SUFFIXES if field.endswith(suffix)), field)
+    words = stem.replace("_", " ")
+    rms = ", rms" if field.endswith("_rms_v") else ""
+    return words[0].upper() + words[1:].replace("vswr", "VSWR") + rms
+
+
+def _unit(annotation) -> str:
+    for meta in getattr(annotation, "__metadata__", ()):
+        return meta.extra["unit"]
+    return ""

@@ -1,0 +1,38 @@
+"""Refusing bad input: one sentence that names the field, the value and what is allowed."""
+
+from collections.abc import Mapping
+from typing import TypeVar
+
+import msgspec
+
+__all__ = ["InputError", "known"]
+
+Entry = TypeVar("Entry")
+
+SHOWN_CHARACTERS = 60  # longest value repeated to the user
+
+
+class InputError(ValueError):
+    """A request that can't be answered as it stands.
+
+    `field` is the path in the request, `value` what was received as short JSON
+    text, `allowed` what may stand there; `str()` is the sentence for the user.
+    """
+
+    def __init__(self, field: str, value: object, allowed: str) -> None:
+        self.field = field
+        self.value = _short(value)
+        self.allowed = allowed
+        super().__init__(f"{field} is {self.value}; allowed: {allowed}.")
+
+
+def known(field: str, name: str, table: Mapping[str, Entry]) -> Entry:
+    """The entry of a catalogue table. Raises InputError naming the field when there is none."""
+    if name not in table:
+        raise InputError(field, name, f"one of {', '.join(table)}")
+    return table[name]
+
+
+def _short(value: object) -> str:
+    text = msgspec.json.encode(value).decode()
+    return text if len(text) <= SHOWN_CHARACTERS else f"{text[: SHOWN_CHARACTERS - 1]}…"

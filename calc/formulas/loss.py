@@ -1,0 +1,123 @@
+"""What share of the power a mated pair turns into heat, by cause, and the loss in decibels."""
+
+import numpy as np
+
+from jointwise.calc.constants import C_0
+from jointwise.calc.formula import formula
+
+__all__ = [
+    "conductor_share",
+    "contact_share",
+    "dielectric_share",
+    "dissipated_share",
+    "dissipative_loss",
+    "guaranteed_loss",
+    "mismatch_loss",
+]
+
+_Z_0 = ("impedance of the line", "Ω")
+_SHARE = "share of the power of a matched wave"
+
+
+@formula(
+    title="Share lost in the conductors",
+    equation="a_c = R_m*l/Z_0",
+    symbols={
+        "a_c": (f"{_SHARE} lost to skin effect", "1"),
+        "R_m": ("series resistance per metre", "Ω/m"),
+        "l": ("length of the mated section", "m"),
+        "Z_0": _Z_0,
+    },
+    validity="section much shorter than a wavelength of loss: a_c << 1",
+    source="pozar",
+)
+def conductor_share(R_m, l, Z_0):  # noqa: E741  (the trade's letter for a length)
+    return R_m * l / Z_0
+
+
+@formula(
+    title="Share lost in the dielectric",
+    equation="a_d = 2*pi*f*sqrt(eps_r)*tan_delta*l/c_0",
+    symbols={
+        "a_d": (f"{_SHARE} lost in the insulation", "1"),
+        "f": ("frequency", "Hz"),
+        "eps_r": ("relative permittivity of the supports", "1"),
+        "tan_delta": ("loss tangent of the supports", "1"),
+        "l": ("length of the solid supports", "m"),
+    },
+    validity="a_d << 1; matched wave",
+    source="pozar",
+)
+def dielectric_share(f, eps_r, tan_delta, l):  # noqa: E741
+    return 2 * np.pi * f * np.sqrt(eps_r) * tan_delta * l / C_0
+
+
+@formula(
+    title="Share lost in the contacts",
+    equation="a_k = (R_i + R_o + R_a)/Z_0",
+    symbols={
+        "a_k": (f"{_SHARE} lost in the contacts", "1"),
+        "R_i": ("centre-contact resistance", "Ω"),
+        "R_o": ("outer-contact resistance", "Ω"),
+        "R_a": ("resistance added by wear, corrosion or your measurement", "Ω"),
+        "Z_0": _Z_0,
+    },
+    validity="a_k << 1; resistances as measured at direct current",
+    source="derived",
+)
+def contact_share(R_i, R_o, R_a, Z_0):
+    return (R_i + R_o + R_a) / Z_0
+
+
+@formula(
+    title="Share of the power turned into heat",
+    equation="a = Min(a_c + a_d + a_k, 0.99)",
+    symbols={
+        "a": (f"{_SHARE} turned into heat", "1"),
+        "a_c": ("lost in the conductors", "1"),
+        "a_d": ("lost in the dielectric", "1"),
+        "a_k": ("lost in the contacts", "1"),
+    },
+    validity="short joint; a sum above 0.99 is no working joint and is held there",
+    source="derived",
+)
+def dissipated_share(a_c, a_d, a_k):
+    return np.minimum(a_c + a_d + a_k, 0.99)
+
+
+@formula(
+    title="Dissipative insertion loss",
+    equation="L_d = -10*log(1 - a, 10)",
+    symbols={"L_d": ("dissipative loss", "dB"), "a": ("share turned into heat", "1")},
+    validity="0 <= a < 1",
+    source="derived",
+)
+def dissipative_loss(a):
+    return -10 * np.log1p(-a) / np.log(10)
+
+
+@formula(
+    title="Mismatch loss of the joint",
+    equation="L_m = -10*log(1 - Gamma**2, 10)",
+    symbols={"L_m": ("mismatch loss", "dB"), "Gamma": ("reflection of the joint alone", "1")},
+    validity="0 <= Gamma < 1; matched on both sides",
+    source="pozar",
+)
+def mismatch_loss(Gamma):
+    return -10 * np.log1p(-(Gamma**2)) / np.log(10)
+
+
+@formula(
+    title="Guaranteed insertion loss of a mated pair",
+    equation="L_g = L_r*sqrt(f/f_r)",
+    symbols={
+        "L_g": ("greatest loss allowed, reflection included", "dB"),
+        "L_r": ("limit at the reference frequency", "dB"),
+        "f": ("frequency", "Hz"),
+        "f_r": ("reference frequency", "Hz"),
+    },
+    validity="the method already counts reflection: no mismatch term may be added",
+    source="mil_prf_39012_method",
+)
+def guaranteed_loss(L_r, f, f_r):
+    return L_r * np.sqrt(f / f_r)

@@ -1,0 +1,167 @@
+"""Reflection of a joint: a short line section of its own impedance, solved exactly."""
+
+import numpy as np
+
+from jointwise.calc.constants import C_0
+from jointwise.calc.formula import formula
+
+__all__ = [
+    "electrical_angle",
+    "electrical_length",
+    "limit_impedance",
+    "match_margin",
+    "reflection_of_vswr",
+    "return_loss",
+    "section_reflection",
+    "vswr_limit",
+    "vswr_of_reflection",
+    "worst_angle",
+]
+
+_GAMMA = ("magnitude of the reflection coefficient", "1")
+_VSWR = ("voltage standing wave ratio", "1")
+
+
+@formula(
+    title="Reflection from VSWR",
+    equation="Gamma = (S - 1)/(S + 1)",
+    symbols={"Gamma": _GAMMA, "S": _VSWR},
+    validity="S >= 1",
+    source="pozar",
+)
+def reflection_of_vswr(S):
+    return (S - 1) / (S + 1)
+
+
+@formula(
+    title="VSWR from reflection",
+    equation="S = (1 + Gamma)/(1 - Gamma)",
+    symbols={"S": _VSWR, "Gamma": _GAMMA},
+    validity="0 <= Gamma < 1",
+    source="pozar",
+)
+def vswr_of_reflection(Gamma):
+    return (1 + Gamma) / (1 - Gamma)
+
+
+@formula(
+    title="Return loss",
+    equation="RL = -20*log(Max(Gamma, 1e-6), 10)",
+    symbols={"RL": ("return loss", "dB"), "Gamma": _GAMMA},
+    validity="0 <= Gamma <= 1; shown as 120 dB at most, beyond any measurement",
+    source="pozar",
+)
+def return_loss(Gamma):
+    return -20 * np.log10(np.maximum(Gamma, 1e-6))
+
+
+@formula(
+    title="VSWR limit of the mated pair",
+    equation="S = S_0 + s*f",
+    symbols={
+        "S": _VSWR,
+        "S_0": ("limit at direct current", "1"),
+        "s": ("growth of the limit with frequency", "1/Hz"),
+        "f": ("frequency", "Hz"),
+    },
+    validity="up to the rated frequency of the family",
+    source="mil_prf_39012",
+)
+def vswr_limit(S_0, s, f):
+    return S_0 + s * f
+
+
+@formula(
+    title="Impedance of the worst section within the VSWR limit",
+    equation="Z_c = Piecewise((Z_n*sqrt(S), Z_n >= Z_0), (Z_n/sqrt(S), True))",
+    symbols={
+        "Z_c": ("impedance of the section", "Ω"),
+        "Z_n": ("design impedance of the family", "Ω"),
+        "S": _VSWR,
+        "Z_0": ("impedance of the line", "Ω"),
+    },
+    validity="a quarter-wave section of Z_c in a line of Z_n shows just the VSWR S",
+    source="derived",
+)
+def limit_impedance(Z_n, S, Z_0):
+    return np.where(Z_n >= Z_0, Z_n * np.sqrt(S), Z_n / np.sqrt(S))[()]
+
+
+@formula(
+    title="Electrical length",
+    equation="l_e = l*sqrt(eps_r)",
+    symbols={
+        "l_e": ("electrical length of the section", "m"),
+        "l": ("length of the section", "m"),
+        "eps_r": ("relative permittivity", "1"),
+    },
+    validity="evenly filled section",
+    source="pozar",
+)
+def electrical_length(l, eps_r):  # noqa: E741
+    return l * np.sqrt(eps_r)
+
+
+@formula(
+    title="Electrical angle of the section",
+    equation="theta = 2*pi*f*l_e/c_0",
+    symbols={
+        "theta": ("electrical angle", "rad"),
+        "f": ("frequency", "Hz"),
+        "l_e": ("electrical length", "m"),
+    },
+    validity="any frequency below the TE11 cutoff",
+    source="pozar",
+)
+def electrical_angle(f, l_e):
+    return 2 * np.pi * f * l_e / C_0
+
+
+@formula(
+    title="Angle at which the section reflects most",
+    equation="theta_w = Min(theta, pi/2)",
+    symbols={
+        "theta_w": ("worst angle up to the section's own", "rad"),
+        "theta": ("electrical angle", "rad"),
+    },
+    validity="above a quarter wave the length is not known well enough to count on a better one",
+    source="derived",
+)
+def worst_angle(theta):
+    return np.minimum(theta, np.pi / 2)
+
+
+@formula(
+    title="Reflection of a line section between matched lines",
+    equation="Gamma = Abs(Z_c/Z_0 - Z_0/Z_c)*sin(theta)"
+    "/sqrt(4*cos(theta)**2 + (Z_c/Z_0 + Z_0/Z_c)**2*sin(theta)**2)",
+    symbols={
+        "Gamma": _GAMMA,
+        "Z_c": ("impedance of the section", "Ω"),
+        "Z_0": ("impedance of the line", "Ω"),
+        "theta": ("electrical angle", "rad"),
+    },
+    validity="lossless section, 0 <= theta <= pi; exact",
+    source="pozar",
+)
+def section_reflection(Z_c, Z_0, theta):
+    ratio = Z_c / Z_0
+    sine, cosine = np.sin(theta), np.cos(theta)
+    return (
+        np.abs(ratio - 1 / ratio) * sine / np.sqrt(4 * cosine**2 + (ratio + 1 / ratio) ** 2 * sine**2)
+    )
+
+
+@formula(
+    title="Match margin",
+    equation="M = RL - RL_a",
+    symbols={
+        "M": ("margin", "dB"),
+        "RL": ("return loss of the joint alone", "dB"),
+        "RL_a": ("return loss asked for", "dB"),
+    },
+    validity="both in decibels of reflected power",
+    source="derived",
+)
+def match_margin(RL, RL_a):
+    return RL - RL_a

@@ -1,0 +1,53 @@
+"""Skin effect and the conductor resistance of a coaxial section."""
+
+import numpy as np
+
+from jointwise.calc.constants import MU_0
+from jointwise.calc.formula import formula
+
+__all__ = ["conductor_resistance", "skin_depth", "surface_resistance"]
+
+_METAL = {
+    "f": ("frequency", "Hz"),
+    "sigma": ("conductivity", "S/m"),
+    "mu_r": ("relative permeability", "1"),
+}
+
+
+@formula(
+    title="Skin depth",
+    equation="delta_s = 1/sqrt(pi*f*mu_0*mu_r*sigma)",
+    symbols={"delta_s": ("skin depth", "m"), **_METAL},
+    validity="good conductor, sigma much above omega epsilon",
+    source="pozar",
+)
+def skin_depth(f, sigma, mu_r):
+    return 1 / np.sqrt(np.pi * f * MU_0 * mu_r * sigma)
+
+
+@formula(
+    title="Surface resistance",
+    equation="R_s = sqrt(pi*f*mu_0*mu_r/sigma)",
+    symbols={"R_s": ("surface resistance", "Ω"), **_METAL},
+    validity="metal thicker than about three skin depths; smooth surface",
+    source="pozar",
+)
+def surface_resistance(f, sigma, mu_r):
+    return np.sqrt(np.pi * f * MU_0 * mu_r / sigma)
+
+
+@formula(
+    title="Resistance of a coaxial section per metre",
+    equation="R_m = R_si/(pi*d) + R_so/(pi*D)",
+    symbols={
+        "R_m": ("series resistance per metre", "Ω/m"),
+        "R_si": ("surface resistance of the centre conductor", "Ω"),
+        "R_so": ("surface resistance of the outer conductor", "Ω"),
+        "d": ("diameter of the centre conductor", "m"),
+        "D": ("bore of the outer conductor", "m"),
+    },
+    validity="skin depth well below both radii",
+    source="pozar",
+)
+def conductor_resistance(R_si, R_so, d, D):
+    return R_si / (np.pi * d) + R_so / (np.pi * D)

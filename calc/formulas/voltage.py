@@ -1,0 +1,111 @@
+"""Peak voltage at the joint, the voltage it stands, and the air gap's own breakdown."""
+
+import numpy as np
+
+from jointwise.calc.formula import formula
+
+__all__ = [
+    "air_gap",
+    "allowed_peak_voltage",
+    "peak_voltage",
+    "peek_onset_voltage",
+    "uniform_breakdown_voltage",
+    "voltage_allowed_power",
+]
+
+_H = ("standing-wave factor of power", "1")
+_Z_0 = ("impedance of the line", "Ω")
+_DELTA = ("relative air density", "1")
+
+
+@formula(
+    title="Peak voltage at a voltage maximum",
+    equation="V_p = sqrt(2*P*Z_0*h_s)",
+    symbols={
+        "V_p": ("peak voltage", "V"),
+        "P": ("peak envelope power", "W"),
+        "Z_0": _Z_0,
+        "h_s": _H,
+    },
+    validity="lossless line around the joint",
+    source="derived",
+)
+def peak_voltage(P, Z_0, h_s):
+    return np.sqrt(2 * P * Z_0 * h_s)
+
+
+@formula(
+    title="Allowed peak voltage",
+    equation="V_a = sqrt(2)*V_w*Min(1, delta)",
+    symbols={
+        "V_a": ("allowed peak voltage", "V"),
+        "V_w": ("rated working voltage at sea level, rms", "V"),
+        "delta": _DELTA,
+    },
+    validity="breakdown follows air density; denser air never raises a rating",
+    source="derived",
+)
+def allowed_peak_voltage(V_w, delta):
+    return np.sqrt(2) * V_w * np.minimum(1, delta)
+
+
+@formula(
+    title="Power allowed by voltage",
+    equation="P_v = V_a**2/(2*Z_0*h_s)",
+    symbols={
+        "P_v": ("peak envelope power allowed by voltage", "W"),
+        "V_a": ("allowed peak voltage", "V"),
+        "Z_0": _Z_0,
+        "h_s": _H,
+    },
+    validity="joint at a voltage maximum",
+    source="derived",
+)
+def voltage_allowed_power(V_a, Z_0, h_s):
+    return V_a**2 / (2 * Z_0 * h_s)
+
+
+@formula(
+    title="Air gap of the mating plane",
+    equation="g = (D - d)/2",
+    symbols={
+        "g": ("radial gap", "m"),
+        "D": ("bore of the outer conductor", "m"),
+        "d": ("diameter of the centre conductor", "m"),
+    },
+    validity="coaxial conductors",
+    source="derived",
+)
+def air_gap(D, d):
+    return (D - d) / 2
+
+
+@formula(
+    title="Breakdown of a uniform air gap (Paschen fit)",
+    equation="V_b = 2.422e6*delta*g + 6.08e4*sqrt(delta*g)",
+    symbols={
+        "V_b": ("breakdown voltage, peak", "V"),
+        "delta": _DELTA,
+        "g": ("radial gap", "m"),
+    },
+    validity="1e-4 m < delta*g < 0.2 m; uniform field, so optimistic for a thin pin",
+    source="paschen_fit",
+)
+def uniform_breakdown_voltage(delta, g):
+    return 2.422e6 * delta * g + 6.08e4 * np.sqrt(delta * g)
+
+
+@formula(
+    title="Corona onset between coaxial cylinders (Peek)",
+    equation="V_k = 3e6*delta*(1 + 0.0301/sqrt(delta*d/2))*d/2*log(D/d)",
+    symbols={
+        "V_k": ("onset voltage, peak", "V"),
+        "delta": _DELTA,
+        "d": ("diameter of the centre conductor", "m"),
+        "D": ("bore of the outer conductor", "m"),
+    },
+    validity="polished, dry, D/d above about 2.7; Peek's law in metres: 30 kV/cm, 0.301 cm^0.5",
+    source="peek_1929",
+)
+def peek_onset_voltage(delta, d, D):
+    return 3e6 * delta * (1 + 0.0301 / np.sqrt(delta * d / 2)) * d / 2 * np.log(D / d)

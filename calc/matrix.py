@@ -1,0 +1,170 @@
+"""Margins of many families at many columns and powers, in one vectorised pass.
+
+Array axes, wherever they stand: family, column, band edge (lower, upper), power.
+"""
+
+from typing import NamedTuple
+
+import numpy as np
+
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.columns import columns
+from jointwise.calc.errors import InputError, known
+from jointwise.calc.formulas.heat import margin
+from jointwise.calc.gates import GATES, family_reasons, gate_table
+from jointwise.calc.limits import (
+    Heat,
+    assumption,
+    first_principles_power,
+    heat_limit,
+    match_limit,
+    voltage_limit,
+)
+from jointwise.calc.requests import MatrixRequest
+from jointwise.calc.results import FamilyHead, LimitId, MatrixResult
+from jointwise.calc.station import Station, station
+from jointwise.calc.views import ENDS, table_view
+
+__all__ = ["LIMITS", "Margins", "agreement_ratio", "evaluate", "family_head", "matrix"]
+
+LIMITS: list[LimitId] = ["heat", "voltage", "match"]
+MATCH = LIMITS.index("match")
+MOST_CELLS = 100_000  # keeps the answer of the largest matrix below some 20 MB
+
+
+class Margins(NamedTuple):
+    """What one pass over the table computes, refused cells included."""
+
+    allowed_w: np.ndarray
+    """Ends x (heat, voltage) x family x column x edge [W]."""
+    match_db: np.ndarray
+    """Ends x family x column x edge [dB]."""
+    by_limit_db: np.ndarray
+    """Ends x limits x family x column x edge x power [dB]; infinite for heat and voltage in receive."""
+    agreement: np.ndarray
+    """First principles over the rating, family x column x edge [1]."""
+    heat: Heat
+    """Conservative heat limit, for the gates."""
+
+
+def matrix(request: MatrixRequest) -> MatrixResult:
+    """Margins, binding limits and gates of every cell. Raises InputError for unknown names."""
+    families = _families(request)
+    heads = columns(request.region, request.bands, request.frequencies_hz)
+    powers = np.array(request.powers_w, dtype=np.float64)
+    cells = len(families) * len(heads) * powers.size
+    if cells > MOST_CELLS:
+        raise InputError(
+            "families x columns x powers_w", cells, f"at most {MOST_CELLS} cells in one matrix"
+        )
+    here = station(request)
+    edges = np.array([[head.low_hz, head.high_hz] for head in heads], dtype=np.float64)
+    margins = evaluate(families, edges, powers, here)
+    failed = gate_table(families, edges[:, 1], powers, request, here, margins.heat)
+    return _result(request, families, heads, margins, failed)
+
+
+def evaluate(families: list[str], edges_hz: np.ndarray, powers_w: np.ndarray, here: Station) -> Margins:
+    """Every limit of every cell, both ends of the ratings, at both band edges [Hz, shape (columns, 2)]."""
+    allowed, match_db = [], []
+    agreement = conservative = None
+    for end in ENDS:
+        view = table_view(families, end)
+        heat = heat_limit(view, edges_hz, here)
+        voltage = voltage_limit(view, here)
+        allowed.append((heat.allowed_w, np.broadcast_to(voltage.allowed_w, heat.allowed_w.shape)))
+        match_db.append(match_limit(view, edges_hz, here).margin_db)
+        if conservative is None:
+            conservative = heat
+            estimate = first_principles_power(view, heat, here)
+    allowed_w, match_all = np.array(allowed), np.array(match_db)
+    with np.errstate(divide="ignore", invalid="ignore"):  # receive: infinite; no room: refused by its gate
+        powered = margin(allowed_w[..., None], powers_w)
+        agreement = agreement_ratio(estimate, allowed_w[0, 0], allowed_w[1, 0])
+    matched = np.broadcast_to(match_all[:, None, ..., None], (2, 1, *powered.shape[2:]))
+    return Margins(allowed_w, match_all, np.concatenate([powered, matched], axis=1), agreement, conservative)
+
+
+def agreement_ratio(estimate_w, rating_low_w, rating_high_w):
+    """First principles over the nearer end of the rating, 1 inside its range [1]. Broadcasts."""
+    return estimate_w / np.clip(estimate_w, rating_low_w, rating_high_w)
+
+
+def family_head(family: str, request) -> FamilyHead:
+    """The head of a family's row, with the sentence of each gate."""
+    interface = catalogue().interfaces[family]
+    return FamilyHead(
+        id=family,
+        name=interface.name,
+        summary=interface.summary,
+        receive_only=interface.receive_only,
+        gate_reasons=family_reasons(family, request),
+    )
+
+
+def _families(request: MatrixRequest) -> list[str]:
+    if request.families is None:
+        return list(catalogue().interfaces)
+    if not request.families:
+        raise InputError("families", request.families, "at least one family, or left out for all")
+    for index, family in enumerate(request.families):
+        known(f"families[{index}]", family, catalogue().interfaces)
+    return request.families
+
+
+def _result(request, families, heads, margins: Margins, failed: np.ndarray) -> MatrixResult:
+    worst = margins.by_limit_db.min(axis=1)
+    edge = _worst_edge(worst[0])
+    by_limit = np.take_along_axis(margins.by_limit_db, edge[None, None], axis=4)[..., 0, :]
+    conservative, optimistic = by_limit.min(axis=1)
+    frequency = np.where(edge[..., 0, :] == 0, _edges(heads)[:, :1], _edges(heads)[:, 1:])
+    hard = np.array([gate.hard for gate in GATES])
+    refusing = failed & hard[:, None, None, None]
+    refused = refusing.any(axis=0)
+    always_refused = refused.all(axis=-1)
+    # per-limit figures do not depend on the power, so they are given at the upper edge's worse neighbour
+    allowed = margins.allowed_w.min(axis=4)
+    matched = margins.match_db.min(axis=3)
+    largest = np.where(matched[0] >= 0, allowed[0].min(axis=0), np.nan)
+    rated = np.array([not catalogue().interfaces[family].receive_only for family in families])
+    largest = np.where(rated[:, None] & ~always_refused & (largest > 0), largest, np.nan)
+    weights = np.where(hard, 0, 2 ** np.arange(len(GATES), dtype=np.int64))
+    factor = assumption("agreement_factor")
+    ratio = margins.agreement[..., 1]
+    return MatrixResult(
+        families=[family_head(family, request) for family in families],
+        columns=heads,
+        powers_w=request.powers_w,
+        limits=LIMITS,
+        gates=GATES,
+        margin_db=_lists(np.where(refused, np.nan, conservative)),
+        margin_high_db=_lists(np.where(refused, np.nan, optimistic)),
+        binding=np.where(refused, -1, by_limit[0].argmin(axis=0)).tolist(),
+        refused_by=np.where(refused, refusing.argmax(axis=0), -1).tolist(),
+        marks=np.einsum("g,gfcp->fcp", weights, failed).tolist(),
+        undecided=(~refused & (conservative < 0) & (optimistic >= 0)).tolist(),
+        heat_disagrees=((ratio > factor) | (ratio < 1 / factor)).tolist(),
+        decided_at_hz=frequency.tolist(),
+        heat_allowed_w=_lists(_ends_last(allowed[:, 0], always_refused)),
+        voltage_allowed_w=_lists(_ends_last(allowed[:, 1], always_refused)),
+        match_margin_db=_lists(_ends_last(matched, always_refused)),
+        largest_power_w=_lists(largest),
+    )
+
+
+def _worst_edge(conservative: np.ndarray) -> np.ndarray:
+    """Index of the band edge with the smaller margin, the upper one when equal; keeps the edge axis."""
+    return (conservative[..., 1:, :] <= conservative[..., :1, :]).astype(np.intp)
+
+
+def _edges(heads) -> np.ndarray:
+    return np.array([[head.low_hz, head.high_hz] for head in heads], dtype=np.float64)
+
+
+def _ends_last(values: np.ndarray, refused: np.ndarray) -> np.ndarray:
+    return np.where(refused[..., None], np.nan, np.moveaxis(values, 0, -1))
+
+
+def _lists(values: np.ndarray) -> list:
+    """Nested lists with None where no finite number stands."""
+    return np.where(np.isfinite(values), values, None).tolist()

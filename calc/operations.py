@@ -1,0 +1,75 @@
+"""The one door to the core: a table of operations and `call`, JSON in, JSON out.
+
+Both homes of the core use `call` and nothing else, so that they can't drift.
+"""
+
+from collections.abc import Callable
+from typing import Any, NamedTuple
+
+import msgspec
+
+from jointwise.calc.cell import cell
+from jointwise.calc.describe import describe
+from jointwise.calc.errors import InputError
+from jointwise.calc.matrix import matrix
+from jointwise.calc.refusal import refusal
+from jointwise.calc.requests import CatalogueRequest, CellRequest, MatrixRequest
+from jointwise.calc.results import CatalogueResult, CellResult, MatrixResult
+
+__all__ = ["OPERATIONS", "InputError", "Operation", "call"]
+
+
+class Operation(NamedTuple):
+    """A question the core answers."""
+
+    name: str
+    summary: str
+    request: type[msgspec.Struct]
+    result: type[msgspec.Struct]
+    answer: Callable[[Any], Any]
+    cacheable: bool
+
+
+OPERATIONS = {
+    operation.name: operation
+    for operation in (
+        Operation(
+            "matrix",
+            "Margin of every interface family at every band and power level.",
+            MatrixRequest,
+            MatrixResult,
+            matrix,
+            cacheable=True,
+        ),
+        Operation(
+            "cell",
+            "One margin with its derivation, gates, losses and curves.",
+            CellRequest,
+            CellResult,
+            cell,
+            cacheable=True,
+        ),
+        Operation(
+            "catalogue",
+            "Every catalogue value with source and kind, the formulas and the sources.",
+            CatalogueRequest,
+            CatalogueResult,
+            describe,
+            cacheable=True,
+        ),
+    )
+}
+
+
+def call(name: str, body: bytes) -> bytes:
+    """Answer one operation: JSON request in, JSON result out.
+
+    Raises KeyError for an unknown operation and InputError, whose text is one
+    sentence for the user, for a request that can't be answered.
+    """
+    operation = OPERATIONS[name]
+    try:
+        request = msgspec.json.decode(body, type=operation.request)
+    except (msgspec.DecodeError, RecursionError, UnicodeDecodeError) as error:
+        raise refusal(error, body, operation.request) from None
+    return msgspec.json.encode(operation.answer(request))

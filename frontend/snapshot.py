@@ -1,0 +1,101 @@
+"""Print, as JSON, what the page holds before the core answers.
+
+The fields of a request with their ranges, units and defaults, taken from the
+request types themselves; the choices the form offers; and the matrix a first
+visit shows. `build.mjs` puts it into the page.
+"""
+
+import json
+from typing import Any
+
+import msgspec
+from msgspec import inspect
+
+from jointwise.calc.operations import call
+from jointwise.calc.requests import CellRequest, MatrixRequest
+
+FIRST_BANDS = "160m 80m 40m 30m 20m 17m 15m 12m 10m 6m 2m 70cm 23cm 13cm 6cm 3cm".split()
+"""The columns of a first visit: sixteen fit a tablet."""
+
+SIGNIFICANT_DIGITS = 6
+"""More than any cell prints, and the same on every machine."""
+
+
+def described(field: inspect.Field) -> dict[str, Any]:
+    """Range, unit, default and description of one field."""
+    facts: dict[str, Any] = {"nullable": False}
+    _collect(field.type, facts)
+    if field.default is not msgspec.NODEFAULT:
+        facts["default"] = field.default
+    elif field.default_factory is not msgspec.NODEFAULT:
+        facts["default"] = field.default_factory()
+    else:
+        facts["default"] = None
+    return facts
+
+
+def _collect(kind: inspect.Type, facts: dict[str, Any]) -> None:
+    match kind:
+        case inspect.Metadata(type=inner, extra_json_schema=words, extra=extra):
+            facts.update({"description": words["description"]} if words and "description" in words else {})
+            facts.update(extra or {})
+            _collect(inner, facts)
+        case inspect.UnionType(types=types):
+            for inner in types:
+                _collect(inner, facts)
+        case inspect.NoneType():
+            facts["nullable"] = True
+        case inspect.IntType() | inspect.FloatType():
+            facts.update(type="number", min=kind.ge, max=kind.le)
+        case inspect.BoolType():
+            facts["type"] = "boolean"
+        case inspect.LiteralType(values=values):
+            facts.update(type="choice", choices=list(values))
+        case inspect.StrType():
+            facts["type"] = "text"
+        case inspect.ListType(item_type=item):
+            inner: dict[str, Any] = {}
+            _collect(item, inner)
+            facts.update(type="list", items=inner)
+
+
+def rounded(value: Any) -> Any:
+    """The same value with its numbers cut to what a reader can use."""
+    if isinstance(value, float):
+        return float(f"{value:.{SIGNIFICANT_DIGITS}g}")
+    if isinstance(value, list):
+        return [rounded(item) for item in value]
+    if isinstance(value, dict):
+        return {key: rounded(item) for key, item in value.items()}
+    return value
+
+
+def snapshot() -> dict[str, Any]:
+    """Everything the page starts from."""
+    fields = {
+        field.name: described(field)
+        for request in (CellRequest, MatrixRequest)
+        for field in inspect.type_info(request).fields
+    }
+    catalogue = json.loads(call("catalogue", b"{}"))
+    request = {"bands": FIRST_BANDS}
+    matrix = json.loads(call("matrix", json.dumps(request).encode()))
+    return {
+        "fields": fields,
+        "scenario_fields": [field.name for field in inspect.type_info(MatrixRequest).fields],
+        "bands": [
+            {"id": band["id"], "name": band["name"], "regions": sorted(band["regions"])}
+            for band in catalogue["bands"]
+        ],
+        "families": [{"id": family["id"], "name": family["name"]} for family in catalogue["families"]],
+        "modes": catalogue["modes"],
+        "cable_dielectrics": catalogue["cable_dielectrics"],
+        "conditions": catalogue["conditions"],
+        "cautions": catalogue["cautions"],
+        "first_bands": FIRST_BANDS,
+        "matrix": rounded(matrix),
+    }
+
+
+if __name__ == "__main__":
+    print(json.dumps(snapshot(), ensure_ascii=False, separators=(",", ":")))

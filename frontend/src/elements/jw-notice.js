@@ -1,0 +1,49 @@
+import {LitElement, css, html, nothing} from 'lit';
+import {base} from './base.js';
+
+/**
+ * A sentence for the reader, with a button that takes it away.
+ *
+ * @property {string} text - the sentence; nothing is shown without one
+ * @property {string} link - an address to copy by hand, shown selected
+ * @fires jw-dismiss
+ */
+class JwNotice extends LitElement {
+  static styles = [
+    base,
+    css`
+      div {
+        display: flex; flex-wrap: wrap; gap: 8px 12px; align-items: center; padding: 4px 4px 4px 14px;
+        background: var(--accent-wash); border: 1px solid var(--accent); border-radius: var(--round);
+      }
+      p { flex: 1 1 14rem; }
+      input { flex: 2 1 14rem; }
+      @media print { :host { display: none; } }
+    `,
+  ];
+
+  static properties = {text: {type: String}, link: {type: String}};
+
+  constructor() {
+    super();
+    this.text = '';
+    this.link = '';
+  }
+
+  render() {
+    if (!this.text) return html`<span role="status"></span>`;
+    return html`<div role="status">
+      <p>${this.text}</p>
+      ${this.link
+        ? html`<input readonly aria-label="Link to this view" .value=${this.link} @focus=${(e) => e.target.select()}>`
+        : nothing}
+      <button @click=${this._dismiss}>Close</button>
+    </div>`;
+  }
+
+  _dismiss() {
+    this.dispatchEvent(new CustomEvent('jw-dismiss', {bubbles: true, composed: true}));
+  }
+}
+
+customElements.define('jw-notice', JwNotice);

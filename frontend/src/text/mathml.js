@@ -1,0 +1,15 @@
+/** MathML of the catalogue's formulas: data of the core, parsed once and cloned. */
+
+const parsed = new Map();
+
+/** A node showing `markup`; the same markup is parsed only once. */
+export function mathNode(markup) {
+  if (!parsed.has(markup)) {
+    const template = document.createElement('template');
+    template.innerHTML = markup;
+    const math = template.content.querySelector('math');
+    math?.setAttribute('display', 'block');
+    parsed.set(markup, template);
+  }
+  return parsed.get(markup).content.cloneNode(true);
+}

@@ -1,0 +1,36 @@
+/**
+ * Asks the core over HTTP.
+ *
+ * Every transport is an object with `ask(operation, request, {signal})`, a
+ * promise of the result; it fails with a Refusal, or with the signal's own
+ * reason when the caller gave up.
+ */
+import {Refusal} from './refusal.js';
+
+const PATIENCE_MS = 60_000;
+
+export function httpTransport(base) {
+  return {
+    async ask(operation, request, {signal} = {}) {
+      const patience = AbortSignal.timeout(PATIENCE_MS);
+      let answer, body;
+      try {
+        answer = await fetch(new URL(operation, base), {
+          method: 'POST',
+          headers: {'Content-Type': 'application/json', Accept: 'application/json, application/problem+json'},
+          body: JSON.stringify(request),
+          signal: signal ? AbortSignal.any([signal, patience]) : patience,
+        });
+        body = await answer.json();
+      } catch (cause) {
+        signal?.throwIfAborted();
+        const detail = patience.aborted
+          ? `The core gave no answer within ${PATIENCE_MS / 1000} seconds; try again.`
+          : 'The core cannot be reached; check that it is running, then try again.';
+        throw new Refusal({detail, cause});
+      }
+      if (!answer.ok) throw new Refusal(body);
+      return body;
+    },
+  };
+}

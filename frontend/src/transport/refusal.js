@@ -1,0 +1,15 @@
+/**
+ * An answer that is not a result.
+ *
+ * `message` is a sentence for the reader; `field`, `value` and `allowed` say
+ * what to change, and are undefined when no field is at fault.
+ */
+export class Refusal extends Error {
+  constructor({detail, field, value, allowed}) {
+    super(detail);
+    this.name = 'Refusal';
+    this.field = field;
+    this.value = value;
+    this.allowed = allowed;
+  }
+}
