@@ -3,8 +3,7 @@
 __all__ = ["CAUTIONS"]
 
 CAUTIONS = [
-    "A margin is an estimate from published and remembered figures. The maker's data for your own part,"
-    " your local codes and your licence come first.",
+    "A margin is an estimate; the data of your own part, your local codes and your licence come first.",
     "RF burns: never touch or open a joint with power on it. Key down only when everybody is clear.",
     "RF exposure: keep within the exposure limits of your country; work them out before transmitting.",
     "High voltage and mains: switch off, unplug and discharge before you open an amplifier, a tuner or a feed point.",

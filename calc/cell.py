@@ -4,15 +4,15 @@ from typing import NamedTuple
 
 import numpy as np
 
-from jointwise.calc.cautions import CAUTIONS
 from jointwise.calc.catalogue import catalogue
+from jointwise.calc.cautions import CAUTIONS
 from jointwise.calc.columns import band_column, spot_column
 from jointwise.calc.curves import curves
 from jointwise.calc.errors import InputError, known
 from jointwise.calc.formula import recording
 from jointwise.calc.formulas import coax, loss, voltage
 from jointwise.calc.formulas.heat import average_power, contact_temperature, margin
-from jointwise.calc.gates import gate_results
+from jointwise.calc.gates import gate_results, site_demands
 from jointwise.calc.limits import (
     Heat,
     Match,
@@ -67,15 +67,16 @@ def cell(request: CellRequest) -> CellResult:
     here = station(request)
     frequency = _deciding_edge(request, column, here)
     low, high = (_limits(request, frequency, here, end) for end in ENDS)
-    gates = gate_results(request.family, column.high_hz, request.power_w, request, here, low.heat)
+    demands = site_demands(request.family, request)
+    gates = gate_results(request.family, demands, column.high_hz, request.power_w, here, low.heat)
     refusing = next((gate for gate in gates if gate.hard and not gate.passed), None)
     binding = min(low.margins_db, key=lambda limit: _finite(low.margins_db[limit]))
     conservative = None if refusing else low.margins_db[binding]
-    optimistic = None if refusing else min((m for m in high.margins_db.values() if m is not None))
+    optimistic = None if refusing else min(m for m in high.margins_db.values() if m is not None)
     undecided = conservative is not None and conservative < 0 <= optimistic
     temperature, peak = _state(request, low, here)
     return CellResult(
-        family=family_head(request.family, request),
+        family=family_head(request.family, demands),
         column=column,
         power_w=request.power_w,
         frequency_hz=frequency,
@@ -147,7 +148,12 @@ def _state(request: CellRequest, low: _Ends, here: Station) -> tuple[float | Non
     with recording("low") as steps:
         mean = average_power(request.power_w, here.duty_factor, heat.time_share)
         temperature = contact_temperature(
-            here.ambient_temperature_c, heat.solar_rise_k, mean, heat.factor, heat.share, heat.resistance_k_per_w
+            here.ambient_temperature_c,
+            heat.solar_rise_k,
+            mean,
+            heat.factor,
+            heat.share,
+            heat.resistance_k_per_w,
         )
     low.steps["heat"].extend(steps)
     with recording("low") as steps:
@@ -163,9 +169,7 @@ def _largest(low: _Ends) -> float | None:
 
 def _limit_results(binding: LimitId, low: _Ends, high: _Ends) -> list[LimitResult]:
     order = [binding, *(limit for limit in NAMES if limit != binding)]
-    allowed = {
-        limit: [float(getattr(end, limit).allowed_w) for end in (low, high)] for limit in ("heat", "voltage")
-    }
+    allowed = {limit: [float(getattr(end, limit).allowed_w) for end in (low, high)] for limit in ("heat", "voltage")}
     return [
         LimitResult(
             id=limit,

@@ -5,7 +5,7 @@ CODATA 2018 and the ICAO standard atmosphere (Doc 7488/3), as printed there.
 
 from typing import NamedTuple
 
-__all__ = ["CONSTANTS", "Constant", "EPSILON_0", "ETA_0", "C_0", "MU_0", "SIGMA_SB", "ZERO_CELSIUS_K"]
+__all__ = ["CONSTANTS", "C_0", "EPSILON_0", "ETA_0", "MU_0", "SIGMA_SB", "ZERO_CELSIUS_K", "Constant"]
 
 
 class Constant(NamedTuple):

@@ -1,7 +1,6 @@
 """The catalogue as an answer: data sheets, tables, formulas with MathML, and sources."""
 
 from functools import lru_cache
-from importlib.resources import files
 
 import msgspec
 
@@ -10,6 +9,7 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.schema import Interface, Interval, Label, PowerRatings, Quantity
 from jointwise.calc.cautions import CAUTIONS
 from jointwise.calc.formula import FORMULAS
+from jointwise.calc.mathml import mathml
 from jointwise.calc.requests import CatalogueRequest
 from jointwise.calc.results import (
     CatalogueResult,
@@ -40,16 +40,13 @@ def describe(request: CatalogueRequest) -> CatalogueResult:
 
 
 def _formulas() -> list[FormulaSheet]:
-    mathml = msgspec.json.decode((files("jointwise.calc.catalogue") / "mathml.json").read_bytes())
     return [
         FormulaSheet(
             id=formula.id,
             title=formula.title,
             equation=formula.equation,
-            mathml=mathml[formula.id],
-            symbols=[
-                SymbolSheet(name, symbol.meaning, symbol.unit) for name, symbol in formula.symbols.items()
-            ],
+            mathml=mathml(formula.equation),
+            symbols=[SymbolSheet(name, symbol.meaning, symbol.unit) for name, symbol in formula.symbols.items()],
             validity=formula.validity,
             source=formula.source,
         )
@@ -82,7 +79,9 @@ def _values(interface: Interface) -> list[DataValue]:
     limit, loss = interface.vswr_limit, interface.insertion_loss
     shown.append(_value("vswr_limit_at_dc", "1", limit.at_dc, limit.at_dc))
     shown.append(_value("vswr_limit_growth", "1/Hz", limit.slope_per_hz, limit.slope_per_hz))
-    shown.append(_value(f"insertion_loss_limit_at_{loss.at_frequency_hz / 1e9:g}_ghz", "dB", loss.loss_db, loss.loss_db))
+    shown.append(
+        _value(f"insertion_loss_limit_at_{loss.at_frequency_hz / 1e9:g}_ghz", "dB", loss.loss_db, loss.loss_db)
+    )
     if interface.section is not None:
         section = interface.section
         shown.append(_value("section_impedance", "Ω", section.impedance_ohm.low, section.impedance_ohm.high))
@@ -141,5 +140,6 @@ def _name(field: str) -> str:
 
 def _unit(annotation) -> str:
     for meta in getattr(annotation, "__metadata__", ()):
-        return meta.extra["unit"]
+        if meta.extra:
+            return meta.extra["unit"]
     return ""

@@ -1,9 +1,8 @@
 """Refusing bad input: one sentence that names the field, the value and what is allowed."""
 
+import json
 from collections.abc import Mapping
 from typing import TypeVar
-
-import msgspec
 
 __all__ = ["InputError", "known"]
 
@@ -34,5 +33,5 @@ def known(field: str, name: str, table: Mapping[str, Entry]) -> Entry:
 
 
 def _short(value: object) -> str:
-    text = msgspec.json.encode(value).decode()
+    text = json.dumps(value, ensure_ascii=False)
     return text if len(text) <= SHOWN_CHARACTERS else f"{text[: SHOWN_CHARACTERS - 1]}…"

@@ -140,9 +140,7 @@ def formula(
     return declare
 
 
-def _step(
-    declared: Formula, recorder: _Recorder, names: tuple[str, ...], values: tuple, result: Any
-) -> Step:
+def _step(declared: Formula, recorder: _Recorder, names: tuple[str, ...], values: tuple, result: Any) -> Step:
     return Step(
         formula=declared.id,
         purpose=recorder.purpose,

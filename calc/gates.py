@@ -6,7 +6,8 @@ value; `gate_table` does so for whole columns, `gate_results` for one cell with
 sentences.
 """
 
-from typing import Literal, NamedTuple
+from functools import lru_cache
+from typing import NamedTuple
 
 import numpy as np
 
@@ -20,7 +21,7 @@ from jointwise.calc.station import Station
 from jointwise.calc.units import engineering
 from jointwise.calc.views import family_view
 
-__all__ = ["GATES", "family_reasons", "gate_results", "gate_table"]
+__all__ = ["GATES", "Demand", "family_reasons", "gate_results", "gate_table", "site_demands"]
 
 GATES = [
     GateKind("te11", "TE11 cutoff", hard=True),
@@ -54,36 +55,48 @@ class Demand(NamedTuple):
 
 
 def gate_table(
-    families: list[str], highest_hz: np.ndarray, powers_w: np.ndarray, scenario: Scenario, station: Station, heat: Heat
+    families: list[str],
+    demands: list[list[Demand]],
+    highest_hz: np.ndarray,
+    powers_w: np.ndarray,
+    station: Station,
+    heat: Heat,
 ) -> np.ndarray:
     """True where a gate fails: booleans of shape (gates, families, columns, powers).
 
-    `highest_hz` is each column's upper edge [Hz], `powers_w` the levels [W],
-    `heat` the conservative heat limit of the same families.
+    `demands` are each family's `site_demands`, `highest_hz` is each column's
+    upper edge [Hz], `powers_w` the levels [W], `heat` the conservative heat
+    limit of the same families.
     """
-    interfaces = [catalogue().interfaces[family] for family in families]
     failed = np.zeros((len(GATES), len(families), highest_hz.size, powers_w.size), dtype=bool)
     frequency = highest_hz[:, None]
     transmitting = powers_w > 0
     order = {gate.id: index for index, gate in enumerate(GATES)}
-    rows = np.array([_thresholds(interface) for interface in interfaces])[:, :, None, None]
-    cutoff, highest, customary, receive_only = (rows[:, column] for column in range(4))
+    thresholds = np.array([_thresholds(family) for family in families])[:, :, None, None]
+    cutoff, highest, customary, receive_only = (thresholds[:, column] for column in range(4))
     failed[order["te11"]] = frequency >= cutoff
     failed[order["no_figures"]] = frequency > highest
     failed[order["receive_only"]] = (receive_only > 0) & transmitting
     failed[order["no_heat_room"]] = _no_heat_room(heat, station) & transmitting
     failed[order["customary_frequency"]] = frequency > customary
-    for row, interface in enumerate(interfaces):
-        for demand in _demands(interface, scenario):
+    for row, family_demands in enumerate(demands):
+        for demand in family_demands:
             failed[order[demand.gate], row] = not demand.passed
     return failed
 
 
-def gate_results(family: str, highest_hz: float, power_w: float, scenario: Scenario, station: Station, heat: Heat) -> list[GateResult]:
+def gate_results(
+    family: str,
+    demands: list[Demand],
+    highest_hz: float,
+    power_w: float,
+    station: Station,
+    heat: Heat,
+) -> list[GateResult]:
     """Every gate of one cell with its sentence, in the order they are tried."""
     interface = catalogue().interfaces[family]
     hottest = _no_heat_room(heat, station)
-    cutoff, highest, customary, _ = _thresholds(interface)
+    cutoff, highest, customary, _ = _thresholds(family)
     rated = interface.rated_frequency_hz
     met = {
         "te11": (highest_hz < cutoff, interface.outer_diameter_m),
@@ -92,22 +105,31 @@ def gate_results(family: str, highest_hz: float, power_w: float, scenario: Scena
         "no_heat_room": (not (hottest and power_w > 0), interface.highest_temperature_c),
         "customary_frequency": (highest_hz <= customary, rated.low),
     }
-    sentences = _frequency_sentences(interface)
     results = {
-        gate: _result(Demand(gate, bool(passed), sentences[gate], origin.source, origin.kind))
+        gate: _result(Demand(gate, bool(passed), _family_sentences(family)[gate], origin.source, origin.kind))
         for gate, (passed, origin) in met.items()
     }
-    for demand in _demands(interface, scenario):
-        results[demand.gate] = _result(demand)
+    results |= {demand.gate: _result(demand) for demand in demands}
     return [results[gate.id] for gate in GATES]
 
 
-def family_reasons(family: str, scenario: Scenario) -> dict[str, str]:
+def family_reasons(family: str, demands: list[Demand]) -> dict[str, str]:
     """The sentence of every gate for a family, to stand beside a refused or marked cell."""
-    interface = catalogue().interfaces[family]
-    sentences = _frequency_sentences(interface)
-    sentences |= {demand.gate: demand.sentence for demand in _demands(interface, scenario)}
+    sentences = _family_sentences(family) | {demand.gate: demand.sentence for demand in demands}
     return {gate.id: sentences[gate.id] for gate in GATES}
+
+
+def site_demands(family: str, scenario: Scenario) -> list[Demand]:
+    """What site and use ask of a family, whatever the frequency and power."""
+    interface = catalogue().interfaces[family]
+    return [
+        _immersion(interface, scenario),
+        _weather(interface, scenario),
+        _vibration(interface, scenario),
+        _wear(interface, scenario),
+        _cable_fit(interface, scenario),
+        _cold(interface, scenario),
+    ]
 
 
 def _result(demand: Demand) -> GateResult:
@@ -127,9 +149,10 @@ def _no_heat_room(heat: Heat, station: Station):
     return station.ambient_temperature_c + heat.solar_rise_k >= heat.allowed_temperature_c
 
 
-def _thresholds(interface: Interface) -> tuple[float, float, float, float]:
+@lru_cache(maxsize=128)
+def _thresholds(family: str) -> tuple[float, float, float, float]:
     """TE11 cutoff, highest published and customary frequency [Hz], and receive only as 0 or 1."""
-    view = family_view(interface.id, "low")
+    interface, view = catalogue().interfaces[family], family_view(family, "low")
     rated = interface.rated_frequency_hz
     return (
         float(te11_cutoff(view.te11_root, view.inner_diameter_m, view.permittivity)),
@@ -140,36 +163,30 @@ def _thresholds(interface: Interface) -> tuple[float, float, float, float]:
     )
 
 
-def _frequency_sentences(interface: Interface) -> dict[str, str]:
-    cutoff, _, customary, _ = _thresholds(interface)
+@lru_cache(maxsize=128)
+def _family_sentences(family: str) -> dict[str, str]:
+    interface = catalogue().interfaces[family]
+    cutoff, highest, customary, _ = _thresholds(family)
     return {
         "te11": f"Below its TE11 cutoff, {engineering(cutoff, 'Hz')}, one wave travels; above it no figure holds.",
-        "no_figures": "Its impedance is known from the geometry, so the match is computed at any frequency."
-        if interface.section is not None
-        else f"Published match figures end at {engineering(interface.rated_frequency_hz.high.value, 'Hz')}.",
-        "receive_only": interface.receive_only_reason
-        if interface.receive_only
-        else "Made to transmit through.",
+        "no_figures": f"Published match figures end at {engineering(highest, 'Hz')}."
+        if interface.section is None
+        else "Its impedance is known from the geometry, so the match is computed at any frequency.",
+        "receive_only": interface.receive_only_reason if interface.receive_only else "Made to transmit through.",
         "no_heat_room": "The air, with the sun's share, must be cooler than the contact and the cable may get.",
         "customary_frequency": f"Customarily used up to {engineering(customary, 'Hz')}.",
     }
 
 
-def _demands(interface: Interface, scenario: Scenario) -> list[Demand]:
-    return [
-        _immersion(interface, scenario),
-        _weather(interface, scenario),
-        _vibration(interface, scenario),
-        _wear(interface, scenario),
-        _cable_fit(interface, scenario),
-        _cold(interface, scenario),
-    ]
-
-
 def _immersion(interface: Interface, scenario: Scenario) -> Demand:
     sealing = interface.sealing_mated
     passed = scenario.exposure != "immersed" or interface.exposure_mated == "immersed"
-    return _demand("immersion", passed, f"Sealing when mated: {sealing.value}. Tape does not make it immersion-proof.", sealing)
+    return _demand(
+        "immersion",
+        passed,
+        f"Sealing when mated: {sealing.value}. Tape does not make it immersion-proof.",
+        sealing,
+    )
 
 
 def _weather(interface: Interface, scenario: Scenario) -> Demand:
@@ -183,9 +200,11 @@ def _weather(interface: Interface, scenario: Scenario) -> Demand:
 
 
 def _vibration(interface: Interface, scenario: Scenario) -> Demand:
-    stands: Literal["none", "vehicle", "severe"] = interface.vibration.value
+    stands = interface.vibration.value
     passed = VIBRATIONS.index(stands) >= VIBRATIONS.index(scenario.vibration)
-    sentence = f"{interface.coupling.value.capitalize()} coupling suits vibration: {stands}; asked: {scenario.vibration}."
+    sentence = (
+        f"{interface.coupling.value.capitalize()} coupling suits vibration: {stands}; asked: {scenario.vibration}."
+    )
     return _demand("vibration", passed, sentence, interface.vibration)
 
 

@@ -93,15 +93,11 @@ def dissipation(view: SimpleNamespace, frequency: Number, added_ohm: float, impe
     outer = skin.surface_resistance(frequency, view.outer_conductivity, view.outer_permeability)
     metre = skin.conductor_resistance(inner, outer, view.inner_diameter_m, view.outer_diameter_m)
     conductor = loss.conductor_share(metre, view.section_length_m, impedance)
-    dielectric = loss.dielectric_share(
-        frequency, view.bead_permittivity, view.bead_loss_tangent, view.bead_length_m
-    )
+    dielectric = loss.dielectric_share(frequency, view.bead_permittivity, view.bead_loss_tangent, view.bead_length_m)
     contact = loss.contact_share(
         view.centre_contact_resistance_ohm, view.outer_contact_resistance_ohm, added_ohm, impedance
     )
-    return Shares(
-        conductor, dielectric, contact, loss.dissipated_share(conductor, dielectric, contact)
-    )
+    return Shares(conductor, dielectric, contact, loss.dissipated_share(conductor, dielectric, contact))
 
 
 def standing_wave_factor(station: Station) -> Number:
@@ -117,9 +113,7 @@ def heat_limit(view: SimpleNamespace, frequency: Number, station: Station) -> He
         rated = dissipation(view, view.rated_frequency_hz, 0.0, station.impedance_ohm)
     with purpose("at the operating frequency"):
         share = dissipation(view, frequency, station.added_resistance_ohm, station.impedance_ohm).total
-    behind = heat.rated_thermal_resistance(
-        view.rated_contact_c, view.rated_ambient_c, view.rated_power_w, rated.total
-    )
+    behind = heat.rated_thermal_resistance(view.rated_contact_c, view.rated_ambient_c, view.rated_power_w, rated.total)
     with purpose("where the heat leaves"):
         estimate = _estimate(view, station)
     resistance = heat.site_thermal_resistance(
@@ -226,16 +220,12 @@ def _estimate(view: SimpleNamespace, station: Station) -> ThermalEstimate:
         view.conductor_thermal_conductivity,
         view.cable_conductor_area_m2,
     )
-    body = first_principles.body_conductance(
-        convection, radiation, view.body_diameter_m, view.body_length_m, cables
-    )
+    body = first_principles.body_conductance(convection, radiation, view.body_diameter_m, view.body_length_m, cables)
     return ThermalEstimate(
         resistance=first_principles.estimated_resistance(inner, body),
         body_resistance=1 / body,
         body_share=first_principles.body_share(inner, body),
-        convective_share=first_principles.convective_share(
-            radiation, view.body_diameter_m, view.body_length_m, body
-        ),
+        convective_share=first_principles.convective_share(radiation, view.body_diameter_m, view.body_length_m, body),
     )
 
 

@@ -11,7 +11,7 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.columns import columns
 from jointwise.calc.errors import InputError, known
 from jointwise.calc.formulas.heat import margin
-from jointwise.calc.gates import GATES, family_reasons, gate_table
+from jointwise.calc.gates import GATES, Demand, family_reasons, gate_table, site_demands
 from jointwise.calc.limits import (
     Heat,
     assumption,
@@ -21,14 +21,13 @@ from jointwise.calc.limits import (
     voltage_limit,
 )
 from jointwise.calc.requests import MatrixRequest
-from jointwise.calc.results import FamilyHead, LimitId, MatrixResult
+from jointwise.calc.results import Column, FamilyHead, LimitId, MatrixResult
 from jointwise.calc.station import Station, station
 from jointwise.calc.views import ENDS, table_view
 
 __all__ = ["LIMITS", "Margins", "agreement_ratio", "evaluate", "family_head", "matrix"]
 
 LIMITS: list[LimitId] = ["heat", "voltage", "match"]
-MATCH = LIMITS.index("match")
 MOST_CELLS = 100_000  # keeps the answer of the largest matrix below some 20 MB
 
 
@@ -54,35 +53,35 @@ def matrix(request: MatrixRequest) -> MatrixResult:
     powers = np.array(request.powers_w, dtype=np.float64)
     cells = len(families) * len(heads) * powers.size
     if cells > MOST_CELLS:
-        raise InputError(
-            "families x columns x powers_w", cells, f"at most {MOST_CELLS} cells in one matrix"
-        )
+        raise InputError("families x columns x powers_w", cells, f"at most {MOST_CELLS} cells in one matrix")
     here = station(request)
-    edges = np.array([[head.low_hz, head.high_hz] for head in heads], dtype=np.float64)
+    edges = _edges(heads)
     margins = evaluate(families, edges, powers, here)
-    failed = gate_table(families, edges[:, 1], powers, request, here, margins.heat)
-    return _result(request, families, heads, margins, failed)
+    demands = [site_demands(family, request) for family in families]
+    failed = gate_table(families, demands, edges[:, 1], powers, here, margins.heat)
+    rows = [family_head(family, wanted) for family, wanted in zip(families, demands, strict=True)]
+    return _result(request, rows, heads, margins, failed)
 
 
 def evaluate(families: list[str], edges_hz: np.ndarray, powers_w: np.ndarray, here: Station) -> Margins:
     """Every limit of every cell, both ends of the ratings, at both band edges [Hz, shape (columns, 2)]."""
-    allowed, match_db = [], []
-    agreement = conservative = None
-    for end in ENDS:
-        view = table_view(families, end)
-        heat = heat_limit(view, edges_hz, here)
-        voltage = voltage_limit(view, here)
-        allowed.append((heat.allowed_w, np.broadcast_to(voltage.allowed_w, heat.allowed_w.shape)))
-        match_db.append(match_limit(view, edges_hz, here).margin_db)
-        if conservative is None:
-            conservative = heat
-            estimate = first_principles_power(view, heat, here)
-    allowed_w, match_all = np.array(allowed), np.array(match_db)
+    views = [table_view(families, end) for end in ENDS]
+    heats = [heat_limit(view, edges_hz, here) for view in views]
+    voltages = [voltage_limit(view, here).allowed_w for view in views]
+    match_db = np.array([match_limit(view, edges_hz, here).margin_db for view in views])
+    allowed_w = np.array(
+        [
+            (heat.allowed_w, np.broadcast_to(voltage_w, heat.allowed_w.shape))
+            for heat, voltage_w in zip(heats, voltages, strict=True)
+        ]
+    )
+    estimate_w = first_principles_power(views[0], heats[0], here)
     with np.errstate(divide="ignore", invalid="ignore"):  # receive: infinite; no room: refused by its gate
         powered = margin(allowed_w[..., None], powers_w)
-        agreement = agreement_ratio(estimate, allowed_w[0, 0], allowed_w[1, 0])
-    matched = np.broadcast_to(match_all[:, None, ..., None], (2, 1, *powered.shape[2:]))
-    return Margins(allowed_w, match_all, np.concatenate([powered, matched], axis=1), agreement, conservative)
+        agreement = agreement_ratio(estimate_w, allowed_w[0, 0], allowed_w[1, 0])
+    matched = np.broadcast_to(match_db[:, None, ..., None], (len(ENDS), 1, *powered.shape[2:]))
+    by_limit = np.concatenate([powered, matched], axis=1)
+    return Margins(allowed_w, match_db, by_limit, agreement, heats[0])
 
 
 def agreement_ratio(estimate_w, rating_low_w, rating_high_w):
@@ -90,7 +89,7 @@ def agreement_ratio(estimate_w, rating_low_w, rating_high_w):
     return estimate_w / np.clip(estimate_w, rating_low_w, rating_high_w)
 
 
-def family_head(family: str, request) -> FamilyHead:
+def family_head(family: str, demands: list[Demand]) -> FamilyHead:
     """The head of a family's row, with the sentence of each gate."""
     interface = catalogue().interfaces[family]
     return FamilyHead(
@@ -98,41 +97,45 @@ def family_head(family: str, request) -> FamilyHead:
         name=interface.name,
         summary=interface.summary,
         receive_only=interface.receive_only,
-        gate_reasons=family_reasons(family, request),
+        gate_reasons=family_reasons(family, demands),
     )
 
 
 def _families(request: MatrixRequest) -> list[str]:
     if request.families is None:
         return list(catalogue().interfaces)
-    if not request.families:
-        raise InputError("families", request.families, "at least one family, or left out for all")
     for index, family in enumerate(request.families):
         known(f"families[{index}]", family, catalogue().interfaces)
     return request.families
 
 
-def _result(request, families, heads, margins: Margins, failed: np.ndarray) -> MatrixResult:
+def _result(
+    request: MatrixRequest,
+    rows: list[FamilyHead],
+    heads: list[Column],
+    margins: Margins,
+    failed: np.ndarray,
+) -> MatrixResult:
     worst = margins.by_limit_db.min(axis=1)
     edge = _worst_edge(worst[0])
     by_limit = np.take_along_axis(margins.by_limit_db, edge[None, None], axis=4)[..., 0, :]
     conservative, optimistic = by_limit.min(axis=1)
-    frequency = np.where(edge[..., 0, :] == 0, _edges(heads)[:, :1], _edges(heads)[:, 1:])
+    low_hz, high_hz = _edges(heads)[:, :1], _edges(heads)[:, 1:]
+    frequency = np.where(edge[..., 0, :] == 0, low_hz, high_hz)
     hard = np.array([gate.hard for gate in GATES])
     refusing = failed & hard[:, None, None, None]
     refused = refusing.any(axis=0)
     always_refused = refused.all(axis=-1)
-    # per-limit figures do not depend on the power, so they are given at the upper edge's worse neighbour
     allowed = margins.allowed_w.min(axis=4)
     matched = margins.match_db.min(axis=3)
     largest = np.where(matched[0] >= 0, allowed[0].min(axis=0), np.nan)
-    rated = np.array([not catalogue().interfaces[family].receive_only for family in families])
+    rated = np.array([not row.receive_only for row in rows])
     largest = np.where(rated[:, None] & ~always_refused & (largest > 0), largest, np.nan)
     weights = np.where(hard, 0, 2 ** np.arange(len(GATES), dtype=np.int64))
     factor = assumption("agreement_factor")
     ratio = margins.agreement[..., 1]
     return MatrixResult(
-        families=[family_head(family, request) for family in families],
+        families=rows,
         columns=heads,
         powers_w=request.powers_w,
         limits=LIMITS,
@@ -157,7 +160,7 @@ def _worst_edge(conservative: np.ndarray) -> np.ndarray:
     return (conservative[..., 1:, :] <= conservative[..., :1, :]).astype(np.intp)
 
 
-def _edges(heads) -> np.ndarray:
+def _edges(heads: list[Column]) -> np.ndarray:
     return np.array([[head.low_hz, head.high_hz] for head in heads], dtype=np.float64)
 
 

@@ -1,5 +1,7 @@
 """Turning a failed decode into one sentence: field, value received, what is allowed."""
 
+import json
+import math
 import re
 from typing import Any
 
@@ -12,10 +14,11 @@ __all__ = ["refusal"]
 
 def refusal(error: Exception, body: bytes, request: type[msgspec.Struct]) -> InputError:
     """The InputError for a body that did not decode as `request`."""
-    if not isinstance(error, msgspec.ValidationError):
-        return InputError("request", body[:200].decode("utf-8", "replace"), f"a JSON object ({_reason(error)})")
-    path = _path(str(error))
-    received = msgspec.json.decode(body)
+    try:
+        received = json.loads(body)  # takes NaN and Infinity, so that they can be named
+    except (ValueError, RecursionError) as broken:
+        return InputError("request", body[:200].decode("utf-8", "replace"), f"a JSON object; {_reason(broken)}")
+    path = _path(str(error)) or _not_finite(received)
     unknown = re.search(r"unknown field `(.*)`", str(error))
     if unknown:
         name = unknown.group(1)
@@ -30,10 +33,24 @@ def refusal(error: Exception, body: bytes, request: type[msgspec.Struct]) -> Inp
     return InputError(field, value, _allowed(_type_at(request, path)))
 
 
+def _not_finite(received: Any) -> list[str | int]:
+    """Path of the first NaN or infinity, which JSON has no word for."""
+    fields = received.items() if isinstance(received, dict) else ()
+    for name, value in fields:
+        for path, number in ([name], value), *(([name, i], v) for i, v in enumerate(_list(value))):
+            if isinstance(number, float) and not math.isfinite(number):
+                return path
+    return []
+
+
+def _list(value: Any) -> list:
+    return value if isinstance(value, list) else []
+
+
 def _reason(error: Exception) -> str:
     if isinstance(error, RecursionError):
         return "nested too deeply"
-    return str(error).removeprefix("JSON is malformed: ").removesuffix(".")
+    return f"this is broken: {error}"
 
 
 def _path(message: str) -> list[str | int]:

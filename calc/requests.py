@@ -18,6 +18,8 @@ Power = Annotated[
     Meta(ge=0, le=1e5, description="Peak envelope power; 0 means receive only", extra={"unit": "W"}),
 ]
 
+Families = Annotated[list[Identifier], Meta(min_length=1, max_length=100)]
+Bands = Annotated[list[Identifier], Meta(max_length=100)]
 Share = Annotated[float, Meta(ge=0.001, le=1)]
 Duration = Annotated[float, Meta(ge=0.01, le=86400)]
 Diameter = Annotated[float, Meta(ge=0.0005, le=0.1)]
@@ -53,9 +55,7 @@ class Scenario(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
         float,
         Meta(ge=6, le=40, description="Least return loss of the joint alone", extra={"unit": "dB"}),
     ] = 14.0
-    cable_dielectric: Annotated[
-        Identifier, Meta(description="Cable insulation, an id of the catalogue")
-    ] = "solid_pe"
+    cable_dielectric: Annotated[Identifier, Meta(description="Cable insulation, an id of the catalogue")] = "solid_pe"
     cable_diameter_m: Annotated[
         Diameter | None,
         Meta(description="Outer diameter of the cable; left out, not checked", extra={"unit": "m"}),
@@ -66,28 +66,20 @@ class Scenario(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     solar_irradiance_w_per_m2: Annotated[
         float, Meta(ge=0, le=1400, description="Sun on the joint; 0 in shade", extra={"unit": "W/m²"})
     ] = 0.0
-    altitude_m: Annotated[
-        float, Meta(ge=0, le=30000, description="Height above sea level", extra={"unit": "m"})
-    ] = 0.0
+    altitude_m: Annotated[float, Meta(ge=0, le=30000, description="Height above sea level", extra={"unit": "m"})] = 0.0
     exposure: Annotated[
         Literal["indoor", "sheltered", "exposed", "immersed"],
         Meta(description="What weather reaches the joint"),
     ] = "indoor"
-    added_sealing: Annotated[
-        bool, Meta(description="Whether the mated joint is taped or booted against water")
-    ] = False
-    vibration: Annotated[
-        Literal["none", "vehicle", "severe"], Meta(description="Shaking at the joint")
-    ] = "none"
-    matings_per_year: Annotated[
-        float, Meta(ge=0, le=10000, description="How often the joint is swapped in a year")
-    ] = 5.0
+    added_sealing: Annotated[bool, Meta(description="Whether the mated joint is taped or booted against water")] = False
+    vibration: Annotated[Literal["none", "vehicle", "severe"], Meta(description="Shaking at the joint")] = "none"
+    matings_per_year: Annotated[float, Meta(ge=0, le=10000, description="How often the joint is swapped in a year")] = (
+        5.0
+    )
     service_life_years: Annotated[
         float, Meta(ge=0.1, le=100, description="How long it must last", extra={"unit": "years"})
     ] = 10.0
-    condition: Annotated[Identifier, Meta(description="State of the contacts, an id of the catalogue")] = (
-        "new"
-    )
+    condition: Annotated[Identifier, Meta(description="State of the contacts, an id of the catalogue")] = "new"
     added_resistance_ohm: Annotated[
         float,
         Meta(ge=0, le=5, description="Extra contact resistance you measured", extra={"unit": "Ω"}),
@@ -97,18 +89,14 @@ class Scenario(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
 class MatrixRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True):
     """Margins of many families at many bands and powers."""
 
-    families: Annotated[
-        list[Identifier] | None, Meta(description="Interface families; left out, all of them")
-    ] = None
-    bands: Annotated[
-        list[Identifier] | None, Meta(description="Amateur bands; left out, all of the region")
-    ] = None
+    families: Annotated[Families | None, Meta(description="Interface families; left out, all of them")] = None
+    bands: Annotated[Bands | None, Meta(description="Amateur bands; left out, all of the region")] = None
     frequencies_hz: Annotated[
         list[Frequency], Meta(max_length=200, description="Spot frequencies, shown after the bands")
     ] = field(default_factory=list)
-    powers_w: Annotated[
-        list[Power], Meta(min_length=1, max_length=24, description="Power levels of every cell")
-    ] = field(default_factory=lambda: [0.0, 5.0, 50.0, 100.0, 400.0, 1500.0])
+    powers_w: Annotated[list[Power], Meta(min_length=1, max_length=24, description="Power levels of every cell")] = (
+        field(default_factory=lambda: [0.0, 5.0, 50.0, 100.0, 400.0, 1500.0])
+    )
 
 
 class CellRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True):

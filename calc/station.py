@@ -65,9 +65,7 @@ def _rhythm(scenario: Scenario, on: Quantity | None, off: Quantity | None) -> Rh
         raise InputError(missing, None, "a time in seconds, as the other of the two is given")
     if all(asked):
         if scenario.transmit_share is not None:
-            raise InputError(
-                "transmit_share", scenario.transmit_share, "left out when overs and pauses are given"
-            )
+            raise InputError("transmit_share", scenario.transmit_share, "left out when overs and pauses are given")
         return Rhythm(*asked)
     if scenario.transmit_share is None and on is not None and off is not None:
         return Rhythm(_sourced(on), _sourced(off))

@@ -26,7 +26,7 @@ ENDS: tuple[End, End] = ("low", "high")
 
 def family_view(family: str, end: End) -> SimpleNamespace:
     """Scalars of one end of a family's ratings, each a `Sourced` float."""
-    return SimpleNamespace(**_values(catalogue().interfaces[family], end))
+    return SimpleNamespace(**_values(family, end))
 
 
 def table_view(families: list[str], end: End) -> SimpleNamespace:
@@ -43,14 +43,13 @@ def _rows() -> dict[str, int]:
 
 @lru_cache(maxsize=2)
 def _columns(end: End) -> dict[str, np.ndarray]:
-    rows = [_values(interface, end) for interface in catalogue().interfaces.values()]
-    return {
-        name: np.array([float(row[name]) for row in rows], dtype=np.float64)[:, None, None] for name in rows[0]
-    }
+    rows = [_values(family, end) for family in catalogue().interfaces]
+    return {name: np.array([float(row[name]) for row in rows], dtype=np.float64)[:, None, None] for name in rows[0]}
 
 
 @lru_cache(maxsize=128)
-def _values(interface: Interface, end: End) -> dict[str, Sourced]:
+def _values(family: str, end: End) -> dict[str, Sourced]:
+    interface = catalogue().interfaces[family]
     generous = end == "high"
     rating = getattr(interface.average_power, end)
     mating = _material(interface.dielectric.value)
@@ -94,9 +93,7 @@ def _values(interface: Interface, end: End) -> dict[str, Sourced]:
     sourced |= {name: Sourced(value, rating.source, rating.kind) for name, value in rated.items()}
     sourced |= _match_values(interface, end)
     loss = interface.insertion_loss
-    sourced["guaranteed_loss_at_hz"] = Sourced(
-        loss.at_frequency_hz, loss.loss_db.source, loss.loss_db.kind
-    )
+    sourced["guaranteed_loss_at_hz"] = Sourced(loss.at_frequency_hz, loss.loss_db.source, loss.loss_db.kind)
     ratio = interface.outer_diameter_m.value / interface.inner_diameter_m.value
     sourced["te11_root"] = Sourced(te11_root(ratio), "derived", "")
     return sourced
@@ -111,9 +108,7 @@ def _match_values(interface: Interface, end: End) -> dict[str, Sourced]:
     else:
         impedance, length = interface.nominal_impedance_ohm, interface.section_length_m
         limit = interface.vswr_limit
-        at_dc, slope = (
-            (limit.at_dc, limit.slope_per_hz) if end == "low" else (interface.vswr_typical, None)
-        )
+        at_dc, slope = (limit.at_dc, limit.slope_per_hz) if end == "low" else (interface.vswr_typical, None)
         permittivity = _material(interface.bead_material.value).relative_permittivity
     return {
         "design_impedance_ohm": _sourced(impedance, 0.0),

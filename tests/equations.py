@@ -1,7 +1,6 @@
-"""Declared equations read by sympy: the independent evaluator, and the printer of their MathML."""
+"""Declared equations read by sympy, the independent evaluator."""
 
 import sympy
-from sympy.printing.mathml import MathMLPresentationPrinter
 
 from jointwise.calc.constants import CONSTANTS
 from jointwise.calc.formula import FORMULAS, Formula
@@ -23,9 +22,9 @@ NAMES = {
 }
 
 
-def expression(formula: Formula, evaluate: bool = True) -> sympy.Expr:
+def expression(formula: Formula) -> sympy.Expr:
     """The right-hand side as a sympy expression in positive symbols."""
     letters = {*formula.arguments, *CONSTANTS}
     table = NAMES | {name: sympy.Symbol(name, positive=True) for name in letters}
     right = formula.equation.partition("=")[2]
-    return sympy.parse_expr(right, local_dict=table, evaluate=evaluate)
+    return sympy.parse_expr(right, local_dict=table)

@@ -105,10 +105,9 @@ class Hazard(Struct, forbid_unknown_fields=True, frozen=True):
     kind: Kind
 
 
-def Unit(unit: str) -> Meta:  # noqa: N802  (reads as a word in the fields below)
+def Unit(unit: str) -> Meta:
     """The unit that travels with a field."""
     return Meta(extra={"unit": unit})
-
 
 
 class Interface(Struct, forbid_unknown_fields=True, frozen=True):

@@ -14,13 +14,13 @@ _EPS = ("relative permittivity", "1")
 
 @formula(
     title="Characteristic impedance of a coaxial section",
-    equation="Z_c = eta_0*log(D/d)/(2*pi*sqrt(eps_r))",
-    symbols={"Z_c": ("characteristic impedance", "Ω"), "D": _D, "d": _INNER, "eps_r": _EPS},
+    equation="Z_c = eta_0*log(D/d)/(2*pi*sqrt(epsilon_r))",
+    symbols={"Z_c": ("characteristic impedance", "Ω"), "D": _D, "d": _INNER, "epsilon_r": _EPS},
     validity="D > d; lossless limit",
-    source="pozar",
+    source="microwave_textbook",
 )
-def characteristic_impedance(D, d, eps_r):
-    return ETA_0 * np.log(D / d) / (2 * np.pi * np.sqrt(eps_r))
+def characteristic_impedance(D, d, epsilon_r):
+    return ETA_0 * np.log(D / d) / (2 * np.pi * np.sqrt(epsilon_r))
 
 
 @formula(
@@ -33,7 +33,7 @@ def characteristic_impedance(D, d, eps_r):
         "q": ("bore over centre-conductor diameter, D/d", "1"),
     },
     validity="0 < x*q < 6 (the series used for the Bessel functions), q > 1",
-    source="pozar",
+    source="microwave_textbook",
 )
 def te11_condition(x, q):
     return _j1_slope(x) * _y1_slope(x * q) - _j1_slope(x * q) * _y1_slope(x)
@@ -41,29 +41,29 @@ def te11_condition(x, q):
 
 @formula(
     title="TE11 cutoff frequency",
-    equation="f_c = c_0*x/(pi*d*sqrt(eps_r))",
+    equation="f_c = c_0*x/(pi*d*sqrt(epsilon_r))",
     symbols={
         "f_c": ("cutoff frequency of the first higher wave", "Hz"),
         "x": ("first root of the TE11 condition", "1"),
         "d": _INNER,
-        "eps_r": _EPS,
+        "epsilon_r": _EPS,
     },
     validity="uniform section, filled evenly",
-    source="pozar",
+    source="microwave_textbook",
 )
-def te11_cutoff(x, d, eps_r):
-    return C_0 * x / (np.pi * d * np.sqrt(eps_r))
+def te11_cutoff(x, d, epsilon_r):
+    return C_0 * x / (np.pi * d * np.sqrt(epsilon_r))
 
 
 @formula(
     title="TE11 cutoff by the average circumference",
-    equation="f_a = 2*c_0/(pi*(D+d)*sqrt(eps_r))",
-    symbols={"f_a": ("approximate cutoff frequency", "Hz"), "D": _D, "d": _INNER, "eps_r": _EPS},
+    equation="f_a = 2*c_0/(pi*(D+d)*sqrt(epsilon_r))",
+    symbols={"f_a": ("approximate cutoff frequency", "Hz"), "D": _D, "d": _INNER, "epsilon_r": _EPS},
     validity="rule of thumb; 2 to 3 % low at 50 Ω",
-    source="pozar",
+    source="microwave_textbook",
 )
-def te11_rule(D, d, eps_r):
-    return 2 * C_0 / (np.pi * (D + d) * np.sqrt(eps_r))
+def te11_rule(D, d, epsilon_r):
+    return 2 * C_0 / (np.pi * (D + d) * np.sqrt(epsilon_r))
 
 
 def te11_root(q):

@@ -36,7 +36,7 @@ __all__ = [
     validity="radial conduction only; gaps too small for convection",
     source="incropera",
 )
-def radial_conductance(k_s, l_s, k_a, l, D, d):  # noqa: E741
+def radial_conductance(k_s, l_s, k_a, l, D, d):
     return 2 * np.pi * (k_s * l_s + k_a * (l - l_s)) / np.log(D / d)
 
 

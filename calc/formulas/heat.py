@@ -46,7 +46,7 @@ def cycle_share(t_on, t_off, tau):
     equation="P_avg = P*D_m*s_t",
     symbols={"P_avg": ("average power", "W"), "P": _P, "D_m": _DUTY, "s_t": _SHARE},
     validity="speech and keying are fast against the joint's time constant",
-    source="oet_65b",
+    source="fcc_oet_65b",
 )
 def average_power(P, D_m, s_t):
     return P * D_m * s_t

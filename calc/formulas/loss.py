@@ -29,27 +29,27 @@ _SHARE = "share of the power of a matched wave"
         "Z_0": _Z_0,
     },
     validity="section much shorter than a wavelength of loss: a_c << 1",
-    source="pozar",
+    source="microwave_textbook",
 )
-def conductor_share(R_m, l, Z_0):  # noqa: E741  (the trade's letter for a length)
+def conductor_share(R_m, l, Z_0):
     return R_m * l / Z_0
 
 
 @formula(
     title="Share lost in the dielectric",
-    equation="a_d = 2*pi*f*sqrt(eps_r)*tan_delta*l/c_0",
+    equation="a_d = 2*pi*f*sqrt(epsilon_r)*tan_delta*l/c_0",
     symbols={
         "a_d": (f"{_SHARE} lost in the insulation", "1"),
         "f": ("frequency", "Hz"),
-        "eps_r": ("relative permittivity of the supports", "1"),
+        "epsilon_r": ("relative permittivity of the supports", "1"),
         "tan_delta": ("loss tangent of the supports", "1"),
         "l": ("length of the solid supports", "m"),
     },
     validity="a_d << 1; matched wave",
-    source="pozar",
+    source="microwave_textbook",
 )
-def dielectric_share(f, eps_r, tan_delta, l):  # noqa: E741
-    return 2 * np.pi * f * np.sqrt(eps_r) * tan_delta * l / C_0
+def dielectric_share(f, epsilon_r, tan_delta, l):
+    return 2 * np.pi * f * np.sqrt(epsilon_r) * tan_delta * l / C_0
 
 
 @formula(
@@ -101,7 +101,7 @@ def dissipative_loss(a):
     equation="L_m = -10*log(1 - Gamma**2, 10)",
     symbols={"L_m": ("mismatch loss", "dB"), "Gamma": ("reflection of the joint alone", "1")},
     validity="0 <= Gamma < 1; matched on both sides",
-    source="pozar",
+    source="microwave_textbook",
 )
 def mismatch_loss(Gamma):
     return -10 * np.log1p(-(Gamma**2)) / np.log(10)

@@ -27,7 +27,7 @@ _VSWR = ("voltage standing wave ratio", "1")
     equation="Gamma = (S - 1)/(S + 1)",
     symbols={"Gamma": _GAMMA, "S": _VSWR},
     validity="S >= 1",
-    source="pozar",
+    source="microwave_textbook",
 )
 def reflection_of_vswr(S):
     return (S - 1) / (S + 1)
@@ -38,7 +38,7 @@ def reflection_of_vswr(S):
     equation="S = (1 + Gamma)/(1 - Gamma)",
     symbols={"S": _VSWR, "Gamma": _GAMMA},
     validity="0 <= Gamma < 1",
-    source="pozar",
+    source="microwave_textbook",
 )
 def vswr_of_reflection(Gamma):
     return (1 + Gamma) / (1 - Gamma)
@@ -49,7 +49,7 @@ def vswr_of_reflection(Gamma):
     equation="RL = -20*log(Max(Gamma, 1e-6), 10)",
     symbols={"RL": ("return loss", "dB"), "Gamma": _GAMMA},
     validity="0 <= Gamma <= 1; shown as 120 dB at most, beyond any measurement",
-    source="pozar",
+    source="microwave_textbook",
 )
 def return_loss(Gamma):
     return -20 * np.log10(np.maximum(Gamma, 1e-6))
@@ -89,17 +89,17 @@ def limit_impedance(Z_n, S, Z_0):
 
 @formula(
     title="Electrical length",
-    equation="l_e = l*sqrt(eps_r)",
+    equation="l_e = l*sqrt(epsilon_r)",
     symbols={
         "l_e": ("electrical length of the section", "m"),
         "l": ("length of the section", "m"),
-        "eps_r": ("relative permittivity", "1"),
+        "epsilon_r": ("relative permittivity", "1"),
     },
     validity="evenly filled section",
-    source="pozar",
+    source="microwave_textbook",
 )
-def electrical_length(l, eps_r):  # noqa: E741
-    return l * np.sqrt(eps_r)
+def electrical_length(l, epsilon_r):
+    return l * np.sqrt(epsilon_r)
 
 
 @formula(
@@ -111,7 +111,7 @@ def electrical_length(l, eps_r):  # noqa: E741
         "l_e": ("electrical length", "m"),
     },
     validity="any frequency below the TE11 cutoff",
-    source="pozar",
+    source="microwave_textbook",
 )
 def electrical_angle(f, l_e):
     return 2 * np.pi * f * l_e / C_0
@@ -133,8 +133,7 @@ def worst_angle(theta):
 
 @formula(
     title="Reflection of a line section between matched lines",
-    equation="Gamma = Abs(Z_c/Z_0 - Z_0/Z_c)*sin(theta)"
-    "/sqrt(4*cos(theta)**2 + (Z_c/Z_0 + Z_0/Z_c)**2*sin(theta)**2)",
+    equation="Gamma = Abs(Z_c/Z_0 - Z_0/Z_c)*sin(theta)/sqrt(4*cos(theta)**2 + (Z_c/Z_0 + Z_0/Z_c)**2*sin(theta)**2)",
     symbols={
         "Gamma": _GAMMA,
         "Z_c": ("impedance of the section", "Ω"),
@@ -142,14 +141,12 @@ def worst_angle(theta):
         "theta": ("electrical angle", "rad"),
     },
     validity="lossless section, 0 <= theta <= pi; exact",
-    source="pozar",
+    source="microwave_textbook",
 )
 def section_reflection(Z_c, Z_0, theta):
     ratio = Z_c / Z_0
     sine, cosine = np.sin(theta), np.cos(theta)
-    return (
-        np.abs(ratio - 1 / ratio) * sine / np.sqrt(4 * cosine**2 + (ratio + 1 / ratio) ** 2 * sine**2)
-    )
+    return np.abs(ratio - 1 / ratio) * sine / np.sqrt(4 * cosine**2 + (ratio + 1 / ratio) ** 2 * sine**2)
 
 
 @formula(

@@ -19,7 +19,7 @@ _METAL = {
     equation="delta_s = 1/sqrt(pi*f*mu_0*mu_r*sigma)",
     symbols={"delta_s": ("skin depth", "m"), **_METAL},
     validity="good conductor, sigma much above omega epsilon",
-    source="pozar",
+    source="microwave_textbook",
 )
 def skin_depth(f, sigma, mu_r):
     return 1 / np.sqrt(np.pi * f * MU_0 * mu_r * sigma)
@@ -30,7 +30,7 @@ def skin_depth(f, sigma, mu_r):
     equation="R_s = sqrt(pi*f*mu_0*mu_r/sigma)",
     symbols={"R_s": ("surface resistance", "Ω"), **_METAL},
     validity="metal thicker than about three skin depths; smooth surface",
-    source="pozar",
+    source="microwave_textbook",
 )
 def surface_resistance(f, sigma, mu_r):
     return np.sqrt(np.pi * f * MU_0 * mu_r / sigma)
@@ -47,7 +47,7 @@ def surface_resistance(f, sigma, mu_r):
         "D": ("bore of the outer conductor", "m"),
     },
     validity="skin depth well below both radii",
-    source="pozar",
+    source="microwave_textbook",
 )
 def conductor_resistance(R_si, R_so, d, D):
     return R_si / (np.pi * d) + R_so / (np.pi * D)

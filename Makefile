@@ -1,0 +1,37 @@
+# Two commands do everything from a fresh clone: `make serve` and `make test`.
+
+PYTHON ?= python3
+BIN := .venv/bin
+
+.PHONY: serve test lint page bench
+
+serve: .venv/run.stamp
+	$(BIN)/jointwise serve
+
+test: .venv/test.stamp frontend/node_modules/.package-lock.json lint
+	e2e/need-chromium
+	node frontend/build.mjs --check
+	$(BIN)/python -m pytest
+
+lint: .venv/test.stamp
+	$(BIN)/ruff check -q .
+	$(BIN)/ruff format -q --check .
+
+page: .venv/run.stamp frontend/node_modules/.package-lock.json
+	node frontend/build.mjs
+
+bench: .venv/run.stamp
+	$(BIN)/python tests/benchmarks/matrix.py
+
+.venv/run.stamp: pyproject.toml
+	test -x $(BIN)/python || $(PYTHON) -m venv .venv
+	$(BIN)/python -m pip install -q -e .
+	touch $@
+
+.venv/test.stamp: pyproject.toml .venv/run.stamp
+	$(BIN)/python -m pip install -q -e '.[test]'
+	touch $@
+
+frontend/node_modules/.package-lock.json: frontend/package-lock.json
+	npm ci --prefix frontend --no-audit --no-fund
+	touch $@
