@@ -10,7 +10,6 @@ serve: .venv/run.stamp
 
 test: .venv/test.stamp frontend/node_modules/.package-lock.json lint
 	e2e/need-chromium
-	node frontend/build.mjs --check
 	$(BIN)/python -m pytest
 
 lint: .venv/test.stamp

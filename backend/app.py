@@ -6,11 +6,11 @@ from importlib.metadata import version
 from pathlib import Path
 from typing import Any
 
-import jointwise.dist
 import msgspec
 from flask import Flask, Response, abort, request, send_from_directory
 from werkzeug.exceptions import MethodNotAllowed
 
+import jointwise.dist
 from jointwise.backend import settings
 from jointwise.backend.fields import request_body
 from jointwise.backend.openapi import document

@@ -1,5 +1,7 @@
 """The command line: serve the page, or print a matrix or a cell."""
 
+import logging
+import sys
 from collections.abc import Mapping
 from typing import Any
 
@@ -10,7 +12,7 @@ from msgspec import Struct
 
 from jointwise.backend import tables
 from jointwise.backend.app import create_app
-from jointwise.backend.fields import Field, fields, request_body
+from jointwise.backend.fields import Field, fields, plain, request_body
 from jointwise.backend.settings import Settings, environment_name
 from jointwise.calc.operations import OPERATIONS, InputError, call
 
@@ -23,14 +25,24 @@ class Refused(click.ClickException):
     exit_code = 2
 
 
+class Fault(click.ClickException):
+    """A fault of ours: a sentence, and the exit code of an internal error."""
+
+    exit_code = 70
+
+
 class Commands(click.Group):
-    """A group whose commands may let the core's refusals through."""
+    """A group whose commands may let the core's refusals, and its faults, through."""
 
     def invoke(self, ctx: click.Context) -> Any:
         try:
             return super().invoke(ctx)
         except InputError as error:
             raise Refused(str(error)) from error
+        except (ArithmeticError, LookupError, TypeError, ValueError) as error:
+            if sys.flags.dev_mode:
+                raise
+            raise Fault("Jointwise failed on this request; `python -X dev` shows where.") from error
 
 
 def _options(struct: type[Struct], from_environment: bool = False) -> list[click.Parameter]:
@@ -44,19 +56,20 @@ def _option(field: Field, from_environment: bool) -> click.Option:
     parts = (
         field.description,
         f"{field.allowed} {field.unit}".strip(),
-        f"default {tables.plain(field.default)}" if known_default else "",
+        f"default {plain(field.default)}" if known_default else "",
         f"or set {environment_name(field.name)}" if from_environment else "",
     )
     words = "; ".join(part for part in parts if part)
     if field.type is bool:
         return click.Option([f"--{name}/--no-{name}", field.name], default=None, help=words)
     metavar = {str: "TEXT", float: "NUMBER", int: "WHOLE"}[field.type]
-    return click.Option([f"--{name}", field.name], metavar=f"{metavar},..." if field.many else metavar, help=words)
+    metavar = f"{metavar},..." if field.many else metavar
+    return click.Option([f"--{name}", field.name], metavar=metavar, help=words)
 
 
 def _given(options: Mapping[str, Any]) -> dict[str, str]:
     """The options that were typed, as the texts they were typed as."""
-    return {name: tables.plain(value) for name, value in options.items() if value is not None}
+    return {name: plain(value) for name, value in options.items() if value is not None}
 
 
 def _ask(name: str, options: Mapping[str, Any]) -> bytes:
@@ -89,6 +102,7 @@ def serve(**options: Any) -> None:
         )
     except (OSError, ValueError) as error:
         raise click.ClickException(f"Can't listen on {chosen.host} port {chosen.port}: {error}.") from error
+    logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
     server.print_listen("Jointwise answers at http://{}:{}/ until you press Ctrl-C.")
     server.run()
 

@@ -5,13 +5,14 @@ does not read as its field's type stays text, so that the core refuses it with
 the same sentence whichever door it came by.
 """
 
+import json
 from collections.abc import Mapping, Sequence
 from typing import Any, NamedTuple
 
 import msgspec
 from msgspec import Struct, inspect
 
-__all__ = ["Field", "fields", "request_body"]
+__all__ = ["Field", "fields", "plain", "request_body"]
 
 RANGE_WORDS = {"ge": "from {}", "gt": "above {}", "le": "to {}", "lt": "below {}"}
 
@@ -41,9 +42,17 @@ def request_body(struct: type[Struct], texts: Mapping[str, Sequence[str]]) -> by
     unknown names and unreadable values are passed on for the core to name.
     """
     known = fields(struct)
-    return msgspec.json.encode(
-        {_clean(name): _value(known.get(name), [_clean(text) for text in given]) for name, given in texts.items()}
-    )
+    request = {_clean(name): _value(known.get(name), [_clean(text) for text in given]) for name, given in texts.items()}
+    return json.dumps(request).encode()  # writes NaN and infinity too, for the core to refuse by field
+
+
+def plain(value: Any) -> str:
+    """A value as text that reads back as the same value."""
+    if isinstance(value, list):
+        return ",".join(map(plain, value))
+    if isinstance(value, bool):
+        return str(value).lower()
+    return repr(value).removesuffix(".0") if isinstance(value, float) else str(value)
 
 
 def _field(field: inspect.Field) -> Field:
@@ -83,7 +92,7 @@ def _allowed(single: inspect.Type) -> str:
     if isinstance(single, inspect.LiteralType):
         return ", ".join(map(str, single.values))
     bounds = {name: getattr(single, name, None) for name in RANGE_WORDS}
-    return " ".join(RANGE_WORDS[name].format(f"{at:.12g}") for name, at in bounds.items() if at is not None)
+    return " ".join(RANGE_WORDS[name].format(plain(at)) for name, at in bounds.items() if at is not None)
 
 
 def _value(field: Field | None, given: Sequence[str]) -> Any:
@@ -98,11 +107,9 @@ def _value(field: Field | None, given: Sequence[str]) -> Any:
 
 def _scalar(type_: type, text: str) -> Any:
     try:
-        value = msgspec.convert(text, type_, strict=False)
+        return msgspec.convert(text, type_, strict=False)
     except msgspec.ValidationError:
         return text
-    # JSON has no word for what is not a number or not finite; its text does for the refusal
-    return text if value != value or value in (float("inf"), float("-inf")) else value
 
 
 def _clean(text: str) -> str:

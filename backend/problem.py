@@ -5,6 +5,7 @@ a field out of range, and it may come by the query string of a GET, which has
 no content for 422 ("unprocessable content", RFC 9110 section 15.5.21) to mean.
 """
 
+import json
 from secrets import token_hex
 
 import msgspec
@@ -60,14 +61,12 @@ def answer(error: Exception) -> Response:
         )
         return _response(body)
     if isinstance(error, HTTPException) and not isinstance(error, InternalServerError):
-        response = _response(
-            Problem(title=HTTP_STATUS_CODES[error.code], status=error.code, detail=_detail(error))
-        )
+        response = _response(Problem(title=HTTP_STATUS_CODES[error.code], status=error.code, detail=_detail(error)))
         kept = [item for item in error.get_headers() if item[0] != "Content-Type"]
         response.headers.extend(kept)
         return response
     reference = token_hex(REFERENCE_BYTES)
-    current_app.logger.error("Reference %s: %s %s", reference, request.method, request.url, exc_info=error)
+    current_app.logger.error("Reference %s: %s %s", reference, request.method, request.full_path, exc_info=error)
     body = InternalProblem(
         title=HTTP_STATUS_CODES[500],
         status=500,
@@ -84,4 +83,5 @@ def _detail(error: HTTPException) -> str:
 
 
 def _response(body: Problem) -> Response:
-    return Response(msgspec.json.encode(body), body.status, mimetype=MEDIA_TYPE)
+    # unlike msgspec's, this encoder takes the half characters that a refused body may hold
+    return Response(json.dumps(msgspec.to_builtins(body)), body.status, mimetype=MEDIA_TYPE)

@@ -1,27 +1,20 @@
 """Answers of the core as plain text for a terminal."""
 
 from collections.abc import Iterable, Iterator
+from itertools import groupby
+from operator import itemgetter
 from string import ascii_lowercase
-from typing import Any
 
+from jointwise.backend.fields import plain
 from jointwise.calc.operations import InputError
 from jointwise.calc.results import CatalogueResult, CellResult, LimitResult, MatrixResult, Step, SymbolValue
+from jointwise.calc.units import engineering
 
-__all__ = ["cell", "matrix", "plain"]
+__all__ = ["cell", "matrix"]
 
 USUAL_POWER_W = 100.0  # what most transceivers give, so the level shown unless another is asked for
 REFUSED = "--"
 UNDECIDED = "?"
-HERTZ_PER_MEGAHERTZ = 1e6
-
-
-def plain(value: Any) -> str:
-    """A value as one would type it on the command line."""
-    if isinstance(value, list):
-        return ",".join(map(plain, value))
-    if isinstance(value, bool):
-        return str(value).lower()
-    return f"{value:.12g}" if isinstance(value, float) else str(value)
 
 
 def matrix(result: MatrixResult, show_power_w: float | None = None) -> str:
@@ -49,10 +42,11 @@ def cell(result: CellResult, catalogue: CatalogueResult) -> str:
         ("Breakdown of the air gap (for information)", result.air_breakdown),
     ]
     used = {value.source for _, group in steps for step in group for value in step.inputs if value.source}
+    frequency = engineering(result.frequency_hz, "Hz")
     lines = [
-        f"{result.family.name}, {result.column.name}, {_power(result.power_w)}"
-        f" (at {_megahertz(result.frequency_hz)})",
+        f"{result.family.name}, {result.column.name}, {_power(result.power_w)} at {frequency}",
         result.verdict,
+        *_section("At this power", _state(result)),
         *_section("Limits", (line for limit in result.limits for line in _limit(limit))),
         *_section("Gates", (f"{'pass' if gate.passed else 'FAIL'}  {gate.sentence}" for gate in result.gates)),
         *_section("Loss of the mated pair", _losses(result)),
@@ -76,12 +70,15 @@ def _margin(result: MatrixResult, row: int, column: int, level: int) -> str:
     margin = result.margin_db[row][column][level]
     if margin is None:
         return REFUSED
-    marks = "".join(_letters(result.marks[row][column][level]))
-    return f"{margin:+.1f}{UNDECIDED if result.undecided[row][column][level] else ''}{marks}"
+    undecided = UNDECIDED if result.undecided[row][column][level] else ""
+    marks = "".join(sign for gate, sign in _marks(result).items() if result.marks[row][column][level] >> gate & 1)
+    return f"{margin:+.1f}{undecided}{marks}"
 
 
-def _letters(bits: int) -> Iterator[str]:
-    return (letter for at, letter in enumerate(ascii_lowercase) if bits >> at & 1)
+def _marks(result: MatrixResult) -> dict[int, str]:
+    """A letter for every soft gate, by its index."""
+    soft = (at for at, gate in enumerate(result.gates) if not gate.hard)
+    return dict(zip(soft, ascii_lowercase, strict=False))
 
 
 def _legend(result: MatrixResult, level: int) -> Iterator[str]:
@@ -91,32 +88,50 @@ def _legend(result: MatrixResult, level: int) -> Iterator[str]:
         yield f"{UNDECIDED}  undecided: the sign depends on which source one believes"
     for row, family in enumerate(result.families):
         for at, gate in enumerate(result.gates):
-            sign = REFUSED if gate.hard else ascii_lowercase[at]
-            failed = [
-                column.name
-                for number, column in enumerate(result.columns)
-                if (
-                    result.refused_by[row][number][level] == at
-                    if gate.hard
-                    else result.marks[row][number][level] >> at & 1
-                )
-            ]
-            if failed:
-                reason = family.gate_reasons.get(gate.id, gate.name)
-                yield f"{sign}  {family.name} ({', '.join(failed)}): {reason}"
+            failed = [_shows(result, row, column, level, at) for column in range(len(result.columns))]
+            if any(failed):
+                sign = REFUSED if gate.hard else _marks(result)[at]
+                where = _runs([column.name for column in result.columns], failed)
+                yield f"{sign}  {family.name} ({where}): {family.gate_reasons[gate.id]}"
+
+
+def _runs(names: list[str], chosen: list[bool]) -> str:
+    """The chosen names, neighbours drawn together as first to last."""
+    groups = groupby(zip(names, chosen, strict=True), key=itemgetter(1))
+    runs = ([name for name, _ in group] for is_chosen, group in groups if is_chosen)
+    return ", ".join(run[0] if len(run) == 1 else f"{run[0]} to {run[-1]}" for run in runs)
+
+
+def _shows(result: MatrixResult, row: int, column: int, level: int, gate: int) -> bool:
+    """Whether the sign of a gate stands in a cell."""
+    refused_by = result.refused_by[row][column][level]
+    if result.gates[gate].hard:
+        return refused_by == gate
+    return refused_by < 0 and bool(result.marks[row][column][level] >> gate & 1)
 
 
 def _limit(limit: LimitResult) -> Iterator[str]:
-    margin = _range(limit.margin_db, limit.margin_high_db, "+.1f", "dB")
-    allowed = _range(limit.allowed_w, limit.allowed_high_w, ".4g", "W")
+    margin = _range(f"{end:+.1f} dB" for end in (limit.margin_db, limit.margin_high_db) if end is not None)
+    allowed = _range(engineering(end, "W") for end in (limit.allowed_w, limit.allowed_high_w) if end is not None)
     parts = [margin, f"allows {allowed}" if allowed else "", "binding" if limit.binding else ""]
     yield f"{limit.name}: {', '.join(part for part in parts if part) or 'does not apply'}"
     yield f"  {limit.sentence}"
 
 
-def _range(low: float | None, high: float | None, digits: str, unit: str) -> str:
-    ends = dict.fromkeys(format(end, digits) for end in (low, high) if end is not None)
-    return f"{' to '.join(ends)} {unit}" if ends else ""
+def _range(ends: Iterable[str]) -> str:
+    """The conservative and the optimistic end, once when they read the same."""
+    return " to ".join(dict.fromkeys(ends))
+
+
+def _state(result: CellResult) -> Iterator[str]:
+    allowed = f"{result.allowed_temperature_c:.0f} °C"
+    if result.contact_temperature_c is None:
+        yield f"centre contact allowed {allowed}"
+    else:
+        yield f"centre contact at {result.contact_temperature_c:.0f} °C, allowed {allowed}"
+    yield f"peak voltage {engineering(result.peak_voltage_v, 'V')}"
+    if result.largest_power_w is not None:
+        yield f"largest power that keeps every margin {engineering(result.largest_power_w, 'W')}"
 
 
 def _losses(result: CellResult) -> Iterator[str]:
@@ -129,7 +144,8 @@ def _losses(result: CellResult) -> Iterator[str]:
     }
     shares = ", ".join(f"{cause} {loss:.4f}" for cause, loss in causes.items())
     yield f"expected {losses.expected_db:.4f} dB ({shares})"
-    yield f"guaranteed {losses.guaranteed_db:.4f} dB [{losses.guaranteed_source}, {losses.guaranteed_kind}]"
+    origin = _origin(losses.guaranteed_source, losses.guaranteed_kind)
+    yield f"guaranteed {losses.guaranteed_db:.4f} dB{origin}"
 
 
 def _step(step: Step, equations: dict[str, str]) -> Iterator[str]:
@@ -143,16 +159,19 @@ def _step(step: Step, equations: dict[str, str]) -> Iterator[str]:
 
 def _value(value: SymbolValue) -> str:
     unit = "" if value.unit == "1" else f" {value.unit}"
-    origin = f" [{value.source}, {value.kind}]" if value.source else ""
+    origin = _origin(value.source, value.kind)
     return f"{value.symbol} = {value.value:.6g}{unit}, {value.meaning}{origin}"
+
+
+def _origin(source: str, kind: str) -> str:
+    """Source and kind in brackets; a kind that only repeats its source says nothing new."""
+    if not source:
+        return ""
+    return f" [{source}, {kind}]" if kind and kind.replace(" ", "_") != source else f" [{source}]"
 
 
 def _power(power_w: float) -> str:
     return f"{plain(power_w)} W" if power_w else "receive (0 W)"
-
-
-def _megahertz(frequency_hz: float) -> str:
-    return f"{plain(frequency_hz / HERTZ_PER_MEGAHERTZ)} MHz"
 
 
 def _section(title: str, lines: Iterable[str]) -> list[str]:

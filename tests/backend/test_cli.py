@@ -1,0 +1,134 @@
+"""The command line: what it prints, and how it refuses."""
+
+import json
+import subprocess
+import sys
+from urllib.request import urlopen
+
+import pytest
+from click.testing import CliRunner
+
+from jointwise.backend.cli import main
+from jointwise.calc.operations import call
+from jointwise.calc.requests import CellRequest, MatrixRequest
+
+REFUSED = [
+    (["cell", "--family", "nothing", "--band", "2m"], "family is"),
+    (["cell", "--family", "n", "--band", "2m", "--power-w", "-1"], "power_w is -1"),
+    (["cell", "--family", "n", "--band", "2m", "--vswr", "0.5"], "vswr is 0.5"),
+    (["cell", "--family", "n", "--band", "2m", "--vswr", "nan"], "vswr is NaN"),
+    (["cell", "--family", "n", "--frequency-hz", "0"], "frequency_hz is 0"),
+    (["cell", "--band", "2m"], "family is null"),
+    (["matrix", "--powers-w", "5,many"], 'powers_w[1] is "many"'),
+    (["matrix", "--families", "n,nothing"], "families[1] is"),
+    (["matrix", "--powers-w", "5,50", "--show-power", "75"], "show_power is"),
+    (["serve", "--port", "65536"], "port is 65536"),
+]
+
+
+def run(*arguments):
+    """The outcome of the command line with these arguments."""
+    return CliRunner().invoke(main, arguments)
+
+
+@pytest.mark.parametrize(("command", "struct"), [("matrix", MatrixRequest), ("cell", CellRequest)])
+def test_every_field_is_an_option(command, struct):
+    """Each field of the request is an option of the same name, explained with range and unit."""
+    help_ = " ".join(run(command, "--help").stdout.split())
+
+    assert all(f"--{name.replace('_', '-')} " in help_ for name in struct.__struct_fields__)
+    assert "--altitude-m NUMBER Height above sea level; from 0 to 30000 m; default 0" in help_
+
+
+def test_matrix_prints_the_margins_of_the_core():
+    """The table holds one row per family with the very margins that the core computes."""
+    request = {"families": ["n", "sma"], "bands": ["20m", "2m"], "powers_w": [0, 100]}
+    expected = json.loads(call("matrix", json.dumps(request).encode()))
+
+    printed = run("matrix", "--families", "n,sma", "--bands", "20m,2m", "--powers-w", "0,100").stdout
+
+    for family, row in zip(expected["families"], expected["margin_db"], strict=True):
+        line = next(line for line in printed.splitlines() if line.startswith(f"{family['name']} "))
+        assert all(f"{cell[1]:+.1f}" in line for cell in row)
+
+
+def test_refused_family_is_printed_with_its_reason():
+    """Above the TE11 cutoff a cell is refused and the reason stands below."""
+    printed = run("matrix", "--families", "n", "--bands", "", "--frequencies-hz", "4.9e10").stdout
+
+    assert "TE11" in printed
+    assert any(line.endswith(" --") for line in printed.splitlines())
+
+
+def test_json_is_the_answer_of_the_core():
+    """With --json the command prints what the core answers, and nothing else."""
+    printed = run("cell", "--family", "n", "--band", "2m", "--added-sealing", "--json").stdout
+
+    assert printed.encode().rstrip(b"\n") == call("cell", b'{"family": "n", "band": "2m", "added_sealing": true}')
+
+
+def test_cell_prints_every_step_with_its_sources():
+    """The text of a cell holds its verdict, and each step's result and each source that went into it."""
+    expected = json.loads(call("cell", b'{"family": "n", "band": "2m"}'))
+
+    printed = run("cell", "--family", "n", "--band", "2m").stdout
+
+    assert expected["verdict"] in printed
+    steps = [step for limit in expected["limits"] for step in limit["steps"]]
+    assert steps
+    for step in steps:
+        result = step["result"]
+        assert f"= {result['symbol']} = {result['value']:.6g}" in printed
+        sourced = [value for value in step["inputs"] if value["source"]]
+        assert all(f"{value['meaning']} [{value['source']}" in printed for value in sourced)
+
+
+@pytest.mark.parametrize(("arguments", "sentence"), REFUSED)
+def test_bad_input_gets_one_sentence(arguments, sentence):
+    """Bad input prints one sentence to the error stream, nothing else, and exits with 2."""
+    outcome = run(*arguments)
+
+    assert (outcome.exit_code, outcome.stdout) == (2, "")
+    assert outcome.stderr.startswith(f"Error: {sentence}")
+    assert outcome.stderr.count("\n") == 1
+
+
+def test_undecodable_argument_is_refused_without_a_traceback():
+    """Bytes that are no text on the command line are refused like any other bad value."""
+    command = [sys.executable, "-m", "jointwise.backend.cli", "cell", "--family", b"\xff", "--band", "2m"]
+    outcome = subprocess.run(command, capture_output=True, text=True, check=False)
+
+    assert outcome.returncode == 2
+    assert outcome.stderr.startswith("Error: family is ")
+
+
+def test_serve_prints_its_address_and_answers_there():
+    """The serve command prints the address it listens on, and answers there."""
+    command = [sys.executable, "-m", "jointwise.backend.cli", "serve", "--port", "0"]
+    with subprocess.Popen(command, stderr=subprocess.PIPE, text=True) as server:
+        address = next(word for word in server.stderr.readline().split() if word.startswith("http"))
+        with urlopen(f"{address}api/v1/health") as answer:
+            status = json.load(answer)["status"]
+        server.terminate()
+
+    assert status == "ok"
+
+
+def test_taken_port_is_said(client):
+    """A port that another server holds is named in one sentence."""
+    command = [sys.executable, "-m", "jointwise.backend.cli", "serve", "--port", str(client.port)]
+    outcome = subprocess.run(command, capture_output=True, text=True, check=False)
+
+    assert outcome.returncode == 1
+    assert outcome.stderr.startswith(f"Error: Can't listen on 127.0.0.1 port {client.port}: ")
+
+
+def test_a_fault_of_ours_is_one_sentence(monkeypatch):
+    """A command that fails inside prints a sentence and exit code 70, never a traceback."""
+    monkeypatch.setattr("jointwise.backend.cli.call", lambda name, body: 1 / 0)
+
+    result = CliRunner().invoke(main, ["matrix"])
+
+    assert result.exit_code == 70
+    assert result.stderr.startswith("Error: Jointwise failed")
+    assert "Traceback" not in result.output
