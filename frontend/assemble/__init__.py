@@ -1,0 +1,1 @@
+"""Builds what `dist/` holds: the served page and the one-file page."""

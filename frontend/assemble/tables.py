@@ -1,0 +1,210 @@
+"""The page that needs no script: matrices as plain coloured tables with short derivations.
+
+Built by the core itself. It stands inside the live page's element, so that a
+reader whose device runs no scripts has the tables, and everybody else sees the
+live page in their place.
+"""
+
+import json
+from html import escape
+from typing import Any, NamedTuple
+
+from jointwise.calc.operations import call
+
+__all__ = ["SITUATIONS", "Situation", "markup"]
+
+FIRST_BANDS = [
+    "160m",
+    "80m",
+    "40m",
+    "30m",
+    "20m",
+    "17m",
+    "15m",
+    "12m",
+    "10m",
+    "6m",
+    "2m",
+    "70cm",
+    "23cm",
+    "13cm",
+    "5cm",
+    "3cm",
+]
+DERIVED_BAND = "20m"
+DERIVED_POWER_W = 100.0
+REFUSED = {"te11": "TE11", "no_figures": "freq", "receive_only": "rx only", "no_heat_room": "hot", "immersion": "wet"}
+MARKS = {"customary_frequency": "f", "weather": "w", "vibration": "v", "wear": "s", "cable_fit": "c", "cold": "t"}
+
+
+INTRODUCTION = (
+    "<h1>Jointwise</h1>"
+    "<p>How much power a coaxial joint stands: margins in decibels of power, family by family and band by band."
+    " These are built-in tables; with scripts on, the live page stands here.</p>"
+    "<p><b>On a tablet that shows a saved file without scripts:</b> open the served page once in the browser"
+    " and add it to the home screen; it then works with no network.</p>"
+)
+
+
+class Situation(NamedTuple):
+    """One table: a heading, what is asked of the core, and the band to derive."""
+
+    heading: str
+    words: str
+    request: dict[str, Any]
+
+
+SITUATIONS = [
+    Situation("100 W SSB", "a station indoors, 40 °C, VSWR 1.5", {"powers_w": [100.0]}),
+    Situation("Receive only", "match alone counts", {"powers_w": [0.0]}),
+    Situation(
+        "5 W FM, portable",
+        "outdoors, sheltered, 30 °C, swapped fifty times a year",
+        {
+            "powers_w": [5.0],
+            "mode": "fm",
+            "exposure": "sheltered",
+            "ambient_temperature_c": 30.0,
+            "matings_per_year": 50.0,
+        },
+    ),
+    Situation("100 W FT8", "a station indoors, 40 °C, VSWR 1.5", {"powers_w": [100.0], "mode": "ft8"}),
+    Situation("1500 W SSB", "a station indoors, 40 °C, VSWR 1.5", {"powers_w": [1500.0]}),
+    Situation(
+        "1500 W SSB on a mast",
+        "exposed and sealed with tape, full sun, 35 °C in the shade, severe vibration",
+        {
+            "powers_w": [1500.0],
+            "exposure": "exposed",
+            "added_sealing": True,
+            "solar_irradiance_w_per_m2": 1000.0,
+            "ambient_temperature_c": 35.0,
+            "vibration": "severe",
+        },
+    ),
+]
+"""Invented situations; the first is what the live page shows first."""
+
+
+def markup(step_edges_db: list[float]) -> str:
+    """All tables, the legend, short derivations and cautions as HTML.
+
+    `step_edges_db` are the lower edges of the colour steps above the first [dB].
+    """
+    catalogue = _ask("catalogue", {})
+    parts = [
+        INTRODUCTION,
+        _legend(step_edges_db),
+        *(_table(situation, step_edges_db) for situation in SITUATIONS),
+        _derivations(catalogue),
+        _cautions(catalogue["cautions"]),
+    ]
+    return "".join(parts)
+
+
+def _ask(operation: str, request: dict[str, Any]) -> dict[str, Any]:
+    return json.loads(call(operation, json.dumps(request).encode()))
+
+
+def _decibels(value: float) -> str:
+    return f"{'−' if value < 0 else '+'}{abs(value):.1f}"
+
+
+def _step(margin: float, edges: list[float]) -> int:
+    return sum(margin >= edge for edge in edges)
+
+
+def _legend(edges: list[float]) -> str:
+    lows = [None, *edges]
+    highs = [*edges, None]
+    steps = "".join(
+        f"<td data-step={index}>{_range(low, high)}</td>"
+        for index, (low, high) in enumerate(zip(lows, highs, strict=True))
+    )
+    return (
+        "<section><h2>Reading the tables</h2>"
+        "<p>0 dB is at the limit, more is room left. After the number: the limit that binds, h heat, v voltage,"
+        " m match; ? where sources differ on which side of the limit it lies. Raised letters: f above the"
+        " customary frequency, w weather, v vibration, s more swaps than it is good for, c cable, t cold."
+        " A refused cell says why: freq, no published figure so high; TE11, above the cutoff; rx only; hot; wet.</p>"
+        f"<table class=plain><tr>{steps}</tr></table></section>"
+    )
+
+
+def _range(low: float | None, high: float | None) -> str:
+    if low is None:
+        return f"below {high:+g}".replace("-", "−")
+    if high is None:
+        return f"{low:+g} and above"
+    return f"{low:+g} to {high:+g} dB".replace("-", "−")
+
+
+def _table(situation: Situation, edges: list[float]) -> str:
+    matrix = _ask("matrix", {"bands": FIRST_BANDS, **situation.request})
+    heads = "".join(f"<th scope=col>{escape(column['name'])}" for column in matrix["columns"])
+    rows = "".join(
+        f"<tr><th scope=row>{escape(family['name'])}{_cells(matrix, row, edges)}"
+        for row, family in enumerate(matrix["families"])
+    )
+    return (
+        f"<section><h2>{escape(situation.heading)}</h2><p>{escape(situation.words)}</p>"
+        f"<div class=scroll><table class=plain><caption>Margin in dB, {escape(situation.heading)}</caption>"
+        f"<thead><tr><th scope=col>Family{heads}<tbody>{rows}</table></div></section>"
+    )
+
+
+def _cells(matrix: dict[str, Any], row: int, edges: list[float]) -> str:
+    return "".join(_cell(matrix, row, column, edges) for column in range(len(matrix["columns"])))
+
+
+def _cell(matrix: dict[str, Any], row: int, column: int, edges: list[float]) -> str:
+    gates = [gate["id"] for gate in matrix["gates"]]
+    refused = matrix["refused_by"][row][column][0]
+    if refused >= 0:
+        return f"<td data-step=refused>{REFUSED[gates[refused]]}"
+    margin = matrix["margin_db"][row][column][0]
+    bits = matrix["marks"][row][column][0]
+    marks = "".join(MARKS[gate] for index, gate in enumerate(gates) if bits >> index & 1)
+    limit = matrix["limits"][matrix["binding"][row][column][0]][0]
+    doubt = "?" if matrix["undecided"][row][column][0] else ""
+    raised = f"<sup>{marks}</sup>" if marks else ""
+    return f"<td data-step={_step(margin, edges)}>{_decibels(margin)}{limit}{doubt}{raised}"
+
+
+def _derivations(catalogue: dict[str, Any]) -> str:
+    titles = {formula["id"]: formula for formula in catalogue["formulas"]}
+    sheets = "".join(_derivation(family, titles) for family in catalogue["families"])
+    return (
+        f"<section><h2>Derivations</h2><p>Each family on 20 m at {DERIVED_POWER_W:g} W SSB, the cautious end of"
+        f" its ratings.</p>{sheets}</section>"
+    )
+
+
+def _derivation(family: dict[str, Any], formulas: dict[str, Any]) -> str:
+    cell = _ask("cell", {"family": family["id"], "band": DERIVED_BAND, "power_w": DERIVED_POWER_W})
+    limits = "".join(_limit(limit, formulas) for limit in cell["limits"])
+    gates = "".join(f"<li>{escape(gate['name'])}: {escape(gate['sentence'])}" for gate in cell["gates"])
+    return (
+        f"<details><summary>{escape(family['name'])}</summary><p>{escape(cell['verdict'])}</p>{limits}"
+        f"<p>Gates</p><ul>{gates}</ul></details>"
+    )
+
+
+def _limit(limit: dict[str, Any], formulas: dict[str, Any]) -> str:
+    steps = "".join(
+        f"<li>{escape(formulas[step['formula']]['title'])}: {escape(_put_in(step))}"
+        for step in limit["steps"]
+        if step["end"] == "low"
+    )
+    return f"<p><b>{escape(limit['name'])}.</b> {escape(limit['sentence'])}</p><ol>{steps}</ol>"
+
+
+def _put_in(step: dict[str, Any]) -> str:
+    numbers = ", ".join(f"{one['symbol']} {one['value']:.4g}" for one in step["inputs"])
+    result = step["result"]
+    return f"{result['symbol']} = {result['value']:.4g} {result['unit'].replace('1', '', 1)} from {numbers}"
+
+
+def _cautions(cautions: list[str]) -> str:
+    items = "".join(f"<li>{escape(caution)}" for caution in cautions)
+    return f"<section><h2>Before you work on it</h2><ul>{items}</ul></section>"

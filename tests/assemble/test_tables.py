@@ -1,0 +1,84 @@
+"""The tables that need no script."""
+
+from html.parser import HTMLParser
+
+import pytest
+
+from jointwise.assemble.tables import SITUATIONS, markup
+
+EDGES_DB = [-20.0, -10.0, -3.0, 0.0, 3.0, 10.0, 20.0]
+MOST_BYTES = 300_000
+
+
+@pytest.fixture(scope="module")
+def page():
+    return markup(EDGES_DB)
+
+
+class Cells(HTMLParser):
+    """Collects the text of every cell with its colour step."""
+
+    def __init__(self):
+        super().__init__()
+        self.cells = []
+
+    def handle_starttag(self, tag, attributes):
+        step = dict(attributes).get("data-step")
+        if tag == "td" and step is not None:
+            self.cells.append([step, ""])
+        elif tag in ("th", "tr", "section"):
+            self.cells.append([None, ""])
+
+    def handle_data(self, text):
+        if self.cells:
+            self.cells[-1][1] += text
+
+
+def test_it_is_lean(page):
+    """The markup before any script stays under 300 kB."""
+    assert len(page.encode()) < MOST_BYTES
+
+
+@pytest.mark.parametrize("situation", SITUATIONS, ids=lambda situation: situation.heading)
+def test_every_situation_has_its_table(page, situation):
+    """Each common scenario is shown under its heading."""
+    assert f"<h2>{situation.heading}</h2>" in page
+
+
+def test_every_cell_s_colour_is_that_of_its_number(page):
+    """The colour step of a printed margin is the one its value falls into."""
+    reader = Cells()
+    reader.feed(page)
+    steps = [(int(step), text) for step, text in reader.cells if step and step.isdigit() and text[0] in "+−"]
+    tables = [(step, text) for step, text in steps if "to" not in text and "and" not in text]
+
+    assert len(tables) > 1000
+    for step, text in tables:
+        number = text.replace("−", "-")
+        end = next(i for i, letter in enumerate(number) if letter in "hvm")
+        margin = float(number[:end])
+        low = [float("-inf"), *EDGES_DB][step]
+        high = [*EDGES_DB, float("inf")][step]
+        assert low - 0.05 <= margin <= high + 0.05
+
+
+def test_receive_shows_no_power_limit(page):
+    """In receive only the match binds."""
+    table = page[page.index("<h2>Receive only</h2>") : page.index("<h2>5 W FM, portable</h2>")]
+
+    assert "m<" in table
+    assert "h<" not in table.replace("th<", "")
+    assert "rx only" not in table
+
+
+def test_every_family_has_a_derivation_and_the_cautions_stand_below(page):
+    """Nineteen families open to their steps; RF burns and lightning are named."""
+    assert page.count("<details>") == page.count("</details>") == 19
+    assert "RF burns" in page
+    assert "Lightning" in page
+
+
+def test_no_script_and_no_address(page):
+    """The markup holds neither code nor anything to load."""
+    assert "<script" not in page
+    assert "http" not in page
