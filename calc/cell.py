@@ -1,5 +1,6 @@
 """One cell of the matrix, with the record of the calls that made its number."""
 
+from types import SimpleNamespace
 from typing import NamedTuple
 
 import numpy as np
@@ -25,7 +26,7 @@ from jointwise.calc.limits import (
     match_limit,
     voltage_limit,
 )
-from jointwise.calc.matrix import agreement_ratio, evaluate, family_head
+from jointwise.calc.matrix import agreement_ratio, family_head
 from jointwise.calc.requests import CellRequest
 from jointwise.calc.results import (
     CellResult,
@@ -39,7 +40,7 @@ from jointwise.calc.results import (
 )
 from jointwise.calc.station import Station, station
 from jointwise.calc.units import engineering
-from jointwise.calc.views import ENDS, family_view
+from jointwise.calc.views import ENDS, End, family_view
 
 __all__ = ["cell"]
 
@@ -62,11 +63,12 @@ def cell(request: CellRequest) -> CellResult:
     Raises InputError for unknown names, or when not just one of band and
     frequency_hz is given.
     """
-    known("family", request.family, catalogue().interfaces)
+    interface = known("family", request.family, catalogue().interfaces)
     column = _column(request)
     here = station(request)
-    frequency = _deciding_edge(request, column, here)
-    low, high = (_limits(request, frequency, here, end) for end in ENDS)
+    frequency = column.high_hz
+    views = _views(request.family, frequency, here)
+    low, high = (_limits(request, frequency, here, end, views) for end in ENDS)
     demands = site_demands(request.family, request)
     gates = gate_results(request.family, demands, column.high_hz, request.power_w, here, low.heat)
     refusing = next((gate for gate in gates if gate.hard and not gate.passed), None)
@@ -88,7 +90,7 @@ def cell(request: CellRequest) -> CellResult:
         contact_temperature_c=temperature,
         allowed_temperature_c=float(low.heat.allowed_temperature_c),
         peak_voltage_v=peak,
-        largest_power_w=None if refusing else _largest(low),
+        largest_power_w=None if refusing or interface.receive_only else _largest(low),
         limits=_limit_results(binding, low, high),
         gates=gates,
         losses=_losses(request, frequency, here, high.match),
@@ -107,23 +109,26 @@ def _column(request: CellRequest) -> Column:
     return spot_column(request.frequency_hz)
 
 
-def _deciding_edge(request: CellRequest, column: Column, here: Station) -> float:
-    """The band edge [Hz] with the smaller conservative margin, the upper one when equal."""
-    edges, powers = np.array([[column.low_hz, column.high_hz]]), np.array([request.power_w])
-    lower, upper = evaluate([request.family], edges, powers, here).by_limit_db[0, :, 0, 0, :, 0].min(axis=0)
-    return column.low_hz if lower < upper else column.high_hz
+def _views(family: str, frequency: float, here: Station) -> dict[LimitId, list[SimpleNamespace]]:
+    """For each limit both ends of the ratings, the more cautious first."""
+    both = [family_view(family, end) for end in ENDS]
+    return {
+        "heat": sorted(both, key=lambda view: heat_limit(view, frequency, here).allowed_w),
+        "voltage": both,
+        "match": sorted(both, key=lambda view: match_limit(view, frequency, here).margin_db),
+    }
 
 
-def _limits(request: CellRequest, frequency: float, here: Station, end) -> _Ends:
-    view = family_view(request.family, end)
+def _limits(request: CellRequest, frequency: float, here: Station, end: End, views: dict) -> _Ends:
+    view = {limit: ordered[ENDS.index(end)] for limit, ordered in views.items()}
     with recording(end) as heat_steps:
-        heat = heat_limit(view, frequency, here)
+        heat = heat_limit(view["heat"], frequency, here)
         heat_margin = _power_margin(heat.allowed_w, request.power_w)
     with recording(end) as voltage_steps:
-        volts = voltage_limit(view, here)
+        volts = voltage_limit(view["voltage"], here)
         voltage_margin = _power_margin(volts.allowed_w, request.power_w)
     with recording(end) as match_steps:
-        reflection = match_limit(view, frequency, here)
+        reflection = match_limit(view["match"], frequency, here)
     return _Ends(
         heat,
         volts,

@@ -14,10 +14,8 @@ POWERS_W = np.geomspace(0.1, 10_000, 51)
 
 def curves(family: str, power_w: float, frequency_hz: float, here: Station) -> Curves:
     """Margins [dB] of every limit around one cell, gates not considered; None where there is no limit."""
-    spots = np.stack([FREQUENCIES_HZ, FREQUENCIES_HZ], axis=1)
-    by_frequency = evaluate([family], spots, np.array([power_w]), here).by_limit_db[:, :, 0, :, 1, 0]
-    here_only = np.array([[frequency_hz, frequency_hz]])
-    by_power = evaluate([family], here_only, POWERS_W, here).by_limit_db[:, :, 0, 0, 1, :]
+    by_frequency = evaluate([family], FREQUENCIES_HZ, np.array([power_w]), here).by_limit_db[:, :, 0, :, 0]
+    by_power = evaluate([family], np.array([frequency_hz]), POWERS_W, here).by_limit_db[:, :, 0, 0, :]
     return Curves(
         frequency_hz=FREQUENCIES_HZ.tolist(),
         margin_by_frequency_db=_by_limit(by_frequency[0]),

@@ -33,6 +33,10 @@ def known(field: str, name: str, table: Mapping[str, Entry]) -> Entry:
 
 
 def _short(value: object) -> str:
+    try:
+        text = json.dumps(value, ensure_ascii=False)
+    except RecursionError:
+        return "nested too deeply"
     # a lone surrogate is legal JSON text but no UTF-8
-    text = json.dumps(value, ensure_ascii=False).encode("utf-8", "replace").decode()
+    text = text.encode("utf-8", "replace").decode()
     return text if len(text) <= SHOWN_CHARACTERS else f"{text[: SHOWN_CHARACTERS - 1]}…"

@@ -77,7 +77,7 @@ def gate_table(
     failed[order["te11"]] = frequency >= cutoff
     failed[order["no_figures"]] = frequency > highest
     failed[order["receive_only"]] = (receive_only > 0) & transmitting
-    failed[order["no_heat_room"]] = _no_heat_room(heat, station) & transmitting
+    failed[order["no_heat_room"]] = _no_heat_room(heat, station)[..., None] & transmitting
     failed[order["customary_frequency"]] = frequency > customary
     for row, family_demands in enumerate(demands):
         for demand in family_demands:

@@ -58,7 +58,7 @@ def _print(node: ast.expr) -> tuple[str, int]:
         case ast.Compare(left=left, ops=[op], comparators=[right]):
             return f"{_inside(left, SUM)}<mo>{escape(COMPARISONS[type(op)])}</mo>{_inside(right, SUM)}", SUM
         case ast.Call(func=ast.Name(id=name), args=arguments):
-            return _call(name, arguments), ATOM
+            return _call(name, arguments), SUM if name == "Piecewise" else ATOM
     raise SyntaxError(f"no way to print {ast.unparse(node)!r}")
 
 
@@ -89,7 +89,7 @@ def _cases(pairs: list[ast.expr]) -> str:
 def _condition(node: ast.expr) -> str:
     if isinstance(node, ast.Constant):
         return "<mtext>otherwise</mtext>"
-    return f"<mrow><mtext>if </mtext>{_print(node)[0]}</mrow>"
+    return f"<mrow><mtext>if&#160;</mtext>{_print(node)[0]}</mrow>"
 
 
 def _row(node: ast.expr) -> str:

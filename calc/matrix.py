@@ -1,6 +1,7 @@
 """Margins of many families at many columns and powers, in one vectorised pass.
 
-Array axes, wherever they stand: family, column, band edge (lower, upper), power.
+Array axes, wherever they stand: family, column, power. A column is computed at
+its upper frequency: every limit falls with frequency, so that one decides.
 """
 
 from typing import NamedTuple
@@ -35,13 +36,13 @@ class Margins(NamedTuple):
     """What one pass over the table computes, refused cells included."""
 
     allowed_w: np.ndarray
-    """Ends x (heat, voltage) x family x column x edge [W]."""
+    """Ends x (heat, voltage) x family x column [W]."""
     match_db: np.ndarray
-    """Ends x family x column x edge [dB]."""
+    """Ends x family x column [dB]."""
     by_limit_db: np.ndarray
-    """Ends x limits x family x column x edge x power [dB]; infinite for heat and voltage in receive."""
+    """Ends x limits x family x column x power [dB]; infinite for heat and voltage in receive."""
     agreement: np.ndarray
-    """First principles over the rating, family x column x edge [1]."""
+    """First principles over the rating, family x column [1]."""
     heat: Heat
     """Conservative heat limit, for the gates."""
 
@@ -55,29 +56,32 @@ def matrix(request: MatrixRequest) -> MatrixResult:
     if cells > MOST_CELLS:
         raise InputError("families x columns x powers_w", cells, f"at most {MOST_CELLS} cells in one matrix")
     here = station(request)
-    edges = _edges(heads)
-    margins = evaluate(families, edges, powers, here)
+    highest_hz = np.array([head.high_hz for head in heads], dtype=np.float64)
+    margins = evaluate(families, highest_hz, powers, here)
     demands = [site_demands(family, request) for family in families]
-    failed = gate_table(families, demands, edges[:, 1], powers, here, margins.heat)
+    failed = gate_table(families, demands, highest_hz, powers, here, margins.heat)
     rows = [family_head(family, wanted) for family, wanted in zip(families, demands, strict=True)]
     return _result(request, rows, heads, margins, failed)
 
 
-def evaluate(families: list[str], edges_hz: np.ndarray, powers_w: np.ndarray, here: Station) -> Margins:
-    """Every limit of every cell, both ends of the ratings, at both band edges [Hz, shape (columns, 2)]."""
+def evaluate(families: list[str], frequency_hz: np.ndarray, powers_w: np.ndarray, here: Station) -> Margins:
+    """Every limit of every cell at both ends of the ratings, the more cautious first.
+
+    `frequency_hz` [Hz] and `powers_w` [W] are one-dimensional.
+    """
     views = [table_view(families, end) for end in ENDS]
-    heats = [heat_limit(view, edges_hz, here) for view in views]
+    heats = [heat_limit(view, frequency_hz, here) for view in views]
     voltages = [voltage_limit(view, here).allowed_w for view in views]
-    match_db = np.array([match_limit(view, edges_hz, here).margin_db for view in views])
-    allowed_w = np.array(
-        [
-            (heat.allowed_w, np.broadcast_to(voltage_w, heat.allowed_w.shape))
-            for heat, voltage_w in zip(heats, voltages, strict=True)
-        ]
-    )
+    matches = [match_limit(view, frequency_hz, here).margin_db for view in views]
+    allowed = [
+        (heat.allowed_w, np.broadcast_to(voltage_w, heat.allowed_w.shape))
+        for heat, voltage_w in zip(heats, voltages, strict=True)
+    ]
+    # which end is the cautious one can turn with frequency and line impedance
+    allowed_w, match_db = np.sort(np.array(allowed), axis=0), np.sort(np.array(matches), axis=0)
     estimate_w = first_principles_power(views[0], heats[0], here)
-    with np.errstate(divide="ignore", invalid="ignore"):  # receive: infinite; no room: refused by its gate
-        powered = margin(allowed_w[..., None], powers_w)
+    with np.errstate(divide="ignore", invalid="ignore"):  # no room at all is refused by its gate
+        powered = np.where(powers_w > 0, margin(allowed_w[..., None], powers_w), np.inf)
         agreement = agreement_ratio(estimate_w, allowed_w[0, 0], allowed_w[1, 0])
     matched = np.broadcast_to(match_db[:, None, ..., None], (len(ENDS), 1, *powered.shape[2:]))
     by_limit = np.concatenate([powered, matched], axis=1)
@@ -116,24 +120,17 @@ def _result(
     margins: Margins,
     failed: np.ndarray,
 ) -> MatrixResult:
-    worst = margins.by_limit_db.min(axis=1)
-    edge = _worst_edge(worst[0])
-    by_limit = np.take_along_axis(margins.by_limit_db, edge[None, None], axis=4)[..., 0, :]
-    conservative, optimistic = by_limit.min(axis=1)
-    low_hz, high_hz = _edges(heads)[:, :1], _edges(heads)[:, 1:]
-    frequency = np.where(edge[..., 0, :] == 0, low_hz, high_hz)
+    conservative, optimistic = margins.by_limit_db.min(axis=1)
     hard = np.array([gate.hard for gate in GATES])
     refusing = failed & hard[:, None, None, None]
     refused = refusing.any(axis=0)
     always_refused = refused.all(axis=-1)
-    allowed = margins.allowed_w.min(axis=4)
-    matched = margins.match_db.min(axis=3)
-    largest = np.where(matched[0] >= 0, allowed[0].min(axis=0), np.nan)
+    largest = np.where(margins.match_db[0] >= 0, margins.allowed_w[0].min(axis=0), np.nan)
     rated = np.array([not row.receive_only for row in rows])
     largest = np.where(rated[:, None] & ~always_refused & (largest > 0), largest, np.nan)
     weights = np.where(hard, 0, 2 ** np.arange(len(GATES), dtype=np.int64))
     factor = assumption("agreement_factor")
-    ratio = margins.agreement[..., 1]
+    ratio = margins.agreement
     return MatrixResult(
         families=rows,
         columns=heads,
@@ -142,26 +139,16 @@ def _result(
         gates=GATES,
         margin_db=_lists(np.where(refused, np.nan, conservative)),
         margin_high_db=_lists(np.where(refused, np.nan, optimistic)),
-        binding=np.where(refused, -1, by_limit[0].argmin(axis=0)).tolist(),
+        binding=np.where(refused, -1, margins.by_limit_db[0].argmin(axis=0)).tolist(),
         refused_by=np.where(refused, refusing.argmax(axis=0), -1).tolist(),
         marks=np.einsum("g,gfcp->fcp", weights, failed).tolist(),
         undecided=(~refused & (conservative < 0) & (optimistic >= 0)).tolist(),
         heat_disagrees=((ratio > factor) | (ratio < 1 / factor)).tolist(),
-        decided_at_hz=frequency.tolist(),
-        heat_allowed_w=_lists(_ends_last(allowed[:, 0], always_refused)),
-        voltage_allowed_w=_lists(_ends_last(allowed[:, 1], always_refused)),
-        match_margin_db=_lists(_ends_last(matched, always_refused)),
+        heat_allowed_w=_lists(_ends_last(margins.allowed_w[:, 0], always_refused)),
+        voltage_allowed_w=_lists(_ends_last(margins.allowed_w[:, 1], always_refused)),
+        match_margin_db=_lists(_ends_last(margins.match_db, always_refused)),
         largest_power_w=_lists(largest),
     )
-
-
-def _worst_edge(conservative: np.ndarray) -> np.ndarray:
-    """Index of the band edge with the smaller margin, the upper one when equal; keeps the edge axis."""
-    return (conservative[..., 1:, :] <= conservative[..., :1, :]).astype(np.intp)
-
-
-def _edges(heads: list[Column]) -> np.ndarray:
-    return np.array([[head.low_hz, head.high_hz] for head in heads], dtype=np.float64)
 
 
 def _ends_last(values: np.ndarray, refused: np.ndarray) -> np.ndarray:

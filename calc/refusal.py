@@ -15,7 +15,10 @@ __all__ = ["refusal"]
 def refusal(error: Exception, body: bytes, request: type[msgspec.Struct]) -> InputError:
     """The InputError for a body that did not decode as `request`."""
     try:
-        received = json.loads(body)  # takes NaN and Infinity, so that they can be named
+        # takes NaN and Infinity, so that they can be named
+        received = json.loads(body, object_pairs_hook=_given_once)
+    except InputError as twice:
+        return twice
     except (ValueError, RecursionError) as broken:
         return InputError("request", body[:200].decode("utf-8", "replace"), f"a JSON object; {_reason(broken)}")
     path = _path(str(error)) or _not_finite(received)
@@ -31,6 +34,15 @@ def refusal(error: Exception, body: bytes, request: type[msgspec.Struct]) -> Inp
     for part in path:
         value = value[part]
     return InputError(field, value, _allowed(_type_at(request, path)))
+
+
+def _given_once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    fields: dict[str, Any] = {}
+    for name, value in pairs:
+        if name in fields:
+            raise InputError(name, fields[name], "a field given once, not twice")
+        fields[name] = value
+    return fields
 
 
 def _not_finite(received: Any) -> list[str | int]:

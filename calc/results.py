@@ -42,7 +42,10 @@ class FamilyHead(Struct, frozen=True):
 
 
 class Column(Struct, frozen=True):
-    """A matrix column: a band of the Region, or one spot frequency (both edges equal)."""
+    """A matrix column: a band of the Region, or one spot frequency (both edges equal).
+
+    Margins are computed at `high_hz`: every limit falls with frequency.
+    """
 
     id: str
     name: str
@@ -80,8 +83,6 @@ class MatrixResult(Struct, frozen=True):
     """True where the sign of the margin depends on which source one believes."""
     heat_disagrees: list[list[bool]]
     """True where the two ways to the heat limit differ by more than a factor of three."""
-    decided_at_hz: list[list[list[float]]]
-    """The band edge with the smaller margin, at which the cell was computed."""
     heat_allowed_w: list[list[list[float | None]]]
     """[family][column][low, high]: largest power by heat alone; null when refused at any power."""
     voltage_allowed_w: list[list[list[float | None]]]

@@ -3,7 +3,7 @@
 The conservative view takes the lowest credible rating, the highest contact
 resistance and the standard's VSWR limit; the optimistic view the other ends.
 `family_view` gives scalars that remember their sources, for the derivation;
-`table_view` gives columns of shape (families, 1, 1), for the matrix.
+`table_view` gives columns of shape (families, 1), for the matrix.
 """
 
 from functools import lru_cache
@@ -30,7 +30,7 @@ def family_view(family: str, end: End) -> SimpleNamespace:
 
 
 def table_view(families: list[str], end: End) -> SimpleNamespace:
-    """Columns of shape (len(families), 1, 1) of one end of the ratings."""
+    """Columns of shape (len(families), 1) of one end of the ratings."""
     rows = _rows()
     chosen = np.array([rows[family] for family in families])
     return SimpleNamespace(**{name: column[chosen] for name, column in _columns(end).items()})
@@ -44,7 +44,7 @@ def _rows() -> dict[str, int]:
 @lru_cache(maxsize=2)
 def _columns(end: End) -> dict[str, np.ndarray]:
     rows = [_values(family, end) for family in catalogue().interfaces]
-    return {name: np.array([float(row[name]) for row in rows], dtype=np.float64)[:, None, None] for name in rows[0]}
+    return {name: np.array([float(row[name]) for row in rows], dtype=np.float64)[:, None] for name in rows[0]}
 
 
 @lru_cache(maxsize=128)
@@ -107,9 +107,10 @@ def _match_values(interface: Interface, end: End) -> dict[str, Sourced]:
         at_dc = slope = permittivity = None
     else:
         impedance, length = interface.nominal_impedance_ohm, interface.section_length_m
-        limit = interface.vswr_limit
-        at_dc, slope = (limit.at_dc, limit.slope_per_hz) if end == "low" else (interface.vswr_typical, None)
+        at_dc, slope = interface.vswr_limit.at_dc, interface.vswr_limit.slope_per_hz
         permittivity = _material(interface.bead_material.value).relative_permittivity
+        if end == "high":
+            at_dc, slope = _typical_law(interface)
     return {
         "design_impedance_ohm": _sourced(impedance, 0.0),
         "match_vswr_at_dc": _sourced(at_dc, 1.0),
@@ -119,10 +120,21 @@ def _match_values(interface: Interface, end: End) -> dict[str, Sourced]:
     }
 
 
+def _typical_law(interface: Interface) -> tuple[Quantity, Quantity]:
+    """The limit's law with its excess over 1 shrunk so that it passes the typical VSWR at the rated frequency."""
+    limit, typical = interface.vswr_limit, interface.vswr_typical
+    rated_limit = limit.at_dc.value + limit.slope_per_hz.value * interface.rated_frequency_hz.low.value
+    excess = min((typical.value - 1) / (rated_limit - 1), 1.0)
+    return (
+        Quantity(1 + (limit.at_dc.value - 1) * excess, typical.source, typical.kind),
+        Quantity(limit.slope_per_hz.value * excess, typical.source, typical.kind),
+    )
+
+
 def _sourced(quantity: Quantity | None, otherwise: float) -> Sourced:
     """The quantity, or the neutral value of a term that does not apply to this family."""
     if quantity is None:
-        return Sourced(otherwise, "derived", "")
+        return Sourced(otherwise, "neutral", "")
     return Sourced(quantity.value, quantity.source, quantity.kind)
 
 

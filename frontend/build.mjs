@@ -37,7 +37,7 @@ function outsideAddresses(text) {
 }
 
 mkdirSync(`${here}build`, {recursive: true});
-writeFileSync(`${here}build/snapshot.json`, execFileSync(python, [`${here}snapshot.py`], {maxBuffer: 2 ** 26}));
+writeFileSync(`${here}build/snapshot.json`, execFileSync(python, [`${here}snapshot.py`], {maxBuffer: 2 ** 26, stdio: ['ignore', 'pipe', 'inherit']}));
 
 rmSync(out, {recursive: true, force: true});
 mkdirSync(out, {recursive: true});

@@ -14,7 +14,7 @@ from msgspec import inspect
 from jointwise.calc.operations import call
 from jointwise.calc.requests import CellRequest, MatrixRequest
 
-FIRST_BANDS = "160m 80m 40m 30m 20m 17m 15m 12m 10m 6m 2m 70cm 23cm 13cm 6cm 3cm".split()
+FIRST_BANDS = "160m 80m 40m 30m 20m 17m 15m 12m 10m 6m 2m 70cm 23cm 13cm 5cm 3cm".split()
 """The columns of a first visit: sixteen fit a tablet."""
 
 SIGNIFICANT_DIGITS = 6

@@ -168,10 +168,10 @@ def contact_temperature(t_a, dt_s, P_avg, h_s, a, R_th):
 
 @formula(
     title="Margin",
-    equation="M = 10*log(P_a/P, 10)",
+    equation="M = 10*log(P_a, 10) - 10*log(P, 10)",
     symbols={"M": ("margin", "dB"), "P_a": ("allowed peak envelope power", "W"), "P": _P},
     validity="P > 0; 0 dB is at the limit",
     source="derived",
 )
 def margin(P_a, P):
-    return 10 * np.log10(P_a / P)
+    return 10 * np.log10(P_a) - 10 * np.log10(P)

@@ -39,7 +39,7 @@ export const SCENARIOS = [
     name: '23 cm / 3 cm portable bench',
     story: 'Invented: hilltop microwave gear on a trestle table, plugged and unplugged on every outing.',
     fields: {
-      bands: ['70cm', '23cm', '13cm', '6cm', '3cm'],
+      bands: ['70cm', '23cm', '13cm', '5cm', '3cm'],
       powers_w: [0, 0.2, 1, 5, 20, 100],
       power_w: 5,
       mode: 'cw',

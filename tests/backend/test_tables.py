@@ -24,7 +24,6 @@ RESULT = MatrixResult(
     marks=[[[0, 0, 0], [0, 0, 0]], [[0, 0, 0], [2, 2, 2]]],
     undecided=[[[False, False, True], [False, True, False]], [[False] * 3, [False] * 3]],
     heat_disagrees=[[False, False], [False, False]],
-    decided_at_hz=[[[14e6] * 3, [146e6] * 3], [[14e6] * 3, [146e6] * 3]],
     heat_allowed_w=[[[1.0, 2.0]] * 2] * 2,
     voltage_allowed_w=[[[1.0, 2.0]] * 2] * 2,
     match_margin_db=[[[1.0, 2.0]] * 2] * 2,

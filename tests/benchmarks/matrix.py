@@ -25,31 +25,31 @@ REQUEST = MatrixRequest()
 HERE = station(REQUEST)
 FAMILIES = list(catalogue().interfaces)
 COLUMNS = columns(REQUEST.region, REQUEST.bands, REQUEST.frequencies_hz)
-EDGES = np.array([[column.low_hz, column.high_hz] for column in COLUMNS])
+FREQUENCIES = np.array([column.high_hz for column in COLUMNS])
 POWERS = np.array(REQUEST.powers_w)
 
 
 def vectorised() -> np.ndarray:
     """The core's own pass."""
-    return evaluate(FAMILIES, EDGES, POWERS, HERE).by_limit_db
+    return evaluate(FAMILIES, FREQUENCIES, POWERS, HERE).by_limit_db
 
 
 def loop() -> np.ndarray:
     """The same formulas, one cell at a time."""
-    result = np.empty((2, 3, len(FAMILIES), *EDGES.shape, POWERS.size))
+    result = np.empty((2, 3, len(FAMILIES), FREQUENCIES.size, POWERS.size))
     with np.errstate(divide="ignore"):
         for index in np.ndindex(2, *result.shape[2:]):
-            end, family, column, edge, power = index
-            view, frequency = family_view(FAMILIES[family], ENDS[end]), EDGES[column, edge]
+            end, family, column, power = index
+            view, frequency = family_view(FAMILIES[family], ENDS[end]), FREQUENCIES[column]
             result[end, 0, *index[1:]] = margin(heat_limit(view, frequency, HERE).allowed_w, POWERS[power])
             result[end, 1, *index[1:]] = margin(voltage_limit(view, HERE).allowed_w, POWERS[power])
             result[end, 2, *index[1:]] = match_limit(view, frequency, HERE).margin_db
-    return result
+    return np.sort(result, axis=0)
 
 
 def floor() -> np.ndarray:
     """The bare arithmetic of both ends with nothing declared, recorded or looked up."""
-    return np.stack([_floor_end(table) for table in TABLES])
+    return np.sort(np.stack([_floor_end(table) for table in TABLES]), axis=0)
 
 
 TABLES = [table_view(FAMILIES, end) for end in ENDS]
@@ -57,7 +57,7 @@ RISE, ABSORB, EMIT = (float(assumption(name)) for name in ("body_rise_k", "surfa
 
 
 def _floor_end(v) -> np.ndarray:
-    z, s, f = HERE.impedance_ohm, HERE.vswr, EDGES
+    z, s, f = HERE.impedance_ohm, HERE.vswr, FREQUENCIES
     h = (1 + (s - 1) / (s + 1)) ** 2
 
     def share(f, added):
@@ -100,7 +100,8 @@ def _floor_end(v) -> np.ndarray:
     gamma = np.abs(r - 1 / r) * sine / np.sqrt(4 * cosine**2 + (r + 1 / r) ** 2 * sine**2)
     matched = -20 * np.log10(np.maximum(gamma, 1e-6)) - HERE.return_loss_asked_db
     with np.errstate(divide="ignore"):
-        powered = 10 * np.log10(np.stack([heat, np.broadcast_to(volts, heat.shape)])[..., None] / POWERS)
+        allowed = 10 * np.log10(np.stack([heat, np.broadcast_to(volts, heat.shape)]))
+        powered = allowed[..., None] - 10 * np.log10(POWERS)
     shape = (1, *powered.shape[1:])
     return np.concatenate([powered, np.broadcast_to(matched[..., None], shape)])
 
@@ -123,7 +124,7 @@ def main() -> None:
     np.testing.assert_allclose(core, loop(), rtol=1e-9)
     cells = len(FAMILIES) * len(COLUMNS) * POWERS.size
     print(f"{len(FAMILIES)} families x {len(COLUMNS)} bands x {POWERS.size} powers = {cells} cells,")
-    print("three limits, both ends of the ratings, both band edges")
+    print("three limits, both ends of the ratings")
     rows = {
         "per-cell Python loop": (loop, 1),
         "bare numpy arithmetic": (floor, 200),

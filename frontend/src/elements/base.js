@@ -20,11 +20,14 @@ export const base = css`
     background: var(--accent); border-color: var(--accent); color: var(--accent-ink);
   }
   input:not([type='checkbox'], [type='radio'], [type='range']), select {
-    min-height: var(--target); padding: 0 10px; width: 100%; min-width: 0;
-    background: var(--card); border: 1px solid var(--edge); border-radius: var(--round);
+    min-height: var(--target); padding: 0 8px; width: 100%; min-width: 0;
+    background: var(--card); border: 1px solid var(--edge); border-radius: var(--round); font-size: 0.9rem;
   }
+  select { padding-right: 2px; }
   input[type='checkbox'], input[type='range'] { accent-color: var(--accent); }
   [aria-invalid='true'] { border-color: var(--alarm) !important; box-shadow: 0 0 0 1px var(--alarm); }
+  .formula math { width: max-content; margin: 0; }
+  math { font-family: math, 'STIX Two Math', 'Cambria Math', 'Latin Modern Math', 'DejaVu Math TeX Gyre', serif; }
   .quiet { color: var(--soft); font-size: 0.85rem; }
   .error { color: var(--alarm); font-size: 0.85rem; }
   .unseen {

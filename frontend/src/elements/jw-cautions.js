@@ -12,8 +12,9 @@ class JwCautions extends LitElement {
     base,
     css`
       section { padding: 12px 16px; border-left: 4px solid var(--alarm); background: var(--alarm-wash); border-radius: 4px; }
-      h3 { margin-bottom: 4px; }
+      h2 { margin-bottom: 4px; font-size: 1rem; }
       ul { padding-left: 1.1em; font-size: 0.9rem; }
+      @media print { ul, h2 { font-size: 7.5pt; } section { padding: 1mm 3mm; } }
       li + li { margin-top: 3px; }
     `,
   ];
@@ -28,7 +29,7 @@ class JwCautions extends LitElement {
 
   render() {
     return html`<section>
-      <h3>${this.heading}</h3>
+      <h2>${this.heading}</h2>
       <ul>
         ${this.cautions.map((sentence) => html`<li>${sentence}</li>`)}
       </ul>

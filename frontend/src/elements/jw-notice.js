@@ -12,7 +12,9 @@ class JwNotice extends LitElement {
   static styles = [
     base,
     css`
+      :host { position: fixed; inset: auto 12px 12px; z-index: 30; max-width: 640px; margin: 0 auto; }
       div {
+        box-shadow: 0 6px 30px #0004;
         display: flex; flex-wrap: wrap; gap: 8px 12px; align-items: center; padding: 4px 4px 4px 14px;
         background: var(--accent-wash); border: 1px solid var(--accent); border-radius: var(--round);
       }

@@ -52,8 +52,13 @@ export function shortPower(watts) {
 /** The largest power that holds, rounded down so that the printed figure holds too. */
 export function largestPower(watts) {
   if (watts >= 9.95e5) return '>1M';
-  const scale = 10 ** (Math.floor(Math.log10(watts)) - 1);
-  return shortPower(Number((Math.floor(watts / scale) * scale).toPrecision(2)));
+  return shortPower(roundedDown(watts, 2));
+}
+
+/** A positive number cut to so many digits: what is printed as still holding must hold. */
+export function roundedDown(value, count) {
+  const scale = 10 ** (Math.floor(Math.log10(value)) - count + 1);
+  return Number((Math.floor(value / scale) * scale).toPrecision(count));
 }
 
 const signed = (text) => text.replace('-', MINUS);

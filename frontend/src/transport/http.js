@@ -22,12 +22,12 @@ export function httpTransport(base) {
           signal: signal ? AbortSignal.any([signal, patience]) : patience,
         });
         body = await answer.json();
-      } catch (cause) {
+      } catch {
         signal?.throwIfAborted();
         const detail = patience.aborted
           ? `The core gave no answer within ${PATIENCE_MS / 1000} seconds; try again.`
           : 'The core cannot be reached; check that it is running, then try again.';
-        throw new Refusal({detail, cause});
+        throw new Refusal({detail});
       }
       if (!answer.ok) throw new Refusal(body);
       return body;

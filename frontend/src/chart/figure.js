@@ -1,0 +1,66 @@
+/** Charts as data: a limit's margin against frequency or power, for the chart library. */
+
+/** Colours a chart takes from the page, with those of its light theme. */
+export const PAGE_COLOURS = {ink: '#16212b', soft: '#51606d', line: '#d9d6cf', band: '#1f5690', accent: '#7a2b66'};
+
+const translucent = (colour) => colour.replace(/^rgb\((.*)\)$/, 'rgba($1, 0.18)').replace(/^#.*$/, 'rgba(31, 86, 144, 0.18)');
+
+/** The curve of one limit with its range, the cell marked; `along` is frequency or power. */
+export function limitFigure({cell, limit, along, colours = PAGE_COLOURS}) {
+  const {curves} = cell;
+  const byFrequency = along === 'frequency';
+  const x = byFrequency ? curves.frequency_hz : curves.power_w;
+  const low = curves[`margin_by_${along}_db`][limit.id];
+  const high = curves[`margin_high_by_${along}_db`][limit.id];
+  const at = byFrequency ? cell.frequency_hz : cell.power_w;
+  const line = (y, name, more) => ({
+    x, y, name, type: 'scatter', mode: 'lines', line: {color: colours.band, width: 2},
+    hovertemplate: `%{y:+.1f} dB at %{x:.4s}${byFrequency ? 'Hz' : 'W'}<extra>${name}</extra>`, ...more,
+  });
+  const marked = at > 0 && limit.margin_db !== null;
+  return {
+    data: [
+      line(high, 'generous', {line: {color: colours.band, width: 1, dash: 'dot'}}),
+      line(low, 'cautious', {fill: 'tonexty', fillcolor: translucent(colours.band)}),
+      ...(marked ? [cellMark(at, limit.margin_db, colours)] : []),
+    ],
+    layout: layout({
+      x: byFrequency ? 'frequency, Hz' : 'power, W',
+      y: `${limit.name.toLowerCase()} margin, dB`,
+      colours,
+    }),
+    config: {displayModeBar: false, responsive: true, showTips: false},
+  };
+}
+
+/** What the chart shows, in words. */
+export function limitLabel({cell, limit, along}) {
+  const held = along === 'frequency' ? 'at the cell’s power' : 'at the cell’s frequency';
+  return `${limit.name} margin of ${cell.family.name} against ${along}, ${held}; the cell is marked`;
+}
+
+const cellMark = (x, y, colours) => ({
+  x: [x], y: [y], name: 'this cell', type: 'scatter', mode: 'markers', cliponaxis: false,
+  marker: {color: colours.accent, size: 11, symbol: 'diamond'},
+  hovertemplate: '%{y:+.1f} dB<extra>this cell</extra>',
+});
+
+function layout({x, y, colours}) {
+  const axis = (title) => ({
+    title: {text: title, standoff: 8}, gridcolor: colours.line, linecolor: colours.soft, zeroline: false,
+    fixedrange: true, automargin: true,
+  });
+  return {
+    height: 260,
+    margin: {l: 52, r: 12, t: 10, b: 44},
+    font: {color: colours.ink, size: 12, family: 'system-ui, sans-serif'},
+    paper_bgcolor: 'rgba(0,0,0,0)',
+    plot_bgcolor: 'rgba(0,0,0,0)',
+    xaxis: {...axis(x), type: 'log', exponentformat: 'SI', dtick: 1},
+    yaxis: {...axis(y), tickformat: '+d'},
+    shapes: [{type: 'line', xref: 'paper', x0: 0, x1: 1, y0: 0, y1: 0, line: {color: colours.ink, width: 1.5}}],
+    showlegend: false,
+    dragmode: false,
+    hovermode: 'closest',
+  };
+}

@@ -1,0 +1,189 @@
+import {LitElement, html, nothing} from 'lit';
+import {WAYS} from '../export/ways.js';
+import {Enquiry} from '../state/enquiry.js';
+import {fromFragment, toFragment} from '../state/fragment.js';
+import {awaitedMatrix, headingOf, isOpenCell, isSpot, nearestPower, openColumn} from '../state/shown.js';
+import {CAUTIONS, FIELDS, FIRST_MATRIX, FIRST_STATE, NOTHING_OPEN, cellRequest, matrixRequest, openSheet} from '../state/station.js';
+import {WORDS} from '../state/words.js';
+import {power} from '../text/format.js';
+import {base} from './base.js';
+import './jw-cautions.js';
+import './jw-detail.js';
+import './jw-exports.js';
+import './jw-legend.js';
+import './jw-masthead.js';
+import './jw-matrix.js';
+import './jw-notice.js';
+import './jw-power-choice.js';
+import './jw-presets.js';
+import './jw-progress.js';
+import './jw-scenario.js';
+import './jw-sheet.js';
+import './jw-summary.js';
+import {appStyles} from './app-styles.js';
+
+/**
+ * The page: holds the state, asks the core, and keeps the address in step.
+ *
+ * @property {{ask: function}} transport - how the core is reached
+ * @property {function(): Promise<object>} loadCharts - brings the chart library
+ */
+class JwApp extends LitElement {
+  static styles = [base, appStyles];
+
+  static properties = {
+    transport: {attribute: false},
+    loadCharts: {attribute: false},
+    _state: {state: true},
+    _notice: {state: true},
+  };
+
+  constructor() {
+    super();
+    this._state = FIRST_STATE;
+    this._notice = {text: '', link: ''};
+    this._matrix = new Enquiry(this, (request, options) => this.transport.ask('matrix', request, options));
+    this._cell = new Enquiry(this, (request, options) => this.transport.ask('cell', request, options));
+    this._catalogue = new Enquiry(this, (request, options) => this.transport.ask('catalogue', request, options));
+    this._travelled = () => this._restore();
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    window.addEventListener('popstate', this._travelled);
+    this._restore();
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    window.removeEventListener('popstate', this._travelled);
+  }
+
+  updated(changed) {
+    if (this.transport === undefined) return;
+    if (changed.has('_state') || changed.has('transport')) this._askAll();
+  }
+
+  render() {
+    const {_state: state, _shown: matrix} = this;
+    const sheet = openSheet(state);
+    return html`<div class=${sheet ? 'page beside' : 'page'} @jw-change=${this._changed} @jw-preset=${this._preset}
+        @jw-open=${this._opened} @jw-close=${() => this._change(NOTHING_OPEN)} @jw-export=${this._exported}
+        @jw-dismiss=${() => (this._notice = {text: '', link: ''})}>
+      <jw-masthead></jw-masthead>
+      <jw-progress status=${this._matrix.status}></jw-progress>
+      <main>
+        <jw-notice .text=${this._notice.text} .link=${this._notice.link}></jw-notice>
+        ${this._trouble()}
+        <div class="bar tools"><jw-presets .state=${state}></jw-presets><jw-exports></jw-exports></div>
+        <jw-scenario .state=${state} .refusal=${this._matrix.error}></jw-scenario>
+        <div class="bar">
+          <jw-power-choice .powers=${matrix.powers_w} .chosen=${this._power} .shows=${state.shows}></jw-power-choice>
+        </div>
+        <h2 class="onpaper">${state.shows === 'margin' ? `Margin in dB, at ${power(this._power)} where outlined` : 'Margin in dB'}</h2>
+        <jw-matrix .matrix=${matrix} .power=${this._power} .shows=${state.shows}
+          .opened=${{family: state.family, column: openColumn(state, matrix)?.id}}></jw-matrix>
+        <section class="below">
+          <jw-legend .gates=${FIRST_MATRIX.gates}></jw-legend>
+          <jw-summary class="onpaper" .state=${state}></jw-summary>
+          <jw-cautions .cautions=${CAUTIONS}></jw-cautions>
+        </section>
+      </main>
+      <jw-sheet .heading=${headingOf(sheet, state, matrix)}>
+        ${sheet
+          ? html`<jw-detail .kind=${sheet} .state=${state} .matrix=${matrix} .cell=${this._wantedCell}
+              .catalogue=${this._catalogue.result} .error=${this._cell.error ?? this._catalogue.error}
+              .power=${this._power} .loadCharts=${this.loadCharts}></jw-detail>`
+          : nothing}
+      </jw-sheet>
+    </div>`;
+  }
+
+  /** The last good matrix, or what stands in for the first. */
+  get _shown() {
+    return this._matrix.result ?? awaitedMatrix(this._state);
+  }
+
+  get _power() {
+    return nearestPower(this._shown.powers_w, this._state.power_w);
+  }
+
+  /** The cell result, if it is of the cell that is open. */
+  get _wantedCell() {
+    const {answered, result} = this._cell;
+    return answered && isOpenCell(answered, this._state) ? result : undefined;
+  }
+
+  /** A refusal that no control of the form can show. */
+  _trouble() {
+    const {error} = this._matrix;
+    if (!error || error.field?.split('[')[0] in WORDS) return nothing;
+    return html`<p class="trouble" role="alert">${error.message} <button @click=${() => this._askAll(true)}>Try again</button></p>`;
+  }
+
+  _askAll(again = false) {
+    const request = matrixRequest(this._state);
+    const text = JSON.stringify(request);
+    if (again || text !== this._asked) this._matrix.askNext(request);
+    this._asked = text;
+    const sheet = openSheet(this._state);
+    if (sheet && ['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
+    if (sheet === 'derivation') this._askCell();
+  }
+
+  _askCell() {
+    const request = cellRequest({...this._state, power_w: this._power});
+    const before = this._cellAsked;
+    this._cellAsked = request;
+    if (before && this._cell.status !== 'error' && JSON.stringify(before) === JSON.stringify(request)) return;
+    if (before && isOpenCell(before, this._state)) this._cell.askNext(request);
+    else this._cell.ask(request);
+  }
+
+  _changed(event) {
+    this._change(event.detail.changes, event.detail.live);
+  }
+
+  /** The address follows a settled change only; a drag would fill the history. */
+  _change(changes, live = false) {
+    this._state = {...this._state, ...changes};
+    if (!live) this._address();
+  }
+
+  _address() {
+    const fragment = toFragment(this._state, FIRST_STATE);
+    if (fragment === location.hash.slice(1)) return;
+    history.pushState(null, '', fragment ? `#${fragment}` : location.pathname + location.search);
+  }
+
+  _preset(event) {
+    this._change({...FIRST_STATE, shows: this._state.shows, ...event.detail.fields});
+  }
+
+  _opened(event) {
+    const {family, column, power: watts} = event.detail;
+    const spot = column !== undefined && isSpot(column);
+    this._change({
+      ...NOTHING_OPEN,
+      family: family?.id ?? null,
+      band: column === undefined || spot ? null : column.id,
+      frequency_hz: spot ? column.low_hz : null,
+      power_w: watts,
+    });
+  }
+
+  _restore() {
+    const {state, unknown} = fromFragment(location.hash.slice(1), FIELDS, FIRST_STATE);
+    this._state = state;
+    if (unknown.length === 0) return;
+    const text = `This link holds what the page does not know: ${unknown.join(', ')}. Everything else is restored.`;
+    this._notice = {text, link: ''};
+  }
+
+  async _exported(event) {
+    const notice = await WAYS[event.detail.kind](this._shown, this._matrix.answered);
+    if (notice) this._notice = notice;
+  }
+}
+
+customElements.define('jw-app', JwApp);

@@ -1,0 +1,86 @@
+import {LitElement, css, html} from 'lit';
+import {PAGE_COLOURS} from '../chart/figure.js';
+import {base} from './base.js';
+
+const DARK = matchMedia('(prefers-color-scheme: dark)');
+
+/**
+ * Draws a figure in the page's colours, and again when they change.
+ *
+ * @property {function(object): object} figure - makes the figure from the page's colours
+ * @property {string} label - what it shows, for those who cannot see it
+ * @property {function(): Promise<object>} load - brings the chart library
+ */
+class JwChart extends LitElement {
+  static styles = [
+    base,
+    css`
+      figure { height: 260px; position: relative; overflow: hidden; }
+      .swatch { display: none; }
+      .ink { color: var(--ink); } .soft { color: var(--soft); } .line { color: var(--line); }
+      .band { color: light-dark(#1f5690, #86adcf); } .accent { color: var(--accent); }
+      .main-svg { position: absolute; top: 0; left: 0; pointer-events: none; }
+      .main-svg .draglayer { pointer-events: all; }
+    `,
+  ];
+
+  static properties = {
+    figure: {attribute: false},
+    label: {type: String},
+    load: {attribute: false},
+    _error: {state: true},
+  };
+
+  constructor() {
+    super();
+    this._redraw = () => this._draw();
+    this._theme = new MutationObserver(this._redraw);
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    DARK.addEventListener('change', this._redraw);
+    this._theme.observe(document.documentElement, {attributeFilter: ['data-theme']});
+    if (this.hasUpdated) this._draw();
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    DARK.removeEventListener('change', this._redraw);
+    this._theme.disconnect();
+    this._library?.purge(this._place);
+  }
+
+  render() {
+    if (this._error) return html`<p class="error">${this._error}</p>`;
+    return html`${Object.keys(PAGE_COLOURS).map((name) => html`<i class="swatch ${name}"></i>`)}
+      <figure role="img" aria-label=${this.label}></figure>`;
+  }
+
+  updated(changed) {
+    if (changed.has('figure')) this._draw();
+  }
+
+  get _place() {
+    return this.renderRoot.querySelector('figure');
+  }
+
+  get _colours() {
+    const names = Object.keys(PAGE_COLOURS);
+    return Object.fromEntries(names.map((name) => [name, getComputedStyle(this.renderRoot.querySelector(`.${name}`)).color]));
+  }
+
+  async _draw() {
+    try {
+      this._library ??= await this.load();
+    } catch (error) {
+      this._error = error.message;
+      return;
+    }
+    if (!this.isConnected || !this._place) return;
+    const {data, layout, config} = this.figure(this._colours);
+    await this._library.react(this._place, data, layout, config);
+  }
+}
+
+customElements.define('jw-chart', JwChart);

@@ -1,0 +1,60 @@
+import {LitElement, css, html} from 'lit';
+import {openColumn} from '../state/shown.js';
+import {base} from './base.js';
+import './jw-band-limits.js';
+import './jw-data-sheet.js';
+import './jw-derivation.js';
+import './jw-methods.js';
+
+/**
+ * What the open sheet shows: one of derivation, family, band, methods, or why it cannot.
+ *
+ * @property {string} kind
+ * @property {object} state
+ * @property {object} matrix
+ * @property {object} cell - the cell result asked for; undefined while it is awaited
+ * @property {object} catalogue - undefined while it is awaited
+ * @property {Error} error - why what is awaited does not come
+ * @property {number} power - the power level printed, in W
+ * @property {function(): Promise<object>} loadCharts
+ */
+class JwDetail extends LitElement {
+  static styles = [base, css`.room { height: 70vh; }`];
+
+  static properties = {
+    kind: {type: String},
+    state: {attribute: false},
+    matrix: {attribute: false},
+    cell: {attribute: false},
+    catalogue: {attribute: false},
+    error: {attribute: false},
+    power: {type: Number},
+    loadCharts: {attribute: false},
+  };
+
+  render() {
+    return this._view() ?? html`<p class="room" role="status">${this.error?.message ?? 'The core is at work…'}</p>`;
+  }
+
+  _view() {
+    const {catalogue, cell, matrix, state} = this;
+    switch (this.kind) {
+      case 'derivation':
+        return cell && html`<jw-derivation .cell=${cell} .catalogue=${catalogue} .loadCharts=${this.loadCharts}></jw-derivation>`;
+      case 'methods':
+        return catalogue && html`<jw-methods .catalogue=${catalogue}></jw-methods>`;
+      case 'family': {
+        const sheet = catalogue?.families.find(({id}) => id === state.family);
+        return sheet && html`<jw-data-sheet .sheet=${sheet} .sources=${catalogue.sources}></jw-data-sheet>`;
+      }
+      case 'band': {
+        const column = matrix.columns.indexOf(openColumn(state, matrix));
+        if (column === -1 || matrix.margin_db === undefined) return undefined;
+        return html`<jw-band-limits .matrix=${matrix} .column=${column} .power=${this.power}></jw-band-limits>`;
+      }
+    }
+    return undefined;
+  }
+}
+
+customElements.define('jw-detail', JwDetail);

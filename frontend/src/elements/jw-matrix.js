@@ -1,0 +1,148 @@
+import {LitElement, html} from 'lit';
+import {cellTemplate, emptyCell} from '../matrix/cell.js';
+import {destination} from '../matrix/keys.js';
+import {matrixStyles} from '../matrix/styles.js';
+import {power} from '../text/format.js';
+import {base} from './base.js';
+
+/**
+ * Margins of families against bands, every power level inside each cell.
+ *
+ * @property {object} matrix - a matrix result, or its heads only while the first is awaited
+ * @property {number} power - the power level printed, in W
+ * @property {string} shows - margin or largest
+ * @property {{family: ?string, column: ?string}} opened - what is open beside the matrix
+ * @fires jw-open - {family, column, power}: a cell, a family (no column) or a column (no family)
+ */
+class JwMatrix extends LitElement {
+  static styles = [base, ...matrixStyles];
+
+  static properties = {
+    matrix: {attribute: false},
+    power: {type: Number},
+    shows: {type: String},
+    opened: {attribute: false},
+    _at: {state: true},
+  };
+
+  constructor() {
+    super();
+    this.opened = {};
+    this._at = [0, 0];
+    this._watch = new ResizeObserver(() => this._measure());
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    this._watch.observe(this);
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    this._watch.disconnect();
+  }
+
+  willUpdate(changed) {
+    if (!changed.has('matrix')) return;
+    const [row, column] = this._at;
+    this._at = [Math.min(row, this.matrix.families.length - 1), Math.min(column, this.matrix.columns.length - 1)];
+  }
+
+  updated(changed) {
+    if (changed.has('matrix')) this._measure();
+  }
+
+  render() {
+    const {families, columns} = this.matrix;
+    return html`<div class="frame" style="--columns:${columns.length}">
+      <table role="grid" data-shows=${this.shows} aria-label=${this._caption} @keydown=${this._moved} @click=${this._clicked} @focusin=${this._focused}>
+        <thead>
+          <tr>
+            <th><span class="unseen">Interface family</span></th>
+            ${columns.map((column, c) => this._columnHead(column, c))}
+          </tr>
+        </thead>
+        <tbody>
+          ${families.map((family, f) => html`<tr>${this._familyHead(family, f)}${columns.map((_, c) => this._cell(f, c))}</tr>`)}
+        </tbody>
+      </table>
+    </div>`;
+  }
+
+  get _caption() {
+    const shown = this.shows === 'margin' ? `margin in dB at ${power(this.power)}` : 'largest power that still holds, in W';
+    return `Interface families against bands: ${shown}`;
+  }
+
+  _columnHead(column, c) {
+    const [size, ...unit] = column.name.split(' ');
+    return html`<th scope="col" data-band=${column.id}>
+      <button data-row="-1" data-column=${c} tabindex=${this._tab(-1, c)} aria-label="${column.name}, all limits">
+        <span>${size} <small>${unit.join(' ')}</small></span>
+      </button>
+    </th>`;
+  }
+
+  _familyHead(family, f) {
+    return html`<th scope="row" data-family=${family.id}>
+      <button data-row=${f} data-column="-1" tabindex=${this._tab(f, -1)} aria-label="${family.name}, data sheet">
+        <span>${family.name}</span>
+        <span class="powers" aria-hidden="true">
+          <span class="largest">largest, W</span>
+          ${this.matrix.powers_w.map((watts) => html`<span ?data-chosen=${watts === this.power}>${power(watts)}</span>`)}
+        </span>
+      </button>
+    </th>`;
+  }
+
+  _cell(f, c) {
+    const {matrix, shows, opened} = this;
+    const p = matrix.powers_w.indexOf(this.power);
+    if (matrix.margin_db === undefined || p === -1) return emptyCell();
+    const open = opened.family === matrix.families[f].id && opened.column === matrix.columns[c].id;
+    return cellTemplate({matrix, f, c, p, shows, open, focusable: this._tab(f, c) === 0});
+  }
+
+  _tab(row, column) {
+    return row === this._at[0] && column === this._at[1] ? 0 : -1;
+  }
+
+  /** Without sideways scrolling the headers stick to the window instead of the frame. */
+  _measure() {
+    const table = this.renderRoot.querySelector('table');
+    const least = parseFloat(getComputedStyle(table).minWidth);
+    this.toggleAttribute('fits', least <= this.clientWidth);
+  }
+
+  _moved(event) {
+    const {families, columns} = this.matrix;
+    const to = destination(event, this._at, families.length, columns.length);
+    if (to === undefined) return;
+    event.preventDefault();
+    this._button(to)?.focus();
+  }
+
+  _button([row, column]) {
+    return this.renderRoot.querySelector(`button[data-row="${row}"][data-column="${column}"]`);
+  }
+
+  _focused(event) {
+    const {row, column} = event.target.dataset;
+    if (row !== undefined) this._at = [Number(row), Number(column)];
+  }
+
+  _clicked(event) {
+    const button = event.target.closest('button');
+    if (!button) return;
+    const [row, column] = [Number(button.dataset.row), Number(button.dataset.column)];
+    const rung = getComputedStyle(button.querySelector('.rung b') ?? button).display === 'flex' && event.target.closest('.rung');
+    const detail = {
+      family: this.matrix.families[row],
+      column: this.matrix.columns[column],
+      power: rung ? Number(rung.dataset.power) : this.power,
+    };
+    this.dispatchEvent(new CustomEvent('jw-open', {detail, bubbles: true, composed: true}));
+  }
+}
+
+customElements.define('jw-matrix', JwMatrix);

@@ -1,0 +1,28 @@
+/** The ways to take the shown matrix along; each resolves to a notice for the reader, or to nothing. */
+import {matrixCsv} from './csv.js';
+
+function save(name, type, text) {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([text], {type}));
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(link.href);
+}
+
+/** Without leave to use the clipboard the link is shown, to be copied by hand. */
+async function copyLink() {
+  try {
+    await navigator.clipboard.writeText(location.href);
+    return {text: 'Link copied. It holds everything you set.', link: ''};
+  } catch {
+    return {text: 'Copy this link; it holds everything you set.', link: location.href};
+  }
+}
+
+export const WAYS = {
+  link: copyLink,
+  csv: async (matrix) => save('jointwise-matrix.csv', 'text/csv', matrixCsv(matrix)),
+  json: async (matrix, request) =>
+    save('jointwise-matrix.json', 'application/json', JSON.stringify({request, result: matrix}, null, 1)),
+  print: async () => window.print(),
+};

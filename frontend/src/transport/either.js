@@ -1,0 +1,54 @@
+/**
+ * Asks over HTTP as long as that works, and the core in this browser when it doesn't.
+ *
+ * A refusal is an answer, and so the server's; only an Unreachable sends the
+ * request to the worker. From then on the worker is asked, and now and then
+ * the server beside it, until it answers again.
+ */
+import {Unreachable} from './unreachable.js';
+
+/** How long the server is left alone after it could not be reached. */
+const LEFT_ALONE_MS = 15_000;
+
+/**
+ * @param {object} http, worker - the two transports
+ * @param {function(): Promise<boolean>} answers - whether the server can be reached
+ */
+export function eitherTransport({http, worker, answers}) {
+  let away = false;
+  let tried;
+
+  async function lookAgain() {
+    if (Date.now() - tried < LEFT_ALONE_MS) return;
+    tried = Date.now();
+    if (await answers()) away = false;
+  }
+
+  return {
+    async ask(operation, request, options) {
+      if (away) {
+        lookAgain();
+        return worker.ask(operation, request, options);
+      }
+      try {
+        return await http.ask(operation, request, options);
+      } catch (error) {
+        if (!(error instanceof Unreachable)) throw error;
+        away = true;
+        tried = Date.now();
+        return worker.ask(operation, request, options);
+      }
+    },
+  };
+}
+
+/** Whether the server says that it is well. */
+export function serverAnswers(base) {
+  return async () => {
+    try {
+      return (await fetch(new URL('health', base), {cache: 'no-store'})).ok;
+    } catch {
+      return false;
+    }
+  };
+}

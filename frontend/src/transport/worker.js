@@ -1,0 +1,150 @@
+/**
+ * Asks the core in a worker of this browser, with the same `ask` as over HTTP.
+ *
+ * Requests go one at a time, so that those still waiting here can be given up
+ * at no cost. A worker that dies, or does not even say that it has a request,
+ * is replaced, and the next one gets the request again.
+ */
+import {Life} from '../worker/life.js';
+import {READY, ask} from '../worker/messages.js';
+import {Refusal} from './refusal.js';
+
+/** How long a start may go on without a new stage; a slow tablet takes its time. */
+const STAGE_MS = 120_000;
+/** How long a living worker may take to say that it has a request. */
+const TAKEN_MS = 20_000;
+/** How long an answer may take. */
+const ANSWER_MS = 60_000;
+/** How long a request nobody wants any more may hold up the next; about what a new start costs. */
+const GIVEN_UP_MS = 3_000;
+/** How many workers a request may see die. */
+const TRIES = 2;
+
+const UNABLE = 'The calculation core cannot be started in this browser; only the built-in tables can be shown.';
+const BROKEN = 'The calculation core broke down over this request; change it, or try again.';
+const SILENT = `The core gave no answer within ${ANSWER_MS / 1000} seconds; try again.`;
+
+/**
+ * A transport; its worker starts with the first request.
+ *
+ * @param {{read: function(): Promise<object>}} payload - embeddedPayload or fetchedPayload
+ * @param {function(string): Worker} [createWorker] - makes a worker from its script
+ * @param {function(string): void} [onProgress] - is told each stage of a start
+ */
+export function workerTransport({payload, createWorker, onProgress = () => {}}) {
+  const desk = new Desk((hear) => new Life({payload, createWorker, hear}), onProgress);
+  return {ask: (operation, request, {signal} = {}) => desk.ask(operation, request, signal)};
+}
+
+/** The requests of one page and the worker that answers them. */
+class Desk {
+  #begin;
+  #onProgress;
+  #number = 0;
+  #waiting = [];
+  /** The request the worker has, if any. */
+  #given;
+  #life;
+  #ready = false;
+  #clock;
+
+  constructor(begin, onProgress) {
+    this.#begin = begin;
+    this.#onProgress = onProgress;
+  }
+
+  ask(operation, request, signal) {
+    return new Promise((resolve, reject) => {
+      signal?.throwIfAborted();
+      const body = new TextEncoder().encode(JSON.stringify(request));
+      const job = {number: ++this.#number, operation, body, tries: 0, unwanted: false, resolve, reject};
+      signal?.addEventListener('abort', () => this.#giveUp(job, signal.reason), {once: true});
+      this.#waiting.push(job);
+      this.#proceed();
+    });
+  }
+
+  /** Begin a worker if one is needed; give it the next request if it has none. */
+  #proceed() {
+    if (this.#waiting.length === 0) return;
+    if (this.#life === undefined) {
+      this.#life = this.#begin((message) => this.#hear[message.kind](message));
+      this.#expect(STAGE_MS, () => this.#hear.died());
+    }
+    if (!this.#ready || this.#given) return;
+    const job = (this.#given = this.#waiting.shift());
+    job.tries++;
+    this.#life.send(ask(job.number, job.operation, job.body));
+    this.#expect(TAKEN_MS, () => this.#hear.died());
+  }
+
+  #hear = {
+    stage: ({name}) => {
+      this.#onProgress(name);
+      this.#ready = name === READY;
+      if (this.#ready) this.#expectNothing();
+      else this.#expect(STAGE_MS, () => this.#hear.died());
+      this.#proceed();
+    },
+    unable: ({reason}) => {
+      console.error(reason);
+      this.#end();
+      for (const job of this.#waiting.splice(0)) job.reject(new Refusal({detail: UNABLE}));
+    },
+    taken: () => this.#expectAnswer(),
+    answer: ({number, body}) => this.#settle(number, (job) => job.resolve(JSON.parse(new TextDecoder().decode(body)))),
+    refused: ({number, refusal}) => this.#settle(number, (job) => job.reject(new Refusal(refusal))),
+    died: ({reason} = {}) => {
+      if (!this.#ready) return this.#hear.unable({reason: reason ?? 'the worker fell silent while starting'});
+      const job = this.#given;
+      this.#end();
+      if (job && !job.unwanted) {
+        if (job.tries < TRIES) this.#waiting.unshift(job);
+        else job.reject(new Refusal({detail: BROKEN}));
+      }
+      this.#proceed();
+    },
+  };
+
+  #expectAnswer() {
+    this.#expect(this.#given.unwanted ? GIVEN_UP_MS : ANSWER_MS, () => {
+      const job = this.#given;
+      this.#end();
+      job.reject(new Refusal({detail: SILENT}));
+      this.#proceed();
+    });
+  }
+
+  #settle(number, how) {
+    const job = this.#given;
+    if (job?.number !== number) return;
+    this.#expectNothing();
+    this.#given = undefined;
+    how(job);
+    this.#proceed();
+  }
+
+  #giveUp(job, reason) {
+    job.reject(reason);
+    job.unwanted = true;
+    if (job === this.#given) this.#expectAnswer();
+    else this.#waiting = this.#waiting.filter((one) => one !== job);
+  }
+
+  #end() {
+    this.#expectNothing();
+    this.#life.end();
+    this.#life = undefined;
+    this.#given = undefined;
+    this.#ready = false;
+  }
+
+  #expect(ms, otherwise) {
+    clearTimeout(this.#clock);
+    this.#clock = setTimeout(otherwise, ms);
+  }
+
+  #expectNothing() {
+    clearTimeout(this.#clock);
+  }
+}

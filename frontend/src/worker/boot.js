@@ -1,0 +1,21 @@
+/**
+ * The worker: Python with the core inside, told what to do by messages.
+ *
+ * The build puts this behind a head that defines `runtime`, Pyodide's own code.
+ */
+import {openCore} from './core.js';
+import {LOADING, STARTING, UNPACKING} from './messages.js';
+import {unpacked} from './part.js';
+import {startPython} from './python.js';
+import {serve} from './serve.js';
+
+serve(self, async (parts, reached) => {
+  reached(UNPACKING);
+  const [python, stdlib, packages] = await Promise.all(
+    ['python', 'stdlib', 'packages'].map((name) => unpacked(parts[name], name)),
+  );
+  reached(STARTING);
+  const interpreter = await startPython(runtime, {'pyodide.asm.wasm': python, 'python_stdlib.zip': stdlib});
+  reached(LOADING);
+  return openCore(interpreter, packages);
+});

@@ -1,0 +1,14 @@
+/** The core inside a running Python; the same in the browser's worker and under Node. */
+
+/** Unpack the packages, import the core, and return it as a function (operation, body) → {body} or {refusal}. */
+export function openCore(python, packages) {
+  const [extractDir] = python.pyimport('site').getsitepackages();
+  python.unpackArchive(packages, 'zip', {extractDir});
+  const {answer} = python.pyimport('jointwise.worker');
+  return (operation, body) => {
+    const found = answer(operation, body);
+    const plain = found.toJs({dict_converter: Object.fromEntries});
+    found.destroy();
+    return plain instanceof Uint8Array ? {body: plain} : {refusal: plain};
+  };
+}

@@ -1,0 +1,34 @@
+/**
+ * The payload inside a one-file page.
+ *
+ * Element `payload` holds payload.json, and `part-<name>` each part in base64.
+ */
+
+/** Bytes of a base64 text. */
+export function fromBase64(text) {
+  if (Uint8Array.fromBase64) return Uint8Array.fromBase64(text);
+  return Uint8Array.from(atob(text), (character) => character.charCodeAt(0));
+}
+
+/** The bytes in element `part-<name>`, which goes: its text would lie in memory twice. */
+export function takePart(document, name) {
+  const element = document.getElementById(`part-${name}`);
+  if (!element) throw new Error(`this page holds no part ${name}`);
+  const bytes = fromBase64(element.textContent.trim());
+  element.remove();
+  return bytes;
+}
+
+/** The payload source of a one-file page: `read()` gives {name: {bytes, sha256}}, every time. */
+export function embeddedPayload(document) {
+  let parts;
+  return {
+    async read() {
+      parts ??= JSON.parse(document.getElementById('payload').textContent).parts.map(({name, sha256}) => [
+        name,
+        {bytes: takePart(document, name), sha256},
+      ]);
+      return Object.fromEntries(parts);
+    },
+  };
+}

@@ -1,0 +1,9 @@
+/** A worker from its script's text, which has no address of its own on a page from a file. */
+export function launch(text) {
+  const address = URL.createObjectURL(new Blob([text], {type: 'text/javascript'}));
+  try {
+    return new Worker(address);
+  } finally {
+    URL.revokeObjectURL(address);
+  }
+}

@@ -1,0 +1,37 @@
+/**
+ * Every message between the page and the worker that holds the core.
+ *
+ * All are plain data. A request is sent only when the one before it is
+ * answered, so that what waits can be dropped on the page's side.
+ *
+ * page → worker
+ *   start   the payload's parts: {name: {bytes, sha256}}, bytes packed with gzip
+ *   ask     a request: its number, the operation, the request as JSON bytes
+ * worker → page
+ *   stage   how far starting has come, UNPACKING, STARTING, LOADING, then READY
+ *   unable  the core can't start here
+ *   taken   the request of this number was received; its answer follows
+ *   answer  the result as JSON bytes
+ *   refused the request can't be answered; `refusal` is {detail, field, value, allowed}
+ * within the page
+ *   died    stands for what a worker that broke down can't say any more
+ * page → service worker
+ *   take over   of the build before, whose pages are about to be loaded anew
+ */
+export const UNPACKING = 'unpacking';
+export const STARTING = 'starting Python';
+export const LOADING = 'loading numpy';
+export const READY = 'ready';
+
+export const start = (parts) => ({kind: 'start', parts});
+export const ask = (number, operation, body) => ({kind: 'ask', number, operation, body});
+
+export const stage = (name) => ({kind: 'stage', name});
+export const unable = (reason) => ({kind: 'unable', reason});
+export const died = (reason) => ({kind: 'died', reason});
+export const taken = (number) => ({kind: 'taken', number});
+export const answer = (number, body) => ({kind: 'answer', number, body});
+export const refused = (number, refusal) => ({kind: 'refused', number, refusal});
+
+export const TAKE_OVER = 'take over';
+export const takeOver = () => ({kind: TAKE_OVER});

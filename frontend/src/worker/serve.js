@@ -1,0 +1,31 @@
+/** The worker's side of the talk: starts the core, then answers one request after the other. */
+import {READY, answer, refused, stage, taken, unable} from './messages.js';
+
+/**
+ * Listen on `port`, which posts and receives messages.
+ *
+ * `open(parts, reached)` brings the core and tells each stage it begins; the
+ * core is a function (operation, body) → {body} or {refusal}. What it throws
+ * is not caught: the core is broken then, and the page starts another worker.
+ */
+export function serve(port, open) {
+  let core;
+  const handlers = {
+    async start({parts}) {
+      try {
+        core = await open(parts, (name) => port.postMessage(stage(name)));
+      } catch (error) {
+        port.postMessage(unable(String(error)));
+        return;
+      }
+      port.postMessage(stage(READY));
+    },
+    ask({number, operation, body}) {
+      port.postMessage(taken(number));
+      const {body: result, refusal} = core(operation, body);
+      if (refusal) port.postMessage(refused(number, refusal));
+      else port.postMessage(answer(number, result), [result.buffer]);
+    },
+  };
+  port.onmessage = ({data}) => handlers[data.kind](data);
+}
