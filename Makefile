@@ -16,8 +16,8 @@ lint: .venv/test.stamp
 	$(BIN)/ruff check -q .
 	$(BIN)/ruff format -q --check .
 
-page: .venv/run.stamp frontend/node_modules/.package-lock.json
-	node frontend/build.mjs
+page: .venv/run.stamp
+	$(BIN)/jointwise build
 
 bench: .venv/run.stamp
 	$(BIN)/python tests/benchmarks/matrix.py

@@ -128,5 +128,13 @@ def cell(as_json: bool, **options: Any) -> None:
     click.echo(tables.cell(_result("cell", answer), catalogue))
 
 
+@main.command()
+def build() -> None:
+    """Build dist/ from the sources of a clone; needs Node and npm for the bundles."""
+    from jointwise.assemble.build import build as build_pages  # the sources are there in a clone only
+
+    build_pages()
+
+
 if __name__ == "__main__":
     main()

@@ -61,8 +61,21 @@ def _sheet(interface: Interface) -> DataSheet:
         summary=interface.summary,
         also_called=interface.also_called,
         values=_values(interface),
-        hazards=[HazardText(h.family, h.text, h.source, h.kind) for h in interface.hazards],
+        hazards=_hazards(interface),
     )
+
+
+def _hazards(interface: Interface) -> list[HazardText]:
+    """The family's own hazards, and those that another family names towards it."""
+    told = [HazardText(hazard.family, hazard.text, hazard.source, hazard.kind) for hazard in interface.hazards]
+    named = {hazard.family for hazard in interface.hazards}
+    return told + [
+        HazardText(other.id, hazard.text, hazard.source, hazard.kind)
+        for other in catalogue().interfaces.values()
+        if other.id not in named
+        for hazard in other.hazards
+        if hazard.family == interface.id
+    ]
 
 
 def _values(interface: Interface) -> list[DataValue]:

@@ -1,19 +1,16 @@
 /**
- * Builds the served page into dist/site: `npm ci && node build.mjs`.
+ * Bundles the page's code into frontend/build; `jointwise build` calls it and puts the pages together.
  *
  * The same sources give the same bytes. The build stops when the result could
  * reach for an address outside.
  */
-import {execFileSync} from 'node:child_process';
-import {copyFileSync, existsSync, mkdirSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync} from 'node:fs';
+import {copyFileSync, readFileSync, statSync, writeFileSync} from 'node:fs';
 import {fileURLToPath} from 'node:url';
 import {build} from 'esbuild';
-import {scaleCss} from './src/colour/scale.js';
+import {STEPS, STEP_RULES, scaleCss} from './src/colour/scale.js';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
-const out = fileURLToPath(new URL('../dist/site/', import.meta.url));
-const environment = fileURLToPath(new URL('../.venv/bin/python', import.meta.url));
-const python = process.env.PYTHON ?? (existsSync(environment) ? environment : 'python3');
+const out = `${here}build/`;
 
 /** Addresses that name a vocabulary or a licence text; nothing is ever loaded from them. */
 const HARMLESS = [/^http:\/\/www\.w3\.org\//];
@@ -36,33 +33,35 @@ function outsideAddresses(text) {
   return quoted.map((match) => match.slice(1)).filter((address) => !HARMLESS.some((known) => known.test(address)));
 }
 
-mkdirSync(`${here}build`, {recursive: true});
-writeFileSync(`${here}build/snapshot.json`, execFileSync(python, [`${here}snapshot.py`], {maxBuffer: 2 ** 26, stdio: ['ignore', 'pipe', 'inherit']}));
+const read = (path) => readFileSync(`${here}${path}`, 'utf8');
 
-rmSync(out, {recursive: true, force: true});
-mkdirSync(out, {recursive: true});
-await build({
-  absWorkingDir: here,
-  entryPoints: ['src/main.js'],
-  outfile: `${out}app.js`,
-  bundle: true,
-  format: 'esm',
-  target: ['chrome123', 'firefox121', 'safari17.5'],
-  minify: true,
-  charset: 'utf8',
-  legalComments: 'inline',
-  logLevel: 'warning',
-});
-writeFileSync(`${out}app.css`, readFileSync(`${here}src/theme.css`, 'utf8') + scaleCss());
-copyFileSync(`${here}src/index.html`, `${out}index.html`);
-copyFileSync(`${here}src/icon.svg`, `${out}icon.svg`);
-const charts = readFileSync(`${here}node_modules/plotly.js-basic-dist-min/plotly-basic.min.js`, 'utf8');
-writeFileSync(`${out}charts.js`, withoutServices(charts));
-
-for (const name of readdirSync(out).sort()) {
-  console.log(`${name.padEnd(12)} ${String(statSync(out + name).size).padStart(8)} bytes`);
+async function bundle(entry, name, format) {
+  await build({
+    absWorkingDir: here,
+    entryPoints: [`src/${entry}`],
+    outfile: `${out}${name}`,
+    bundle: true,
+    format,
+    target: ['chrome123', 'firefox121', 'safari17.5'],
+    minify: true,
+    charset: 'utf8',
+    legalComments: 'inline',
+    logLevel: 'warning',
+  });
 }
-for (const name of ['index.html', 'app.js', 'app.css']) {
+
+await bundle('main.js', 'app.js', 'esm');
+await bundle('main-file.js', 'file.js', 'esm');
+await bundle('worker/service-worker.js', 'service-worker.js', 'iife');
+writeFileSync(`${out}app.css`, read('src/theme.css') + scaleCss() + STEP_RULES);
+writeFileSync(`${out}charts.js`, withoutServices(read('node_modules/plotly.js-basic-dist-min/plotly-basic.min.js')));
+writeFileSync(`${out}scale.json`, JSON.stringify({edges_db: STEPS.slice(1).map(({from}) => from)}));
+for (const name of ['icon.svg', 'icon-192.png', 'icon-512.png', 'manifest.webmanifest']) copyFileSync(`${here}src/${name}`, out + name);
+
+for (const name of ['app.js', 'file.js', 'service-worker.js', 'app.css', 'charts.js']) {
+  console.log(`${name.padEnd(18)} ${String(statSync(out + name).size).padStart(8)} bytes`);
+}
+for (const name of ['app.js', 'file.js', 'service-worker.js', 'app.css']) {
   const found = outsideAddresses(readFileSync(out + name, 'utf8'));
   if (found.length > 0) throw new Error(`${name} names an address outside: ${found.join(', ')}`);
 }

@@ -3,7 +3,7 @@
 import sympy
 
 from jointwise.calc.constants import CONSTANTS
-from jointwise.calc.formula import FORMULAS, Formula
+from jointwise.calc.formula import Formula
 
 NAMES = {
     "besselj": sympy.besselj,

@@ -75,11 +75,11 @@ def _by_id(entries: list[Entry]) -> dict[str, Entry]:
 
 
 def _check(read: Catalogue) -> None:
-    for table in (read.interfaces, read.bands, read.modes, read.materials, read.cable_dielectrics):
-        for entry in table.values():
-            for source in _sources_in(entry):
-                if source not in read.sources:
-                    raise ValueError(f"{entry.id}: source {source!r} is not in sources.toml")
+    tables = [getattr(read, name) for name in read.__struct_fields__ if name != "sources"]
+    for entry in (entry for table in tables for entry in table.values()):
+        for source in _sources_in(entry):
+            if source not in read.sources:
+                raise ValueError(f"{entry.id}: source {source!r} is not in sources.toml")
     for interface in read.interfaces.values():
         named = (
             interface.dielectric,

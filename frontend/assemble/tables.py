@@ -9,28 +9,11 @@ import json
 from html import escape
 from typing import Any, NamedTuple
 
+from jointwise.assemble.snapshot import FIRST_BANDS
 from jointwise.calc.operations import call
 
 __all__ = ["SITUATIONS", "Situation", "markup"]
 
-FIRST_BANDS = [
-    "160m",
-    "80m",
-    "40m",
-    "30m",
-    "20m",
-    "17m",
-    "15m",
-    "12m",
-    "10m",
-    "6m",
-    "2m",
-    "70cm",
-    "23cm",
-    "13cm",
-    "5cm",
-    "3cm",
-]
 DERIVED_BAND = "20m"
 DERIVED_POWER_W = 100.0
 REFUSED = {"te11": "TE11", "no_figures": "freq", "receive_only": "rx only", "no_heat_room": "hot", "immersion": "wet"}

@@ -1,8 +1,8 @@
-"""Print, as JSON, what the page holds before the core answers.
+"""What the page holds before the core answers.
 
 The fields of a request with their ranges, units and defaults, taken from the
 request types themselves; the choices the form offers; and the matrix a first
-visit shows. `build.mjs` puts it into the page.
+visit shows. The bundle takes it in.
 """
 
 import json
@@ -13,6 +13,8 @@ from msgspec import inspect
 
 from jointwise.calc.operations import call
 from jointwise.calc.requests import CellRequest, MatrixRequest
+
+__all__ = ["FIRST_BANDS", "snapshot"]
 
 FIRST_BANDS = "160m 80m 40m 30m 20m 17m 15m 12m 10m 6m 2m 70cm 23cm 13cm 5cm 3cm".split()
 """The columns of a first visit: sixteen fit a tablet."""
@@ -84,8 +86,7 @@ def snapshot() -> dict[str, Any]:
         "fields": fields,
         "scenario_fields": [field.name for field in inspect.type_info(MatrixRequest).fields],
         "bands": [
-            {"id": band["id"], "name": band["name"], "regions": sorted(band["regions"])}
-            for band in catalogue["bands"]
+            {"id": band["id"], "name": band["name"], "regions": sorted(band["regions"])} for band in catalogue["bands"]
         ],
         "families": [{"id": family["id"], "name": family["name"]} for family in catalogue["families"]],
         "modes": catalogue["modes"],
@@ -95,7 +96,3 @@ def snapshot() -> dict[str, Any]:
         "first_bands": FIRST_BANDS,
         "matrix": rounded(matrix),
     }
-
-
-if __name__ == "__main__":
-    print(json.dumps(snapshot(), ensure_ascii=False, separators=(",", ":")))

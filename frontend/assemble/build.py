@@ -1,0 +1,116 @@
+"""Makes `dist/`: the served page under dist/site, and the one-file page dist/jointwise.html.
+
+The bundles and the payload come from Node; everything is put together here.
+The same sources give the same bytes.
+"""
+
+import base64
+import hashlib
+import json
+import shutil
+import subprocess
+from html import escape
+from pathlib import Path
+
+from jointwise.assemble.licences import licences
+from jointwise.assemble.page import check, compressed, expanded, policy, script_text, sizes
+from jointwise.assemble.snapshot import snapshot
+from jointwise.assemble.tables import markup
+
+__all__ = ["PROJECT", "build"]
+
+PROJECT = Path(__file__).resolve().parents[2]
+FRONTEND = PROJECT / "frontend"
+MADE = FRONTEND / "build"
+SITE = PROJECT / "dist" / "site"
+ONE_FILE = PROJECT / "dist" / "jointwise.html"
+
+COPIED = ["app.js", "app.css", "charts.js", "icon.svg", "manifest.webmanifest", "icon-192.png", "icon-512.png"]
+
+SERVED_HEAD = """<link rel="icon" href="icon.svg" type="image/svg+xml">
+<link rel="manifest" href="manifest.webmanifest">
+<link rel="stylesheet" href="app.css">
+<script type="module" src="app.js"></script>"""
+
+
+def build() -> None:
+    """Build everything and print the bytes by part. Raises CalledProcessError when a step of Node fails."""
+    _prepare()
+    scale = json.loads((MADE / "scale.json").read_bytes())
+    tables = markup(scale["edges_db"])
+    notice = escape(licences(PROJECT), quote=False)
+    _write_site(tables, notice)
+    _write_one_file(tables, notice)
+
+
+def _prepare() -> None:
+    """Everything Node makes, in frontend/build."""
+    for folder in (FRONTEND, FRONTEND / "runtime"):
+        if not (folder / "node_modules").exists():
+            _run("npm", "ci", "--no-audit", "--no-fund", "--prefix", str(folder))
+    MADE.mkdir(exist_ok=True)
+    (MADE / "snapshot.json").write_text(json.dumps(snapshot(), ensure_ascii=False, separators=(",", ":")))
+    _run("node", str(FRONTEND / "build.mjs"))
+    _run("node", str(FRONTEND / "payload" / "payload.mjs"), str(MADE / "payload"))
+
+
+def _run(*command: str) -> None:
+    subprocess.run(command, check=True, cwd=PROJECT)  # noqa: S603  (the project's own scripts)
+
+
+def _template(**parts: str) -> str:
+    page = expanded((FRONTEND / "src" / "index.html").read_text("utf-8"), parts)
+    check(page)
+    return page
+
+
+def _write_site(tables: str, notice: str) -> None:
+    shutil.rmtree(SITE, ignore_errors=True)
+    SITE.mkdir(parents=True)
+    page = _template(policy="", head=SERVED_HEAD, tables=tables, code="", payload="", licences=notice)
+    (SITE / "index.html").write_text(page, "utf-8")
+    for name in COPIED:
+        shutil.copyfile(MADE / name, SITE / name)
+    shutil.copytree(MADE / "payload", SITE / "payload")
+    files = {path.relative_to(SITE).as_posix(): _integrity(path) for path in sorted(SITE.rglob("*")) if path.is_file()}
+    files["./"] = files.pop("index.html")
+    version = hashlib.sha256(json.dumps(files).encode()).hexdigest()[:16]
+    known = json.dumps({"version": version, "files": files}, separators=(",", ":"))
+    worker = (MADE / "service-worker.js").read_text("utf-8")
+    (SITE / "service-worker.js").write_text(f"const BUILD={known};\n{worker}", "utf-8")
+
+
+def _integrity(path: Path) -> str:
+    """The integrity value of a file (Subresource Integrity)."""
+    return f"sha256-{base64.b64encode(hashlib.sha256(path.read_bytes()).digest()).decode()}"
+
+
+def _write_one_file(tables: str, notice: str) -> None:
+    code = script_text((MADE / "file.js").read_text("utf-8"))
+    charts = (MADE / "charts.js").read_text("utf-8")
+    description = (MADE / "payload" / "payload.json").read_text("utf-8")
+    lines = {
+        part["name"]: base64.b64encode((MADE / "payload" / part["file"]).read_bytes()).decode()
+        for part in json.loads(description)["parts"]
+    }
+    lines["charts"] = compressed(charts.encode())
+    icon = base64.b64encode((MADE / "icon.svg").read_bytes()).decode()
+    style = (MADE / "app.css").read_text("utf-8")
+    parts = {
+        "policy": f'<meta http-equiv="Content-Security-Policy" content="{policy([code, charts])}">',
+        "head": f'<link rel="icon" href="data:image/svg+xml;base64,{icon}">\n<style>{style}</style>',
+        "tables": tables,
+        "code": f'<script type="module">{code}</script>',
+        "payload": "\n".join(
+            [
+                f'<script type="application/json" id="payload">{description.strip()}</script>',
+                *(f'<script type="text/plain" id="part-{name}">\n{line}\n</script>' for name, line in lines.items()),
+            ]
+        ),
+        "licences": notice,
+    }
+    page = _template(**parts)
+    ONE_FILE.write_text(page, "utf-8")
+    rest = {name: text for name, text in parts.items() if name != "payload"}
+    print(sizes(rest | {f"part {name}": line for name, line in lines.items()}))
+    print(f"{len(page.encode()):>12,} {ONE_FILE.name}")

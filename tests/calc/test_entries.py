@@ -1,0 +1,194 @@
+"""The catalogue holds together: sources, kinds, no holes, intervals the right way round, bands in order."""
+
+from itertools import pairwise
+
+import msgspec
+import pytest
+
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue.schema import Interval, Kind
+from jointwise.calc.cell import cell
+from jointwise.calc.describe import describe
+from jointwise.calc.requests import CatalogueRequest, CellRequest
+
+KINDS = set(Kind.__args__)
+INTERFACES = catalogue().interfaces
+POSITIVE = [
+    "nominal_impedance_ohm",
+    "inner_diameter_m",
+    "outer_diameter_m",
+    "section_length_m",
+    "bead_length_m",
+    "body_diameter_m",
+    "body_length_m",
+    "altitude_voltage_rms_v",
+    "cable_conductor_area_m2",
+]
+POSITIVE_INTERVALS = [
+    "rated_frequency_hz",
+    "working_voltage_rms_v",
+    "proof_voltage_rms_v",
+    "centre_contact_resistance_ohm",
+    "outer_contact_resistance_ohm",
+    "thermal_time_constant_s",
+    "durability_matings",
+    "cable_diameter_m",
+]
+PLATING = ["conductivity_s_per_m", "relative_permeability"]
+DIELECTRIC = ["relative_permittivity", "loss_tangent", "thermal_conductivity_w_per_m_k"]
+FAMILIES_PROMISED = 19
+
+
+def sourced(value, path="catalogue"):
+    """Every part of the catalogue that names a source, with its path."""
+    if isinstance(value, dict):
+        return [found for key, one in value.items() for found in sourced(one, f"{path}.{key}")]
+    if isinstance(value, (list, tuple)):
+        return [found for index, one in enumerate(value) for found in sourced(one, f"{path}[{index}]")]
+    if not isinstance(value, msgspec.Struct):
+        return []
+    own = [(path, value)] if hasattr(value, "source") else []
+    fields = value.__struct_fields__
+    return own + [found for name in fields for found in sourced(getattr(value, name), f"{path}.{name}")]
+
+
+def test_every_value_has_a_listed_source_and_a_kind():
+    """Each sourced value of the catalogue names a source of the list and one of the kinds."""
+    for path, value in sourced(catalogue()):
+        assert value.source in catalogue().sources, path
+        assert value.kind in KINDS, path
+
+
+def test_every_source_is_named_by_something():
+    """No source stands in the list that no value, no formula and no derivation names."""
+    named = {value.source for _, value in sourced(catalogue())}
+    named |= {formula.source for formula in describe(CatalogueRequest()).formulas}
+    for family in INTERFACES:
+        limits = cell(CellRequest(family=family, band="2m")).limits
+        named |= {value.source for limit in limits for step in limit.steps for value in step.inputs}
+
+    assert set(catalogue().sources) - named == set()
+
+
+def test_a_value_from_memory_says_so():
+    """A value whose source is memory has that kind, and a common-practice source has its kind."""
+    for path, value in sourced(catalogue()):
+        if value.source in {"memory", "common_practice"}:
+            assert value.kind == value.source.replace("_", " "), path
+
+
+def test_nothing_from_memory_is_called_a_standard():
+    """A source seen only from memory never makes a value of the kinds that were read."""
+    for path, value in sourced(catalogue()):
+        if catalogue().sources[value.source].seen == "from memory":
+            assert value.kind in {"memory", "common practice"}, path
+
+
+def test_all_families_are_there():
+    """The catalogue holds all its families, in one order without a tie."""
+    orders = [interface.order for interface in INTERFACES.values()]
+
+    assert len(INTERFACES) == FAMILIES_PROMISED
+    assert orders == sorted(set(orders))
+
+
+@pytest.mark.parametrize("family", INTERFACES)
+def test_every_number_is_positive(family):
+    """Dimensions, voltages and ratings of a family are positive."""
+    interface = INTERFACES[family]
+
+    assert all(getattr(interface, field).value > 0 for field in POSITIVE)
+    assert all(getattr(interface, field).low.value > 0 for field in POSITIVE_INTERVALS)
+
+
+@pytest.mark.parametrize("family", INTERFACES)
+def test_intervals_are_the_right_way_round(family):
+    """The low end of every interval of a family is not above its high end."""
+    interface = INTERFACES[family]
+    intervals = {f: getattr(interface, f) for f in interface.__struct_fields__}
+
+    for field, interval in intervals.items():
+        if isinstance(interval, Interval):
+            assert interval.low.value <= interval.high.value, field
+    assert interface.average_power.low.power_w <= interface.average_power.high.power_w
+
+
+@pytest.mark.parametrize("family", INTERFACES)
+def test_the_centre_fits_in_the_bore_and_the_bore_in_the_body(family):
+    """Diameters of a family nest, and its solid supports are no longer than its section."""
+    interface = INTERFACES[family]
+
+    assert interface.inner_diameter_m.value < interface.outer_diameter_m.value
+    assert interface.outer_diameter_m.value < interface.body_diameter_m.value
+    assert interface.bead_length_m.value <= interface.section_length_m.value
+
+
+@pytest.mark.parametrize("family", INTERFACES)
+def test_ratings_leave_room_for_heat(family):
+    """Each average-power rating has its contact hotter than its air and no hotter than the part may be."""
+    interface = INTERFACES[family]
+
+    for rating in (interface.average_power.low, interface.average_power.high):
+        assert rating.ambient_temperature_c < rating.contact_temperature_c
+        assert rating.contact_temperature_c <= interface.highest_temperature_c.value
+
+
+@pytest.mark.parametrize("family", INTERFACES)
+def test_proof_is_above_working_voltage(family):
+    """A family's withstanding voltage is above its working voltage."""
+    interface = INTERFACES[family]
+
+    assert interface.proof_voltage_rms_v.low.value > interface.working_voltage_rms_v.low.value
+    assert interface.proof_voltage_rms_v.high.value > interface.working_voltage_rms_v.high.value
+
+
+@pytest.mark.parametrize("family", INTERFACES)
+def test_materials_have_what_their_place_needs(family):
+    """Platings have a conductivity and permeability, dielectrics a permittivity, loss and heat conduction."""
+    interface, materials = INTERFACES[family], catalogue().materials
+    platings = [materials[interface.inner_plating.value], materials[interface.outer_plating.value]]
+    fillings = [materials[interface.dielectric.value], materials[interface.bead_material.value]]
+
+    assert all(getattr(plating, field) is not None for plating in platings for field in PLATING)
+    assert all(getattr(filling, field) is not None for filling in fillings for field in DIELECTRIC)
+
+
+@pytest.mark.parametrize("family", INTERFACES)
+def test_hazards_name_other_families(family):
+    """A family's hazards name families of the catalogue, never itself, each once."""
+    named = [hazard.family for hazard in INTERFACES[family].hazards]
+
+    assert family not in named
+    assert len(named) == len(set(named))
+    assert set(named) <= set(INTERFACES)
+
+
+@pytest.mark.parametrize("family", INTERFACES)
+def test_a_data_sheet_shows_every_field(family):
+    """A family's data sheet shows every sourced field, each with its sources and kinds."""
+    sheet = next(one for one in describe(CatalogueRequest()).families if one.id == family)
+    fields = {value.field for value in sheet.values}
+
+    assert {*POSITIVE, *POSITIVE_INTERVALS, "average_power", "vswr_limit_at_dc"} <= fields
+    assert all(value.sources and value.kinds for value in sheet.values)
+
+
+@pytest.mark.parametrize("region", ["1", "2", "3"])
+def test_bands_are_ordered(region):
+    """A Region's bands come from the lowest to the highest and never overlap."""
+    edges = [band.regions[region] for band in catalogue().bands.values() if region in band.regions]
+
+    assert all(one.low_hz < one.high_hz for one in edges)
+    assert all(lower.high_hz < upper.low_hz for lower, upper in pairwise(edges))
+
+
+def test_bands_have_no_other_regions():
+    """Bands are allocated in Regions 1 to 3 and nowhere else."""
+    assert {region for band in catalogue().bands.values() for region in band.regions} == {"1", "2", "3"}
+
+
+def test_modes_have_whole_rhythms():
+    """A mode's duty factor is a share, and its overs and pauses come together."""
+    for mode in catalogue().modes.values():
+        assert 0 < mode.duty_factor.value <= 1, mode.id
+        assert (mode.on_time_s is None) == (mode.off_time_s is None), mode.id

@@ -1,0 +1,129 @@
+"""A harder demand never raises a conservative margin and never lifts a refusal."""
+
+from itertools import pairwise
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from scenarios import STATIONS, examples, numbers, refused, table, worst
+
+from jointwise.calc.gates import GATES
+
+ROUNDING_DB = 1e-9
+
+HARDER = [  # field, easiest, hardest
+    ("altitude_m", 0.0, 30_000.0),
+    ("ambient_temperature_c", -60.0, 80.0),
+    ("vswr", 1.0, 20.0),
+    ("solar_irradiance_w_per_m2", 0.0, 1400.0),
+    ("added_resistance_ohm", 0.0, 5.0),
+    ("return_loss_asked_db", 6.0, 40.0),
+]
+
+HARDER_WORDS = [  # field, from the easiest to the hardest
+    ("condition", ["new", "worn", "corroded"]),
+    ("exposure", ["indoor", "sheltered", "exposed", "immersed"]),
+    ("vibration", ["none", "vehicle", "severe"]),
+    ("matings_per_year", [0.0, 5.0, 50.0, 10_000.0]),
+    ("service_life_years", [0.1, 10.0, 100.0]),
+    ("cable_dielectric", ["ptfe", "solid_pe"]),
+]
+
+
+def assert_not_easier(easy, hard):
+    """Assert that the harder of two matrices has no larger margin and every refusal of the easier."""
+    easy_db, hard_db = numbers(easy.margin_db), numbers(hard.margin_db)
+    both = np.isfinite(easy_db) & np.isfinite(hard_db)  # holes have a test of their own in test_answers
+
+    assert worst(hard_db - easy_db, both) <= ROUNDING_DB
+    assert not (refused(easy) & ~refused(hard)).any()
+
+
+@pytest.mark.parametrize(("field", "easiest", "hardest"), HARDER)
+@examples(40)
+@given(station=STATIONS, data=st.data())
+def test_a_harder_number_never_helps(field, easiest, hardest, station, data):
+    """More altitude, heat, VSWR, sun, added resistance or match asked never raises a margin."""
+    easy, hard = sorted(data.draw(st.tuples(*[st.floats(easiest, hardest)] * 2)))
+
+    assert_not_easier(table(**station | {field: easy}), table(**station | {field: hard}))
+
+
+@pytest.mark.parametrize(("field", "steps"), HARDER_WORDS)
+@examples(20)
+@given(station=STATIONS)
+def test_a_harder_condition_never_helps(field, steps, station):
+    """A worse contact, weather, vibration, wear or cable never raises a margin."""
+    tables = [table(**station | {field: step}) for step in steps]
+
+    for easy, hard in pairwise(tables):
+        assert_not_easier(easy, hard)
+
+
+@pytest.mark.parametrize(("field", "steps"), [row for row in HARDER_WORDS if row[0] != "cable_dielectric"])
+@examples(20)
+@given(station=STATIONS)
+def test_a_harder_condition_never_takes_a_mark_away(field, steps, station):
+    """A worse site keeps every mark of the easier one."""
+    marks = [np.array(table(**station | {field: step}).marks) for step in steps]
+
+    for easy, hard in pairwise(marks):
+        assert (easy & ~hard == 0).all()
+
+
+@examples(40)
+@given(station=STATIONS, shares=st.tuples(st.floats(0.001, 1), st.floats(0.001, 1)))
+def test_more_time_on_the_air_never_helps(station, shares):
+    """A larger transmit share never raises a margin."""
+    overs = {"on_time_s", "off_time_s"}
+    still = {field: value for field, value in station.items() if field not in overs}
+
+    less, more = (table(**still | {"transmit_share": share}) for share in sorted(shares))
+
+    assert_not_easier(less, more)
+
+
+@examples(40)
+@given(station=STATIONS)
+def test_more_power_never_helps(station):
+    """A larger power never raises a margin and never lifts a refusal."""
+    result = table(**station)
+    margins, refusals = numbers(result.margin_db), refused(result)
+
+    rises = np.diff(margins, axis=-1)
+    assert worst(rises, np.isfinite(rises)) <= ROUNDING_DB
+    assert (refusals[..., 1:] >= refusals[..., :-1]).all()
+
+
+@examples(40)
+@given(station=STATIONS)
+def test_a_higher_frequency_never_helps(station):
+    """No limit allows more at a higher frequency, so that a band is decided at its upper edge."""
+    spots = np.geomspace(1e5, 5e10, 60).tolist()
+    result = table(**station | {"bands": [], "frequencies_hz": spots})
+
+    for field in ("heat_allowed_w", "voltage_allowed_w", "match_margin_db"):
+        values = numbers(getattr(result, field))
+        rises = np.diff(values, axis=1) - ROUNDING_DB * np.abs(values[:, 1:])
+        assert worst(rises, np.isfinite(rises)) <= 0, field
+
+
+@examples(40)
+@given(station=STATIONS)
+def test_added_sealing_only_helps_against_the_weather(station):
+    """Tape and butyl change no margin, and no mark but that of the weather."""
+    bare, sealed = (table(**station | {"added_sealing": sealed}) for sealed in (False, True))
+    weather = 1 << [gate.id for gate in GATES].index("weather")
+
+    assert numbers(bare.margin_db) == pytest.approx(numbers(sealed.margin_db), nan_ok=True, abs=0)
+    assert (np.array(sealed.marks) | weather == np.array(bare.marks) | weather).all()
+
+
+@examples(40)
+@given(station=STATIONS)
+def test_net_power_is_at_least_as_hard_as_forward_power(station):
+    """At the same number of watts net power is at least as hard: a mismatched load needs more forward power."""
+    forward, net = (table(**station | {"power_is": meaning}) for meaning in ("forward", "net"))
+
+    assert_not_easier(forward, net)

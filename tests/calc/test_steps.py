@@ -1,0 +1,139 @@
+"""The recorded steps of a derivation are the calls that made its number."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from scenarios import BANDS, FAMILIES, STATIONS, examples
+
+import jointwise.calc.formulas  # noqa: F401  (registers every formula)
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.cell import cell
+from jointwise.calc.formula import FORMULAS
+from jointwise.calc.requests import CellRequest
+
+CELLS = st.builds(
+    lambda station, family, band, watts: cell(CellRequest(**station, family=family, band=band, power_w=watts)),
+    STATIONS,
+    st.sampled_from(FAMILIES),
+    st.sampled_from(BANDS),
+    st.one_of(st.just(0.0), st.floats(0.01, 100_000)),
+)
+
+
+def all_steps(result):
+    """Every recorded step of a cell: of its limits, the cross-check and the air gap."""
+    limits = [step for limit in result.limits for step in limit.steps]
+    return limits + result.cross_check.steps + result.air_breakdown
+
+
+def last(steps, formula, end):
+    """The last call of a formula at one end of the ratings."""
+    return next(step for step in reversed(steps) if step.formula == formula and step.end == end)
+
+
+def put_in(step, symbol):
+    """The number that was put in for a letter."""
+    return next(value.value for value in step.inputs if value.symbol == symbol)
+
+
+@examples(50)
+@given(result=CELLS)
+def test_a_step_recomputes(result):
+    """Each step's inputs, put into its formula, give its result."""
+    for step in all_steps(result):
+        again = FORMULAS[step.formula].function(*(value.value for value in step.inputs))
+        assert step.result.value == pytest.approx(float(again), rel=1e-13, abs=1e-300), step.formula
+
+
+@examples(50)
+@given(result=CELLS)
+def test_a_step_names_the_letters_of_its_formula(result):
+    """A step's inputs and result carry the declared letters and units, in call order."""
+    for step in all_steps(result):
+        declared = FORMULAS[step.formula]
+        assert tuple(value.symbol for value in step.inputs) == declared.arguments
+        assert step.result.symbol == declared.result
+        for value in (*step.inputs, step.result):
+            assert value.unit == declared.symbols[value.symbol].unit
+
+
+@pytest.mark.parametrize(("limit", "formula"), [("heat", "heat_allowed_power"), ("voltage", "voltage_allowed_power")])
+@examples(30)
+@given(result=CELLS)
+def test_the_last_step_of_a_power_limit_is_its_margin(limit, formula, result):
+    """At each end the allowed power and the margin of a limit are the results of its last such steps."""
+    shown = next(one for one in result.limits if one.id == limit)
+    low, high = ((shown.margin_db, shown.allowed_w), (shown.margin_high_db, shown.allowed_high_w))
+
+    for end, (margin, allowed) in (("low", low), ("high", high)):
+        assert last(shown.steps, formula, end).result.value == allowed
+        if margin is not None:
+            assert last(shown.steps, "margin", end).result.value == margin
+
+
+@examples(30)
+@given(result=CELLS)
+def test_the_last_step_of_the_match_is_its_margin(result):
+    """The match margin is the result of the match's last step at each end."""
+    match = next(one for one in result.limits if one.id == "match")
+
+    assert last(match.steps, "match_margin", "low").result.value == match.margin_db
+    assert last(match.steps, "match_margin", "high").result.value == match.margin_high_db
+
+
+@examples(50)
+@given(result=CELLS)
+def test_the_contact_temperature_agrees_with_the_heat_margin(result):
+    """The contact's rise by power, raised by the heat margin, just reaches the allowed temperature."""
+    heat = next(one for one in result.limits if one.id == "heat")
+
+    if heat.margin_db is not None:
+        step = last(heat.steps, "contact_temperature", "low")
+        without_power = put_in(step, "t_a") + put_in(step, "dt_s")
+        at_limit = without_power + (step.result.value - without_power) * 10 ** (heat.margin_db / 10)
+        assert step.result.value == result.contact_temperature_c
+        assert at_limit == pytest.approx(result.allowed_temperature_c, rel=1e-9, abs=1e-9)
+
+
+@examples(50)
+@given(result=CELLS)
+def test_the_peak_voltage_agrees_with_the_voltage_margin(result):
+    """The peak voltage, raised by the voltage margin, just reaches the allowed peak."""
+    volts = next(one for one in result.limits if one.id == "voltage")
+
+    if volts.margin_db is not None:
+        allowed = last(volts.steps, "allowed_peak_voltage", "low").result.value
+        assert result.peak_voltage_v * 10 ** (volts.margin_db / 20) == pytest.approx(allowed, rel=1e-12)
+
+
+@examples(50)
+@given(result=CELLS)
+def test_every_source_of_a_derivation_is_listed(result):
+    """Each source that a derivation, a gate or a loss names is in the list of sources."""
+    named = {value.source for step in all_steps(result) for value in step.inputs if value.source}
+    named |= {gate.source for gate in result.gates} | {result.losses.guaranteed_source}
+
+    assert named <= set(catalogue().sources)
+
+
+@examples(30)
+@given(result=CELLS)
+def test_the_binding_limit_comes_first(result):
+    """Limits come binding first, and the binding one has the smallest conservative margin."""
+    margins = [limit.margin_db for limit in result.limits if limit.margin_db is not None]
+
+    assert [limit.binding for limit in result.limits] == [True, False, False]
+    assert result.limits[0].margin_db == min(margins)
+    assert result.margin_db in (None, min(margins))
+
+
+@examples(50)
+@given(result=CELLS)
+def test_the_expected_loss_is_the_sum_of_its_causes(result):
+    """Expected loss is dissipation and mismatch; the shares by cause add up to the dissipated power."""
+    losses = result.losses
+    causes = (losses.contact_db, losses.conductor_db, losses.dielectric_db)
+    dissipated = sum(1 - 10 ** (-cause / 10) for cause in causes)
+
+    total_db = losses.expected_db - losses.mismatch_db
+    assert 1 - 10 ** (-total_db / 10) == pytest.approx(min(dissipated, 0.99), rel=1e-9)

@@ -1,0 +1,80 @@
+"""The trade's rules of thumb: common practice, no source. The core should not contradict them."""
+
+import numpy as np
+import pytest
+
+from jointwise.calc.gates import GATES
+from jointwise.calc.matrix import matrix
+from jointwise.calc.requests import MatrixRequest
+
+CUSTOMARY = [("uhf", 300e6), ("bnc", 4e9), ("n", 11e9), ("sma", 18e9), ("mcx", 6e9)]
+SMALL = ["sma", "rp_sma", "smb", "mcx", "mmcx"]
+LARGE = ["n", "7_16", "c", "hn"]
+CUSTOMARY_BIT = 1 << [gate.id for gate in GATES].index("customary_frequency")
+
+
+def customary_marks(family, frequencies_hz):
+    """Whether the customary-frequency mark stands, by frequency."""
+    request = MatrixRequest(families=[family], bands=[], frequencies_hz=frequencies_hz, powers_w=[1.0])
+    return [bool(column[0] & CUSTOMARY_BIT) for column in matrix(request).marks[0]]
+
+
+def largest(mode="ssb"):
+    """Largest power by family, NaN where a band is refused: family name to an array over the bands."""
+    result = matrix(MatrixRequest(mode=mode))
+    rows = np.array(result.largest_power_w, dtype=float)
+    return {family.id: row for family, row in zip(result.families, rows, strict=True)}
+
+
+@pytest.mark.parametrize(("family", "highest_hz"), CUSTOMARY)
+def test_customary_frequency_is_the_trades(family, highest_hz):
+    """A family is marked just above the frequency that the trade uses it to, and not at it."""
+    assert customary_marks(family, [highest_hz, highest_hz * 1.001]) == [False, True]
+
+
+@pytest.mark.parametrize("small", SMALL)
+@pytest.mark.parametrize("large", LARGE)
+def test_subminiature_families_are_for_small_powers(small, large):
+    """SMA and smaller stand less than N and larger at every band where both have a figure."""
+    powers = largest()
+    both = np.isfinite(powers[small]) & np.isfinite(powers[large])
+
+    assert both.any()
+    assert (powers[small][both] < powers[large][both]).all()
+
+
+@pytest.mark.parametrize(("smaller", "larger"), [("mmcx", "mcx"), ("mcx", "smb"), ("smb", "sma"), ("bnc", "n")])
+def test_a_smaller_family_stands_less(smaller, larger):
+    """A smaller interface stands less power than the next larger one at every band."""
+    powers = largest()
+    both = np.isfinite(powers[smaller]) & np.isfinite(powers[larger])
+
+    assert (powers[smaller][both] < powers[larger][both]).all()
+
+
+@pytest.mark.parametrize("mode", ["ft8", "rtty", "fm", "sstv", "wspr"])
+def test_full_duty_modes_never_stand_more_than_ssb(mode):
+    """The largest power of a full-duty mode is at most that of SSB at every band and family."""
+    full, speech = largest(mode), largest("ssb")
+
+    for family in speech:
+        both = np.isfinite(full[family]) & np.isfinite(speech[family])
+        assert (full[family][both] <= speech[family][both]).all(), family
+
+
+def test_f_is_for_receiving():
+    """F, a 75 Ω receive part, is refused at any transmit power and computed in receive."""
+    request = MatrixRequest(families=["f"], bands=["2m"], powers_w=[0.0, 0.1, 100.0])
+
+    names = [GATES[index].id if index >= 0 else None for index in matrix(request).refused_by[0][0]]
+
+    assert names == [None, "receive_only", "receive_only"]
+
+
+def test_uhf_is_poor_at_uhf():
+    """The UHF type reflects far more than N at 70 cm and next to nothing at HF."""
+    result = matrix(MatrixRequest(families=["uhf", "n"], bands=["70cm", "40m"], powers_w=[1.0]))
+    (uhf_70cm, uhf_40m), (n_70cm, _) = ([band[0] for band in row] for row in result.match_margin_db)
+
+    assert uhf_70cm < 3 < n_70cm
+    assert uhf_40m > 20
