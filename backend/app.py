@@ -27,7 +27,8 @@ BUILT_PAGE = Path(jointwise.dist.__path__[0]) / "site"
 
 CONTENT_POLICY = {
     "default-src": "'self'",
-    "script-src": "'self'",
+    "script-src": "'self' 'wasm-unsafe-eval'",  # Python in the browser, when the server is away
+    "worker-src": "'self' blob:",
     "style-src": "'self' 'unsafe-inline'",  # Plotly writes its styles into the page
     "img-src": "'self' data: blob:",
     "connect-src": "'self'",
@@ -70,6 +71,10 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
         if not (page / START).is_file():
             abort(503, "The page has not been built yet; the interface under /api/v1/ works without it.")
         return page_file(START)
+
+    @app.get("/jointwise.html")
+    def one_file() -> Response:
+        return send_from_directory(page.parent, "jointwise.html", as_attachment=True)
 
     @app.get("/<path:name>")
     def page_file(name: str) -> Response:

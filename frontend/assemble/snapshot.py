@@ -16,7 +16,10 @@ from jointwise.calc.requests import CellRequest, MatrixRequest
 
 __all__ = ["FIRST_BANDS", "snapshot"]
 
-FIRST_BANDS = "160m 80m 40m 30m 20m 17m 15m 12m 10m 6m 2m 70cm 23cm 13cm 5cm 3cm".split()
+FIRST_BANDS = [
+    *("160m", "80m", "40m", "30m", "20m", "17m", "15m", "12m", "10m"),
+    *("6m", "2m", "70cm", "23cm", "13cm", "5cm", "3cm"),
+]
 """The columns of a first visit: sixteen fit a tablet."""
 
 SIGNIFICANT_DIGITS = 6

@@ -116,10 +116,14 @@ def _legend(edges: list[float]) -> str:
 
 def _range(low: float | None, high: float | None) -> str:
     if low is None:
-        return f"below {high:+g}".replace("-", "−")
+        return f"below {_signed(high)}"
     if high is None:
-        return f"{low:+g} and above"
-    return f"{low:+g} to {high:+g} dB".replace("-", "−")
+        return f"{_signed(low)} and above"
+    return f"{_signed(low)} to {_signed(high)} dB"
+
+
+def _signed(edge: float) -> str:
+    return "0" if edge == 0 else f"{edge:+g}".replace("-", "−")
 
 
 def _table(situation: Situation, edges: list[float]) -> str:
@@ -151,7 +155,7 @@ def _cell(matrix: dict[str, Any], row: int, column: int, edges: list[float]) -> 
     limit = matrix["limits"][matrix["binding"][row][column][0]][0]
     doubt = "?" if matrix["undecided"][row][column][0] else ""
     raised = f"<sup>{marks}</sup>" if marks else ""
-    return f"<td data-step={_step(margin, edges)}>{_decibels(margin)}{limit}{doubt}{raised}"
+    return f"<td data-step={_step(margin, edges)}>{_decibels(margin)}<small>{limit}{doubt}</small>{raised}"
 
 
 def _derivations(catalogue: dict[str, Any]) -> str:

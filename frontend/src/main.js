@@ -1,8 +1,25 @@
-/** The served page: the core is asked over HTTP, the chart library is a file of its own. */
+/**
+ * The served page: the core is asked over HTTP, and in this browser when the
+ * server is away; the chart library is a file of its own.
+ */
 import './elements/jw-app.js';
 import {chartScript} from './chart/script.js';
+import {eitherTransport, serverAnswers} from './transport/either.js';
 import {httpTransport} from './transport/http.js';
+import {workerTransport} from './transport/worker.js';
+import {fetchedPayload} from './worker/fetched.js';
+import {keepForOffline} from './worker/register.js';
 
 const app = document.querySelector('jw-app');
-app.transport = httpTransport(new URL('api/v1/', document.baseURI));
+const api = new URL('api/v1/', document.baseURI);
+app.transport = eitherTransport({
+  http: httpTransport(api),
+  worker: workerTransport({
+    payload: fetchedPayload(new URL('payload/', document.baseURI)),
+    onProgress: (stage) => (app.stage = stage),
+  }),
+  answers: serverAnswers(api),
+});
 app.loadCharts = chartScript('charts.js');
+app.file = 'jointwise.html';
+keepForOffline('service-worker.js', (apply) => app.offerUpdate(apply));

@@ -5,6 +5,7 @@ import {fromFragment, toFragment} from '../state/fragment.js';
 import {awaitedMatrix, headingOf, isOpenCell, isSpot, nearestPower, openColumn} from '../state/shown.js';
 import {CAUTIONS, FIELDS, FIRST_MATRIX, FIRST_STATE, NOTHING_OPEN, cellRequest, matrixRequest, openSheet} from '../state/station.js';
 import {WORDS} from '../state/words.js';
+import {READY} from '../worker/messages.js';
 import {power} from '../text/format.js';
 import {base} from './base.js';
 import './jw-cautions.js';
@@ -22,10 +23,14 @@ import './jw-sheet.js';
 import './jw-summary.js';
 import {appStyles} from './app-styles.js';
 
+const NO_NOTICE = {text: '', link: '', action: undefined};
+
 /**
  * The page: holds the state, asks the core, and keeps the address in step.
  *
  * @property {{ask: function}} transport - how the core is reached
+ * @property {string} stage - how far a core of the page's own has come in starting
+ * @property {string} file - address of the page as one file; empty where there is none
  * @property {function(): Promise<object>} loadCharts - brings the chart library
  */
 class JwApp extends LitElement {
@@ -33,6 +38,8 @@ class JwApp extends LitElement {
 
   static properties = {
     transport: {attribute: false},
+    stage: {type: String},
+    file: {type: String},
     loadCharts: {attribute: false},
     _state: {state: true},
     _notice: {state: true},
@@ -41,7 +48,9 @@ class JwApp extends LitElement {
   constructor() {
     super();
     this._state = FIRST_STATE;
-    this._notice = {text: '', link: ''};
+    this._notice = NO_NOTICE;
+    this.stage = '';
+    this.file = '';
     this._matrix = new Enquiry(this, (request, options) => this.transport.ask('matrix', request, options));
     this._cell = new Enquiry(this, (request, options) => this.transport.ask('cell', request, options));
     this._catalogue = new Enquiry(this, (request, options) => this.transport.ask('catalogue', request, options));
@@ -69,13 +78,13 @@ class JwApp extends LitElement {
     const sheet = openSheet(state);
     return html`<div class=${sheet ? 'page beside' : 'page'} @jw-change=${this._changed} @jw-preset=${this._preset}
         @jw-open=${this._opened} @jw-close=${() => this._change(NOTHING_OPEN)} @jw-export=${this._exported}
-        @jw-dismiss=${() => (this._notice = {text: '', link: ''})}>
+        @jw-dismiss=${() => (this._notice = NO_NOTICE)}>
       <jw-masthead></jw-masthead>
-      <jw-progress status=${this._matrix.status}></jw-progress>
+      <jw-progress status=${this._matrix.status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
       <main>
-        <jw-notice .text=${this._notice.text} .link=${this._notice.link}></jw-notice>
+        <jw-notice .text=${this._notice.text} .link=${this._notice.link} .action=${this._notice.action}></jw-notice>
         ${this._trouble()}
-        <div class="bar tools"><jw-presets .state=${state}></jw-presets><jw-exports></jw-exports></div>
+        <div class="bar tools"><jw-presets .state=${state}></jw-presets><jw-exports file=${this.file}></jw-exports></div>
         <jw-scenario .state=${state} .refusal=${this._matrix.error}></jw-scenario>
         <div class="bar">
           <jw-power-choice .powers=${matrix.powers_w} .chosen=${this._power} .shows=${state.shows}></jw-power-choice>
@@ -172,17 +181,22 @@ class JwApp extends LitElement {
     });
   }
 
+  /** Offer a newer build of the page; `apply` loads it. */
+  offerUpdate(apply) {
+    this._notice = {text: 'A newer Jointwise is ready.', link: '', action: {words: 'Load it', run: apply}};
+  }
+
   _restore() {
     const {state, unknown} = fromFragment(location.hash.slice(1), FIELDS, FIRST_STATE);
     this._state = state;
     if (unknown.length === 0) return;
     const text = `This link holds what the page does not know: ${unknown.join(', ')}. Everything else is restored.`;
-    this._notice = {text, link: ''};
+    this._notice = {...NO_NOTICE, text};
   }
 
   async _exported(event) {
     const notice = await WAYS[event.detail.kind](this._shown, this._matrix.answered);
-    if (notice) this._notice = notice;
+    if (notice) this._notice = {...NO_NOTICE, ...notice};
   }
 }
 

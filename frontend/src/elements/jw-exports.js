@@ -1,4 +1,4 @@
-import {LitElement, css, html} from 'lit';
+import {LitElement, css, html, nothing} from 'lit';
 import {base} from './base.js';
 
 const KINDS = [['link', 'Copy link'], ['csv', 'CSV'], ['json', 'JSON'], ['print', 'Print']];
@@ -6,6 +6,7 @@ const KINDS = [['link', 'Copy link'], ['csv', 'CSV'], ['json', 'JSON'], ['print'
 /**
  * Ways to take the shown matrix along.
  *
+ * @property {string} file - address of the page as one file; empty where there is none
  * @fires jw-export - {kind}: link, csv, json or print
  */
 class JwExports extends LitElement {
@@ -13,13 +14,23 @@ class JwExports extends LitElement {
     base,
     css`
       div { display: flex; flex-wrap: wrap; gap: 6px; }
-      button { font-size: 0.82rem; padding: 0 9px; }
+      button, a { font-size: 0.82rem; padding: 0 9px; }
+      a { display: grid; align-items: center; min-height: var(--target); color: inherit; text-decoration: none; border: 1px solid var(--edge); border-radius: var(--round); background: var(--card); }
+      a:hover { border-color: var(--ink); }
     `,
   ];
+
+  static properties = {file: {type: String}};
+
+  constructor() {
+    super();
+    this.file = '';
+  }
 
   render() {
     return html`<div role="group" aria-label="Take along">
       ${KINDS.map(([kind, words]) => html`<button id="export-${kind}" @click=${() => this._export(kind)}>${words}</button>`)}
+      ${this.file ? html`<a id="export-offline" href=${this.file} download="jointwise.html">Save for offline use</a>` : nothing}
     </div>`;
   }
 

@@ -6,6 +6,7 @@ import {base} from './base.js';
  *
  * @property {string} text - the sentence; nothing is shown without one
  * @property {string} link - an address to copy by hand, shown selected
+ * @property {{words: string, run: function}} action - what the reader may do about it
  * @fires jw-dismiss
  */
 class JwNotice extends LitElement {
@@ -24,7 +25,7 @@ class JwNotice extends LitElement {
     `,
   ];
 
-  static properties = {text: {type: String}, link: {type: String}};
+  static properties = {text: {type: String}, link: {type: String}, action: {attribute: false}};
 
   constructor() {
     super();
@@ -39,6 +40,7 @@ class JwNotice extends LitElement {
       ${this.link
         ? html`<input readonly aria-label="Link to this view" .value=${this.link} @focus=${(e) => e.target.select()}>`
         : nothing}
+      ${this.action ? html`<button id="notice-action" @click=${this.action.run}>${this.action.words}</button>` : nothing}
       <button @click=${this._dismiss}>Close</button>
     </div>`;
   }

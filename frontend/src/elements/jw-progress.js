@@ -1,16 +1,20 @@
-import {LitElement, css, html} from 'lit';
+import {LitElement, css, html, nothing} from 'lit';
 import {base} from './base.js';
 
 /**
  * A thin line that moves while the core is at work; it always takes its height.
+ * While a core of the page's own is starting, the stage it has reached is named.
  *
  * @property {string} status - initial, pending, complete or error
+ * @property {string} stage - how far starting has come; empty when nothing starts
  */
 class JwProgress extends LitElement {
   static styles = [
     base,
     css`
-      :host { height: 3px; overflow: hidden; }
+      :host { height: 3px; }
+      div { height: 100%; overflow: hidden; }
+      p { position: fixed; bottom: 12px; left: 12px; padding: 4px 12px; font-size: 0.85rem; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); box-shadow: 0 4px 20px #0003; }
       i { display: block; height: 100%; width: 30%; background: var(--accent); opacity: 0; }
       :host([status='pending']) i { opacity: 1; animation: pass 1.1s 0.15s infinite ease-in-out backwards; }
       @keyframes pass { from { translate: -100% 0; } to { translate: 340% 0; } }
@@ -19,15 +23,16 @@ class JwProgress extends LitElement {
     `,
   ];
 
-  static properties = {status: {type: String, reflect: true}};
+  static properties = {status: {type: String, reflect: true}, stage: {type: String}};
 
   constructor() {
     super();
     this.status = 'initial';
+    this.stage = '';
   }
 
   render() {
-    return html`<i></i>`;
+    return html`<div><i></i></div>${this.stage ? html`<p role="status">Starting the core: ${this.stage}</p>` : nothing}`;
   }
 }
 

@@ -2,10 +2,11 @@
  * Asks the core over HTTP.
  *
  * Every transport is an object with `ask(operation, request, {signal})`, a
- * promise of the result; it fails with a Refusal, or with the signal's own
- * reason when the caller gave up.
+ * promise of the result; it fails with a Refusal, an Unreachable when no answer
+ * came at all, or with the signal's own reason when the caller gave up.
  */
 import {Refusal} from './refusal.js';
+import {Unreachable} from './unreachable.js';
 
 const PATIENCE_MS = 60_000;
 
@@ -27,7 +28,7 @@ export function httpTransport(base) {
         const detail = patience.aborted
           ? `The core gave no answer within ${PATIENCE_MS / 1000} seconds; try again.`
           : 'The core cannot be reached; check that it is running, then try again.';
-        throw new Refusal({detail});
+        throw new Unreachable(detail);
       }
       if (!answer.ok) throw new Refusal(body);
       return body;

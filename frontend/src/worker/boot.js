@@ -11,11 +11,11 @@ import {serve} from './serve.js';
 
 serve(self, async (parts, reached) => {
   reached(UNPACKING);
-  const [python, stdlib, packages] = await Promise.all(
-    ['python', 'stdlib', 'packages'].map((name) => unpacked(parts[name], name)),
+  const [python, stdlib, packages, core] = await Promise.all(
+    ['python', 'stdlib', 'packages', 'core'].map((name) => unpacked(parts[name], name)),
   );
   reached(STARTING);
   const interpreter = await startPython(runtime, {'pyodide.asm.wasm': python, 'python_stdlib.zip': stdlib});
   reached(LOADING);
-  return openCore(interpreter, packages);
+  return openCore(interpreter, packages, core);
 });

@@ -1,9 +1,9 @@
 /** The core inside a running Python; the same in the browser's worker and under Node. */
 
-/** Unpack the packages, import the core, and return it as a function (operation, body) → {body} or {refusal}. */
-export function openCore(python, packages) {
+/** Unpack the archives, import the core, and return it as a function (operation, body) → {body} or {refusal}. */
+export function openCore(python, ...archives) {
   const [extractDir] = python.pyimport('site').getsitepackages();
-  python.unpackArchive(packages, 'zip', {extractDir});
+  for (const archive of archives) python.unpackArchive(archive, 'zip', {extractDir});
   const {answer} = python.pyimport('jointwise.worker');
   return (operation, body) => {
     const found = answer(operation, body);

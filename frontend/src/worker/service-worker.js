@@ -11,7 +11,6 @@ import {TAKE_OVER} from './messages.js';
 const FAMILY = 'jointwise-';
 const CACHE = FAMILY + BUILD.version;
 const API = new URL('api/', self.registration.scope).href;
-const START = './';
 
 async function keep() {
   const cache = await caches.open(CACHE);
@@ -26,7 +25,7 @@ async function forgetOthers() {
 
 async function found(request) {
   const cache = await caches.open(CACHE);
-  return (await cache.match(request.mode === 'navigate' ? START : request, {ignoreSearch: true})) ?? fetch(request);
+  return (await cache.match(request, {ignoreSearch: true})) ?? fetch(request);
 }
 
 self.addEventListener('install', (event) => event.waitUntil(keep()));

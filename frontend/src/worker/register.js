@@ -1,5 +1,5 @@
 /** Keeps the served page in the browser, so that it opens without a network. */
-import {takeOver} from '../worker/messages.js';
+import {takeOver} from './messages.js';
 
 /**
  * Register the service worker at `address`; does nothing where the browser has none, as over plain HTTP.

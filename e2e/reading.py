@@ -1,0 +1,84 @@
+"""Reading the page as a user does: what the cells print, what has the focus, which step a colour is."""
+
+import re
+from contextlib import suppress
+from math import inf
+from typing import Any, NamedTuple
+
+from expected import Numbers
+from playwright.sync_api import Error, Locator, Page, expect
+
+
+def until(page: Page, condition: str, wanted: Any = None) -> None:
+    """Wait for a condition on what is wanted; what follows it says what is wrong if it never comes."""
+    with suppress(Error):
+        page.wait_for_function(condition, arg=wanted)
+
+
+def assert_numbers(page: Page, wanted: Numbers) -> None:
+    """The cells come to print these numbers."""
+    until(page, "(wanted) => JSON.stringify(readers.numbers()) === JSON.stringify(wanted)", wanted)
+
+    assert page.evaluate("() => readers.numbers()") == wanted
+
+
+def settled(page: Page) -> Page:
+    """The page, once the core has answered all that it was asked."""
+    page.locator("jw-progress[status=complete]").wait_for(state="attached")
+    return page
+
+
+def fragment(page: Page) -> str:
+    """The fragment of the page's address."""
+    return page.evaluate("() => location.hash.slice(1)")
+
+
+def cell(page: Page, family: str, band: str) -> Locator:
+    """The button of one cell."""
+    return page.locator(f"td[data-family='{family}'][data-band='{band}'] button")
+
+
+def sheet(page: Page) -> Locator:
+    """The sheet that is open."""
+    return page.get_by_role("dialog")
+
+
+def open_cell(page: Page, family: str, band: str) -> Locator:
+    """Open a cell; its derivation, drawn to the end."""
+    cell(page, family, band).click()
+    return drawn(page)
+
+
+def drawn(page: Page) -> Locator:
+    """The derivation, once both charts are drawn."""
+    derivation = page.locator("jw-derivation")
+    expect(derivation.locator("jw-chart .main-svg .scatterlayer")).to_have_count(2)
+    expect(derivation.locator("math").first).to_be_visible()
+    return derivation
+
+
+class Step(NamedTuple):
+    """One step of the colour scale as the legend shows it."""
+
+    low: float
+    high: float
+    ink: str
+    ground: str
+
+
+def legend_steps(page: Page) -> list[Step]:
+    """The colour scale, from far below the limit to far above it."""
+    entries = page.locator("jw-legend .scale [data-step]").evaluate_all(
+        "(all) => all.map((one) => ({words: one.textContent, ...readers.colours(one)}))"
+    )
+    return [Step(*covered(entry["words"]), entry["ink"], entry["ground"]) for entry in entries]
+
+
+def covered(words: str) -> tuple[float, float]:
+    """The margins that a step of the legend covers, in dB."""
+    edges = [float(edge.replace("−", "-")) for edge in re.findall(r"[+−]?\d+", words)]
+    if "below" in words:
+        return -inf, edges[0]
+    if "above" in words:
+        return edges[0], inf
+    return edges[0], edges[1]

@@ -1,0 +1,256 @@
+"""A cell opens its derivation, by every means of input, and the derivation says what the core says."""
+
+import re
+
+import expected
+import pytest
+from conftest import DESKTOP, TABLET, Visit
+from playwright.sync_api import Locator, Page, expect
+from reading import cell, drawn, fragment, open_cell, settled, sheet
+
+FAMILY, BAND, POWER = "n", "2m", 400
+LINK = f"#family={FAMILY}&band={BAND}&power_w={POWER}"
+
+
+def core() -> dict:
+    """What the core says of the cell that most tests here open."""
+    return expected.asked("cell", family=FAMILY, band=BAND, power_w=POWER)
+
+
+def opened(visit: Visit) -> Locator:
+    """The derivation of that cell."""
+    return drawn(visit(LINK))
+
+
+def first_number(words: str) -> float:
+    """The first number in a text, as a number."""
+    return float(re.search(r"[−-]?\d+\.?\d*", words)[0].replace("−", "-"))
+
+
+def focused_cell(page: Page) -> list[str]:
+    """Family and band of the cell that has the focus."""
+    return page.evaluate("() => [readers.focused().closest('td').dataset].flatMap(({family, band}) => [family, band])")
+
+
+def test_click_opens_the_derivation(visit: Visit) -> None:
+    """A click on a cell opens its derivation, headed by family and band."""
+    page = settled(visit())
+
+    open_cell(page, "tnc", "20m")
+
+    expect(sheet(page).get_by_role("heading", name="TNC on 20 m")).to_be_visible()
+    assert fragment(page) == "family=tnc&band=20m"
+
+
+def test_tap_opens_the_derivation(visit: Visit) -> None:
+    """A tap on a cell opens its derivation on a tablet."""
+    page = settled(visit(**TABLET))
+
+    cell(page, "tnc", "20m").tap()
+
+    expect(sheet(page).get_by_role("heading", name="TNC on 20 m")).to_be_visible()
+    drawn(page)
+
+
+def test_grid_is_one_stop_of_the_tab_key(visit: Visit) -> None:
+    """Exactly one place of the whole grid is reached by Tab."""
+    page = settled(visit())
+
+    expect(page.get_by_role("grid").locator("button[tabindex='0']")).to_have_count(1)
+
+
+def test_arrow_keys_walk_the_cells(visit: Visit) -> None:
+    """Arrow keys move the focus one cell at a time, Home and End to the edges."""
+    page = settled(visit())
+    page.get_by_role("grid").locator("button[tabindex='0']").focus()
+
+    for key in ("ArrowRight", "ArrowRight", "ArrowDown"):
+        page.keyboard.press(key)
+    walked = focused_cell(page)
+    page.keyboard.press("End")
+    ended = focused_cell(page)
+    page.keyboard.press("Control+End")
+
+    assert walked == ["mini_uhf", "40m"]
+    assert ended == ["mini_uhf", "3cm"]
+    assert focused_cell(page) == ["2_92mm", "3cm"]
+
+
+@pytest.mark.parametrize("size", [DESKTOP, TABLET], ids=["desktop", "tablet"])
+def test_enter_opens_and_escape_gives_the_focus_back(visit: Visit, size: dict) -> None:
+    """Enter opens the cell in focus, the heading takes the focus, Escape closes and gives it back."""
+    page = settled(visit(**size))
+    cell(page, "bnc", "6m").focus()
+
+    page.keyboard.press("Enter")
+    drawn(page)
+    heading = page.evaluate("() => readers.focused().textContent")
+    page.keyboard.press("Escape")
+
+    assert heading == "BNC on 6 m"
+    expect(sheet(page)).to_be_hidden()
+    assert focused_cell(page) == ["bnc", "6m"]
+    assert fragment(page) == ""
+
+
+def test_close_button_closes(visit: Visit) -> None:
+    """The sheet has a button that closes it."""
+    page = visit(LINK)
+
+    sheet(page).get_by_role("button", name="Close").click()
+
+    expect(sheet(page)).to_be_hidden()
+
+
+def test_other_cell_replaces_the_derivation(visit: Visit) -> None:
+    """Beside the sheet the matrix stays in use: another cell takes the sheet over."""
+    page = settled(visit())
+    open_cell(page, "tnc", "20m")
+
+    open_cell(page, "sma", "70cm")
+
+    wanted = expected.asked("cell", family="sma", band="70cm", power_w=100)["verdict"]
+    expect(sheet(page).get_by_role("heading", name="SMA on 70 cm")).to_be_visible()
+    expect(page.locator("#verdict")).to_have_text(wanted)
+
+
+def test_control_recomputes_the_open_derivation(visit: Visit) -> None:
+    """A control changed beside an open derivation changes the derivation too."""
+    page = visit(LINK)
+    drawn(page)
+
+    page.locator("#mode").select_option("carrier")
+
+    wanted = expected.asked("cell", family=FAMILY, band=BAND, power_w=POWER, mode="carrier")["verdict"]
+    expect(page.locator("#verdict")).to_have_text(wanted)
+
+
+def test_verdict_is_the_cores(visit: Visit) -> None:
+    """The derivation opens with the core's verdict and margin, the margin that the cell prints."""
+    page = visit(LINK)
+    drawn(page)
+    core_says = core()
+
+    expect(page.locator("#verdict")).to_have_text(core_says["verdict"])
+    printed = expected.decibels(core_says["margin_db"])
+    expect(page.locator("jw-derivation .verdict")).to_contain_text(f"{printed} dB")
+    expect(cell(page, FAMILY, BAND).locator(".number")).to_have_text(printed)
+
+
+def test_binding_limit_comes_first(visit: Visit) -> None:
+    """All limits stand with their margins and sentences; the binding one is first and says so."""
+    limits = opened(visit).locator("jw-limit")
+    core_says = core()["limits"]
+
+    expect(limits).to_have_count(len(core_says))
+    expect(limits.first).to_contain_text("binding")
+    for shown, limit in zip(limits.all(), core_says, strict=True):
+        expect(shown).to_contain_text(f"{expected.decibels(limit['margin_db'])} dB")
+        expect(shown).to_contain_text(limit["sentence"])
+
+
+def test_steps_show_formulas_as_mathematics(visit: Visit) -> None:
+    """Every step of the cautious way to the binding limit shows its formula in MathML that takes up room."""
+    derivation = opened(visit)
+    steps = [step for step in core()["limits"][0]["steps"] if step["end"] != "high"]
+
+    boxes = derivation.locator("jw-limit").first.locator("jw-steps > ol > li, ol:first-child > li")
+    sizes = boxes.evaluate_all(
+        "(all) => all.map((one) => [one.dataset.formula, one.querySelector('math').getBoundingClientRect().height])"
+    )
+
+    assert [formula for formula, _ in sizes] == [step["formula"] for step in steps]
+    assert all(height > 0 for _, height in sizes)
+
+
+def test_steps_name_sources_and_kinds(visit: Visit) -> None:
+    """Every catalogue value put into a formula stands there with the title and the kind of its source."""
+    derivation = opened(visit)
+    titles = {source["id"]: source["title"] for source in expected.asked("catalogue")["sources"]}
+    step = next(step for step in core()["limits"][0]["steps"] if any(put_in["source"] for put_in in step["inputs"]))
+
+    shown = derivation.locator(f"jw-limit li[data-formula='{step['formula']}']").first
+
+    for put_in in step["inputs"]:
+        row = shown.get_by_role("row").filter(has_text=put_in["meaning"])
+        expect(row).to_contain_text(put_in["kind"])
+        expect(row).to_contain_text(titles[put_in["source"]])
+
+
+def test_other_limits_unfold(visit: Visit) -> None:
+    """The steps of a limit that does not bind are a tap away."""
+    limit = opened(visit).locator("jw-limit").last
+
+    limit.locator("summary").first.click()
+
+    expect(limit.locator("math").first).to_be_visible()
+
+
+def test_every_check_is_listed(visit: Visit) -> None:
+    """Each gate stands with its sentence and whether it passed."""
+    rows = opened(visit).locator("tr[data-gate]")
+
+    for row, gate in zip(rows.all(), core()["gates"], strict=True):
+        expect(row).to_contain_text(gate["sentence"])
+        expect(row).to_contain_text("passed" if gate["passed"] else "marked")
+
+
+def test_refused_cell_names_the_gate(visit: Visit) -> None:
+    """The derivation of a refused cell says so, and marks the check that refuses."""
+    page = visit("#family=uhf&band=3cm")
+    core_says = expected.asked("cell", family="uhf", band="3cm", power_w=100)
+
+    drawn(page)
+
+    expect(page.locator("jw-derivation .verdict")).to_contain_text("refused")
+    expect(page.locator(f"tr[data-gate={core_says['refused_by']}]")).to_contain_text("refuses")
+
+
+def test_both_losses_stand_apart(visit: Visit) -> None:
+    """Expected loss, with its four causes, and guaranteed loss stand side by side with the core's numbers."""
+    shown = opened(visit).locator("jw-losses")
+    losses = core()["losses"]
+
+    for heading, key in (("Expected", "expected_db"), ("Guaranteed", "guaranteed_db")):
+        words = shown.locator("section").filter(has=shown.page.get_by_role("heading", name=heading)).locator(".total")
+        assert first_number(words.inner_text()) == pytest.approx(losses[key], rel=5e-3)
+    expect(shown.get_by_role("row")).to_have_count(4)
+
+
+def test_cross_check_stands_beside_the_rating(visit: Visit) -> None:
+    """The heat limit found from first principles stands beside the rating, and a ratio beyond three is said."""
+    shown = opened(visit).locator("jw-cross-check")
+    check = core()["cross_check"]
+
+    ratio = shown.get_by_role("row", name="ratio").get_by_role("cell").inner_text()
+
+    assert first_number(ratio) == pytest.approx(check["ratio"], rel=5e-3)
+    assert not check["agrees"]
+    expect(shown).to_contain_text("differ by more than a factor of three")
+
+
+def test_charts_draw_the_curves(visit: Visit) -> None:
+    """Both charts draw lines and mark the cell, and say in words what they show."""
+    charts = opened(visit).locator("jw-chart")
+
+    for chart, along in zip(charts.all(), ("frequency", "power"), strict=True):
+        lines = chart.locator(".scatterlayer path.js-line")
+        assert all(len(line.get_attribute("d").split("L")) > 10 for line in lines.all())
+        expect(lines).not_to_have_count(0)
+        expect(chart.locator(".scatterlayer .point")).to_have_count(1)
+        expect(chart.get_by_role("img", name=f"against {along}")).to_be_visible()
+
+
+def test_charts_show_another_limit(visit: Visit) -> None:
+    """The charts of a limit that does not bind are a tap away."""
+    derivation = opened(visit)
+
+    derivation.get_by_role("group", name="Limit in the charts").get_by_role("button", name="Match").click()
+
+    expect(derivation.get_by_role("img", name="Match margin")).to_have_count(2)
+    expect(derivation.locator("jw-chart .ytitle").first).to_contain_text("match margin, dB")
+
+
+def test_cautions_close_the_derivation(visit: Visit) -> None:
+    """The cautions of the cell stand in its derivation."""
+    expect(opened(visit).locator("jw-cautions li")).to_have_text(core()["cautions"])

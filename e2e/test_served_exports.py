@@ -1,0 +1,120 @@
+"""What can be taken along: files that hold the numbers shown, and a sheet of paper."""
+
+import csv
+import io
+import json
+import re
+from collections import Counter
+from pathlib import Path
+from unicodedata import normalize
+
+import expected
+import pytest
+from conftest import Visit
+from playwright.sync_api import Page
+from pypdf import PdfReader
+from reading import assert_numbers, settled
+
+MM_PER_POINT = 25.4 / 72
+PAPER_MM = {"A4": (297, 210), "Letter": (279.4, 215.9)}
+
+
+def downloaded(page: Page, button: str) -> str:
+    """The text of the file that a button saves."""
+    with page.expect_download() as waiting:
+        page.get_by_role("button", name=button, exact=True).click()
+    return Path(waiting.value.path()).read_bytes().decode()
+
+
+def test_csv_holds_the_margins_shown(visit: Visit) -> None:
+    """The CSV file has a line for each cell and power level, whose margins are those that the cells print."""
+    page = visit("#vswr=3")
+    assert_numbers(page, expected.numbers(vswr=3))
+    matrix = expected.matrix_of(vswr=3)
+
+    lines = list(csv.DictReader(io.StringIO(downloaded(page, "CSV"))))
+
+    assert len(lines) == len(expected.margins(matrix)) * len(matrix["powers_w"])
+    at_power = [line["margin_db"] for line in lines if float(line["power_w"]) == expected.FIRST_POWER]
+    assert [float(text) if text else None for text in at_power] == expected.margins(matrix)
+
+
+def test_csv_names_what_refuses(visit: Visit) -> None:
+    """In the CSV file a cell without a margin names the check that refuses it, and no other cell does."""
+    page = settled(visit())
+
+    lines = list(csv.DictReader(io.StringIO(downloaded(page, "CSV"))))
+
+    assert any(line["refused_by"] for line in lines)
+    assert all((line["margin_db"] == "") == (line["refused_by"] != "") for line in lines)
+
+
+def test_json_holds_request_and_answer(visit: Visit) -> None:
+    """The JSON file holds a request, and the answer that the core gives to that very request."""
+    page = visit("#vswr=3&mode=fm")
+    assert_numbers(page, expected.numbers(vswr=3, mode="fm"))
+
+    saved = json.loads(downloaded(page, "JSON"))
+
+    assert saved["request"].items() >= {"vswr": 3, "mode": "fm"}.items()
+    assert saved["result"] == expected.asked("matrix", **saved["request"])
+
+
+def test_print_button_prints(visit: Visit) -> None:
+    """The print button hands the page to the browser's own printing."""
+    page = settled(visit())
+    page.evaluate("() => addEventListener('beforeprint', () => (window.printed = true))")
+
+    page.get_by_role("button", name="Print").click()
+
+    page.wait_for_function("() => window.printed")
+
+
+@pytest.fixture(params=PAPER_MM)
+def paper(request: pytest.FixtureRequest, visit: Visit) -> PdfReader:
+    """The page on paper, of a station with a VSWR of 3."""
+    page = visit("#vswr=3&exposure=exposed")
+    assert_numbers(page, expected.numbers(vswr=3, exposure="exposed"))
+    printed = PdfReader(io.BytesIO(page.pdf(format=request.param, landscape=True)))
+    sizes = [(float(one.mediabox.width), float(one.mediabox.height)) for one in printed.pages]
+    assert sizes[0] == pytest.approx([side / MM_PER_POINT for side in PAPER_MM[request.param]], abs=1)
+    return printed
+
+
+def words(paper: PdfReader) -> str:
+    """All text of the paper, on one line and without ligatures."""
+    return plain(" ".join(page.extract_text() for page in paper.pages))
+
+
+def plain(text: str) -> str:
+    """A text without line breaks and ligatures."""
+    return re.sub(r"\s+", " ", normalize("NFKC", text))
+
+
+def test_paper_tells_the_station(paper: PdfReader) -> None:
+    """A printed matrix says under which conditions it holds."""
+    text = words(paper)
+
+    assert "VSWR on the line: 3" in text
+    assert "Exposure: outdoors, exposed" in text
+    assert "Mode: SSB, conversation" in text
+
+
+def test_paper_has_legend_and_cautions(paper: PdfReader) -> None:
+    """A printed matrix carries its legend and every caution of the core."""
+    text = words(paper)
+
+    assert "Margin in dB of power: 0 is at the limit" in text
+    assert "refused: made for receiving only" in text
+    assert all(plain(caution) in text for caution in expected.asked("catalogue")["cautions"])
+
+
+def test_paper_prints_every_margin_of_every_power(paper: PdfReader) -> None:
+    """On paper the power levels unfold: every margin at every level is printed."""
+    text = words(paper)
+    matrix = expected.matrix_of(vswr=3, exposure="exposed")
+    found = [margin for row in matrix["margin_db"] for levels in row for margin in levels]
+
+    wanted = Counter(expected.decibels(margin) for margin in found if margin is not None)
+
+    assert wanted <= Counter(re.findall(r"[+−]\d+(?:\.\d)?", text))

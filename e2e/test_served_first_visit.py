@@ -1,0 +1,108 @@
+"""A first visit shows a useful matrix before anything is touched."""
+
+import expected
+from conftest import TABLET, Visit
+from playwright.sync_api import expect
+from reading import assert_numbers, legend_steps, settled
+
+FAMILIES = 19
+
+
+def test_title_names_the_tool(visit: Visit) -> None:
+    """The tab of the page bears the name of the tool."""
+    expect(visit()).to_have_title("Jointwise")
+
+
+def test_every_family_meets_every_band(visit: Visit) -> None:
+    """Every interface family has a cell on each of sixteen bands, in the core's order."""
+    page = settled(visit())
+    matrix = expected.matrix_of()
+
+    shown = page.evaluate("() => readers.cells().map(({family, band}) => [family, band])")
+
+    assert len(shown) == FAMILIES * expected.TABLET_COLUMNS
+    assert shown == [[family["id"], column["id"]] for family in matrix["families"] for column in matrix["columns"]]
+
+
+def test_numbers_are_the_cores(visit: Visit) -> None:
+    """Every cell prints the margin that the core computes for it."""
+    page = settled(visit())
+
+    assert_numbers(page, expected.numbers())
+
+
+def test_numbers_stand_before_the_core_answers(visit: Visit) -> None:
+    """The margins are there while the core still owes its first answer."""
+    page = visit(prepare=lambda context: context.route("**/api/v1/matrix", lambda _: None))
+
+    assert_numbers(page, expected.numbers())
+
+
+def test_colours_are_the_legends(visit: Visit) -> None:
+    """Every cell with a margin has the colours of the legend's step that the margin falls in."""
+    page = settled(visit())
+    steps = legend_steps(page)
+    margins = expected.margins(expected.matrix_of())
+
+    shown = page.evaluate("() => readers.cells().map(({ink, ground}) => [ink, ground])")
+
+    wanted = [next(([s.ink, s.ground] for s in steps if s.low <= m < s.high), None) for m in margins if m is not None]
+    assert [pair for pair, margin in zip(shown, margins, strict=True) if margin is not None] == wanted
+
+
+def test_refused_cells_say_why(visit: Visit) -> None:
+    """A cell without a margin prints a word, and its spoken name says which check refuses it."""
+    page = settled(visit())
+    matrix = expected.matrix_of()
+    level = matrix["powers_w"].index(expected.FIRST_POWER)
+    found = [levels[level] for family in matrix["refused_by"] for levels in family]
+    refusals = [matrix["gates"][gate]["name"] for gate in found if gate >= 0]
+
+    spoken = page.locator("td[data-family] button[aria-label*=': refused']")
+
+    assert len(refusals) > 0
+    expect(spoken).to_have_count(len(refusals))
+    for button, name in zip(spoken.all(), refusals, strict=True):
+        assert name in button.get_attribute("aria-label")
+
+
+def test_legend_explains_every_check(visit: Visit) -> None:
+    """The legend has a line for each check that can mark or refuse a cell."""
+    page = settled(visit())
+    gates = expected.matrix_of()["gates"]
+    others = ("ladder", "range", "undecided", "differ")
+
+    words = page.locator("jw-legend dd").all_inner_texts()
+
+    assert len(words) == len(others) + len(gates)
+    assert all(any(other in line for line in words) for other in others)
+
+
+def test_cautions_are_all_there(visit: Visit) -> None:
+    """Every caution of the core can be read on the page itself."""
+    page = settled(visit())
+
+    expect(page.locator("jw-cautions li")).to_have_text(expected.asked("catalogue")["cautions"])
+
+
+def test_matrix_is_a_grid_with_headers(visit: Visit) -> None:
+    """Assistive technology meets a named grid with a header for each family and each band."""
+    page = settled(visit())
+    grid = page.get_by_role("grid", name="Interface families against bands: margin in dB at 100 W")
+
+    expect(grid.get_by_role("rowheader")).to_have_count(FAMILIES)
+    expect(grid.get_by_role("gridcell")).to_have_count(FAMILIES * expected.TABLET_COLUMNS)
+    expect(grid.locator("th[scope=col]")).to_have_count(expected.TABLET_COLUMNS)
+
+
+def test_tablet_does_not_scroll_sideways(visit: Visit) -> None:
+    """On a tablet neither the page nor the matrix is wider than the screen."""
+    page = settled(visit(**TABLET))
+
+    widths = page.evaluate(
+        """() => [document.documentElement, ...readers.everywhere('jw-matrix .frame, .frame')]
+          .map((one) => [one.scrollWidth, one.clientWidth])"""
+    )
+
+    assert len(widths) > 1
+    assert all(scrolled <= own for scrolled, own in widths)

@@ -1,0 +1,72 @@
+"""The sheets beside the derivation: a family's data, a band's limits, the method."""
+
+import expected
+from conftest import Visit
+from playwright.sync_api import expect
+from reading import settled, sheet
+
+
+def test_family_row_opens_its_data_sheet(visit: Visit) -> None:
+    """The head of a row opens everything that the catalogue holds about the family."""
+    page = settled(visit())
+    family = next(one for one in expected.asked("catalogue")["families"] if one["id"] == "7_16")
+
+    page.get_by_role("button", name="7/16, data sheet").click()
+
+    expect(sheet(page).get_by_role("heading", name="7/16")).to_be_visible()
+    rows = page.locator("jw-data-sheet tr[data-field]")
+    expect(rows).to_have_count(len(family["values"]))
+    for row, value in zip(rows.all(), family["values"], strict=True):
+        expect(row).to_contain_text(value["name"])
+        expect(row.locator(".kind")).to_have_text(value["kinds"])
+
+
+def test_data_sheet_warns_of_near_relatives(visit: Visit) -> None:
+    """The data sheet of a family with dangerous near relatives says what not to mate."""
+    page = visit("#family=n")
+    family = next(one for one in expected.asked("catalogue")["families"] if one["id"] == "n")
+
+    assert len(family["hazards"]) > 0
+    for hazard in family["hazards"]:
+        expect(page.locator("jw-data-sheet")).to_contain_text(hazard["text"])
+
+
+def test_band_column_opens_its_limits(visit: Visit) -> None:
+    """The head of a column opens all limits of that band, one line per family, with the core's margins."""
+    page = settled(visit())
+    place = expected.FIRST_BANDS.index("2m")
+    margins = expected.margins(expected.matrix_of())[place :: expected.TABLET_COLUMNS]
+
+    page.get_by_role("button", name="2 m, all limits", exact=True).click()
+
+    expect(sheet(page).get_by_role("heading", name="All limits on 2 m")).to_be_visible()
+    rows = page.locator("jw-band-limits tr[data-family]")
+    expect(rows).to_have_count(len(margins))
+    for row, margin in zip(rows.all(), margins, strict=True):
+        words = row.get_by_role("cell").first
+        expect(words).to_have_text("rx only" if margin is None else expected.decibels(margin))
+
+
+def test_method_shows_every_formula(visit: Visit) -> None:
+    """The method view shows each formula of the core once, in MathML, with all sources after them."""
+    page = settled(visit())
+    catalogue = expected.asked("catalogue")
+
+    page.get_by_role("button", name="Method").click()
+
+    articles = page.locator("jw-methods article")
+    expect(articles).to_have_count(len(catalogue["formulas"]))
+    expect(articles.locator("math")).to_have_count(len(catalogue["formulas"]))
+    expect(page.locator("jw-methods ul li")).to_have_count(len(catalogue["sources"]))
+
+
+def test_escape_closes_the_method(visit: Visit) -> None:
+    """Escape closes the method view, and the focus goes back to its button."""
+    page = settled(visit())
+    page.get_by_role("button", name="Method").click()
+    expect(page.locator("jw-methods")).to_be_visible()
+
+    page.keyboard.press("Escape")
+
+    expect(sheet(page)).to_be_hidden()
+    assert page.evaluate("() => readers.focused().id") == "methods"

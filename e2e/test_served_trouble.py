@@ -1,0 +1,157 @@
+"""Bad input, a lost server and hostile links leave the page whole, with a plain sentence."""
+
+import socket
+from urllib.parse import quote
+
+import expected
+import pytest
+from conftest import Visit, served
+from playwright.sync_api import Page, expect
+from reading import assert_numbers, settled, sheet
+
+MARKUP = "<img src=x onerror=alert(1)><script>alert(2)</script>"
+LOST = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
+
+
+def type_vswr(page: Page, text: str) -> None:
+    """Type a VSWR and leave the field."""
+    page.locator("#vswr").fill(text)
+    page.keyboard.press("Tab")
+
+
+def test_refused_number_marks_its_field(visit: Visit) -> None:
+    """A VSWR below one marks the field with the core's own sentence."""
+    page = settled(visit(forgiven="status of 400"))
+
+    type_vswr(page, "0.5")
+
+    field = page.locator("jw-number-field[name=vswr]")
+    expect(field.get_by_role("alert")).to_have_text("vswr is 0.5; allowed: a number from 1 to 20.")
+    expect(field.locator("#vswr")).to_have_attribute("aria-invalid", "true")
+    expect(field.locator("#vswr")).to_have_accessible_description("vswr is 0.5; allowed: a number from 1 to 20.")
+
+
+def test_refused_number_keeps_the_last_matrix(visit: Visit) -> None:
+    """While a field is refused, the last good matrix stays."""
+    page = settled(visit(forgiven="status of 400"))
+    type_vswr(page, "3")
+    assert_numbers(page, expected.numbers(vswr=3))
+
+    type_vswr(page, "0.5")
+    expect(page.get_by_role("alert")).to_contain_text("vswr is 0.5")
+
+    assert_numbers(page, expected.numbers(vswr=3))
+
+
+def test_corrected_number_clears_the_mark(visit: Visit) -> None:
+    """A good value after a refused one takes the mark away and brings its numbers."""
+    page = settled(visit(forgiven="status of 400"))
+    type_vswr(page, "0.5")
+    expect(page.locator("#vswr")).to_have_attribute("aria-invalid", "true")
+
+    type_vswr(page, "2")
+
+    assert_numbers(page, expected.numbers(vswr=2))
+    expect(page.locator("#vswr")).to_have_attribute("aria-invalid", "false")
+
+
+def test_refused_field_of_a_closed_group_is_seen(visit: Visit) -> None:
+    """A link with a refused field opens the group it stands in and marks it there."""
+    page = visit("#altitude_m=90000", forgiven="status of 400")
+
+    expect(page.locator("#altitude_m")).to_have_attribute("aria-invalid", "true")
+    expect(page.locator("jw-number-field[name=altitude_m]").get_by_role("alert")).to_contain_text(
+        "altitude_m is 90000; allowed: a number from 0 to 30000."
+    )
+
+
+def test_no_number_is_said_at_the_field(visit: Visit) -> None:
+    """A word among the power levels is named at the field, and nothing changes."""
+    page = settled(visit())
+    page.get_by_role("button", name="Bands and powers").click()
+
+    page.locator("#powers_w").fill("5 lots 100")
+    page.keyboard.press("Tab")
+
+    expect(page.locator("jw-list-field[name=powers_w]").get_by_role("alert")).to_contain_text("lots")
+    assert_numbers(page, expected.numbers())
+
+
+def free_port() -> int:
+    """A port nobody listens on."""
+    with socket.socket() as taken:
+        taken.bind(("127.0.0.1", 0))
+        return taken.getsockname()[1]
+
+
+def test_lost_server_is_said_in_words(visit: Visit) -> None:
+    """When the server goes away, the page says so and keeps the last good matrix."""
+    with served() as site:
+        page = settled(visit(site=site, forgiven=LOST))
+    type_vswr(page, "3")
+
+    expect(page.get_by_role("alert").filter(has_text="The core cannot be reached")).to_be_visible()
+    assert_numbers(page, expected.numbers())
+
+
+def test_lost_server_is_said_where_a_cell_opens(visit: Visit) -> None:
+    """A cell opened without a server says what is missing in place of its derivation."""
+    with served() as site:
+        page = settled(visit(site=site, forgiven=LOST))
+    page.locator("td[data-family=n][data-band='20m'] button").click()
+
+    expect(page.locator("jw-detail").get_by_role("status")).to_contain_text("The core cannot be reached")
+
+
+def test_page_recovers_with_its_server(visit: Visit) -> None:
+    """Once the server is back, trying again brings the numbers that were asked for meanwhile."""
+    port = free_port()
+    with served(port) as site:
+        page = settled(visit(site=site, forgiven=LOST))
+    type_vswr(page, "3")
+    expect(page.get_by_role("button", name="Try again")).to_be_visible()
+
+    with served(port):
+        page.get_by_role("button", name="Try again").click()
+
+        assert_numbers(page, expected.numbers(vswr=3))
+        expect(page.get_by_role("alert").filter(has_text="cannot be reached")).to_have_count(0)
+
+
+@pytest.mark.parametrize("field", ["unheard_of", "vswr", "mode", "bands", "exposure", "families"])
+def test_hostile_text_is_never_markup(visit: Visit, field: str) -> None:
+    """Markup in a field of a link is at most shown as text: it makes no element and runs nothing."""
+    page = visit(f"#{field}={quote(MARKUP)}", forgiven="status of 400")
+
+    expect(page.get_by_text("onerror=alert(1)").filter(visible=True).first).to_be_visible()
+    assert page.evaluate("() => readers.everywhere('img, script:not([src])').length") == 0
+
+
+def test_hostile_family_of_a_cell_is_never_markup(visit: Visit) -> None:
+    """Markup in place of a family's name heads the sheet as text, with the core's refusal under it."""
+    page = visit(f"#family={quote(MARKUP)}&band=20m", forgiven="status of 400")
+
+    expect(page.locator("jw-detail").get_by_role("status")).to_contain_text("allowed: a name of small letters")
+    expect(sheet(page).get_by_role("heading").first).to_contain_text(MARKUP)
+    assert page.evaluate("() => readers.everywhere('img, script:not([src])').length") == 0
+
+
+def test_policy_refuses_foreign_script_and_image(visit: Visit) -> None:
+    """The policy in force stops a script written into the page and an image from elsewhere."""
+    page = settled(visit(forgiven="^policy: (script|img)-src|Content Security Policy|outside.invalid"))
+
+    page.evaluate(
+        """() => {
+          window.stopped = [];
+          addEventListener('securitypolicyviolation', (event) => window.stopped.push(event.effectiveDirective));
+          const script = document.createElement('script');
+          script.textContent = 'window.ran = true';
+          const image = document.createElement('img');
+          image.src = 'https://outside.invalid/x.png';
+          document.body.append(script, image);
+        }"""
+    )
+    page.wait_for_function("() => window.stopped.length === 2")
+
+    assert sorted(page.evaluate("() => window.stopped")) == ["img-src", "script-src-elem"]
+    assert page.evaluate("() => window.ran") is None

@@ -1,0 +1,102 @@
+"""Make the payload's archives inside the very Python that will read them.
+
+Compiled modules fit one Python only, and its zlib gives the same bytes on
+every machine. Public functions: `library`, `wheel`, `core`, `archive`, `part`.
+"""
+
+import gzip
+import io
+import zipfile
+from collections.abc import Collection, Mapping
+from importlib._bootstrap_external import _code_to_hash_pyc
+from importlib.util import source_hash
+from pathlib import Path
+
+__all__ = ["archive", "core", "library", "part", "wheel"]
+
+LIBRARY = "/lib/python314.zip"
+SITE = "/lib/python3.14/site-packages"
+WITHOUT_DOCSTRINGS = 2
+"""What `compile` calls the level of -OO; a reader of the page never sees a library's docstrings."""
+AS_WRITTEN = 0
+
+REGULAR_FILE = 0o100644 << 16
+EARLIEST_DATE = (1980, 1, 1, 0, 0, 0)
+"""The first a zip archive knows."""
+BEST_COMPRESSION = 9
+
+
+def library(source: Path, modules: Collection[str]) -> dict[str, bytes]:
+    """The named modules of the standard library, compiled. Raises ValueError for one it does not have."""
+    return _chosen(zipfile.ZipFile(source), modules, LIBRARY)
+
+
+def wheel(source: Path, modules: Collection[str] | None) -> dict[str, bytes]:
+    """The named modules of a wheel, or all, compiled, with the licences it carries.
+
+    Raises ValueError for a name the wheel does not have.
+    """
+    with zipfile.ZipFile(source) as opened:
+        licences = {name: opened.read(name) for name in opened.namelist() if ".dist-info/licenses/" in name}
+        top = {name.split("/")[0] for name in opened.namelist()}
+        wanted = None if modules is None else [name for name in modules if name.split(".")[0] in top]
+        return licences | _chosen(opened, wanted, SITE)
+
+
+def core(folder: Path, worker: Path) -> dict[str, bytes]:
+    """The calculation core with its catalogue, and the worker's door to it, as the package `jointwise`."""
+    files = {"jointwise/worker.pyc": _compiled(worker.read_bytes(), f"{SITE}/jointwise/worker.py", AS_WRITTEN)}
+    for path in folder.rglob("*"):
+        name = f"jointwise/calc/{path.relative_to(folder).as_posix()}"
+        if path.suffix == ".py":
+            files[f"{name}c"] = _compiled(path.read_bytes(), f"{SITE}/{name}", AS_WRITTEN)
+        elif path.suffix == ".toml":
+            files[name] = path.read_bytes()
+    return files
+
+
+def archive(files: Mapping[str, bytes]) -> bytes:
+    """A zip of these files, sorted and undated.
+
+    Stored, not packed: a part is packed as a whole, which is smaller, and
+    unpacked by the browser, which is faster.
+    """
+    target = io.BytesIO()
+    with zipfile.ZipFile(target, "w", zipfile.ZIP_STORED) as opened:
+        for name, data in sorted(files.items()):
+            entry = zipfile.ZipInfo(name, EARLIEST_DATE)
+            entry.external_attr = REGULAR_FILE
+            opened.writestr(entry, data)
+    return target.getvalue()
+
+
+def part(data: bytes) -> bytes:
+    """The data packed with gzip, without a date."""
+    return gzip.compress(data, BEST_COMPRESSION, mtime=0)
+
+
+def _chosen(opened: zipfile.ZipFile, modules: Collection[str] | None, place: str) -> dict[str, bytes]:
+    available = {_module(name): name for name in opened.namelist() if name.endswith((".py", ".so"))}
+    missing = sorted(set(modules or ()) - set(available))
+    if missing:
+        raise ValueError(f"{opened.filename} has no module {', '.join(missing)}")
+    names = [available[module] for module in (available if modules is None else modules)]
+    return dict(_importable(name, opened.read(name), place) for name in names)
+
+
+def _module(name: str) -> str:
+    path, _, file = name.rpartition("/")
+    stem = file.split(".")[0]
+    return ".".join([*path.split("/"), stem] if path else [stem]).removesuffix(".__init__")
+
+
+def _importable(name: str, data: bytes, place: str) -> tuple[str, bytes]:
+    if name.endswith(".so"):
+        return name, data
+    return f"{name}c", _compiled(data, f"{place}/{name}", WITHOUT_DOCSTRINGS)
+
+
+def _compiled(source: bytes, name: str, level: int) -> bytes:
+    code = compile(source, name, "exec", dont_inherit=True, optimize=level)
+    # an unchecked hash: the source stays away, so there is nothing to compare
+    return bytes(_code_to_hash_pyc(code, source_hash(source), checked=False))

@@ -1,0 +1,162 @@
+/** The transport to the worker: every request ends, whatever becomes of the worker. */
+import assert from 'node:assert/strict';
+import {test} from 'node:test';
+import {Refusal} from '../../frontend/src/transport/refusal.js';
+import {workerTransport} from '../../frontend/src/transport/worker.js';
+import {payload, workers} from './channel.mjs';
+
+const quiet = (t) => t.mock.method(console, 'error', () => {}).mock;
+
+test('an answer of 0, null or nothing in a list is an answer', async (t) => {
+  const {createWorker} = workers(t, (operation, {value}) => value);
+  const transport = workerTransport({payload, createWorker});
+
+  for (const value of [0, null, false, [], '']) assert.deepEqual(await transport.ask('echo', {value}), value);
+});
+
+test('answers come in the order of the requests and to the one who asked', async (t) => {
+  const {born, createWorker} = workers(t, (operation, {value}) => `${operation} ${value}`);
+  const transport = workerTransport({payload, createWorker});
+
+  const answers = await Promise.all([1, 2, 3].map((value) => transport.ask('echo', {value})));
+
+  assert.deepEqual(answers, ['echo 1', 'echo 2', 'echo 3']);
+  assert.equal(born.length, 1);
+});
+
+test('the stages of a start are told in order and end with ready', async (t) => {
+  const stages = [];
+  const {createWorker} = workers(t, () => 1, {open: async (parts, reached) => ['unpacking', 'starting Python'].forEach(reached)});
+
+  await workerTransport({payload, createWorker, onProgress: (name) => stages.push(name)}).ask('echo', {});
+
+  assert.deepEqual(stages, ['unpacking', 'starting Python', 'ready']);
+});
+
+test('a request given up while it waits never reaches the worker', async (t) => {
+  const {born, createWorker} = workers(t, (operation, {value}) => value);
+  const transport = workerTransport({payload, createWorker});
+  const stop = new AbortController();
+
+  const first = transport.ask('echo', {value: 1});
+  const second = transport.ask('echo', {value: 2}, {signal: stop.signal});
+  stop.abort('enough');
+
+  await assert.rejects(second, (reason) => reason === 'enough');
+  assert.equal(await first, 1);
+  assert.equal(await transport.ask('echo', {value: 3}), 3);
+  assert.deepEqual(born[0].asked, [{value: 1}, {value: 3}]);
+});
+
+test('a request given up before it is made fails with the reason', async (t) => {
+  const {createWorker} = workers(t, () => 1);
+
+  const asked = workerTransport({payload, createWorker}).ask('echo', {}, {signal: AbortSignal.abort('enough')});
+
+  await assert.rejects(asked, (reason) => reason === 'enough');
+});
+
+test('a request given up while the worker is at it fails at once, and the next is answered', async (t) => {
+  const stop = new AbortController();
+  const {born, createWorker} = workers(t, (operation, {value}) => {
+    if (value === 1) stop.abort('enough');
+    return value;
+  });
+  const transport = workerTransport({payload, createWorker});
+
+  const first = transport.ask('echo', {value: 1}, {signal: stop.signal});
+
+  await assert.rejects(first, (reason) => reason === 'enough');
+  assert.equal(await transport.ask('echo', {value: 2}), 2);
+  assert.equal(born.length, 1);
+});
+
+test('a worker that dies is replaced, and the request asked again', async (t) => {
+  const {born, createWorker} = workers(t, (operation, request, worker) => {
+    if (worker === born[0]) throw 'death';
+    return 'answered';
+  });
+
+  assert.equal(await workerTransport({payload, createWorker}).ask('echo', {}), 'answered');
+  assert.deepEqual(born.map(({ended}) => ended), [true, false]);
+});
+
+test('a request that kills two workers is refused, and the next one is answered', async (t) => {
+  const {born, createWorker} = workers(t, (operation) => {
+    if (operation === 'deadly') throw 'death';
+    return 'answered';
+  });
+  const transport = workerTransport({payload, createWorker});
+
+  const [deadly, harmless] = await Promise.allSettled([transport.ask('deadly', {}), transport.ask('echo', {})]);
+
+  assert.ok(deadly.reason instanceof Refusal);
+  assert.match(deadly.reason.message, /broke down over this request/);
+  assert.equal(harmless.value, 'answered');
+  assert.equal(born.length, 3);
+});
+
+test('a worker that takes a request and never answers is ended, and the request refused', async (t) => {
+  t.mock.timers.enable({apis: ['setTimeout']});
+  let begin;
+  const begun = new Promise((resolve) => (begin = resolve));
+  const core = (operation) => {
+    if (operation === 'endless') throw 'silence';
+    return 'answered';
+  };
+  const {born, createWorker} = workers(t, core, {heard: (kind) => kind === 'taken' && begin()});
+  const transport = workerTransport({payload, createWorker});
+  const endless = transport.ask('endless', {});
+  await begun;
+
+  t.mock.timers.tick(60_000);
+
+  await assert.rejects(endless, /no answer within 60 seconds/);
+  assert.equal(await transport.ask('echo', {}), 'answered');
+  assert.deepEqual(born.map(({ended}) => ended), [true, false]);
+});
+
+test('a worker that does not even say that it has a request is replaced', async (t) => {
+  t.mock.timers.enable({apis: ['setTimeout']});
+  let begin;
+  const ready = new Promise((resolve) => (begin = resolve));
+  const {born, createWorker} = workers(t, () => 'answered', {heard: (kind) => kind === 'stage' && begin()});
+  const gone = (text) => Object.assign(createWorker(text), born.length === 1 && {mute: true});
+  const transport = workerTransport({payload, createWorker: gone});
+
+  const asked = transport.ask('echo', {});
+  await ready;
+  t.mock.timers.tick(20_000);
+
+  assert.equal(await asked, 'answered');
+  assert.deepEqual(born.map(({ended}) => ended), [true, false]);
+});
+
+test('without a worker every waiting request is refused plainly, and the next one tries again', async (t) => {
+  const log = quiet(t);
+  let works = false;
+  const {createWorker} = workers(t, () => 'answered', {
+    open: async () => {
+      if (!works) throw new Error('no memory');
+    },
+  });
+  const transport = workerTransport({payload, createWorker});
+
+  const refused = await Promise.allSettled([transport.ask('echo', {}), transport.ask('echo', {})]);
+  works = true;
+
+  for (const {reason} of refused) assert.match(reason.message, /only the built-in tables can be shown/);
+  assert.match(log.calls[0].arguments[0], /no memory/);
+  assert.equal(await transport.ask('echo', {}), 'answered');
+});
+
+test('an engine that refuses workers or streams is told apart from a fault in the request', async (t) => {
+  quiet(t);
+  const createWorker = () => {
+    throw new Error('blocked by policy');
+  };
+
+  const asked = workerTransport({payload, createWorker}).ask('echo', {});
+
+  await assert.rejects(asked, (error) => error instanceof Refusal && error.field === undefined);
+});
