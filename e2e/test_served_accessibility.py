@@ -4,9 +4,9 @@ from collections.abc import Callable
 from typing import Any
 
 import pytest
-from conftest import AXE, SIZES, Visit
 from playwright.sync_api import BrowserContext, Page, expect
 from reading import drawn, settled
+from visits import AXE, SIZES, Visit
 
 RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
 

@@ -5,9 +5,9 @@ from typing import Any
 
 import expected
 import pytest
-from conftest import Visit
 from playwright.sync_api import Page, Route, expect
 from reading import assert_numbers, cell, fragment, legend_steps, settled
+from visits import Visit
 
 
 def type_into(name: str, text: str) -> Callable[[Page], None]:

@@ -10,10 +10,10 @@ from unicodedata import normalize
 
 import expected
 import pytest
-from conftest import Visit
 from playwright.sync_api import Page
 from pypdf import PdfReader
 from reading import assert_numbers, settled
+from visits import Visit
 
 MM_PER_POINT = 25.4 / 72
 PAPER_MM = {"A4": (297, 210), "Letter": (279.4, 215.9)}

@@ -1,9 +1,9 @@
 """A first visit shows a useful matrix before anything is touched."""
 
 import expected
-from conftest import TABLET, Visit
 from playwright.sync_api import expect
 from reading import assert_numbers, legend_steps, settled
+from visits import TABLET, Visit
 
 FAMILIES = 19
 

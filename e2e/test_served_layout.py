@@ -4,9 +4,9 @@ from pathlib import Path
 
 import expected
 import pytest
-from conftest import DESKTOP, PHONE, ROOT, SIZES, TABLET, WIDE, Visit
 from playwright.sync_api import Page, expect
 from reading import cell, drawn, settled
+from visits import DESKTOP, PHONE, ROOT, SIZES, TABLET, WIDE, Visit
 
 RESULTS = ROOT / "test-results"
 FINGER_PX = 44

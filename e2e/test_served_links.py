@@ -1,9 +1,9 @@
 """The address holds the whole state: links, the history and their mistakes."""
 
 import expected
-from conftest import Visit
 from playwright.sync_api import expect
 from reading import assert_numbers, fragment, settled, sheet
+from visits import Visit
 
 STATION = "#mode=rtty&vswr=3&exposure=exposed&power_w=400"
 SCENARIO = {"mode": "rtty", "vswr": 3, "exposure": "exposed"}

@@ -1,9 +1,9 @@
 """The sheets beside the derivation: a family's data, a band's limits, the method."""
 
 import expected
-from conftest import Visit
 from playwright.sync_api import expect
 from reading import settled, sheet
+from visits import Visit
 
 
 def test_family_row_opens_its_data_sheet(visit: Visit) -> None:

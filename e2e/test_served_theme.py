@@ -3,9 +3,9 @@
 import re
 
 import pytest
-from conftest import Visit
 from playwright.sync_api import Page, expect
 from reading import legend_steps, settled
+from visits import Visit
 
 LEAST_CONTRAST = 4.5
 """WCAG 2.2, success criterion 1.4.3."""

@@ -5,9 +5,9 @@ from urllib.parse import quote
 
 import expected
 import pytest
-from conftest import Visit, served
 from playwright.sync_api import Page, expect
 from reading import assert_numbers, settled, sheet
+from visits import Visit, served
 
 MARKUP = "<img src=x onerror=alert(1)><script>alert(2)</script>"
 LOST = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"

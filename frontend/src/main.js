@@ -22,4 +22,5 @@ app.transport = eitherTransport({
 });
 app.loadCharts = chartScript('charts.js');
 app.file = 'jointwise.html';
-keepForOffline('service-worker.js', (apply) => app.offerUpdate(apply));
+// the page does without where the browser refuses to keep it
+keepForOffline('service-worker.js', (apply) => app.offerUpdate(apply)).catch((error) => console.info(String(error)));

@@ -153,6 +153,8 @@ def test_content_policy_allows_no_foreign_origin():
     """The content policy names no origin but the server's own, and no inline or evaluated script."""
     policy = dict(part.split(" ", 1) for part in HEADERS["Content-Security-Policy"].split("; "))
 
-    assert policy["default-src"] == policy["script-src"] == policy["connect-src"] == "'self'"
+    assert policy["default-src"] == policy["connect-src"] == "'self'"
+    assert policy["script-src"] == "'self' 'wasm-unsafe-eval'"
+    assert policy["worker-src"] == "'self' blob:"
     assert policy["frame-ancestors"] == policy["base-uri"] == policy["form-action"] == "'none'"
     assert "http" not in json.dumps(policy)

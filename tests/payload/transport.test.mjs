@@ -5,7 +5,7 @@ import {Refusal} from '../../frontend/src/transport/refusal.js';
 import {workerTransport} from '../../frontend/src/transport/worker.js';
 import {payload, workers} from './channel.mjs';
 
-const quiet = (t) => t.mock.method(console, 'error', () => {}).mock;
+const quiet = (t) => t.mock.method(console, 'info', () => {}).mock;
 
 test('an answer of 0, null or nothing in a list is an answer', async (t) => {
   const {createWorker} = workers(t, (operation, {value}) => value);

@@ -3,7 +3,8 @@
  *
  * A refusal is an answer, and so the server's; only an Unreachable sends the
  * request to the worker. From then on the worker is asked, and now and then
- * the server beside it, until it answers again.
+ * the server beside it, until it answers again. Where no worker can be started
+ * either, the server's silence is what the reader is told.
  */
 import {Unreachable} from './unreachable.js';
 
@@ -24,6 +25,17 @@ export function eitherTransport({http, worker, answers}) {
     if (await answers()) away = false;
   }
 
+  async function instead(silence, ...asked) {
+    try {
+      const result = await worker.ask(...asked);
+      away = true;
+      return result;
+    } catch (error) {
+      away = !(error instanceof Unreachable);
+      throw away ? error : silence;
+    }
+  }
+
   return {
     async ask(operation, request, options) {
       if (away) {
@@ -34,9 +46,8 @@ export function eitherTransport({http, worker, answers}) {
         return await http.ask(operation, request, options);
       } catch (error) {
         if (!(error instanceof Unreachable)) throw error;
-        away = true;
         tried = Date.now();
-        return worker.ask(operation, request, options);
+        return await instead(error, operation, request, options);
       }
     },
   };

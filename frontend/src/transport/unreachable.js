@@ -1,6 +1,6 @@
 import {Refusal} from './refusal.js';
 
-/** A request that got no answer from the server at all: the network or the server is away. */
+/** A request that no core received: the server is away, or none can be started in this browser. */
 export class Unreachable extends Refusal {
   constructor(detail) {
     super({detail});

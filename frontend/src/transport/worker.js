@@ -8,6 +8,7 @@
 import {Life} from '../worker/life.js';
 import {READY, ask} from '../worker/messages.js';
 import {Refusal} from './refusal.js';
+import {Unreachable} from './unreachable.js';
 
 /** How long a start may go on without a new stage; a slow tablet takes its time. */
 const STAGE_MS = 120_000;
@@ -87,9 +88,9 @@ class Desk {
       this.#proceed();
     },
     unable: ({reason}) => {
-      console.error(reason);
+      console.info(reason);
       this.#end();
-      for (const job of this.#waiting.splice(0)) job.reject(new Refusal({detail: UNABLE}));
+      for (const job of this.#waiting.splice(0)) job.reject(new Unreachable(UNABLE));
     },
     taken: () => this.#expectAnswer(),
     answer: ({number, body}) => this.#settle(number, (job) => job.resolve(JSON.parse(new TextDecoder().decode(body)))),

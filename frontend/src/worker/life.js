@@ -33,7 +33,7 @@ export class Life {
     if (this.#over) return;
     this.#worker = createWorker(text);
     this.#worker.onmessage = ({data}) => this.#tell(data);
-    this.#worker.onerror = this.#worker.onmessageerror = (event) => this.#tell(died(event.message));
+    this.#worker.onerror = this.#worker.onmessageerror = (event) => this.#tell(died(event.message ?? 'the worker could not be started'));
     // copied, not handed over: the next worker needs the parts too
     this.#worker.postMessage(start(parts));
   }

@@ -14,5 +14,17 @@ export async function startPython({loadPyodide, ...settings}, files) {
     if (bytes === undefined) throw new TypeError(`the core asked for ${address}, and nothing is fetched here`);
     return new Response(bytes, {headers: {'Content-Type': name.endsWith('.wasm') ? 'application/wasm' : 'application/zip'}});
   };
-  return loadPyodide({indexURL: HOME, ...settings});
+  return Promise.race([refusedModule(), loadPyodide({indexURL: HOME, ...settings})]);
+}
+
+/** Fails when the engine refuses WebAssembly, of which Pyodide only warns and then waits for ever. */
+function refusedModule() {
+  const instantiate = WebAssembly.instantiateStreaming;
+  return new Promise((_, fail) => {
+    WebAssembly.instantiateStreaming = (...given) => {
+      const instance = instantiate(...given);
+      instance.catch(fail);
+      return instance;
+    };
+  });
 }
