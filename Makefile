@@ -8,7 +8,7 @@ BIN := .venv/bin
 serve: .venv/run.stamp
 	$(BIN)/jointwise serve
 
-test: .venv/test.stamp frontend/node_modules/.package-lock.json lint
+test: .venv/test.stamp frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json lint
 	e2e/need-chromium
 	$(BIN)/python -m pytest
 
@@ -31,6 +31,6 @@ bench: .venv/run.stamp
 	$(BIN)/python -m pip install -q -e '.[test]'
 	touch $@
 
-frontend/node_modules/.package-lock.json: frontend/package-lock.json
-	npm ci --prefix frontend --no-audit --no-fund
+%/node_modules/.package-lock.json: %/package-lock.json
+	npm ci --prefix $* --no-audit --no-fund
 	touch $@

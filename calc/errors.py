@@ -33,10 +33,7 @@ def known(field: str, name: str, table: Mapping[str, Entry]) -> Entry:
 
 
 def _short(value: object) -> str:
-    try:
-        text = json.dumps(value, ensure_ascii=False)
-    except RecursionError:
-        return "nested too deeply"
+    text = json.dumps(value, ensure_ascii=False)
     # a lone surrogate is legal JSON text but no UTF-8
     text = text.encode("utf-8", "replace").decode()
     return text if len(text) <= SHOWN_CHARACTERS else f"{text[: SHOWN_CHARACTERS - 1]}…"

@@ -3,6 +3,7 @@
 Both homes of the core use `call` and nothing else, so that they can't drift.
 """
 
+import re
 from collections.abc import Callable
 from typing import Any, NamedTuple
 
@@ -17,6 +18,9 @@ from jointwise.calc.requests import CatalogueRequest, CellRequest, MatrixRequest
 from jointwise.calc.results import CatalogueResult, CellResult, MatrixResult
 
 __all__ = ["OPERATIONS", "InputError", "Operation", "call"]
+
+DEEPEST = 50
+"""Brackets within brackets a request may have; its own shape has three."""
 
 
 class Operation(NamedTuple):
@@ -68,8 +72,19 @@ def call(name: str, body: bytes) -> bytes:
     sentence for the user, for a request that can't be answered.
     """
     operation = OPERATIONS[name]
+    _refuse_deep_nesting(body)
     try:
         request = msgspec.json.decode(body, type=operation.request)
-    except (msgspec.DecodeError, RecursionError, UnicodeDecodeError) as error:
+    except (msgspec.DecodeError, UnicodeDecodeError) as error:
         raise refusal(error, body, operation.request) from None
     return msgspec.json.encode(operation.answer(request))
+
+
+def _refuse_deep_nesting(body: bytes) -> None:
+    """In the browser a decoder that runs out of stack takes Python down with it, so it never gets there."""
+    depth = deepest = 0
+    for bracket in re.findall(rb"[\[{\]}]", body):
+        depth += 1 if bracket in b"[{" else -1
+        deepest = max(deepest, depth)
+    if deepest > DEEPEST:
+        raise InputError("request", body[:200].decode("utf-8", "replace"), f"brackets nested up to {DEEPEST} deep")

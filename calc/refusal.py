@@ -19,8 +19,8 @@ def refusal(error: Exception, body: bytes, request: type[msgspec.Struct]) -> Inp
         received = json.loads(body, object_pairs_hook=_given_once)
     except InputError as twice:
         return twice
-    except (ValueError, RecursionError) as broken:
-        return InputError("request", body[:200].decode("utf-8", "replace"), f"a JSON object; {_reason(broken)}")
+    except ValueError as broken:
+        return InputError("request", body[:200].decode("utf-8", "replace"), f"a JSON object; this is broken: {broken}")
     path = _path(str(error)) or _not_finite(received)
     unknown = re.search(r"unknown field `(.*)`", str(error))
     if unknown:
@@ -57,12 +57,6 @@ def _not_finite(received: Any) -> list[str | int]:
 
 def _list(value: Any) -> list:
     return value if isinstance(value, list) else []
-
-
-def _reason(error: Exception) -> str:
-    if isinstance(error, RecursionError):
-        return "nested too deeply"
-    return f"this is broken: {error}"
 
 
 def _path(message: str) -> list[str | int]:

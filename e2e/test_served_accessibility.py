@@ -16,12 +16,12 @@ def with_axe(context: BrowserContext) -> None:
     context.add_init_script(path=AXE)
 
 
-def violations(page: Page) -> list[str]:
-    """What the rules find, each with the places it is found at."""
+def violations(page: Page, part: Part = "document") -> list[str]:
+    """What the rules find in a part of the page, each with the places it is found at."""
     found = page.evaluate(
-        """(tags) => axe.run(document, {resultTypes: ['violations'], runOnly: {type: 'tag', values: tags}})
+        """([part, tags]) => axe.run(part, {resultTypes: ['violations'], runOnly: {type: 'tag', values: tags}})
           .then(({violations}) => violations)""",
-        RULES,
+        [part, RULES],
     )
     return [f"{one['id']}: {one['help']}: {[node['target'] for node in one['nodes'][:5]]}" for one in found]
 

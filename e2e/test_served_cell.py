@@ -1,10 +1,11 @@
 """A cell opens its derivation, by every means of input, and the derivation says what the core says."""
 
 import re
+from contextlib import suppress
 
 import expected
 import pytest
-from playwright.sync_api import Locator, Page, expect
+from playwright.sync_api import Error, Locator, Page, Route, expect
 from reading import cell, drawn, fragment, open_cell, settled, sheet
 from visits import DESKTOP, TABLET, Visit
 
@@ -111,6 +112,32 @@ def test_other_cell_replaces_the_derivation(visit: Visit) -> None:
 
     wanted = expected.asked("cell", family="sma", band="70cm", power_w=100)["verdict"]
     expect(sheet(page).get_by_role("heading", name="SMA on 70 cm")).to_be_visible()
+    expect(page.locator("#verdict")).to_have_text(wanted)
+
+
+def test_last_opened_cell_wins(visit: Visit) -> None:
+    """When the answer for one cell comes after another was opened, the other one stays."""
+    page = settled(visit())
+    late: list[Route] = []
+    page.route("**/api/v1/cell", lambda route: late.append(route), times=1)
+
+    cell(page, "tnc", "20m").click()
+    open_cell(page, "sma", "70cm")
+    # the page has given the first request up; an answer to it can then only be thrown away
+    with suppress(Error):
+        late[0].continue_()
+
+    wanted = expected.asked("cell", family="sma", band="70cm", power_w=100)["verdict"]
+    expect(page.locator("#verdict")).to_have_text(wanted)
+
+
+def test_spot_frequency_opens_its_derivation(visit: Visit) -> None:
+    """The column of a spot frequency opens derivations like a band, and a link holds them."""
+    page = visit("#frequencies_hz=50313000&family=n&frequency_hz=50313000")
+
+    drawn(page)
+
+    wanted = expected.asked("cell", family="n", frequency_hz=50_313_000, power_w=100)["verdict"]
     expect(page.locator("#verdict")).to_have_text(wanted)
 
 

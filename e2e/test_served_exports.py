@@ -10,7 +10,7 @@ from unicodedata import normalize
 
 import expected
 import pytest
-from playwright.sync_api import Page
+from playwright.sync_api import Page, expect
 from pypdf import PdfReader
 from reading import assert_numbers, settled
 from visits import Visit
@@ -107,6 +107,19 @@ def test_paper_has_legend_and_cautions(paper: PdfReader) -> None:
     assert "Margin in dB of power: 0 is at the limit" in text
     assert "refused: made for receiving only" in text
     assert all(plain(caution) in text for caution in expected.asked("catalogue")["cautions"])
+
+
+@pytest.mark.xfail(strict=True, reason="paper names the conditions asked for over the margins of others")
+def test_paper_never_names_conditions_that_were_refused(visit: Visit) -> None:
+    """While a field is refused, paper names the conditions of the margins it shows, not the refused ones."""
+    page = settled(visit(forgiven="status of 400"))
+    page.locator("#vswr").fill("0.5")
+    page.keyboard.press("Tab")
+    expect(page.locator("#vswr")).to_have_attribute("aria-invalid", "true")
+
+    text = words(PdfReader(io.BytesIO(page.pdf(landscape=True))))
+
+    assert "VSWR on the line: 1.5" in text
 
 
 def test_paper_prints_every_margin_of_every_power(paper: PdfReader) -> None:

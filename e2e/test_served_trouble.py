@@ -10,6 +10,9 @@ from reading import assert_numbers, settled, sheet
 from visits import Visit, served
 
 MARKUP = "<img src=x onerror=alert(1)><script>alert(2)</script>"
+DRAWN_MS = 10_000
+"""Longer than the page takes to draw what it already has."""
+
 LOST = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
 
 
@@ -134,6 +137,44 @@ def test_hostile_family_of_a_cell_is_never_markup(visit: Visit) -> None:
     expect(page.locator("jw-detail").get_by_role("status")).to_contain_text("allowed: a name of small letters")
     expect(sheet(page).get_by_role("heading").first).to_contain_text(MARKUP)
     assert page.evaluate("() => readers.everywhere('img, script:not([src])').length") == 0
+
+
+@pytest.mark.parametrize(
+    ("link", "words"),
+    [
+        pytest.param(
+            "#powers_w=",
+            "powers_w",
+            marks=pytest.mark.xfail(strict=True, reason="an empty list of powers in a link leaves the page blank"),
+        ),
+        pytest.param(
+            "#vswr=1e999",
+            "vswr",
+            marks=pytest.mark.xfail(strict=True, reason="an infinite number in a link breaks the drawing of the page"),
+        ),
+        ("#bands=", "bands is []"),
+        ("#on_time_s=3", "off_time_s is null"),
+    ],
+)
+def test_senseless_value_in_a_link_is_said(visit: Visit, link: str, words: str) -> None:
+    """A link with a value that no form could send says which field is at fault, and the page stands."""
+    page = visit(link, forgiven="status of 400")
+
+    page.locator("jw-app").get_by_role("grid").wait_for(state="attached", timeout=DRAWN_MS)
+    expect(page.locator("[role=alert], [role=status]").filter(has_text=words, visible=True)).not_to_have_count(0)
+
+
+@pytest.mark.xfail(strict=True, reason="a sheet that has nothing to show says for ever that the core is at work")
+@pytest.mark.parametrize("link", ["#family=nosuch", "#band=nosuch", "#band=60m"])
+def test_sheet_without_contents_says_so(visit: Visit, link: str) -> None:
+    """A link that opens a family or a band the matrix does not have does not keep its reader waiting."""
+    page = visit(link)
+
+    with page.expect_response("**/api/v1/catalogue"):
+        page.reload()
+    settled(page)
+
+    expect(page.get_by_text("The core is at work")).to_be_hidden(timeout=DRAWN_MS)
 
 
 def test_policy_refuses_foreign_script_and_image(visit: Visit) -> None:

@@ -28,6 +28,7 @@ ONE_FILE = PROJECT / "dist" / "jointwise.html"
 COPIED = ["app.js", "app.css", "charts.js", "icon.svg", "manifest.webmanifest", "icon-192.png", "icon-512.png"]
 
 SERVED_HEAD = """<link rel="icon" href="icon.svg" type="image/svg+xml">
+<link rel="apple-touch-icon" href="icon-192.png">
 <link rel="manifest" href="manifest.webmanifest">
 <link rel="stylesheet" href="app.css">
 <script type="module" src="app.js"></script>"""
