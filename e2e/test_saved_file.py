@@ -213,7 +213,7 @@ def requests() -> list[tuple[str, dict]]:
         ("mode", [mode["id"] for mode in catalogue["modes"]] + ["semaphore"]),
         ("families", [[family] for family in families] + [["nothing"], []]),
         ("bands", [[band["id"]] for band in catalogue["bands"] if "1" in band["regions"]] + [["11m"], []]),
-        ("powers_w", [[0.0], [0.001], [1e5], [], [-1], [1e6], [5e-324]]),
+        ("powers_w", [[0.0], [0.001], [1e5], [], [-1], [1_000_000], [5e-324]]),
         ("frequencies_hz", [[1e5], [5e10], [1e4], [144e6, 432e6]]),
         ("added_sealing", [True, False, 1]),
         ("matings_per_year", [0.0, 10000.0, -1]),

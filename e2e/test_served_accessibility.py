@@ -9,6 +9,8 @@ from reading import drawn, settled
 from visits import AXE, SIZES, Visit
 
 RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
+SHEET = {"include": [{"fromShadowDom": ["jw-app", "jw-sheet"]}]}
+"""Where the first view has passed, an open sheet is all that is new."""
 
 
 def with_axe(context: BrowserContext) -> None:
@@ -16,12 +18,15 @@ def with_axe(context: BrowserContext) -> None:
     context.add_init_script(path=AXE)
 
 
-def violations(page: Page, part: Part = "document") -> list[str]:
-    """What the rules find in a part of the page, each with the places it is found at."""
+def violations(page: Page) -> list[str]:
+    """What the rules find, each with the places it is found at: in the sheet if one is open, else in the page."""
     found = page.evaluate(
-        """([part, tags]) => axe.run(part, {resultTypes: ['violations'], runOnly: {type: 'tag', values: tags}})
-          .then(({violations}) => violations)""",
-        [part, RULES],
+        """([sheet, tags]) => {
+          const part = readers.everywhere('dialog[open]').length > 0 ? sheet : document;
+          const options = {resultTypes: ['violations'], runOnly: {type: 'tag', values: tags}};
+          return axe.run(part, options).then(({violations}) => violations);
+        }""",
+        [SHEET, RULES],
     )
     return [f"{one['id']}: {one['help']}: {[node['target'] for node in one['nodes'][:5]]}" for one in found]
 
