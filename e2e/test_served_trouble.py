@@ -10,7 +10,7 @@ from reading import assert_numbers, settled, sheet
 from visits import Visit, served
 
 MARKUP = "<img src=x onerror=alert(1)><script>alert(2)</script>"
-DRAWN_MS = 10_000
+DRAWN_MS = 5_000
 """Longer than the page takes to draw what it already has."""
 
 LOST = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
@@ -142,16 +142,8 @@ def test_hostile_family_of_a_cell_is_never_markup(visit: Visit) -> None:
 @pytest.mark.parametrize(
     ("link", "words"),
     [
-        pytest.param(
-            "#powers_w=",
-            "powers_w",
-            marks=pytest.mark.xfail(strict=True, reason="an empty list of powers in a link leaves the page blank"),
-        ),
-        pytest.param(
-            "#vswr=1e999",
-            "vswr",
-            marks=pytest.mark.xfail(strict=True, reason="an infinite number in a link breaks the drawing of the page"),
-        ),
+        ("#powers_w=", "powers_w"),
+        ("#vswr=1e999", "vswr"),
         ("#bands=", "bands is []"),
         ("#on_time_s=3", "off_time_s is null"),
     ],
@@ -165,7 +157,6 @@ def test_senseless_value_in_a_link_is_said(visit: Visit, link: str, words: str) 
     expect(page.get_by_role("grid")).to_be_visible()
 
 
-@pytest.mark.xfail(strict=True, reason="a sheet that has nothing to show says for ever that the core is at work")
 @pytest.mark.parametrize("link", ["#family=nosuch", "#band=nosuch", "#band=60m"])
 def test_sheet_without_contents_says_so(visit: Visit, link: str) -> None:
     """A link that opens a family or a band the matrix does not have does not keep its reader waiting."""

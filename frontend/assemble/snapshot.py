@@ -61,7 +61,7 @@ def _collect(kind: inspect.Type, facts: dict[str, Any]) -> None:
         case inspect.ListType(item_type=item):
             inner: dict[str, Any] = {}
             _collect(item, inner)
-            facts.update(type="list", items=inner)
+            facts.update(type="list", items=inner, least=kind.min_length or 0)
 
 
 def rounded(value: Any) -> Any:

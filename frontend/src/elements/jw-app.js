@@ -94,7 +94,7 @@ class JwApp extends LitElement {
           .opened=${{family: state.family, column: openColumn(state, matrix)?.id}}></jw-matrix>
         <section class="below">
           <jw-legend .gates=${FIRST_MATRIX.gates}></jw-legend>
-          <jw-summary class="onpaper" .state=${state}></jw-summary>
+          <jw-summary class="onpaper" .state=${this._computed}></jw-summary>
           <jw-cautions .cautions=${CAUTIONS}></jw-cautions>
         </section>
       </main>
@@ -115,6 +115,12 @@ class JwApp extends LitElement {
 
   get _power() {
     return nearestPower(this._shown.powers_w, this._state.power_w);
+  }
+
+  /** The station whose numbers are shown: after a refusal not the one that was asked for. */
+  get _computed() {
+    const {answered} = this._matrix;
+    return answered ? {...FIRST_STATE, power_w: this._state.power_w, ...answered} : this._state;
   }
 
   /** The cell result, if it is of the cell that is open. */

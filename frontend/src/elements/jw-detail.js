@@ -33,7 +33,13 @@ class JwDetail extends LitElement {
   };
 
   render() {
-    return this._view() ?? html`<p class="room" role="status">${this.error?.message ?? 'The core is at work…'}</p>`;
+    return this._view() ?? html`<p class="room" role="status">${this.error?.message ?? this._waiting()}</p>`;
+  }
+
+  /** Why nothing is shown: it is still awaited, or a link names what is not there. */
+  _waiting() {
+    const answered = {family: this.catalogue !== undefined, band: this.matrix.margin_db !== undefined}[this.kind];
+    return answered ? 'There is no such row or column here; close this sheet and open another.' : 'The core is at work…';
   }
 
   _view() {

@@ -7,7 +7,7 @@ function written(value) {
 }
 
 function readOne(text, field) {
-  if (field.type === 'number') return text === '' || Number.isNaN(Number(text)) ? undefined : Number(text);
+  if (field.type === 'number') return text === '' || !Number.isFinite(Number(text)) ? undefined : Number(text);
   if (field.type === 'boolean') return {true: true, false: false}[text];
   if (field.type === 'choice') return field.choices.includes(text) ? text : undefined;
   return text;
@@ -16,7 +16,7 @@ function readOne(text, field) {
 function read(text, field) {
   if (field.type !== 'list') return readOne(text, field);
   const items = text === '' ? [] : text.split(',').map((item) => readOne(item, field.items));
-  return items.includes(undefined) ? undefined : items;
+  return items.includes(undefined) || items.length < field.least ? undefined : items;
 }
 
 /** The fragment without its "#"; empty on a first visit. */
