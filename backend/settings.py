@@ -26,7 +26,7 @@ class Settings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     threads: Annotated[int, Meta(ge=1, le=64, description="Requests answered at the same time")] = 4
     max_body_bytes: Annotated[
         int, Meta(ge=1000, le=16_000_000, description="Longest request body", extra={"unit": "bytes"})
-    ] = 256_000
+    ] = 4_000_000
     max_unread_bytes: Annotated[
         int,
         Meta(

@@ -1,11 +1,12 @@
 """Physical constants, frozen here so that every home of the core has the same digits.
 
-CODATA 2018 and the ICAO standard atmosphere (Doc 7488/3), as printed there.
+CODATA 2018 and the ICAO standard atmosphere (Doc 7488/3), as printed there, and
+the 290 K that noise factors are referred to.
 """
 
 from typing import NamedTuple
 
-__all__ = ["CONSTANTS", "C_0", "EPSILON_0", "ETA_0", "MU_0", "SIGMA_SB", "ZERO_CELSIUS_K", "Constant"]
+__all__ = ["CONSTANTS", "C_0", "EPSILON_0", "ETA_0", "MU_0", "SIGMA_SB", "T_0", "ZERO_CELSIUS_K", "Constant"]
 
 
 class Constant(NamedTuple):
@@ -22,6 +23,7 @@ EPSILON_0 = 8.8541878128e-12  # F/m
 ETA_0 = 376.730313668  # Ω
 SIGMA_SB = 5.670374419e-8  # W/(m²·K⁴)
 ZERO_CELSIUS_K = 273.15  # K, exact
+T_0 = 290.0  # K, by definition
 
 CONSTANTS = {
     "c_0": Constant(C_0, "m/s", "speed of light in vacuum"),
@@ -29,4 +31,5 @@ CONSTANTS = {
     "epsilon_0": Constant(EPSILON_0, "F/m", "electric constant"),
     "eta_0": Constant(ETA_0, "Ω", "impedance of free space"),
     "sigma_SB": Constant(SIGMA_SB, "W/(m²·K⁴)", "Stefan-Boltzmann constant"),
+    "T_0": Constant(T_0, "K", "reference temperature of noise"),
 }

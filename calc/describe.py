@@ -5,13 +5,15 @@ from functools import lru_cache
 import msgspec
 
 import jointwise.calc.formulas  # noqa: F401  (registers every formula)
+from jointwise.calc.cable_fit import attenuation_coefficients
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.catalogue.schema import Interface, Interval, Label, PowerRatings, Quantity
+from jointwise.calc.catalogue.schema import Cable, Interface, Interval, Label, PowerRatings, Quantity
 from jointwise.calc.cautions import CAUTIONS
 from jointwise.calc.formula import FORMULAS
 from jointwise.calc.mathml import mathml
 from jointwise.calc.requests import CatalogueRequest
 from jointwise.calc.results import (
+    CableSheet,
     CatalogueResult,
     DataSheet,
     DataValue,
@@ -29,6 +31,7 @@ def describe(request: CatalogueRequest) -> CatalogueResult:
     tables = catalogue()
     return CatalogueResult(
         families=[_sheet(interface) for interface in tables.interfaces.values()],
+        cables=[_cable_sheet(cable) for cable in tables.cables.values()],
         bands=list(tables.bands.values()),
         modes=list(tables.modes.values()),
         cable_dielectrics=list(tables.cable_dielectrics.values()),
@@ -65,6 +68,28 @@ def _sheet(interface: Interface) -> DataSheet:
     )
 
 
+def _cable_sheet(cable: Cable) -> CableSheet:
+    law = attenuation_coefficients(cable.attenuation)
+    return CableSheet(
+        id=cable.id,
+        name=cable.name,
+        summary=cable.summary,
+        also_called=cable.also_called,
+        dielectric=cable.dielectric,
+        construction=cable.construction,
+        outdoor_use=cable.outdoor_use,
+        k1_db_per_m_sqrt_hz=law.k1,
+        k2_db_per_m_hz=law.k2,
+        residual=law.residual,
+        fit_low_hz=law.f_low,
+        fit_high_hz=law.f_high,
+        fit_note=cable.fit_note,
+        values=_fields(cable),
+        attenuation=cable.attenuation,
+        power=cable.power,
+    )
+
+
 def _hazards(interface: Interface) -> list[HazardText]:
     """The family's own hazards, and those that another family names towards it."""
     told = [HazardText(hazard.family, hazard.text, hazard.source, hazard.kind) for hazard in interface.hazards]
@@ -78,10 +103,10 @@ def _hazards(interface: Interface) -> list[HazardText]:
     ]
 
 
-def _values(interface: Interface) -> list[DataValue]:
+def _fields(entry: Cable | Interface) -> list[DataValue]:
     shown = []
-    for field in msgspec.structs.fields(Interface):
-        value = getattr(interface, field.name)
+    for field in msgspec.structs.fields(entry):
+        value = getattr(entry, field.name)
         unit = _unit(field.type)
         if isinstance(value, (Quantity, Label)):
             shown.append(_value(field.name, unit, value, value))
@@ -89,6 +114,11 @@ def _values(interface: Interface) -> list[DataValue]:
             shown.append(_value(field.name, unit, value.low, value.high))
         elif isinstance(value, PowerRatings):
             shown.append(_rating(value))
+    return shown
+
+
+def _values(interface: Interface) -> list[DataValue]:
+    shown = _fields(interface)
     limit, loss = interface.vswr_limit, interface.insertion_loss
     shown.append(_value("vswr_limit_at_dc", "1", limit.at_dc, limit.at_dc))
     shown.append(_value("vswr_limit_growth", "1/Hz", limit.slope_per_hz, limit.slope_per_hz))
@@ -140,7 +170,7 @@ def _distinct(words) -> list[str]:
     return list(dict.fromkeys(words))
 
 
-_UNIT_SUFFIXES = ("_ohm", "_m2", "_m", "_hz", "_rms_v", "_c", "_s", "_nm", "_matings", "_db")
+_UNIT_SUFFIXES = ("_ohm_per_m", "_f_per_m", "_ohm", "_m2", "_m", "_hz", "_rms_v", "_c", "_s", "_nm", "_matings", "_db")
 
 
 def _name(field: str) -> str:

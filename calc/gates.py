@@ -14,7 +14,7 @@ import numpy as np
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.schema import Interface, Label, Quantity
 from jointwise.calc.formulas.coax import te11_cutoff
-from jointwise.calc.limits import Heat
+from jointwise.calc.limits import Heat, HeatPath
 from jointwise.calc.requests import Scenario
 from jointwise.calc.results import GateKind, GateResult
 from jointwise.calc.station import Station
@@ -60,7 +60,7 @@ def gate_table(
     highest_hz: np.ndarray,
     powers_w: np.ndarray,
     station: Station,
-    heat: Heat,
+    heat: Heat | HeatPath,
 ) -> np.ndarray:
     """True where a gate fails: booleans of shape (gates, families, columns, powers).
 
@@ -91,7 +91,7 @@ def gate_results(
     highest_hz: float,
     power_w: float,
     station: Station,
-    heat: Heat,
+    heat: Heat | HeatPath,
 ) -> list[GateResult]:
     """Every gate of one cell with its sentence, in the order they are tried."""
     interface = catalogue().interfaces[family]
@@ -145,7 +145,7 @@ def _result(demand: Demand) -> GateResult:
     )
 
 
-def _no_heat_room(heat: Heat, station: Station):
+def _no_heat_room(heat: Heat | HeatPath, station: Station):
     return station.ambient_temperature_c + heat.solar_rise_k >= heat.allowed_temperature_c
 
 

@@ -17,6 +17,7 @@ from jointwise.calc.station import Station
 
 __all__ = [
     "Heat",
+    "HeatPath",
     "Match",
     "Shares",
     "ThermalEstimate",
@@ -26,9 +27,12 @@ __all__ = [
     "dissipation",
     "first_principles_power",
     "heat_limit",
+    "heat_path",
+    "heat_power",
     "match_limit",
     "standing_wave_factor",
     "voltage_limit",
+    "worst_section",
 ]
 
 Number = Any  # float or numpy array: every function broadcasts
@@ -52,17 +56,27 @@ class ThermalEstimate(NamedTuple):
     convective_share: Number
 
 
+class HeatPath(NamedTuple):
+    """What a contact's temperature follows from, whatever wave passes it."""
+
+    allowed_temperature_c: Number
+    resistance_k_per_w: Number
+    time_share: Number
+    solar_rise_k: Number
+    estimate: ThermalEstimate
+
+
 class Heat(NamedTuple):
     """Power allowed by heat [W], and what the contact temperature [°C] follows from."""
 
     allowed_w: Number
     allowed_temperature_c: Number
     resistance_k_per_w: Number
-    share: Number
-    factor: Number
     time_share: Number
     solar_rise_k: Number
     estimate: ThermalEstimate
+    share: Number
+    factor: Number
 
 
 class Voltage(NamedTuple):
@@ -107,12 +121,10 @@ def standing_wave_factor(station: Station) -> Number:
     return heat.hot_spot_net(station.vswr)
 
 
-def heat_limit(view: SimpleNamespace, frequency: Number, station: Station) -> Heat:
-    """Peak envelope power at which the centre contact reaches the allowed temperature."""
+def heat_path(view: SimpleNamespace, station: Station) -> HeatPath:
+    """What stands between the centre contact and the air, and what room the air leaves."""
     with purpose("at the rating's frequency"):
         rated = dissipation(view, view.rated_frequency_hz, 0.0, station.impedance_ohm)
-    with purpose("at the operating frequency"):
-        share = dissipation(view, frequency, station.added_resistance_ohm, station.impedance_ohm).total
     behind = heat.rated_thermal_resistance(view.rated_contact_c, view.rated_ambient_c, view.rated_power_w, rated.total)
     with purpose("where the heat leaves"):
         estimate = _estimate(view, station)
@@ -126,20 +138,31 @@ def heat_limit(view: SimpleNamespace, frequency: Number, station: Station) -> He
         view.body_length_m,
         estimate.body_resistance,
     )
-    factor = standing_wave_factor(station)
-    time_share = _time_share(view, station)
     hottest = _lower(view.highest_temperature_c, station.cable_temperature_c)
-    allowed = heat.heat_allowed_power(
-        hottest,
+    return HeatPath(hottest, resistance, _time_share(view, station), rise, estimate)
+
+
+def heat_limit(view: SimpleNamespace, frequency: Number, station: Station) -> Heat:
+    """Peak envelope power at which the centre contact reaches the allowed temperature."""
+    path = heat_path(view, station)
+    with purpose("at the operating frequency"):
+        share = dissipation(view, frequency, station.added_resistance_ohm, station.impedance_ohm).total
+    factor = standing_wave_factor(station)
+    return Heat(heat_power(path, share, factor, station), *path, share, factor)
+
+
+def heat_power(path: HeatPath, share: Number, factor: Number, station: Station) -> Number:
+    """Peak envelope power that heats the contact to its limit [W], by the share turned into heat."""
+    return heat.heat_allowed_power(
+        path.allowed_temperature_c,
         station.ambient_temperature_c,
-        rise,
-        resistance,
+        path.solar_rise_k,
+        path.resistance_k_per_w,
         share,
         factor,
         station.duty_factor,
-        time_share,
+        path.time_share,
     )
-    return Heat(allowed, hottest, resistance, share, factor, time_share, rise, estimate)
 
 
 def first_principles_power(view: SimpleNamespace, limit: Heat, station: Station) -> Number:
@@ -150,16 +173,7 @@ def first_principles_power(view: SimpleNamespace, limit: Heat, station: Station)
         limit.estimate.convective_share,
         _pressure_against_rating(view, station),
     )
-    return heat.heat_allowed_power(
-        limit.allowed_temperature_c,
-        station.ambient_temperature_c,
-        limit.solar_rise_k,
-        resistance,
-        limit.share,
-        limit.factor,
-        station.duty_factor,
-        limit.time_share,
-    )
+    return heat_power(limit._replace(resistance_k_per_w=resistance), limit.share, limit.factor, station)
 
 
 def voltage_limit(view: SimpleNamespace, station: Station) -> Voltage:
@@ -170,13 +184,18 @@ def voltage_limit(view: SimpleNamespace, station: Station) -> Voltage:
     return Voltage(allowed, allowed_peak, factor)
 
 
+def worst_section(view: SimpleNamespace, frequency: Number, impedance: Number) -> tuple[Number, Number]:
+    """Impedance [Ω] and electrical angle [rad] of the worst section the family's match figures allow."""
+    limit = match.vswr_limit(view.match_vswr_at_dc, view.match_vswr_slope_per_hz, frequency)
+    section = match.limit_impedance(view.design_impedance_ohm, limit, impedance)
+    length = match.electrical_length(view.match_length_m, view.match_permittivity)
+    return section, match.electrical_angle(frequency, length)
+
+
 def match_limit(view: SimpleNamespace, frequency: Number, station: Station) -> Match:
     """Return loss of the joint alone against the one asked for."""
-    limit = match.vswr_limit(view.match_vswr_at_dc, view.match_vswr_slope_per_hz, frequency)
-    impedance = match.limit_impedance(view.design_impedance_ohm, limit, station.impedance_ohm)
-    length = match.electrical_length(view.match_length_m, view.match_permittivity)
-    angle = match.worst_angle(match.electrical_angle(frequency, length))
-    reflection = match.section_reflection(impedance, station.impedance_ohm, angle)
+    impedance, angle = worst_section(view, frequency, station.impedance_ohm)
+    reflection = match.section_reflection(impedance, station.impedance_ohm, match.worst_angle(angle))
     return_loss = match.return_loss(reflection)
     margin = match.match_margin(return_loss, station.return_loss_asked_db)
     return Match(margin, return_loss, reflection)

@@ -11,6 +11,7 @@ __all__ = ["mathml"]
 
 GREEK = {
     "alpha": "α",
+    "beta": "β",
     "delta": "δ",
     "dt": "Δt",
     "epsilon": "ε",

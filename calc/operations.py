@@ -12,6 +12,10 @@ import msgspec
 from jointwise.calc.cell import cell
 from jointwise.calc.describe import describe
 from jointwise.calc.errors import InputError
+from jointwise.calc.line.line import line
+from jointwise.calc.line.requests import LineRequest, SpreadRequest
+from jointwise.calc.line.results import LineResult, SpreadResult
+from jointwise.calc.line.spread import spread
 from jointwise.calc.matrix import matrix
 from jointwise.calc.refusal import refusal
 from jointwise.calc.requests import CatalogueRequest, CellRequest, MatrixRequest
@@ -52,6 +56,22 @@ OPERATIONS = {
             CellResult,
             cell,
             cacheable=True,
+        ),
+        Operation(
+            "line",
+            "What reaches the antenna through a whole line, its weakest part, and what would help.",
+            LineRequest,
+            LineResult,
+            line,
+            cacheable=False,
+        ),
+        Operation(
+            "spread",
+            "How far unknown electrical lengths and the tolerance of joints spread a line's answer.",
+            SpreadRequest,
+            SpreadResult,
+            spread,
+            cacheable=False,
         ),
         Operation(
             "catalogue",

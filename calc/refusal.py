@@ -21,19 +21,34 @@ def refusal(error: Exception, body: bytes, request: type[msgspec.Struct]) -> Inp
         return twice
     except ValueError as broken:
         return InputError("request", body[:200].decode("utf-8", "replace"), f"a JSON object; this is broken: {broken}")
-    path = _path(str(error)) or _not_finite(received)
-    unknown = re.search(r"unknown field `(.*)`", str(error))
-    if unknown:
-        name = unknown.group(1)
-        return InputError(name, received.get(name), f"only the fields {', '.join(request.__struct_fields__)}")
-    missing = re.search(r"missing required field `(.*)`", str(error))
-    if missing:
-        return InputError(missing.group(1), None, "a value, as this field can't be left out")
-    field = "".join(part if isinstance(part, str) else f"[{part}]" for part in path) or "request"
-    value = received
-    for part in path:
-        value = value[part]
-    return InputError(field, value, _allowed(_type_at(request, path)))
+    path = _path(str(error))
+    if not path and (endless := _not_finite(received)):
+        return _refuse_endless(received, request, endless)
+    value, kind = _at(received, msgspec.inspect.type_info(request), path)
+    named = re.search(r"(unknown|missing required) field `(.*?)`", str(error))
+    if named and named.group(1) == "unknown":
+        allowed = f"only the fields {', '.join(_names(_bare(kind, value)))}"
+        return InputError(_field([*path, named.group(2)]), value.get(named.group(2)), allowed)
+    if named:
+        tags = _tags(kind)
+        told_by = named.group(2) not in _names(_bare(kind, value))[1:]
+        allowed = f"one of {', '.join(tags)}" if tags and told_by else "a value, as this field can't be left out"
+        return InputError(_field([*path, named.group(2)]), None, allowed)
+    return InputError(_field(path), value, _allowed(kind))
+
+
+def _refuse_endless(received: Any, request: type[msgspec.Struct], path: list[str | int]) -> InputError:
+    """A NaN or infinity, which may stand where no field is known."""
+    try:
+        value, kind = _at(received, msgspec.inspect.type_info(request), path)
+    except (AttributeError, StopIteration):
+        return InputError(_field(path), math.nan, "a finite number")
+    return InputError(_field(path), value, _allowed(kind))
+
+
+def _field(path: list[str | int]) -> str:
+    """The path as a user reads it: elements[2].length_m."""
+    return "".join(f"[{part}]" if isinstance(part, int) else f".{part}" for part in path).removeprefix(".") or "request"
 
 
 def _given_once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
@@ -47,16 +62,15 @@ def _given_once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
 
 def _not_finite(received: Any) -> list[str | int]:
     """Path of the first NaN or infinity, which JSON has no word for."""
-    fields = received.items() if isinstance(received, dict) else ()
-    for name, value in fields:
-        for path, number in ([name], value), *(([name, i], v) for i, v in enumerate(_list(value))):
-            if isinstance(number, float) and not math.isfinite(number):
-                return path
+    if not isinstance(received, (dict, list)):
+        return []
+    entries = received.items() if isinstance(received, dict) else enumerate(received)
+    for name, value in entries:
+        if isinstance(value, float) and not math.isfinite(value):
+            return [name]
+        if below := _not_finite(value):
+            return [name, *below]
     return []
-
-
-def _list(value: Any) -> list:
-    return value if isinstance(value, list) else []
 
 
 def _path(message: str) -> list[str | int]:
@@ -66,28 +80,52 @@ def _path(message: str) -> list[str | int]:
     return [name or int(index) for name, index in parts]
 
 
-def _type_at(request: type[msgspec.Struct], path: list[str | int]) -> Any:
-    kind: Any = msgspec.inspect.type_info(request)
+def _at(value: Any, kind: Any, path: list[str | int]) -> tuple[Any, Any]:
+    """What was received at a path, and the type that belongs there."""
     for part in path:
-        kind = _bare(kind)
-        if isinstance(part, int):
-            kind = kind.item_type
-        else:
-            kind = next(field.type for field in kind.fields if field.encode_name == part)
-    return kind
+        kind = _step(kind, value, part)
+        value = value[part]
+    return value, kind
 
 
-def _bare(kind: Any) -> Any:
-    """The type inside annotations and beside null."""
+def _step(kind: Any, value: Any, part: str | int) -> Any:
+    inside = _bare(kind, value)
+    if isinstance(part, int):
+        return inside.item_type
+    if isinstance(inside, msgspec.inspect.UnionType) or part == inside.tag_field:
+        return msgspec.inspect.LiteralType(_tags(kind))  # the very field that tells the kinds apart
+    return next(field.type for field in inside.fields if field.encode_name == part)
+
+
+def _bare(kind: Any, value: Any) -> Any:
+    """The type inside annotations, beside null, and of several kinds the one that the value names."""
     while isinstance(kind, msgspec.inspect.Metadata):
         kind = kind.type
+    if not isinstance(kind, msgspec.inspect.UnionType):
+        return kind
+    kinds = [one for one in kind.types if not isinstance(one, msgspec.inspect.NoneType)]
+    if len(kinds) == 1:
+        return _bare(kinds[0], value)
+    return next((one for one in kinds if isinstance(value, dict) and value.get(one.tag_field) == one.tag), kind)
+
+
+def _tags(kind: Any) -> list[str]:
+    """The names of the kinds a tagged value may have."""
+    while isinstance(kind, msgspec.inspect.Metadata):
+        kind = kind.type
+    kinds = kind.types if isinstance(kind, msgspec.inspect.UnionType) else (kind,)
+    return [one.tag for one in kinds if getattr(one, "tag", None)]
+
+
+def _names(kind: Any) -> list[str]:
     if isinstance(kind, msgspec.inspect.UnionType):
-        return _bare(next(one for one in kind.types if not isinstance(one, msgspec.inspect.NoneType)))
-    return kind
+        return []
+    own = [kind.tag_field] if kind.tag_field else []
+    return own + [field.encode_name for field in kind.fields]
 
 
 def _allowed(kind: Any) -> str:
-    words = _words(_bare(kind))
+    words = _words(_bare(kind, None))
     optional = _is_optional(kind)
     return f"{words}, or left out" if optional else words
 
@@ -95,7 +133,9 @@ def _allowed(kind: Any) -> str:
 def _is_optional(kind: Any) -> bool:
     while isinstance(kind, msgspec.inspect.Metadata):
         kind = kind.type
-    return isinstance(kind, msgspec.inspect.UnionType)
+    return isinstance(kind, msgspec.inspect.UnionType) and any(
+        isinstance(one, msgspec.inspect.NoneType) for one in kind.types
+    )
 
 
 def _words(kind: Any) -> str:
@@ -106,9 +146,13 @@ def _words(kind: Any) -> str:
         return f"one of {', '.join(str(value) for value in kind.values)}"
     if isinstance(kind, msgspec.inspect.BoolType):
         return "true or false"
+    if isinstance(kind, msgspec.inspect.StrType) and kind.pattern is None:
+        return f"a text of at most {kind.max_length} characters"
     if isinstance(kind, msgspec.inspect.StrType):
         return "a name of small letters, digits and _, at most 40 characters"
     if isinstance(kind, msgspec.inspect.ListType):
         lengths = f"{kind.min_length or 0} to {kind.max_length}" if kind.max_length else "any number of"
-        return f"a list of {lengths} entries, each {_words(_bare(kind.item_type))}"
+        return f"a list of {lengths} entries, each {_words(_bare(kind.item_type, None))}"
+    if isinstance(kind, msgspec.inspect.UnionType):
+        return f"a JSON object of kind {', '.join(_tags(kind))}"
     return "a JSON object"

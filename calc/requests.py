@@ -9,7 +9,19 @@ from typing import Annotated, Literal
 
 from msgspec import Meta, Struct, field
 
-__all__ = ["CatalogueRequest", "CellRequest", "MatrixRequest", "Scenario"]
+__all__ = [
+    "AddedResistance",
+    "CatalogueRequest",
+    "CellRequest",
+    "Condition",
+    "Exposure",
+    "Frequency",
+    "Identifier",
+    "MatrixRequest",
+    "Power",
+    "Scenario",
+    "Surroundings",
+]
 
 Identifier = Annotated[str, Meta(min_length=1, max_length=40, pattern="^[a-z0-9_]+$")]
 Frequency = Annotated[float, Meta(ge=1e5, le=5e10, extra={"unit": "Hz"})]
@@ -23,10 +35,15 @@ Bands = Annotated[list[Identifier], Meta(max_length=100)]
 Share = Annotated[float, Meta(ge=0.001, le=1)]
 Duration = Annotated[float, Meta(ge=0.01, le=86400)]
 Diameter = Annotated[float, Meta(ge=0.0005, le=0.1)]
+Exposure = Literal["indoor", "sheltered", "exposed", "immersed"]
+Condition = Annotated[Identifier, Meta(description="State of the contacts, an id of the catalogue")]
+AddedResistance = Annotated[
+    float, Meta(ge=0, le=5, description="Extra contact resistance you measured", extra={"unit": "Ω"})
+]
 
 
-class Scenario(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """The station around the joint: everything but family, frequency and power."""
+class Surroundings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """The station and the site, whatever stands in its line."""
 
     region: Annotated[int, Meta(ge=1, le=3, description="ITU Region whose band edges count")] = 1
     mode: Annotated[Identifier, Meta(description="Emission mode, an id of the catalogue")] = "ssb"
@@ -47,7 +64,6 @@ class Scenario(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
         Duration | None,
         Meta(description="Pause between two overs; needs on_time_s", extra={"unit": "s"}),
     ] = None
-    vswr: Annotated[float, Meta(ge=1, le=20, description="VSWR on the line at the joint")] = 1.5
     system_impedance_ohm: Annotated[
         float, Meta(ge=25, le=150, description="Impedance of the line", extra={"unit": "Ω"})
     ] = 50.0
@@ -55,11 +71,6 @@ class Scenario(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
         float,
         Meta(ge=6, le=40, description="Least return loss of the joint alone", extra={"unit": "dB"}),
     ] = 14.0
-    cable_dielectric: Annotated[Identifier, Meta(description="Cable insulation, an id of the catalogue")] = "solid_pe"
-    cable_diameter_m: Annotated[
-        Diameter | None,
-        Meta(description="Outer diameter of the cable; left out, not checked", extra={"unit": "m"}),
-    ] = None
     ambient_temperature_c: Annotated[
         float, Meta(ge=-60, le=80, description="Air temperature in the shade", extra={"unit": "°C"})
     ] = 40.0
@@ -68,7 +79,7 @@ class Scenario(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     ] = 0.0
     altitude_m: Annotated[float, Meta(ge=0, le=30000, description="Height above sea level", extra={"unit": "m"})] = 0.0
     exposure: Annotated[
-        Literal["indoor", "sheltered", "exposed", "immersed"],
+        Exposure,
         Meta(description="What weather reaches the joint"),
     ] = "indoor"
     added_sealing: Annotated[bool, Meta(description="Whether the mated joint is taped or booted against water")] = False
@@ -79,11 +90,19 @@ class Scenario(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     service_life_years: Annotated[
         float, Meta(ge=0.1, le=100, description="How long it must last", extra={"unit": "years"})
     ] = 10.0
-    condition: Annotated[Identifier, Meta(description="State of the contacts, an id of the catalogue")] = "new"
-    added_resistance_ohm: Annotated[
-        float,
-        Meta(ge=0, le=5, description="Extra contact resistance you measured", extra={"unit": "Ω"}),
-    ] = 0.0
+
+
+class Scenario(Surroundings, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """The station around one joint: everything but family, frequency and power."""
+
+    vswr: Annotated[float, Meta(ge=1, le=20, description="VSWR on the line at the joint")] = 1.5
+    cable_dielectric: Annotated[Identifier, Meta(description="Cable insulation, an id of the catalogue")] = "solid_pe"
+    cable_diameter_m: Annotated[
+        Diameter | None,
+        Meta(description="Outer diameter of the cable; left out, not checked", extra={"unit": "m"}),
+    ] = None
+    condition: Condition = "new"
+    added_resistance_ohm: AddedResistance = 0.0
 
 
 class MatrixRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True):

@@ -8,9 +8,18 @@ from typing import Literal
 
 from msgspec import Struct
 
-from jointwise.calc.catalogue.schema import Band, CableDielectric, Condition, Mode, Source
+from jointwise.calc.catalogue.schema import (
+    Attenuation,
+    Band,
+    CableDielectric,
+    CablePower,
+    Condition,
+    Mode,
+    Source,
+)
 
 __all__ = [
+    "CableSheet",
     "CatalogueResult",
     "CellResult",
     "Column",
@@ -257,10 +266,36 @@ class HazardText(Struct, frozen=True):
     kind: str
 
 
+class CableSheet(Struct, frozen=True):
+    """Everything the catalogue holds about a cable, with the law fitted to its attenuation.
+
+    The law is k1*sqrt(f) + k2*f at the attenuation temperature, good from
+    fit_low_hz to fit_high_hz; `residual` is its largest relative error there.
+    """
+
+    id: str
+    name: str
+    summary: str
+    also_called: list[str]
+    dielectric: str
+    construction: str
+    outdoor_use: str
+    k1_db_per_m_sqrt_hz: float
+    k2_db_per_m_hz: float
+    residual: float
+    fit_low_hz: float
+    fit_high_hz: float
+    fit_note: str
+    values: list[DataValue]
+    attenuation: list[Attenuation]
+    power: list[CablePower]
+
+
 class CatalogueResult(Struct, frozen=True):
-    """The catalogue as data: families, bands, modes and the rest, formulas and sources."""
+    """The catalogue as data: families, cables, bands, modes and the rest, formulas and sources."""
 
     families: list[DataSheet]
+    cables: list[CableSheet]
     bands: list[Band]
     modes: list[Mode]
     cable_dielectrics: list[CableDielectric]

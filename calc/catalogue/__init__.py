@@ -1,4 +1,4 @@
-"""The catalogue: interface families, bands, modes, materials and their sources, read from TOML.
+"""The catalogue: interface families, cables, bands, modes, materials and their sources, read from TOML.
 
 `catalogue()` reads and checks everything once. A value that names a source or
 material the catalogue does not hold is refused at that moment, by name.
@@ -13,11 +13,13 @@ import msgspec
 from jointwise.calc.catalogue.schema import (
     Assumption,
     Band,
+    Cable,
     CableDielectric,
     Condition,
     Interface,
     Material,
     Mode,
+    NoiseEnvironment,
     Source,
 )
 
@@ -30,8 +32,10 @@ class Catalogue(msgspec.Struct, frozen=True):
     """All tables by id, in the order they are shown."""
 
     interfaces: dict[str, Interface]
+    cables: dict[str, Cable]
     bands: dict[str, Band]
     modes: dict[str, Mode]
+    noise_environments: dict[str, NoiseEnvironment]
     materials: dict[str, Material]
     cable_dielectrics: dict[str, CableDielectric]
     conditions: dict[str, Condition]
@@ -42,16 +46,12 @@ class Catalogue(msgspec.Struct, frozen=True):
 @lru_cache(maxsize=1)
 def catalogue() -> Catalogue:
     """Read and check the catalogue. Raises ValueError naming the entry that does not hold together."""
-    folder = files(__package__)
-    interfaces = [
-        msgspec.toml.decode(path.read_bytes(), type=Interface)
-        for path in (folder / "interfaces").iterdir()
-        if path.name.endswith(".toml")
-    ]
     read = Catalogue(
-        interfaces=_by_id(sorted(interfaces, key=lambda interface: interface.order)),
+        interfaces=_folder("interfaces", Interface),
+        cables=_folder("cables", Cable),
         bands=_table("bands", "band", Band),
         modes=_table("modes", "mode", Mode),
+        noise_environments=_table("noise", "noise_environment", NoiseEnvironment),
         materials=_table("materials", "material", Material),
         cable_dielectrics=_table("cable_dielectrics", "cable_dielectric", CableDielectric),
         conditions=_table("conditions", "condition", Condition),
@@ -60,6 +60,12 @@ def catalogue() -> Catalogue:
     )
     _check(read)
     return read
+
+
+def _folder(name: str, entry: type[Entry]) -> dict[str, Entry]:
+    paths = [path for path in (files(__package__) / name).iterdir() if path.name.endswith(".toml")]
+    entries = [msgspec.toml.decode(path.read_bytes(), type=entry) for path in paths]
+    return _by_id(sorted(entries, key=lambda one: one.order))
 
 
 def _table(file: str, key: str, entry: type[Entry]) -> dict[str, Entry]:
@@ -93,6 +99,10 @@ def _check(read: Catalogue) -> None:
         for hazard in interface.hazards:
             if hazard.family not in read.interfaces:
                 raise ValueError(f"{interface.id}: hazard names the unknown family {hazard.family!r}")
+
+    for cable in read.cables.values():
+        if cable.dielectric not in read.cable_dielectrics:
+            raise ValueError(f"{cable.id}: dielectric {cable.dielectric!r} is not in cable_dielectrics.toml")
 
 
 def _sources_in(value: object) -> list[str]:

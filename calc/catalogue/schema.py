@@ -11,9 +11,12 @@ from msgspec import Meta, Struct, field
 
 __all__ = [
     "Assumption",
+    "Attenuation",
     "Band",
     "BandEdges",
+    "Cable",
     "CableDielectric",
+    "CablePower",
     "Condition",
     "Hazard",
     "Interface",
@@ -21,6 +24,7 @@ __all__ = [
     "Label",
     "Material",
     "Mode",
+    "NoiseEnvironment",
     "PowerRating",
     "Quantity",
     "Source",
@@ -211,12 +215,85 @@ class CableDielectric(Struct, forbid_unknown_fields=True, frozen=True):
     highest_temperature_c: Annotated[Quantity, Unit("°C")]
 
 
+class Attenuation(Struct, forbid_unknown_fields=True, frozen=True):
+    """A published loss of a matched cable at one frequency; without `fit` it is held out to check the fit."""
+
+    frequency_hz: Annotated[float, Meta(gt=0)]
+    db_per_m: Annotated[float, Meta(gt=0)]
+    source: str
+    kind: Kind
+    note: str = ""
+    fit: bool = True
+
+
+class CablePower(Struct, forbid_unknown_fields=True, frozen=True):
+    """An average-power rating of a matched cable with its conditions.
+
+    Where sources differ, `end` tells the cautious figure from the generous one.
+    Between the frequencies a cable stands the same heat per metre.
+    """
+
+    frequency_hz: Annotated[float, Meta(gt=0)]
+    power_w: Annotated[float, Meta(gt=0)]
+    ambient_temperature_c: float
+    conductor_temperature_c: float
+    source: str
+    kind: Kind
+    note: str = ""
+    end: Literal["both", "low", "high"] = "both"
+
+
+class Cable(Struct, forbid_unknown_fields=True, frozen=True):
+    """One coaxial cable, or one class of like cables."""
+
+    id: Id
+    name: str
+    order: int
+    summary: str
+    also_called: list[str]
+    dielectric: Id
+    construction: Literal["solid", "stranded", "semi-rigid", "corrugated"]
+    outdoor_use: Literal["indoor", "sheltered", "exposed", "immersed"]
+
+    impedance_ohm: Annotated[Quantity, Unit("Ω")]
+    velocity_factor: Annotated[Quantity, Unit("1")]
+    capacitance_f_per_m: Annotated[Quantity, Unit("F/m")]
+    outer_diameter_m: Annotated[Quantity, Unit("m")]
+    centre_conductor: Label
+    jacket: Label
+
+    attenuation_temperature_c: Annotated[Quantity, Unit("°C")]
+    attenuation: Annotated[list[Attenuation], Meta(min_length=2)]
+    power: Annotated[list[CablePower], Meta(min_length=1)]
+    working_voltage_rms_v: Annotated[Interval, Unit("V")]
+    lowest_temperature_c: Annotated[Quantity, Unit("°C")]
+    highest_temperature_c: Annotated[Quantity, Unit("°C")]
+    fixed_bend_radius_m: Annotated[Quantity, Unit("m")]
+    repeated_bend_radius_m: Annotated[Quantity | None, Unit("m")] = None
+    inner_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m")] = None
+    outer_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m")] = None
+    fit_note: str = ""
+    """Why the fit leaves much, or ends where it does."""
+
+
 class Condition(Struct, forbid_unknown_fields=True, frozen=True):
     """State of the contacts and the resistance it adds at the centre contact."""
 
     id: Id
     name: str
     added_resistance_ohm: Annotated[Quantity, Unit("Ω")]
+
+
+class NoiseEnvironment(Struct, forbid_unknown_fields=True, frozen=True):
+    """Median external noise of a kind of place, c - d log10(f/MHz) over k T_0 b, and its spread in time."""
+
+    id: Id
+    name: str
+    median_at_1_mhz_db: Annotated[Quantity, Unit("dB")]
+    fall_per_decade_db: Annotated[Quantity, Unit("dB")]
+    upper_decile_db: Annotated[Quantity, Unit("dB")]
+    lower_decile_db: Annotated[Quantity, Unit("dB")]
+    frequency_hz: Annotated[Interval, Unit("Hz")]
 
 
 class Source(Struct, forbid_unknown_fields=True, frozen=True):

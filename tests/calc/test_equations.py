@@ -23,12 +23,25 @@ RELATIVE = 1e-9
 DIGITS = 40  # decimal digits of the independent evaluation
 
 # Where terms nearly cancel the relative error grows while the absolute one stays that of the terms.
-TERMS = {"te11_condition": 1000.0, "margin": 10.0, "match_margin": 120.0, "section_reflection": 1.0}
+TERMS = {
+    "te11_condition": 1000.0,
+    "margin": 10.0,
+    "match_margin": 120.0,
+    "section_reflection": 1.0,
+    "external_noise_figure": 200.0,
+    "system_noise_factor": 1e3,
+    "snr_cost": 1.0,
+    "decibels": 1.0,
+}
 ROUNDING = 1e-13  # of the terms
 
 LENGTH = (1e-4, 0.1)
 SHARE = (1e-6, 0.3)
 TEMPERATURE = (-60, 80)
+LOSS_FACTOR = (1.0001, 1e4)
+NOISE_FACTOR = (1, 1e5)
+NEPERS = (0, 0.5)
+REFLECTION = (1e-6, 0.999)
 RANGES = {  # by symbol: what each letter may be inside the validity of the formulas that use it
     "A_c": (1e-8, 1e-3),
     "D_b": (1e-3, 0.1),
@@ -38,7 +51,12 @@ RANGES = {  # by symbol: what each letter may be inside the validity of the form
     "G_b": (1e-3, 10),
     "G_f": (0, 10),
     "G_i": (1e-3, 10),
+    "F_g": (-20, 80),
+    "F_m": (-20, 100),
     "Gamma": (0, 0.999),
+    "Gamma_1": REFLECTION,
+    "Gamma_2": REFLECTION,
+    "Gamma_i": REFLECTION,
     "H": (0, 32_000),
     "L_r": (1e-3, 1),
     "P": (1e-3, 1e5),
@@ -60,6 +78,7 @@ RANGES = {  # by symbol: what each letter may be inside the validity of the form
     "S_0": (1, 2),
     "V_a": (1, 1e4),
     "V_w": (1, 1e4),
+    "X": (-60, 120),
     "Z_0": (25, 150),
     "Z_c": (10, 300),
     "Z_n": (25, 150),
@@ -67,9 +86,14 @@ RANGES = {  # by symbol: what each letter may be inside the validity of the form
     "a_c": SHARE,
     "a_d": SHARE,
     "a_k": (0, 3),
+    "a_m": (1e-5, 10),
     "a_r": (1e-6, 0.99),
     "alpha": (0.01, 1),
+    "alpha_c": NEPERS,
+    "alpha_d": NEPERS,
     "b": (0, 1),
+    "beta": (1e-3, 1e3),
+    "c": (40, 80),
     "d": (1e-4, 0.05),
     "delta": (0.01, 1.5),
     "dt": (0.1, 100),
@@ -77,23 +101,38 @@ RANGES = {  # by symbol: what each letter may be inside the validity of the form
     "epsilon": (0.01, 1),
     "epsilon_r": (1, 10),
     "f": (1e5, 5e10),
+    "f_1": NOISE_FACTOR,
+    "f_2": NOISE_FACTOR,
+    "f_a": (1e-3, 1e8),
+    "f_c": NOISE_FACTOR,
+    "f_o": NOISE_FACTOR,
     "f_r": (1e5, 5e10),
+    "f_t": NOISE_FACTOR,
+    "f_w": NOISE_FACTOR,
     "g": (1e-4, 0.1),
+    "g_1": (1e-4, 1e4),
     "h": (0, 32_000),
     "h_c": (0.1, 100),
     "h_r": (0.1, 100),
     "h_s": (1, 20),
     "k": (0, 1),
+    "k_1": (1e-7, 1e-4),
+    "k_2": (0, 1e-9),
     "k_a": (0.01, 10),
     "k_m": (1, 500),
     "k_s": (0.01, 10),
     "l": LENGTH,
     "l_b": LENGTH,
+    "l_c": LOSS_FACTOR,
     "l_e": LENGTH,
+    "l_p": LOSS_FACTOR,
     "l_s": LENGTH,
+    "l_t": LOSS_FACTOR,
     "mu_r": (1, 1000),
     "p_r": (0.01, 1.1),
     "q": (1.05, 12),
+    "q_t": (0.8, 1.3),
+    "r": (1e-6, 1e12),
     "s": (0, 1e-9),
     "s_t": (1e-3, 1),
     "sigma": (1e5, 1e8),
@@ -107,12 +146,16 @@ RANGES = {  # by symbol: what each letter may be inside the validity of the form
     "tan_delta": (0, 0.1),
     "tau": (1, 1e4),
     "theta": (0, 3.14159),
+    "v": (0.5, 1),
     "x": (0.05, 2),
 }
 OVERRIDES = {  # by formula: a letter that stands for something else there
     ("cable_conductance", "h"): (0.1, 100),
     ("return_loss", "Gamma"): (0, 1),
     ("hot_spot_forward", "Gamma"): (0, 1),
+    ("additional_loss", "Gamma"): REFLECTION,
+    ("external_noise_figure", "d"): (20, 30),
+    ("system_noise_factor", "f_r"): NOISE_FACTOR,
     ("mismatch_loss", "Gamma"): (1e-9, 0.999),  # below it the evaluator's own digits run out: 1 - 1e-18
 }
 TOGETHER = {  # by formula: a letter that others bound; the drawn value is a factor on what is returned

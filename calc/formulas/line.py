@@ -1,0 +1,204 @@
+"""Cables and reflections on a line: attenuation, propagation, what loss hides, what mismatch adds."""
+
+import numpy as np
+
+from jointwise.calc.constants import C_0
+from jointwise.calc.formula import formula
+
+__all__ = [
+    "additional_loss",
+    "attenuation_constant",
+    "cable_attenuation",
+    "conductor_temperature_factor",
+    "decibels",
+    "hidden_reflection",
+    "impedance_reactance",
+    "likely_reflection",
+    "mismatch_lower",
+    "mismatch_upper",
+    "phase_constant",
+    "power_ratio",
+    "reflection_seen",
+    "worst_reflection",
+]
+
+_F = ("frequency", "Hz")
+_X = ("figure in decibels: loss, gain or noise figure", "dB")
+_R = ("ratio of powers: loss factor, gain or noise factor", "1")
+_A_M = ("attenuation per metre", "dB/m")
+_Q_T = ("conductor loss against that at 20 °C", "1")
+_BETA = ("phase constant", "rad/m")
+_L_P = ("loss factor of the matched line: power in over power out", "1")
+_GAMMA = ("reflection coefficient of the load, magnitude", "1")
+_GAMMA_I = ("reflection coefficient seen through the loss, magnitude", "1")
+_PAIR = {
+    "Gamma_1": ("reflection coefficient of one part, magnitude", "1"),
+    "Gamma_2": ("reflection coefficient of the other part, magnitude", "1"),
+}
+
+
+@formula(
+    title="Power ratio of a figure in decibels",
+    equation="r = 10**(X/10)",
+    symbols={"r": _R, "X": _X},
+    validity="any figure that compares powers",
+    source="microwave_textbook",
+)
+def power_ratio(X):
+    return 10 ** (X / 10)
+
+
+@formula(
+    title="Decibels of a power ratio",
+    equation="X = 10*log(r, 10)",
+    symbols={"X": _X, "r": _R},
+    validity="r > 0",
+    source="microwave_textbook",
+)
+def decibels(r):
+    return 10 * np.log10(r)
+
+
+@formula(
+    title="Conductor loss against that at 20 °C",
+    equation="q_t = sqrt(1 + 0.00393*(t - 20))",
+    symbols={"q_t": _Q_T, "t": ("temperature of the conductors", "°C")},
+    validity="copper, silvered or not, where skin effect rules: surface resistance goes with the root of resistivity",
+    source="iec_60028",
+)
+def conductor_temperature_factor(t):
+    return np.sqrt(1 + 0.00393 * (t - 20))
+
+
+@formula(
+    title="Attenuation of the cable",
+    equation="a_m = k_1*q_t*sqrt(f) + k_2*f",
+    symbols={
+        "a_m": _A_M,
+        "k_1": ("conductor coefficient at 20 °C", "dB/(m·√Hz)"),
+        "q_t": _Q_T,
+        "f": _F,
+        "k_2": ("dielectric coefficient", "dB/(m·Hz)"),
+    },
+    validity="within the range of the figures that k_1 and k_2 were fitted to; matched line",
+    source="microwave_textbook",
+)
+def cable_attenuation(k_1, q_t, f, k_2):
+    return k_1 * q_t * np.sqrt(f) + k_2 * f
+
+
+@formula(
+    title="Attenuation constant",
+    equation="alpha = a_m*log(10)/20",
+    symbols={"alpha": ("attenuation constant", "Np/m"), "a_m": _A_M},
+    validity="exact; the real part of the propagation constant",
+    source="derived",
+)
+def attenuation_constant(a_m):
+    return a_m * np.log(10) / 20
+
+
+@formula(
+    title="Phase constant",
+    equation="beta = 2*pi*f/(c_0*v)",
+    symbols={"beta": _BETA, "f": _F, "v": ("velocity factor of the cable", "1")},
+    validity="velocity the same at every frequency; the imaginary part of the propagation constant",
+    source="microwave_textbook",
+)
+def phase_constant(f, v):
+    return 2 * np.pi * f / (C_0 * v)
+
+
+@formula(
+    title="Reactive part of a lossy line's impedance",
+    equation="X_c = Z_0*(alpha_d - alpha_c)/beta",
+    symbols={
+        "X_c": ("imaginary part of the characteristic impedance", "Ω"),
+        "Z_0": ("real part of the characteristic impedance", "Ω"),
+        "alpha_d": ("attenuation constant of the dielectric", "Np/m"),
+        "alpha_c": ("attenuation constant of the conductors", "Np/m"),
+        "beta": _BETA,
+    },
+    validity="low loss: alpha_c + alpha_d << beta; Z_0 as measured, so that it holds the conductors' own inductance",
+    source="microwave_textbook",
+)
+def impedance_reactance(Z_0, alpha_d, alpha_c, beta):
+    return Z_0 * (alpha_d - alpha_c) / beta
+
+
+@formula(
+    title="Reflection seen through a loss",
+    equation="Gamma_i = Gamma/l_p",
+    symbols={"Gamma_i": _GAMMA_I, "Gamma": _GAMMA, "l_p": _L_P},
+    validity="matched line; in decibels, return loss seen = return loss of the load + twice the loss",
+    source="exam_training_return_loss",
+)
+def reflection_seen(Gamma, l_p):
+    return Gamma / l_p
+
+
+@formula(
+    title="Reflection hidden behind a loss",
+    equation="Gamma = Gamma_i*l_p",
+    symbols={"Gamma": _GAMMA, "Gamma_i": _GAMMA_I, "l_p": _L_P},
+    validity="matched line, Gamma < 1; a larger one says that the loss is smaller than stated",
+    source="exam_training_return_loss",
+)
+def hidden_reflection(Gamma_i, l_p):
+    return Gamma_i * l_p
+
+
+@formula(
+    title="Loss added to the line by the standing wave",
+    equation="L_x = 10*log((l_p**2 - Gamma**2)/(l_p**2*(1 - Gamma**2)), 10)",
+    symbols={"L_x": ("loss on top of the matched loss", "dB"), "l_p": _L_P, "Gamma": _GAMMA},
+    validity="exact for a real characteristic impedance; on a cable shorter than a half wave it can err even in sign",
+    source="amateur_handbook_line_loss",
+)
+def additional_loss(l_p, Gamma):
+    # the equation as 1 + a small share keeps its digits near no loss and near a match
+    return 10 * np.log1p(Gamma**2 * (1 - l_p**-2) / (1 - Gamma**2)) / np.log(10)
+
+
+@formula(
+    title="Mismatch uncertainty, upper limit",
+    equation="M_u = 20*log(1 + Gamma_1*Gamma_2, 10)",
+    symbols={"M_u": ("greatest gain of the two reflections against their own losses", "dB"), **_PAIR},
+    validity="any phase between the two; exact",
+    source="power_sensor_manual",
+)
+def mismatch_upper(Gamma_1, Gamma_2):
+    return 20 * np.log1p(Gamma_1 * Gamma_2) / np.log(10)
+
+
+@formula(
+    title="Mismatch uncertainty, lower limit",
+    equation="M_l = 20*log(1 - Gamma_1*Gamma_2, 10)",
+    symbols={"M_l": ("greatest loss of the two reflections beyond their own losses", "dB"), **_PAIR},
+    validity="any phase between the two, Gamma_1*Gamma_2 < 1; exact",
+    source="power_sensor_manual",
+)
+def mismatch_lower(Gamma_1, Gamma_2):
+    return 20 * np.log1p(-Gamma_1 * Gamma_2) / np.log(10)
+
+
+@formula(
+    title="Worst reflection of two parts",
+    equation="Gamma_w = (Gamma_1 + Gamma_2)/(1 + Gamma_1*Gamma_2)",
+    symbols={"Gamma_w": ("greatest reflection of both, magnitude", "1"), **_PAIR},
+    validity="lossless parts in phase, exact: their VSWRs multiply; more parts follow by repeating it",
+    source="derived",
+)
+def worst_reflection(Gamma_1, Gamma_2):
+    return (Gamma_1 + Gamma_2) / (1 + Gamma_1 * Gamma_2)
+
+
+@formula(
+    title="Likely reflection of two parts",
+    equation="Gamma_q = sqrt(Gamma_1**2 + Gamma_2**2)",
+    symbols={"Gamma_q": ("root of the mean square over unknown phases", "1"), **_PAIR},
+    validity="small reflections, Gamma_1*Gamma_2 << 1, at unrelated phases; more parts follow by repeating it",
+    source="derived",
+)
+def likely_reflection(Gamma_1, Gamma_2):
+    return np.hypot(Gamma_1, Gamma_2)

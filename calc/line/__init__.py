@@ -1,0 +1,1 @@
+"""The whole feedline: a chain of cables, joints and parts between transmitter and antenna, solved exactly."""

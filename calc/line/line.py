@@ -1,0 +1,351 @@
+"""The line as an answer: losses, stresses and margins of every part, over all bands, in receive, and what helps."""
+
+from typing import Any
+
+import numpy as np
+
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.cautions import CAUTIONS
+from jointwise.calc.columns import columns
+from jointwise.calc.errors import InputError
+from jointwise.calc.formula import recording
+from jointwise.calc.formulas import heat, voltage
+from jointwise.calc.formulas.line import decibels
+from jointwise.calc.formulas.match import return_loss, vswr_of_reflection
+from jointwise.calc.gates import gate_results
+from jointwise.calc.line.chain import Chain, Link, chain
+from jointwise.calc.line.changes import changes
+from jointwise.calc.line.joint import joint_model
+from jointwise.calc.line.reception import receive_costs
+from jointwise.calc.line.requests import LineRequest
+from jointwise.calc.line.results import (
+    BandLine,
+    LinePart,
+    LineResult,
+    LineSweep,
+    Reception,
+    ReceptionCost,
+    StandingWave,
+    Terminal,
+)
+from jointwise.calc.line.solve import Solution, largest_power_w, margins, refused, solve
+from jointwise.calc.matrix import LIMITS
+from jointwise.calc.results import Column, GateResult, Step
+from jointwise.calc.twoport import scattering
+from jointwise.calc.units import engineering
+from jointwise.calc.views import ENDS, family_view
+
+__all__ = ["POINTS_PER_BAND", "line"]
+
+POINTS_PER_BAND = 9
+POINTS_PER_CABLE = 81
+CAUTIOUS, GENEROUS = 0, 1
+
+
+def line(request: LineRequest) -> LineResult:
+    """Solve a line. Raises InputError, one sentence naming the element, for one that can't be solved."""
+    built = chain(request)
+    if request.explain is not None and request.explain >= len(request.elements):
+        raise InputError("explain", request.explain, f"0 to {len(request.elements) - 1}, the elements of the line")
+    here = np.array([built.frequency_hz])
+    now = (solve(built, here, CAUTIOUS), solve(built, here, GENEROUS))
+    parts = [_part(request, built, at, now) for at in range(len(built.links))]
+    bands = columns(request.region, None, [])
+    grid = np.linspace([band.low_hz for band in bands], [band.high_hz for band in bands], POINTS_PER_BAND, axis=1)
+    swept = tuple(solve(built, grid.ravel(), end) for end in (CAUTIOUS, GENEROUS))
+    margin, margin_high, weakest, undecided = _smallest(parts)
+    largest = [part.largest_power_w for part in parts]
+    # a refused part has no largest power, and so the line has none
+    limited = [at for at, one in enumerate(largest) if one is not None]
+    whole = limited and all(part.refused_by is None for part in parts)
+    set_by = min(limited, key=lambda at: largest[at]) if whole else None
+    expected, cautious = (float(solution.waves.power_w[-1, 0]) for solution in reversed(now))
+    return LineResult(
+        column=built.column,
+        frequency_hz=built.frequency_hz,
+        power_w=request.power_w,
+        delivered_w=_number(expected * request.power_w),
+        delivered_low_w=_number(cautious * request.power_w),
+        loss_db=_decibels(expected),
+        loss_high_db=_decibels(cautious),
+        mismatch_db=_decibels(now[GENEROUS].waves.power_w[0, 0]),
+        input=_terminal(now[GENEROUS].waves.reflection(built.here.impedance_ohm)[0, 0], built.here.impedance_ohm),
+        antenna=_terminal(built.load(here)[0], built.here.impedance_ohm),
+        margin_db=margin,
+        margin_high_db=margin_high,
+        undecided=undecided,
+        weakest=weakest,
+        largest_power_w=None if set_by is None else largest[set_by],
+        largest_power_set_by=set_by,
+        verdict=_verdict(request, built, parts, margin, margin_high, weakest, expected),
+        parts=parts,
+        standing_wave=_standing_wave(built, now[CAUTIOUS], request.power_w),
+        sweep=_sweep(built, bands, grid, swept, request.power_w),
+        bands=_bands(built, bands, grid, swept, request.power_w),
+        reception=_reception(request, built, bands, grid.mean(axis=1)),
+        changes=changes(request, built, now),
+        steps=[] if request.explain is None else _steps(request, built, now),
+        cautions=CAUTIONS,
+    )
+
+
+def _part(request: LineRequest, built: Chain, at: int, now: tuple[Solution, Solution]) -> LinePart:
+    link, power_w, here = built.links[at], request.power_w, np.array([built.frequency_hz])
+    by_end = np.sort([margins(solution.allowed[at], power_w)[:, 0] for solution in now], axis=0)
+    gates = _gates(link, built.frequency_hz, power_w)
+    refusing = next((gate for gate in gates if gate.hard and not gate.passed), None)
+    low, high = (_number(margin) for margin in by_end.min(axis=1))
+    stress = now[CAUTIOUS].stresses[at]
+    model, z_0 = link.models[CAUTIOUS], built.here.impedance_ohm
+    waves, expected = now[CAUTIOUS].waves, now[GENEROUS].waves.power_w[:, 0]
+    through = scattering(link.models[GENEROUS].two_port(here), z_0)[2]
+    largest = min(float(largest_power_w(solution.allowed[at])[0]) for solution in now)
+    temperature, allowed_temperature = _temperatures(link, model, stress, built, power_w)
+    return LinePart(
+        element=link.element,
+        kind=link.kind,
+        name=link.name,
+        family=link.family,
+        distance_m=_distance(built, at),
+        loss_db=_decibels(expected[at + 1] / expected[at]),
+        matched_loss_db=_decibels(np.abs(np.ravel(through)[0]) ** 2),
+        lost_w=_number((expected[at] - expected[at + 1]) * power_w),
+        forward_w=_number(np.abs(waves.forward(z_0)[at, 0]) ** 2 * power_w),
+        reflected_w=_number(np.abs(waves.backward(z_0)[at, 0]) ** 2 * power_w),
+        vswr=_vswr(waves.reflection(z_0)[at, 0]),
+        peak_voltage_v=_number(voltage.peak_voltage(power_w, z_0, stress.voltage_factor[0])),
+        allowed_voltage_v=_allowed_voltage(link),
+        peak_current_a=_number(np.sqrt(2 * power_w * stress.current_factor[0] / z_0)),
+        temperature_c=temperature,
+        allowed_temperature_c=allowed_temperature,
+        margin_db=None if refusing else low,
+        margin_high_db=None if refusing else high,
+        undecided=not refusing and low is not None and high is not None and low < 0 <= high,
+        binding=LIMITS[int(by_end[0].argmin())] if not refusing and low is not None else None,
+        margin_by_limit_db=dict(zip(LIMITS, map(_number, by_end[0]), strict=True)),
+        largest_power_w=None if refusing else _number(largest),
+        refused_by=refusing.id if refusing else None,
+        refusal=refusing.sentence if refusing else "",
+        marks=[gate.sentence for gate in gates if not gate.hard and not gate.passed],
+    )
+
+
+def _gates(link: Link, frequency_hz: float, power_w: float) -> list[GateResult]:
+    if link.family is None:
+        return []
+    model = link.models[CAUTIOUS]
+    return gate_results(link.family, link.demands, frequency_hz, power_w, model.here, model.path)
+
+
+def _temperatures(
+    link: Link, model: Any, stress: Any, built: Chain, power_w: float
+) -> tuple[float | None, float | None]:
+    """Of the contact or the cable's centre conductor at its hottest place, and the one allowed [°C]."""
+    if link.kind == "joint":
+        path, rise = model.path, model.path.solar_rise_k
+        resistance, share, allowed = path.resistance_k_per_w, path.time_share, path.allowed_temperature_c
+    elif link.kind == "cable":
+        resistance, share, rise = model.thermal_resistance(), model.here.transmit_share, 0.0
+        allowed = model.view.highest_temperature_c
+    else:
+        return None, None
+    mean = heat.average_power(power_w, built.here.duty_factor, share)
+    reached = heat.contact_temperature(
+        built.here.ambient_temperature_c, rise, mean, 1.0, float(stress.heat_share[0]), resistance
+    )
+    return _number(reached), float(allowed)
+
+
+def _allowed_voltage(link: Link) -> float | None:
+    if link.kind in ("joint", "cable"):
+        return _number(link.models[CAUTIOUS].peak_v)
+    return _number(link.models[CAUTIOUS].voltage_limit_v) if link.kind == "part" else None
+
+
+def _distance(built: Chain, at: int) -> float:
+    return float(sum(link.models[CAUTIOUS].length_m for link in built.links[:at] if link.kind == "cable"))
+
+
+def _smallest(parts: list[LinePart]) -> tuple[float | None, float | None, int | None, bool]:
+    """Smallest margin and its optimistic end over the parts, the part that binds, and whether the sign is open."""
+    if any(part.refused_by for part in parts):
+        return None, None, next(at for at, part in enumerate(parts) if part.refused_by), False
+    low = np.nan_to_num(_floats([part.margin_db for part in parts]), nan=np.inf)
+    high = np.nan_to_num(_floats([part.margin_high_db for part in parts]), nan=np.inf)
+    if not np.isfinite(low).any():
+        return None, None, None, False
+    return float(low.min()), _number(high.min()), int(low.argmin()), bool(low.min() < 0 <= high.min())
+
+
+def _standing_wave(built: Chain, solution: Solution, power_w: float) -> StandingWave:
+    distance, volts, amperes = [], [], []
+    here = np.array([built.frequency_hz])
+    peak = np.sqrt(2 * power_w)
+    for at, link in enumerate(built.links):
+        if link.kind != "cable":
+            continue
+        model = link.models[CAUTIOUS]
+        places = np.linspace(0, model.length_m, POINTS_PER_CABLE)
+        v, i = model.along(solution.waves, at, here, places)
+        distance += (_distance(built, at) + places).tolist()
+        volts += _numbers(v * peak)
+        amperes += _numbers(i * peak)
+    return StandingWave(distance, volts, amperes)
+
+
+def _line_margins(built: Chain, swept: tuple, frequency: np.ndarray, power_w: float) -> tuple[np.ndarray, np.ndarray]:
+    """Margins [dB] by end, link, limit and frequency, and where a link is refused."""
+    shape = (len(LIMITS), frequency.size)
+    by_end = [[np.broadcast_to(margins(one, power_w), shape) for one in solution.allowed] for solution in swept]
+    by_end = np.sort(by_end, axis=0)
+    return by_end, np.array([refused(built, link, frequency, power_w) for link in built.links])
+
+
+def _sweep(built: Chain, bands: list[Column], grid: np.ndarray, swept: tuple, power_w: float) -> LineSweep:
+    frequency = grid.ravel()
+    by_end, refusing = _line_margins(built, swept, frequency, power_w)
+    smallest = np.where(refusing.any(axis=0), np.nan, by_end[0].min(axis=(0, 1)))
+    reflection = swept[GENEROUS].waves.reflection(built.here.impedance_ohm)[0]
+    return LineSweep(
+        band=[band.id for band in bands for _ in range(POINTS_PER_BAND)],
+        frequency_hz=frequency.tolist(),
+        loss_db=_numbers(-decibels(swept[GENEROUS].waves.power_w[-1])),
+        vswr=[_vswr(one) for one in reflection],
+        margin_db=_numbers(smallest),
+    )
+
+
+def _bands(built: Chain, bands: list[Column], grid: np.ndarray, swept: tuple, power_w: float) -> list[BandLine]:
+    frequency = grid.ravel()
+    by_end, refusing = _line_margins(built, swept, frequency, power_w)
+    loss = -decibels(swept[GENEROUS].waves.power_w[-1])
+    reflection = np.abs(swept[GENEROUS].waves.reflection(built.here.impedance_ohm)[0])
+    allowed = [largest_power_w(one) for solution in swept for one in solution.allowed]
+    largest = np.min([np.broadcast_to(one, frequency.shape) for one in allowed], axis=0)
+    answers = []
+    for row, band in enumerate(bands):
+        at = slice(row * POINTS_PER_BAND, (row + 1) * POINTS_PER_BAND)
+        gone = np.flatnonzero(refusing[:, at].any(axis=1)).tolist()
+        low = by_end[0][..., at].min(axis=2)
+        known = np.isfinite(low).any() and not np.isnan(low).any() and not gone
+        weakest, limit = np.unravel_index(int(np.nan_to_num(low, nan=np.inf).argmin()), low.shape)
+        answers.append(
+            BandLine(
+                column=band,
+                loss_db=_number(loss[at].max()),
+                vswr=_vswr(reflection[at].max()),
+                margin_db=_number(low.min()) if known else None,
+                margin_high_db=_number(by_end[1][..., at].min()) if known else None,
+                weakest=int(weakest) if known else None,
+                binding=LIMITS[int(limit)] if known else None,
+                largest_power_w=_number(largest[at].min()) if known else None,
+                refused=gone,
+            )
+        )
+    return answers
+
+
+def _reception(request: LineRequest, built: Chain, bands: list[Column], middles: np.ndarray) -> Reception:
+    costs = receive_costs(built, request.receiver, np.array([built.frequency_hz, *middles]))
+    rows = [(None, "Mismatch at the antenna", costs.mismatch_db)]
+    rows += [(at, link.name, costs.links_db[at]) for at, link in enumerate(built.links)]
+    return Reception(
+        environment=catalogue().noise_environments[request.receiver.environment].name,
+        external_noise_db=_number(costs.external_db[0]),
+        system_noise_db=_number(costs.system_db[0]),
+        costs=[ReceptionCost(at, name, _number(cost[0])) for at, name, cost in rows],
+        whole_cost_db=_number(costs.whole_db[0]),
+        bands=[band.id for band in bands],
+        whole_cost_by_band_db=_numbers(costs.whole_db[1:]),
+        costs_by_band_db=[_numbers(cost[1:]) for _, _, cost in rows],
+    )
+
+
+def _steps(request: LineRequest, built: Chain, now: tuple[Solution, Solution]) -> list[Step]:
+    """The calls behind the margins of one element, both ends of the ratings."""
+    steps = []
+    for end, solution in zip(ENDS, now, strict=True):
+        with recording(end) as recorded:
+            for at, link in enumerate(built.links):
+                if link.element == request.explain:
+                    _derive(link, ENDS.index(end), built.frequency_hz, solution.stresses[at], request.power_w)
+        steps += recorded
+    return steps
+
+
+def _derive(link: Link, end: int, frequency: float, stress: Any, power_w: float) -> None:
+    model = link.models[end]
+    if link.kind == "joint":
+        model = joint_model(family_view(link.family, ENDS[end]), model.here)  # again, so that the heat path is recorded
+    if link.kind == "cable":
+        model.constants(frequency)
+    if link.kind != "measured":
+        allowed = model.allowed(frequency, type(stress)(*(float(value[0]) for value in stress)))
+        if power_w > 0:
+            for one in allowed[:2]:
+                if np.isfinite(one) and one > 0:
+                    heat.margin(float(one), power_w)
+
+
+def _verdict(
+    request: LineRequest,
+    built: Chain,
+    parts: list[LinePart],
+    margin: float | None,
+    margin_high: float | None,
+    weakest: int | None,
+    delivered: float,
+) -> str:
+    if request.power_w == 0:
+        start = f"On {built.column.name} the line keeps {_decibels(delivered) or 0:.2f} dB."
+    else:
+        start = (
+            f"On {built.column.name} {engineering(delivered * request.power_w, 'W')} of"
+            f" {engineering(request.power_w, 'W')} reach the antenna."
+        )
+    if weakest is None:
+        return start
+    name = parts[weakest].name
+    if parts[weakest].refused_by:
+        return f"{start} {name} is refused. {parts[weakest].refusal}"
+    if margin >= 0:
+        return f"{start} The weakest part is {name} with {margin:.1f} dB of room."
+    if margin_high is not None and margin_high >= 0:
+        return (
+            f"{start} Undecided: the cautious sources put {name} {-margin:.1f} dB over its limit,"
+            f" the generous ones leave {margin_high:.1f} dB."
+        )
+    return f"{start} {name} is {-margin:.1f} dB over its limit."
+
+
+def _terminal(reflection: complex, impedance: float) -> Terminal:
+    with np.errstate(divide="ignore", invalid="ignore"):
+        seen = impedance * (1 + np.complex128(reflection)) / (1 - np.complex128(reflection))
+    return Terminal(
+        vswr=_vswr(reflection),
+        return_loss_db=_number(return_loss(np.abs(reflection))),
+        resistance_ohm=_number(seen.real),
+        reactance_ohm=_number(seen.imag),
+    )
+
+
+def _vswr(reflection: complex) -> float | None:
+    magnitude = float(np.abs(reflection))
+    return float(vswr_of_reflection(magnitude)) if magnitude < 1 else None
+
+
+def _decibels(ratio: float) -> float | None:
+    """Loss of a power ratio out over in [dB]; none where nothing comes out."""
+    return -float(decibels(ratio)) if np.isfinite(ratio) and ratio > 0 else None
+
+
+def _number(value: float) -> float | None:
+    return float(value) if np.isfinite(value) else None
+
+
+def _numbers(values: np.ndarray) -> list[float | None]:
+    return [_number(value) for value in values]
+
+
+def _floats(values: list[float | None]) -> np.ndarray:
+    return np.array([np.nan if value is None else value for value in values], dtype=np.float64)

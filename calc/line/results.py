@@ -1,0 +1,195 @@
+"""What the core answers about a line. Units are in the keys; null stands where there is no finite number.
+
+`parts` follow the chain from the transmitter: one for each element, and two
+for an adapter, one at either end; `element` is the index in the request.
+Margins, voltages, currents and temperatures are those of the cautious ratings,
+losses and impedances those expected of good parts.
+"""
+
+from typing import Literal
+
+from msgspec import Struct
+
+from jointwise.calc.results import Column, LimitId, Step
+
+__all__ = [
+    "BandLine",
+    "Change",
+    "LinePart",
+    "LineResult",
+    "LineSweep",
+    "Reception",
+    "ReceptionCost",
+    "SpreadBand",
+    "SpreadResult",
+    "StandingWave",
+    "Terminal",
+]
+
+Numbers = list[float | None]
+
+
+class Terminal(Struct, frozen=True):
+    """What is seen into one end of the line or the antenna."""
+
+    vswr: float | None
+    return_loss_db: float | None
+    resistance_ohm: float | None
+    reactance_ohm: float | None
+
+
+class LinePart(Struct, frozen=True):
+    """One part of the chain under the line's power at the frequency looked at."""
+
+    element: int
+    kind: Literal["cable", "joint", "part", "measured"]
+    name: str
+    family: str | None
+    distance_m: float
+    """Of its transmitter end from the transmitter, along the cables."""
+    loss_db: float | None
+    """Power in over power out, as the waves stand; all parts and the mismatch add up to the line's loss."""
+    matched_loss_db: float | None
+    """The same between matched ends."""
+    lost_w: float | None
+    forward_w: float | None
+    reflected_w: float | None
+    vswr: float | None
+    peak_voltage_v: float | None
+    allowed_voltage_v: float | None
+    peak_current_a: float | None
+    temperature_c: float | None
+    allowed_temperature_c: float | None
+    margin_db: float | None
+    margin_high_db: float | None
+    undecided: bool
+    binding: LimitId | None
+    margin_by_limit_db: dict[LimitId, float | None]
+    largest_power_w: float | None
+    refused_by: str | None
+    refusal: str
+    marks: list[str]
+    """A sentence for each soft gate that fails."""
+
+
+class StandingWave(Struct, frozen=True):
+    """Peak voltage and current along the cables, from the transmitter."""
+
+    distance_m: list[float]
+    voltage_v: Numbers
+    current_a: Numbers
+
+
+class LineSweep(Struct, frozen=True):
+    """The line over all bands of the Region: points within each band, in order."""
+
+    band: list[str]
+    frequency_hz: list[float]
+    loss_db: Numbers
+    vswr: Numbers
+    margin_db: Numbers
+
+
+class BandLine(Struct, frozen=True):
+    """The worst of one band."""
+
+    column: Column
+    loss_db: float | None
+    vswr: float | None
+    margin_db: float | None
+    margin_high_db: float | None
+    weakest: int | None
+    """Index into `parts`."""
+    binding: LimitId | None
+    largest_power_w: float | None
+    refused: list[int]
+    """Indexes into `parts` of joints a hard gate refuses here."""
+
+
+class ReceptionCost(Struct, frozen=True):
+    """Signal-to-noise ratio one part gives away [dB]; `part` is null for the mismatch at the antenna."""
+
+    part: int | None
+    name: str
+    cost_db: float | None
+
+
+class Reception(Struct, frozen=True):
+    """The line in receive, at the frequency looked at and over the bands."""
+
+    environment: str
+    external_noise_db: float | None
+    system_noise_db: float | None
+    costs: list[ReceptionCost]
+    whole_cost_db: float | None
+    """Of the whole line, against a receiver at the antenna; below 0 where the preamplifier wins more."""
+    bands: list[str]
+    whole_cost_by_band_db: Numbers
+    costs_by_band_db: list[Numbers]
+    """[cost][band], in the order of `costs`."""
+
+
+class Change(Struct, frozen=True):
+    """One part exchanged for another that passes the gates, and what that brings."""
+
+    part: int
+    to: str
+    name: str
+    gained_db: float | None
+    """More at the antenna."""
+    margin_gained_db: float | None
+    """More on the smallest margin of the whole line."""
+    loss_db: float | None
+    margin_db: float | None
+
+
+class LineResult(Struct, frozen=True):
+    """A line solved at one frequency, over the bands, and in receive."""
+
+    column: Column
+    frequency_hz: float
+    power_w: float
+    delivered_w: float | None
+    delivered_low_w: float | None
+    loss_db: float | None
+    loss_high_db: float | None
+    mismatch_db: float | None
+    """What the transmitter's forward wave loses by reflection at the line's input; 0 when net power is given."""
+    input: Terminal
+    antenna: Terminal
+    margin_db: float | None
+    margin_high_db: float | None
+    undecided: bool
+    weakest: int | None
+    largest_power_w: float | None
+    largest_power_set_by: int | None
+    verdict: str
+    parts: list[LinePart]
+    standing_wave: StandingWave
+    sweep: LineSweep
+    bands: list[BandLine]
+    reception: Reception
+    changes: list[Change]
+    steps: list[Step]
+    cautions: list[str]
+
+
+class SpreadBand(Struct, frozen=True):
+    """How one band's answer spreads; percentiles in the order of `SpreadResult.percentiles`."""
+
+    column: Column
+    vswr: Numbers
+    loss_db: Numbers
+    margin_db: Numbers
+    worst_vswr: float | None
+    likely_vswr: float | None
+    """By the root of the sum of squares."""
+
+
+class SpreadResult(Struct, frozen=True):
+    """Random draws of what is not known: electrical lengths, phases and the tolerance of joints."""
+
+    draws: int
+    seed: int
+    percentiles: list[float]
+    bands: list[SpreadBand]

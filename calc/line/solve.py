@@ -1,0 +1,58 @@
+"""The waves on a chain at both ends of the ratings, and what each link then allows."""
+
+from typing import NamedTuple
+
+import numpy as np
+
+from jointwise.calc.formulas.heat import margin
+from jointwise.calc.gates import GATES, gate_table
+from jointwise.calc.line.chain import Chain, Link
+from jointwise.calc.line.stress import Allowed, Stress
+from jointwise.calc.twoport import Waves, drive
+
+__all__ = ["Solution", "largest_power_w", "margins", "refused", "solve"]
+
+
+class Solution(NamedTuple):
+    """The chain at frequencies [Hz] with one end of the ratings; the last axis is the frequency."""
+
+    waves: Waves
+    stresses: list[Stress]
+    allowed: list[Allowed]
+
+
+def solve(chain: Chain, frequency: np.ndarray, end: int, replaced: dict[int, object] | None = None) -> Solution:
+    """Solve the chain with the models of one end of the ratings (0 cautious, 1 generous).
+
+    `replaced` puts another model in the place of a link, for a what-if.
+    """
+    models = [(replaced or {}).get(at, link.models[end]) for at, link in enumerate(chain.links)]
+    ports = [model.two_port(frequency) for model in models]
+    waves = drive(ports, chain.load(frequency), chain.here.impedance_ohm, net=chain.net)
+    stresses = [model.stress(waves, at, frequency) for at, model in enumerate(models)]
+    allowed = [model.allowed(frequency, stress) for model, stress in zip(models, stresses, strict=True)]
+    return Solution(waves, stresses, allowed)
+
+
+def margins(allowed: Allowed, power_w: float) -> np.ndarray:
+    """Margins of heat, voltage and match [dB] along axis 0; infinite for the first two in receive."""
+    shape = np.broadcast_shapes(*(np.shape(one) for one in allowed))
+    with np.errstate(divide="ignore"):  # no room at all is refused by its gate
+        by_power = [margin(one, power_w) if power_w > 0 else np.inf for one in allowed[:2]]
+    return np.stack([np.broadcast_to(one, shape) for one in (*by_power, allowed.match_db)])
+
+
+def largest_power_w(allowed: Allowed) -> np.ndarray:
+    """Largest source power that heat and voltage allow [W]."""
+    return np.minimum(allowed.heat_w, allowed.voltage_w)
+
+
+def refused(chain: Chain, link: Link, frequency: np.ndarray, power_w: float) -> np.ndarray:
+    """Where a hard gate of a joint's family fails, by frequency [Hz]; never for other links."""
+    if link.family is None:
+        return np.zeros(np.shape(frequency), dtype=bool)
+    model = link.models[0]
+    powers = np.array([power_w], dtype=np.float64)
+    failed = gate_table([link.family], [link.demands], frequency, powers, model.here, model.path)
+    hard = np.array([gate.hard for gate in GATES])
+    return failed[hard].any(axis=0)[0, :, 0]

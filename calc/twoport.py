@@ -1,0 +1,159 @@
+"""Two-ports as chain matrices, and the exact waves on a chain of them.
+
+All arrays broadcast; 2x2 products are written out, because elementwise
+products are quick in every home of the core and matrix products are not.
+Currents flow towards the antenna; phasors are rms.
+Sources: chain and scattering parameters, microwave_textbook.
+"""
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+import numpy as np
+
+__all__ = [
+    "MOST_NEPERS",
+    "TwoPort",
+    "Waves",
+    "cascade",
+    "drive",
+    "from_scattering",
+    "joint_section",
+    "line_section",
+    "reverse",
+    "scattering",
+]
+
+MOST_NEPERS = 115.0  # 1000 dB: beyond that nothing measurable is left, and cosh must stay finite
+
+Number = np.ndarray
+
+
+class TwoPort(NamedTuple):
+    """Chain matrix: V1 = a V2 + b I2, I1 = c V2 + d I2; determinant 1 when reciprocal."""
+
+    a: Number
+    b: Number
+    c: Number
+    d: Number
+    determinant: Number = np.complex128(1)
+
+
+def line_section(impedance: Number, angle: Number) -> TwoPort:
+    """A line of characteristic impedance [Ω] and complex angle gamma*l [Np + j rad]."""
+    held = np.minimum(np.real(angle), MOST_NEPERS) + 1j * np.imag(angle)
+    cosh, sinh = np.cosh(held), np.sinh(held)
+    return TwoPort(cosh, impedance * sinh, sinh / impedance, cosh)
+
+
+def joint_section(impedance: Number, angle: Number, contact_ohm: Number) -> TwoPort:
+    """A line section with a series resistance [Ω] in its middle, where the contacts meet."""
+    cosh, sinh = np.cosh(angle / 2), np.sinh(angle / 2)
+    square, product = cosh**2 + sinh**2, cosh * sinh
+    through = square + product * contact_ohm / impedance
+    return TwoPort(
+        through,
+        2 * product * impedance + cosh**2 * contact_ohm,
+        2 * product / impedance + sinh**2 * contact_ohm / impedance**2,
+        through,
+    )
+
+
+def from_scattering(s11: Number, s12: Number, s21: Number, s22: Number, reference_ohm: float) -> TwoPort:
+    """The chain matrix of scattering parameters; s21 must not be 0."""
+    twice, z = 2 * s21, reference_ohm
+    return TwoPort(
+        ((1 + s11) * (1 - s22) + s12 * s21) / twice,
+        z * ((1 + s11) * (1 + s22) - s12 * s21) / twice,
+        ((1 - s11) * (1 - s22) - s12 * s21) / (twice * z),
+        ((1 - s11) * (1 + s22) + s12 * s21) / twice,
+        s12 / s21,
+    )
+
+
+def scattering(port: TwoPort, reference_ohm: float) -> tuple[Number, Number, Number, Number]:
+    """s11, s12, s21, s22 against one reference [Ω]."""
+    b, c = port.b / reference_ohm, port.c * reference_ohm
+    below = port.a + b + c + port.d
+    return (
+        (port.a + b - c - port.d) / below,
+        2 * port.determinant / below,
+        2 / below,
+        (-port.a + b - c + port.d) / below,
+    )
+
+
+def cascade(ports: Sequence[TwoPort]) -> TwoPort:
+    """The chain of two-ports in order, as one."""
+    whole = ports[0]
+    for port in ports[1:]:
+        whole = TwoPort(
+            whole.a * port.a + whole.b * port.c,
+            whole.a * port.b + whole.b * port.d,
+            whole.c * port.a + whole.d * port.c,
+            whole.c * port.b + whole.d * port.d,
+            whole.determinant * port.determinant,
+        )
+    return whole
+
+
+def reverse(port: TwoPort) -> TwoPort:
+    """The two-port seen from its other end."""
+    a, b, c, d, determinant = port
+    return TwoPort(d / determinant, b / determinant, c / determinant, a / determinant, 1 / determinant)
+
+
+class Waves(NamedTuple):
+    """Voltage [V] and current [A], rms, at every plane of a chain: axis 0 runs from source to load.
+
+    For 1 W: forward wave or net power into the chain, as `drive` was asked.
+    """
+
+    voltage: Number
+    current: Number
+
+    @property
+    def power_w(self) -> Number:
+        """Net power through each plane [W]."""
+        return np.real(self.voltage * np.conj(self.current))
+
+    def forward(self, impedance: float) -> Number:
+        """Amplitude of the forward wave [sqrt(W)] against an impedance [Ω]."""
+        return (self.voltage + impedance * self.current) / (2 * np.sqrt(impedance))
+
+    def backward(self, impedance: float) -> Number:
+        """Amplitude of the backward wave [sqrt(W)] against an impedance [Ω]."""
+        return (self.voltage - impedance * self.current) / (2 * np.sqrt(impedance))
+
+    def reflection(self, impedance: float) -> Number:
+        """Reflection looking towards the load, against an impedance [Ω]."""
+        return self.backward(impedance) / self.forward(impedance)
+
+
+def drive(ports: Sequence[TwoPort], load_reflection: Number, impedance: float, *, net: bool) -> Waves:
+    """The waves on a chain that ends in a load, from a source of `impedance` [Ω].
+
+    The chain is walked from the load back to the source, so that every plane
+    comes out with one 2x2 product each. `load_reflection` is against the same
+    impedance. 1 W is the source's forward wave, or with `net` what it delivers.
+    """
+    shape = np.broadcast_shapes(np.shape(load_reflection), *(np.shape(part) for port in ports for part in port[:4]))
+    voltage = np.empty((len(ports) + 1, *shape), dtype=np.complex128)
+    current = np.empty_like(voltage)
+    voltage[-1] = 1 + load_reflection
+    current[-1] = (1 - load_reflection) / impedance
+    growth = np.empty((len(ports), *shape), dtype=np.float64)
+    for at in range(len(ports) - 1, -1, -1):
+        port, v, i = ports[at], voltage[at + 1], current[at + 1]
+        voltage[at] = port.a * v + port.b * i
+        current[at] = port.c * v + port.d * i
+        # what leaves is kept near 1 and the growth aside, or a long lossy chain overflows
+        growth[at] = np.abs(voltage[at]) + impedance * np.abs(current[at])
+        voltage[at] /= growth[at]
+        current[at] /= growth[at]
+    # a plane's amplitude over that of the source's plane
+    level = np.concatenate([np.ones((1, *shape), dtype=np.float64), np.cumprod(1 / growth, axis=0)])
+    waves = Waves(voltage * level, current * level)
+    at_source = waves.power_w[0] if net else np.abs(waves.forward(impedance)[0]) ** 2
+    norm = 1 / np.sqrt(at_source)
+    return Waves(waves.voltage * norm, waves.current * norm)

@@ -1,0 +1,175 @@
+"""External noise, cascades and the cost of a lossy part on receive, against printed figures."""
+
+from functools import reduce
+from itertools import pairwise
+
+import numpy as np
+import pytest
+
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.constants import T_0, ZERO_CELSIUS_K
+from jointwise.calc.formulas.line import decibels, power_ratio
+from jointwise.calc.formulas.noise import (
+    cascade_noise_factor,
+    external_noise_figure,
+    external_noise_floor,
+    lossy_noise_factor,
+    snr_cost,
+    system_noise_factor,
+)
+
+REFERENCE_C = T_0 - ZERO_CELSIUS_K  # 290 K in °C
+MEGAHERTZ = (1.9, 3.6, 7.1, 14.2, 28.5, 50.1, 146)
+
+MEDIANS = {  # dB at MEGAHERTZ: P.372's coefficients worked by hand, one decimal
+    "city": (69.1, 61.4, 53.2, 44.9, 36.5, 29.7, 16.8),
+    "residential": (64.8, 57.1, 48.9, 40.6, 32.2, 25.4, 12.5),
+    "rural": (59.5, 51.8, 43.6, 35.3, 26.9, 20.1, 7.2),
+    "quiet_rural": (45.6, 37.7, 29.3, 20.6, 12.0, 5.0),
+    "galactic": (45.6, 39.2, 32.4, 25.5, 18.5, 12.9, 2.2),
+}
+ROWS = [
+    (place, frequency, median)
+    for place, medians in MEDIANS.items()
+    for frequency, median in zip(MEGAHERTZ, medians, strict=False)
+]
+
+REFERENCE_SOFTWARE = "read ITU-R reference software of P.372"
+P372_16 = "P.372-16 equation 13, as quoted"
+ATTENUATOR_NOTE = "read circuit design note on the noise figure of an attenuator"
+RADIO_FORUM = "read amateur radio question on feed lines in noise temperatures"
+SATELLITE_LIST = "read amateur satellite mailing list, November 2000"
+
+COEFFICIENTS = [  # place, dB at 1 MHz, dB per decade, upper and lower decile dB
+    ("city", 76.8, 27.7, 11.0, 6.7),
+    ("residential", 72.5, 27.7, 10.6, 5.3),
+    ("rural", 67.2, 27.7, 9.2, 4.6),
+    ("quiet_rural", 53.6, 28.6, 9.2, 4.6),
+    ("galactic", 52.0, 23.0, 2.0, 2.0),
+]
+
+CHAINS = [  # stages as (noise figure dB, gain dB) from the antenna, printed total dB, half a unit printed, source
+    ([(0.5, 24), (1.2, -1.2), (6, 0)], 0.56, 0.01, SATELLITE_LIST),  # preamplifier at the antenna; truncated there
+    ([(1.2, -1.2), (0.5, 24), (6, 0)], 1.75, 0.005, SATELLITE_LIST),  # behind the line, 144 MHz
+    ([(5.0, -5.0), (0.5, 24), (6, 0)], 5.5, 0.05, SATELLITE_LIST),  # behind the line, 1296 MHz
+]
+
+
+def median(place, frequency_hz):
+    """Median external noise figure of a place of the catalogue, in dB."""
+    entry = catalogue().noise_environments[place]
+    return external_noise_figure(entry.median_at_1_mhz_db.value, entry.fall_per_decade_db.value, frequency_hz)
+
+
+def cascade(stages):
+    """Noise factor of stages given as (noise factor, gain), from the antenna."""
+    *front, (last, _) = stages
+    return reduce(lambda behind, stage: cascade_noise_factor(stage[0], behind, stage[1]), reversed(front), last)
+
+
+@pytest.mark.parametrize(("place", "at_1_mhz", "per_decade", "upper", "lower"), COEFFICIENTS)
+def test_coefficients_are_those_of_the_recommendation(place, at_1_mhz, per_decade, upper, lower):
+    """Every place carries the coefficients and deciles of the Recommendation's own software."""
+    entry = catalogue().noise_environments[place]
+
+    held = (entry.median_at_1_mhz_db, entry.fall_per_decade_db, entry.upper_decile_db, entry.lower_decile_db)
+
+    assert [quantity.value for quantity in held] == [at_1_mhz, per_decade, upper, lower], REFERENCE_SOFTWARE
+
+
+@pytest.mark.parametrize(("place", "megahertz", "printed"), ROWS)
+def test_median_noise_on_the_bands(place, megahertz, printed):
+    """Median external noise on each band is the listed figure to its tenth of a decibel."""
+    assert median(place, megahertz * 1e6) == pytest.approx(printed, abs=0.05)
+
+
+def test_galactic_noise_is_the_closed_form():
+    """Galactic noise is 52 - 23 log f/MHz, so 52 dB at 1 MHz and 6 dB at 100 MHz, its printed upper end."""
+    galactic = catalogue().noise_environments["galactic"]
+
+    assert median("galactic", 1e6) == pytest.approx(52, abs=1e-12), P372_16
+    assert median("galactic", 1e8) == pytest.approx(6, abs=1e-12), P372_16
+    assert galactic.frequency_hz.high.value == 1e8
+
+
+def test_galactic_noise_is_the_floor_above_two_megahertz():
+    """In a quiet place the sky is louder than man from about 2 MHz up, and man below; in busier places man is."""
+    crossing = 10 ** ((53.6 - 52.0) / (28.6 - 23.0)) * 1e6
+    frequency = np.array([1.8e6, 7.1e6, 28.5e6])
+    quiet, sky, town = (median(place, frequency) for place in ("quiet_rural", "galactic", "residential"))
+
+    assert crossing == pytest.approx(1.93e6, abs=5e3)
+    assert list(external_noise_floor(quiet, sky)) == [quiet[0], sky[1], sky[2]]
+    assert list(external_noise_floor(town, sky)) == list(town)
+
+
+def test_busier_places_are_noisier():
+    """On every band from 160 m to 2 m city is noisier than residential, that than rural."""
+    frequency = np.array(MEGAHERTZ) * 1e6
+
+    for busier, quieter in pairwise(("city", "residential", "rural")):
+        assert np.all(median(busier, frequency) > median(quieter, frequency))
+
+
+@pytest.mark.parametrize("loss", [0.1, 3.0, 20.0])
+def test_noise_figure_of_an_attenuator_is_its_loss(loss):
+    """At 290 K an attenuator's noise figure is its loss."""
+    factor = lossy_noise_factor(power_ratio(loss), REFERENCE_C)
+
+    assert decibels(factor) == pytest.approx(loss, rel=1e-12), ATTENUATOR_NOTE
+
+
+def test_a_three_decibel_line_has_the_reference_temperature():
+    """A 3 dB line at room temperature has an equivalent noise temperature of 290 K, at half of that 145 K."""
+    loss = power_ratio(10 * np.log10(2))
+
+    warm = (lossy_noise_factor(loss, REFERENCE_C) - 1) * T_0
+    cold = (lossy_noise_factor(loss, T_0 / 2 - ZERO_CELSIUS_K) - 1) * T_0
+
+    assert warm == pytest.approx(290, rel=1e-12), RADIO_FORUM
+    assert cold == pytest.approx(145, rel=1e-12)
+
+
+@pytest.mark.parametrize(("decibel", "printed"), [(1.2, 92), (0.5, 35)])
+def test_noise_temperatures_of_a_line_and_a_preamplifier(decibel, printed):
+    """A 1.2 dB line adds 92 K and a preamplifier of 0.5 dB noise figure 35 K, as printed to a kelvin."""
+    temperature = (lossy_noise_factor(power_ratio(decibel), REFERENCE_C) - 1) * T_0
+
+    assert temperature == pytest.approx(printed, abs=0.5), SATELLITE_LIST
+
+
+@pytest.mark.parametrize(("stages", "printed", "half", "source"), CHAINS)
+def test_noise_figure_of_a_chain_is_the_printed_one(stages, printed, half, source):
+    """The noise figure of stages in cascade is the printed total to its last digit."""
+    total = cascade([(power_ratio(figure), power_ratio(gain)) for figure, gain in stages])
+
+    assert decibels(total) == pytest.approx(printed, abs=half), source
+
+
+def test_noise_factors_and_noise_temperatures_agree():
+    """Friis in noise factors is Friis in temperatures: T1 + T2/G1 + T3/(G1 G2), as the radio forum prints it."""
+    stages = [(power_ratio(figure), power_ratio(gain)) for figure, gain in [(1.5, 18), (3.0, -3.0), (8.0, -6.0)]]
+    (first, first_gain), (second, second_gain), (third, _) = stages
+
+    temperature = T_0 * ((first - 1) + (second - 1) / first_gain + (third - 1) / (first_gain * second_gain))
+
+    assert (cascade(stages) - 1) * T_0 == pytest.approx(temperature, rel=1e-12), RADIO_FORUM
+
+
+@pytest.mark.parametrize(("with_part", "without", "printed"), [(707, 615, 0.6), (259, 99, 4.2)])
+def test_cost_of_a_line_before_the_preamplifier(with_part, without, printed):
+    """System temperatures of 707 and 615 K on 2 m are 0.6 dB apart, 259 and 99 K on 70 cm 4.2 dB."""
+    assert snr_cost(with_part / T_0, without / T_0) == pytest.approx(printed, abs=0.05), SATELLITE_LIST
+
+
+@pytest.mark.parametrize("temperature_c", [-40.0, 16.85, 60.0])
+def test_the_recommendations_sum_is_the_cascade(temperature_c):
+    """The Recommendation's system noise factor is the external one and Friis's cascade of the parts, less one."""
+    antenna_loss, line_loss = power_ratio(0.4), power_ratio(2.5)
+    antenna, line = (lossy_noise_factor(loss, temperature_c) for loss in (antenna_loss, line_loss))
+    receiver, external = power_ratio(8.0), power_ratio(18.5)
+
+    parts = cascade([(antenna, 1 / antenna_loss), (line, 1 / line_loss), (receiver, 1.0)])
+
+    system = system_noise_factor(external, antenna, antenna_loss, line, line_loss, receiver)
+    assert system == pytest.approx(external - 1 + parts, rel=1e-12)
