@@ -21,7 +21,7 @@ from jointwise.calc.station import Station
 from jointwise.calc.units import engineering
 from jointwise.calc.views import family_view
 
-__all__ = ["GATES", "Demand", "family_reasons", "gate_results", "gate_table", "site_demands"]
+__all__ = ["EXPOSURES", "GATES", "Demand", "family_reasons", "gate_results", "gate_table", "site_demands"]
 
 GATES = [
     GateKind("te11", "TE11 cutoff", hard=True),

@@ -38,12 +38,18 @@ def refusal(error: Exception, body: bytes, request: type[msgspec.Struct]) -> Inp
 
 
 def _refuse_endless(received: Any, request: type[msgspec.Struct], path: list[str | int]) -> InputError:
-    """A NaN or infinity, which may stand where no field is known."""
-    try:
-        value, kind = _at(received, msgspec.inspect.type_info(request), path)
-    except (AttributeError, StopIteration):
-        return InputError(_field(path), math.nan, "a finite number")
-    return InputError(_field(path), value, _allowed(kind))
+    """A NaN or infinity at a path, which may lead beyond what the request knows."""
+    whole = msgspec.inspect.type_info(request)
+    for known in range(len(path), -1, -1):
+        try:
+            value, kind = _at(received, whole, path[:known])
+        except (AttributeError, StopIteration):
+            continue
+        names = _names(_bare(kind, value))
+        if known < len(path) and names:
+            return InputError(_field(path[: known + 1]), value[path[known]], f"only the fields {', '.join(names)}")
+        return InputError(_field(path[:known]), value, _allowed(kind))
+    raise AssertionError("the request itself is always known")
 
 
 def _field(path: list[str | int]) -> str:
@@ -118,10 +124,8 @@ def _tags(kind: Any) -> list[str]:
 
 
 def _names(kind: Any) -> list[str]:
-    if isinstance(kind, msgspec.inspect.UnionType):
-        return []
-    own = [kind.tag_field] if kind.tag_field else []
-    return own + [field.encode_name for field in kind.fields]
+    own = [kind.tag_field] if getattr(kind, "tag_field", None) else []
+    return own + [field.encode_name for field in getattr(kind, "fields", ())]
 
 
 def _allowed(kind: Any) -> str:

@@ -11,12 +11,14 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.schema import Cable, CablePower
 from jointwise.calc.formula import Sourced, purpose
 from jointwise.calc.formulas import heat, line, voltage
+from jointwise.calc.gates import EXPOSURES
 from jointwise.calc.line.stress import Allowed, Stress
 from jointwise.calc.station import Station
 from jointwise.calc.twoport import TwoPort, Waves, line_section
+from jointwise.calc.units import engineering
 from jointwise.calc.views import End
 
-__all__ = ["CableModel", "cable_table", "cable_view"]
+__all__ = ["CableModel", "cable_marks", "cable_table", "cable_view"]
 
 
 class CableModel(NamedTuple):
@@ -128,6 +130,18 @@ class CableModel(NamedTuple):
 def cable_view(cable: str, end: End) -> SimpleNamespace:
     """Scalars of one end of a cable's ratings, each a `Sourced` float."""
     return SimpleNamespace(**_values(cable, end))
+
+
+def cable_marks(entry: Cable, frequency: float, exposure: str) -> list[str]:
+    """A sentence for each soft doubt about a cable at a frequency [Hz] in some weather."""
+    marks = []
+    fit = attenuation_coefficients(entry.attenuation)
+    if not fit.f_low <= frequency <= fit.f_high:
+        reach = f"{engineering(fit.f_low, 'Hz')} to {engineering(fit.f_high, 'Hz')}"
+        marks.append(f"Published loss figures of {entry.name} reach from {reach}; beyond them the law is drawn on.")
+    if EXPOSURES.index(exposure) > EXPOSURES.index(entry.outdoor_use):
+        marks.append(f"The jacket of {entry.name} stands: {entry.outdoor_use}; the site: {exposure}.")
+    return marks
 
 
 def cable_table(cables: list[str], end: End) -> SimpleNamespace:

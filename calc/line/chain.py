@@ -11,7 +11,7 @@ from jointwise.calc.columns import band_column, spot_column
 from jointwise.calc.errors import InputError, known
 from jointwise.calc.formulas.match import reflection_of_vswr
 from jointwise.calc.gates import Demand, site_demands
-from jointwise.calc.line.cable import CableModel, cable_view
+from jointwise.calc.line.cable import CableModel, cable_marks, cable_view
 from jointwise.calc.line.joint import joint_model
 from jointwise.calc.line.part import MeasuredModel, PartModel, within
 from jointwise.calc.line.requests import (
@@ -45,6 +45,8 @@ class Link(NamedTuple):
     models: tuple[Any, Any]
     """By the cautious and the generous end of the ratings."""
     demands: list[Demand]
+    marks: list[str]
+    """Doubts about a cable that are no gate."""
 
 
 class Chain(NamedTuple):
@@ -67,7 +69,7 @@ def chain(request: Any) -> Chain:
     column = chosen_column(request)
     frequency = (column.low_hz + column.high_hz) / 2
     here = station(joint_scenario(request))
-    links = [link for at in range(len(request.elements)) for link in _links(request, at, here)]
+    links = [link for at in range(len(request.elements)) for link in _links(request, at, here, frequency)]
     for link in links:
         if link.kind == "measured":
             field = f"elements[{link.element}].touchstone"
@@ -107,12 +109,13 @@ def _cable_at(elements: list[Element], at: int) -> Cable | None:
     return known(f"elements[{at}].cable", elements[at].cable, catalogue().cables)
 
 
-def _links(request: Any, at: int, here: Station) -> list[Link]:
+def _links(request: Any, at: int, here: Station, frequency: float) -> list[Link]:
     element = request.elements[at]
     if isinstance(element, CableRun):
         entry = _cable_at(request.elements, at)
         models = tuple(CableModel(cable_view(entry.id, end), element.length_m, here) for end in ENDS)
-        return [Link(at, "cable", element.name or f"{element.length_m:g} m of {entry.name}", None, models, [])]
+        name, marks = f"{element.length_m:g} m of {entry.name}", cable_marks(entry, frequency, request.exposure)
+        return [Link(at, "cable", element.name or name, None, models, [], marks)]
     if isinstance(element, Part):
         model = PartModel(
             element.loss_db,
@@ -121,10 +124,10 @@ def _links(request: Any, at: int, here: Station) -> list[Link]:
             _limit(element.voltage_limit_v),
             here,
         )
-        return [Link(at, "part", element.name or "Part", None, (model, model), [])]
+        return [Link(at, "part", element.name or "Part", None, (model, model), [], [])]
     if isinstance(element, MeasuredPart):
         model = MeasuredModel(_measured(element.touchstone, f"elements[{at}].touchstone", 2), here)
-        return [Link(at, "measured", element.name or "Measured part", None, (model, model), [])]
+        return [Link(at, "measured", element.name or "Measured part", None, (model, model), [], [])]
     return _joint_links(request, at, element)
 
 
@@ -152,7 +155,7 @@ def _joint_link(request: Any, at: int, element: Joint, family: str, cables: list
     models = tuple(joint_model(family_view(family, end), here) for end in ENDS)
     interface = catalogue().interfaces[family]
     demands = joint_demands(request, element, family, cables)
-    return Link(at, "joint", element.name or interface.name, family, models, demands)
+    return Link(at, "joint", element.name or interface.name, family, models, demands, [])
 
 
 def joint_demands(request: Any, element: Joint, family: str, cables: list[Cable]) -> list[Demand]:

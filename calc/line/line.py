@@ -126,7 +126,7 @@ def _part(request: LineRequest, built: Chain, at: int, now: tuple[Solution, Solu
         largest_power_w=None if refusing else _number(largest),
         refused_by=refusing.id if refusing else None,
         refusal=refusing.sentence if refusing else "",
-        marks=[gate.sentence for gate in gates if not gate.hard and not gate.passed],
+        marks=link.marks + [gate.sentence for gate in gates if not gate.hard and not gate.passed],
     )
 
 

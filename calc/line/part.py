@@ -23,8 +23,8 @@ class PartModel(NamedTuple):
     here: Station
 
     def two_port(self, frequency: np.ndarray) -> TwoPort:
-        """The chain matrix: through in quadrature to the reflection, so that it is passive whatever the two are."""
-        through = -1j / np.sqrt(line.power_ratio(self.loss_db))
+        """The chain matrix: through in quadrature to the reflection, and no more of it than the reflection leaves."""
+        through = -1j * np.sqrt(np.minimum(1 / line.power_ratio(self.loss_db), 1 - self.reflection**2))
         return from_scattering(self.reflection, through, through, self.reflection, self.here.impedance_ohm)
 
     def stress(self, waves: Waves, at: int, frequency: np.ndarray) -> Stress:

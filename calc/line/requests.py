@@ -158,7 +158,7 @@ class _Line(Surroundings, kw_only=True, forbid_unknown_fields=True, frozen=True)
 class LineRequest(_Line, kw_only=True, forbid_unknown_fields=True, frozen=True):
     """What reaches the antenna, which part is weakest, what it costs on receive and what would help."""
 
-    receiver: Receiver = field(default_factory=Receiver)
+    receiver: Annotated[Receiver, Meta(description="What listens at the shack end")] = field(default_factory=Receiver)
     explain: Annotated[
         Annotated[int, Meta(ge=0, le=59)] | None, Meta(description="Element whose margins are derived step by step")
     ] = None

@@ -11,7 +11,14 @@ from jointwise.backend.settings import Settings
 from jointwise.calc.operations import OPERATIONS
 
 CELL = {"family": "n", "band": "2m", "power_w": 100}
-REQUESTS = {"matrix": {"powers_w": [0, 100]}, "cell": CELL, "catalogue": {}}
+LINE = {"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "vswr", "vswr": 1.5}, "band": "2m"}
+REQUESTS = {
+    "matrix": {"powers_w": [0, 100]},
+    "cell": CELL,
+    "catalogue": {},
+    "line": LINE,
+    "spread": LINE | {"draws": 100},
+}
 
 SAME = [
     ("catalogue", "", {}),

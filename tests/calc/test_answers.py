@@ -85,9 +85,13 @@ def test_a_refusal_and_a_mark_have_a_sentence(station):
         assert all(family.gate_reasons[gate] for gate in refusing | marking)
 
 
+LINE = b'{"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "vswr", "vswr": 1.5}, "band": "2m"}'
+BODIES = {"cell": b'{"family": "n", "band": "2m"}', "line": LINE, "spread": LINE}
+
+
 @pytest.mark.parametrize("operation", OPERATIONS)
 def test_the_same_request_has_the_same_answer(operation):
     """An operation answers the same bytes twice."""
-    body = b'{"family": "n", "band": "2m"}' if operation == "cell" else b"{}"
+    body = BODIES.get(operation, b"{}")
 
     assert call(operation, body) == call(operation, body)
