@@ -145,7 +145,7 @@ def _losses(result: CellResult) -> Iterator[str]:
     shares = ", ".join(f"{cause} {loss:.4f}" for cause, loss in causes.items())
     yield f"expected {losses.expected_db:.4f} dB ({shares})"
     origin = _origin(losses.guaranteed_source, losses.guaranteed_kind)
-    yield f"guaranteed {losses.guaranteed_db:.4f} dB{origin}"
+    yield f"published at most {losses.guaranteed_db:.4f} dB{origin}"
 
 
 def _step(step: Step, equations: dict[str, str]) -> Iterator[str]:

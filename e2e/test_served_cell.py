@@ -234,14 +234,27 @@ def test_refused_cell_names_the_gate(visit: Visit) -> None:
 
 
 def test_both_losses_stand_apart(visit: Visit) -> None:
-    """Expected loss, with its four causes, and guaranteed loss stand side by side with the core's numbers."""
+    """The computed loss, with its four causes, and the published one stand side by side with the core's numbers."""
     shown = opened(visit).locator("jw-losses")
     losses = core()["losses"]
 
-    for heading, key in (("Expected", "expected_db"), ("Guaranteed", "guaranteed_db")):
+    for heading, key in (("Expected", "expected_db"), ("Published", "guaranteed_db")):
         words = shown.locator("section").filter(has=shown.page.get_by_role("heading", name=heading)).locator(".total")
         assert first_number(words.inner_text()) == pytest.approx(losses[key], rel=5e-3)
     expect(shown.get_by_role("row")).to_have_count(4)
+
+
+@pytest.mark.parametrize("family", ["uhf", "n", "sma", "bnc"])
+def test_only_a_standard_guarantees(visit: Visit, family: str) -> None:
+    """A loss that no standard promises is not called guaranteed, and its kind stands beside it."""
+    losses = expected.asked("cell", family=family, band=BAND, power_w=POWER)["losses"]
+    assert losses["guaranteed_kind"] != "standard"
+
+    shown = drawn(visit(f"#family={family}&band={BAND}&power_w={POWER}")).locator("jw-losses")
+
+    expect(shown.locator(".kind")).to_have_text(losses["guaranteed_kind"])
+    expect(shown).to_contain_text(re.compile("no standard promises it|nothing promises it"))
+    expect(shown.get_by_role("heading", name="Guaranteed")).to_have_count(0)
 
 
 def test_cross_check_stands_beside_the_rating(visit: Visit) -> None:

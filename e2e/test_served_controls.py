@@ -7,7 +7,9 @@ import expected
 import pytest
 from playwright.sync_api import Page, Route, expect
 from reading import assert_numbers, cell, fragment, legend_steps, settled
-from visits import Visit
+from visits import TABLET, Visit
+
+FINGER_PX = 44
 
 
 def type_into(name: str, text: str) -> Callable[[Page], None]:
@@ -105,6 +107,66 @@ def test_dropped_band_loses_its_column(visit: Visit) -> None:
     page.get_by_role("button", name="3 cm", exact=True).click()
 
     assert_numbers(page, expected.numbers(bands=expected.FIRST_BANDS[:-1]))
+
+
+def test_picked_families_are_the_rows(visit: Visit) -> None:
+    """Families picked one after the other are the only rows, in the catalogue's order, and the address holds them."""
+    page = settled(visit())
+
+    families = page.get_by_role("button", name="Families")
+    families.click()
+    for name in ("N", "BNC"):
+        page.get_by_role("group", name="Families").get_by_role("button", name=name, exact=True).click()
+
+    assert_numbers(page, expected.numbers(families=["bnc", "n"]))
+    assert fragment(page) == "families=bnc,n"
+
+
+def test_link_shows_its_families_pressed(visit: Visit) -> None:
+    """A link that picks families shows them as buttons that are down, and puts away works by keyboard."""
+    page = visit("#families=bnc,n")
+    page.get_by_role("button", name="Families").click()
+    group = page.get_by_role("group", name="Families")
+    expect(group.get_by_role("button", pressed=True)).to_have_text(["BNC", "N"])
+
+    group.get_by_role("button", name="BNC", exact=True).press("Space")
+
+    assert_numbers(page, expected.numbers(families=["n"]))
+
+
+def test_no_family_is_every_family(visit: Visit) -> None:
+    """Putting the last picked family away brings all of them back."""
+    page = visit("#families=n")
+    page.get_by_role("button", name="Families").click()
+    group = page.get_by_role("group", name="Families")
+
+    group.get_by_role("button", name="N", exact=True).click()
+
+    assert_numbers(page, expected.numbers())
+    expect(group.get_by_role("button", name="all")).to_have_attribute("aria-pressed", "true")
+    assert fragment(page) == ""
+
+
+def test_finger_hits_every_family_and_band(visit: Visit) -> None:
+    """The buttons that pick bands and families are at least 44 px wide and high on a tablet."""
+    page = settled(visit(**TABLET))
+
+    for name in ("Bands and powers", "Families"):
+        page.get_by_role("button", name=name).tap()
+        boxes = [one.bounding_box() for one in page.locator("jw-toggles-field button").all()]
+        assert len(boxes) > 10
+        assert min(min(box["width"], box["height"]) for box in boxes) >= FINGER_PX
+
+
+def test_bands_of_another_region_stay_chosen(visit: Visit) -> None:
+    """A band that only another Region has stays chosen while this one's bands change."""
+    page = settled(visit("#bands=4m,2m&region=2"))
+
+    page.get_by_role("button", name="Bands and powers").click()
+    page.get_by_role("button", name="6 m", exact=True).click()
+    page.locator("#region").select_option("1")
+
+    assert_numbers(page, expected.numbers(bands=["6m", "4m", "2m"]))
 
 
 def test_spot_frequency_gets_a_column(visit: Visit) -> None:

@@ -12,8 +12,8 @@ import expected
 import pytest
 from playwright.sync_api import Browser, Page, expect
 from pypdf import PdfReader
-from reading import assert_numbers, settled
-from visits import Visit, clean
+from reading import assert_numbers, drawn, settled, sheet
+from visits import SIZES, TABLET, Visit, clean
 
 MM_PER_POINT = 25.4 / 72
 PAPER_MM = {"A4": (297, 210), "Letter": (279.4, 215.9)}
@@ -84,8 +84,8 @@ def test_paper_lies_on_its_side(paper: PdfReader, request: pytest.FixtureRequest
     """Every sheet has the size of the paper asked for, the long side across."""
     wanted = [side / MM_PER_POINT for side in PAPER_MM[request.node.callspec.params["paper"]]]
 
-    for sheet in paper.pages:
-        assert [float(sheet.mediabox.width), float(sheet.mediabox.height)] == pytest.approx(wanted, abs=1)
+    for one in paper.pages:
+        assert [float(one.mediabox.width), float(one.mediabox.height)] == pytest.approx(wanted, abs=1)
 
 
 def words(paper: PdfReader) -> str:
@@ -112,8 +112,58 @@ def test_paper_has_legend_and_cautions(paper: PdfReader) -> None:
     text = words(paper)
 
     assert "Margin in dB of power: 0 is at the limit" in text
+    assert "one line for each power level" in text
     assert "refused: made for receiving only" in text
     assert all(plain(caution) in text for caution in expected.asked("catalogue")["cautions"])
+
+
+def test_paper_explains_only_what_it_draws(paper: PdfReader) -> None:
+    """Paper has no ladders, range bars and boxed corners, and so no word of them."""
+    text = words(paper)
+
+    assert text.count("undecided:") == 1
+    assert "ladder" not in text
+    assert "upright line" not in text
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_paper_holds_the_open_derivation(visit: Visit, size: str) -> None:
+    """A derivation that is open is printed after the matrix, to its last caution, in the colours of paper."""
+    page = visit("#family=n&band=2m&power_w=400", color_scheme="dark", **SIZES[size])
+    derivation = drawn(page)
+    core = expected.asked("cell", family="n", band="2m", power_w=400)
+
+    sheets = [plain(one.extract_text()) for one in PdfReader(io.BytesIO(page.pdf(landscape=True))).pages]
+    first = next(index for index, text in enumerate(sheets) if plain(core["verdict"]) in text)
+    text = " ".join(sheets[first:])
+
+    assert first > 0
+    assert "N on 2 m" in sheets[first]
+    assert all(plain(limit["sentence"]) in text for limit in core["limits"])
+    assert all(plain(gate["sentence"]) in text for gate in core["gates"])
+    assert plain(core["cautions"][-1]) in text
+    expect(derivation).to_be_visible()
+
+
+def test_printing_leaves_the_sheet_as_it_was(visit: Visit) -> None:
+    """After printing, a derivation opened on a tablet still covers the page, and Escape closes it."""
+    page = visit("#family=n&band=2m", **TABLET)
+    drawn(page)
+
+    page.pdf(landscape=True)
+
+    assert page.evaluate("() => readers.everywhere('dialog')[0].matches(':modal')")
+    page.keyboard.press("Escape")
+    expect(sheet(page)).to_be_hidden()
+
+
+def test_no_file_before_there_are_numbers(visit: Visit) -> None:
+    """Asked for a file while the first numbers are awaited, the page says so and saves nothing."""
+    page = visit("#vswr=3", prepare=lambda context: context.route("**/api/v1/matrix", lambda _: None))
+
+    page.get_by_role("button", name="CSV").click()
+
+    expect(page.get_by_role("status").filter(has_text="still at work on the numbers")).to_be_visible()
 
 
 def test_paper_never_names_conditions_that_were_refused(visit: Visit) -> None:

@@ -11,6 +11,7 @@ from visits import DESKTOP, PHONE, ROOT, SIZES, TABLET, WIDE, Visit
 RESULTS = ROOT / "test-results"
 FINGER_PX = 44
 LEAST_TARGET_PX = 24
+LEAST_SLIDER_PX = 140
 MOST_SHIFT = 0.02
 LINK = "#family=n&band=2m&power_w=400"
 
@@ -106,16 +107,61 @@ def test_band_heads_stay_in_sight(visit: Visit, size: str) -> None:
     assert page.evaluate(UNCOVERED, "th[data-band='160m'] button")
 
 
-def test_heads_stay_in_sight_on_a_phone(visit: Visit) -> None:
-    """With the matrix scrolled to its last corner, a phone still shows the heads of that column and row."""
+def test_band_heads_come_along_on_a_phone(visit: Visit) -> None:
+    """On a phone, whose matrix scrolls sideways, heads of bands and families stay in sight at the far corner too."""
     page = settled(visit(**PHONE))
 
-    page.locator("jw-matrix").evaluate("(matrix) => matrix.scrollIntoView({block: 'start'})")
-    page.get_by_role("grid").evaluate("(grid) => grid.parentElement.scrollTo(1e6, 1e6)")
+    cell(page, "2_92mm", "3cm").scroll_into_view_if_needed()
+    page.wait_for_function(f"({UNCOVERED})", arg="th[data-band='3cm'] button")
 
-    assert page.evaluate(UNCOVERED, "th[data-band='3cm'] button")
     assert page.evaluate(UNCOVERED, "th[data-family='2_92mm'] button")
     assert page.evaluate(UNCOVERED, "td[data-family='2_92mm'][data-band='3cm'] button")
+
+
+def test_head_of_a_phone_s_matrix_begins_in_its_place(visit: Visit) -> None:
+    """Before any scrolling the heads of the bands stand at the top of the matrix."""
+    page = settled(visit(**PHONE))
+
+    gaps = page.evaluate(
+        """() => ['.frame', 'thead th'].map((one) => readers.everywhere('jw-matrix')[0].shadowRoot.querySelector(one))
+          .map((one) => one.getBoundingClientRect().top)"""
+    )
+
+    assert gaps[1] == pytest.approx(gaps[0], abs=2)
+
+
+@pytest.mark.parametrize("size", ["tablet", "desktop"])
+def test_sliders_have_room(visit: Visit, size: str) -> None:
+    """A slider is long enough to be aimed at, also on a tablet held upright."""
+    page = settled(visit(**SIZES[size]))
+
+    lengths = [slider.bounding_box()["width"] for slider in page.get_by_role("slider").all()]
+
+    assert len(lengths) == 2
+    assert min(lengths) >= LEAST_SLIDER_PX
+
+
+@pytest.mark.parametrize(("size", "unfolded"), [(DESKTOP, False), (WIDE, True)], ids=["desktop", "wide"])
+def test_legend_explains_what_is_drawn(visit: Visit, size: dict, unfolded: bool) -> None:
+    """The ladder is explained where cells have one, the lines of power levels where they stand unfolded."""
+    legend = settled(visit(**size)).locator("jw-legend")
+
+    expect(legend.get_by_text("the ladder")).to_be_visible(visible=not unfolded)
+    expect(legend.get_by_text("upright line")).to_be_visible(visible=not unfolded)
+    expect(legend.get_by_text("one line for each power level")).to_be_visible(visible=unfolded)
+    expect(legend.get_by_text("undecided").filter(visible=True)).to_have_count(1)
+
+
+def test_far_apart_ways_are_marked_on_a_wide_screen(visit: Visit) -> None:
+    """Where the two ways to the heat limit are far apart, the outlined line of an unfolded cell says so."""
+    page = settled(visit(**WIDE))
+    matrix = expected.matrix_of()
+
+    marked = page.evaluate(
+        """() => readers.everywhere('td[data-family] .rung[data-chosen]').map((one) => one.innerText.includes('≠'))"""
+    )
+
+    assert marked == [apart for row in matrix["heat_disagrees"] for apart in row]
 
 
 UNCOVERED = """(selector) => {

@@ -1,5 +1,6 @@
 """Bad input, a lost server and hostile links leave the page whole, with a plain sentence."""
 
+import re
 import socket
 from urllib.parse import quote
 
@@ -44,6 +45,44 @@ def test_refused_number_keeps_the_last_matrix(visit: Visit) -> None:
     expect(page.get_by_role("alert")).to_contain_text("vswr is 0.5")
 
     assert_numbers(page, expected.numbers(vswr=3))
+
+
+def test_refused_number_marks_the_matrix(visit: Visit) -> None:
+    """While a field is refused, the matrix says that it is out of date and turns grey, until a good value comes."""
+    page = settled(visit(forgiven="status of 400"))
+    shade = "() => getComputedStyle(readers.everywhere('td[data-family]')[0]).filter"
+    type_vswr(page, "3")
+    assert_numbers(page, expected.numbers(vswr=3))
+    before = page.evaluate(shade)
+
+    type_vswr(page, "0.5")
+    expect(page.get_by_role("grid")).to_have_accessible_description(re.compile("^Out of date:"))
+    expect(page.locator("jw-matrix").get_by_role("status")).to_be_visible()
+    greyed = page.evaluate(shade)
+    type_vswr(page, "2")
+    expect(page.get_by_role("grid")).to_have_accessible_description("")
+
+    assert (before, greyed, page.evaluate(shade)) == ("none", "grayscale(1)", "none")
+
+
+def test_refused_link_shows_the_built_in_matrix(visit: Visit) -> None:
+    """A link that the core refuses shows the numbers of a first visit, and says so and where it is wrong."""
+    page = visit("#region=7&vswr=3", forgiven="status of 400")
+
+    expect(page.locator("jw-choice-field[name=region]").get_by_role("alert")).to_contain_text("region is 7")
+    expect(page.locator("jw-matrix").get_by_role("status")).to_contain_text("built-in numbers of a first visit")
+    assert_numbers(page, expected.numbers())
+
+
+def test_refused_choice_can_be_put_right(visit: Visit) -> None:
+    """A list that a link gave an impossible value does not pretend another, so each of its entries can be chosen."""
+    page = visit("#region=7", forgiven="status of 400")
+    expect(page.locator("#region")).to_have_value("7")
+
+    page.locator("#region").select_option("1")
+
+    assert_numbers(page, expected.numbers())
+    expect(page.locator("jw-matrix").get_by_role("status")).to_be_hidden()
 
 
 def test_corrected_number_clears_the_mark(visit: Visit) -> None:

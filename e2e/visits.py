@@ -43,9 +43,9 @@ Visit = Callable[..., Page]
 
 
 @contextmanager
-def served(port: int = 0) -> Iterator[str]:
+def served(port: int = 0, *options: str) -> Iterator[str]:
     """The address of `jointwise serve`, which runs for as long as the block does."""
-    command = [sys.executable, "-m", "jointwise.backend.cli", "serve", "--port", str(port)]
+    command = [sys.executable, "-m", "jointwise.backend.cli", "serve", "--port", str(port), *options]
     with subprocess.Popen(command, stderr=subprocess.PIPE, text=True) as server:
         try:
             yield re.search(r"http://[\d.:]+/", server.stderr.readline())[0]

@@ -108,11 +108,11 @@ def mismatch_loss(Gamma):
 
 
 @formula(
-    title="Guaranteed insertion loss of a mated pair",
+    title="Published insertion loss of a mated pair",
     equation="L_g = L_r*sqrt(f/f_r)",
     symbols={
-        "L_g": ("greatest loss allowed, reflection included", "dB"),
-        "L_r": ("limit at the reference frequency", "dB"),
+        "L_g": ("greatest published loss, reflection included", "dB"),
+        "L_r": ("the same at the reference frequency", "dB"),
         "f": ("frequency", "Hz"),
         "f_r": ("reference frequency", "Hz"),
     },

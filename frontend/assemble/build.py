@@ -9,11 +9,10 @@ import hashlib
 import json
 import shutil
 import subprocess
-from html import escape
 from pathlib import Path
 
 from jointwise.assemble.licences import licences
-from jointwise.assemble.page import check, compressed, expanded, policy, script_text, sizes
+from jointwise.assemble.page import check, expanded, policy, script_text, sizes
 from jointwise.assemble.snapshot import snapshot
 from jointwise.assemble.tables import markup
 
@@ -25,7 +24,10 @@ MADE = FRONTEND / "build"
 SITE = PROJECT / "dist" / "site"
 ONE_FILE = PROJECT / "dist" / "jointwise.html"
 
-COPIED = ["app.js", "app.css", "charts.js", "icon.svg", "manifest.webmanifest", "icon-192.png", "icon-512.png"]
+COPIED = [
+    *("app.js", "app.css", "charts.js", "licences.txt"),
+    *("icon.svg", "manifest.webmanifest", "icon-192.png", "icon-512.png"),
+]
 
 SERVED_HEAD = """<link rel="icon" href="icon.svg" type="image/svg+xml">
 <link rel="apple-touch-icon" href="icon-192.png">
@@ -33,15 +35,21 @@ SERVED_HEAD = """<link rel="icon" href="icon.svg" type="image/svg+xml">
 <link rel="stylesheet" href="app.css">
 <script type="module" src="app.js"></script>"""
 
+SERVED_LICENCES = '<p><a href="licences.txt">Their texts</a></p>'
+PACKED_LICENCES = """<details id="licences"><summary>Their texts</summary>
+<pre>They lie packed in this page; with scripts on they are unpacked here.</pre></details>"""
+
+PARTS = ["page", "charts", "licences"]
+"""What the one-file page holds packed beside the payload; the page's code comes first, so that it survives a cut."""
+
 
 def build() -> None:
     """Build everything and print the bytes by part. Raises CalledProcessError when a step of Node fails."""
     _prepare()
     scale = json.loads((MADE / "scale.json").read_bytes())
     tables = markup(scale["edges_db"])
-    notice = escape(licences(PROJECT), quote=False)
-    _write_site(tables, notice)
-    _write_one_file(tables, notice)
+    _write_site(tables)
+    _write_one_file(tables)
 
 
 def _prepare() -> None:
@@ -51,6 +59,7 @@ def _prepare() -> None:
             _run("npm", "ci", "--no-audit", "--no-fund", "--prefix", str(folder))
     MADE.mkdir(exist_ok=True)
     (MADE / "snapshot.json").write_text(json.dumps(snapshot(), ensure_ascii=False, separators=(",", ":")))
+    (MADE / "licences.txt").write_text(licences(PROJECT), "utf-8")
     _run("node", str(FRONTEND / "build.mjs"))
     _run("node", str(FRONTEND / "payload" / "payload.mjs"), str(MADE / "payload"))
 
@@ -65,10 +74,10 @@ def _template(**parts: str) -> str:
     return page
 
 
-def _write_site(tables: str, notice: str) -> None:
+def _write_site(tables: str) -> None:
     shutil.rmtree(SITE, ignore_errors=True)
     SITE.mkdir(parents=True)
-    page = _template(policy="", head=SERVED_HEAD, tables=tables, code="", payload="", licences=notice)
+    page = _template(policy="", head=SERVED_HEAD, tables=tables, code="", payload="", licences=SERVED_LICENCES)
     (SITE / "index.html").write_text(page, "utf-8")
     for name in COPIED:
         shutil.copyfile(MADE / name, SITE / name)
@@ -86,29 +95,27 @@ def _integrity(path: Path) -> str:
     return f"sha256-{base64.b64encode(hashlib.sha256(path.read_bytes()).digest()).decode()}"
 
 
-def _write_one_file(tables: str, notice: str) -> None:
-    code = script_text((MADE / "file.js").read_text("utf-8"))
-    charts = (MADE / "charts.js").read_text("utf-8")
+def _write_one_file(tables: str) -> None:
+    start = script_text((MADE / "start.js").read_text("utf-8"))
+    scripts = [start, *((MADE / name).read_text("utf-8") for name in ("file.js", "charts.js"))]
     description = (MADE / "payload" / "payload.json").read_text("utf-8")
-    lines = {
-        part["name"]: base64.b64encode((MADE / "payload" / part["file"]).read_bytes()).decode()
-        for part in json.loads(description)["parts"]
-    }
-    lines["charts"] = compressed(charts.encode())
+    files = {name: MADE / f"{name}.part" for name in PARTS}
+    files |= {part["name"]: MADE / "payload" / part["file"] for part in json.loads(description)["parts"]}
+    lines = {name: base64.b64encode(path.read_bytes()).decode() for name, path in files.items()}
     icon = base64.b64encode((MADE / "icon.svg").read_bytes()).decode()
     style = (MADE / "app.css").read_text("utf-8")
     parts = {
-        "policy": f'<meta http-equiv="Content-Security-Policy" content="{policy([code, charts])}">',
+        "policy": f'<meta http-equiv="Content-Security-Policy" content="{policy(scripts)}">',
         "head": f'<link rel="icon" href="data:image/svg+xml;base64,{icon}">\n<style>{style}</style>',
         "tables": tables,
-        "code": f'<script type="module">{code}</script>',
+        "code": f'<script type="module">{start}</script>',
         "payload": "\n".join(
             [
                 f'<script type="application/json" id="payload">{description.strip()}</script>',
                 *(f'<script type="text/plain" id="part-{name}">\n{line}\n</script>' for name, line in lines.items()),
             ]
         ),
-        "licences": notice,
+        "licences": PACKED_LICENCES,
     }
     page = _template(**parts)
     ONE_FILE.write_text(page, "utf-8")

@@ -6,16 +6,14 @@ address in its own code or an unexpanded placeholder.
 """
 
 import base64
-import gzip
 import hashlib
 import re
 from collections.abc import Mapping
 
-__all__ = ["check", "compressed", "expanded", "policy", "script_text", "sizes", "source_hash"]
+__all__ = ["check", "expanded", "policy", "script_text", "sizes", "source_hash"]
 
 PLACEHOLDER = re.compile(r"\{\{([a-z_]+)\}\}")
 OUTSIDE = re.compile(r"""(?:src|href|action|data|poster)\s*=\s*["']?(?:https?:)?//|url\(\s*["']?(?:https?:)?//""", re.I)
-BEST_COMPRESSION = 9
 
 
 def expanded(template: str, parts: Mapping[str, str]) -> str:
@@ -54,11 +52,6 @@ def policy(scripts: list[str]) -> str:
         "form-action": "'none'",
     }
     return "; ".join(f"{name} {value}" for name, value in rules.items())
-
-
-def compressed(part: bytes) -> str:
-    """A payload as one line: gzip, then base64; the same bytes always give the same line."""
-    return base64.b64encode(gzip.compress(part, BEST_COMPRESSION, mtime=0)).decode()
 
 
 def check(page: str) -> None:

@@ -41,7 +41,5 @@ export function packer(python) {
     core() {
       return taken(pack.archive(pack.core(path('/project/calc'), path('/project/frontend/src/worker/worker.py'))));
     },
-    /** Bytes as a part of the payload. */
-    part: (bytes) => taken(pack.part(python.toPy(bytes))),
   };
 }

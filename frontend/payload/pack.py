@@ -1,10 +1,9 @@
 """Make the payload's archives inside the very Python that will read them.
 
-Compiled modules fit one Python only, and its zlib gives the same bytes on
-every machine. Public functions: `library`, `wheel`, `core`, `archive`, `part`.
+Compiled modules fit one Python only. Public functions: `library`, `wheel`,
+`core`, `archive`.
 """
 
-import gzip
 import io
 import zipfile
 from collections.abc import Collection, Mapping
@@ -12,7 +11,7 @@ from importlib._bootstrap_external import _code_to_hash_pyc
 from importlib.util import source_hash
 from pathlib import Path
 
-__all__ = ["archive", "core", "library", "part", "wheel"]
+__all__ = ["archive", "core", "library", "wheel"]
 
 LIBRARY = "/lib/python314.zip"
 SITE = "/lib/python3.14/site-packages"
@@ -23,7 +22,6 @@ AS_WRITTEN = 0
 REGULAR_FILE = 0o100644 << 16
 EARLIEST_DATE = (1980, 1, 1, 0, 0, 0)
 """The first a zip archive knows."""
-BEST_COMPRESSION = 9
 
 
 def library(source: Path, modules: Collection[str]) -> dict[str, bytes]:
@@ -68,11 +66,6 @@ def archive(files: Mapping[str, bytes]) -> bytes:
             entry.external_attr = REGULAR_FILE
             opened.writestr(entry, data)
     return target.getvalue()
-
-
-def part(data: bytes) -> bytes:
-    """The data packed with gzip, without a date."""
-    return gzip.compress(data, BEST_COMPRESSION, mtime=0)
 
 
 def _chosen(opened: zipfile.ZipFile, modules: Collection[str] | None, place: str) -> dict[str, bytes]:

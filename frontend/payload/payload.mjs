@@ -9,6 +9,7 @@
 import {createHash} from 'node:crypto';
 import {mkdirSync, readFileSync, writeFileSync} from 'node:fs';
 import {build} from 'esbuild';
+import {packed} from '../packed.mjs';
 import {openCore} from '../src/worker/core.js';
 import {packer} from './archives.mjs';
 import {derive} from './derive.mjs';
@@ -66,7 +67,7 @@ async function payload(folder) {
   };
   mkdirSync(folder, {recursive: true});
   const parts = Object.entries(contents).map(([name, unpacked]) => {
-    const bytes = pack.part(unpacked);
+    const bytes = packed(unpacked);
     const file = `${name}.part`;
     writeFileSync(`${folder}/${file}`, bytes);
     return {name, file, bytes: bytes.length, unpacked_bytes: unpacked.length, sha256: createHash('sha256').update(bytes).digest('hex')};

@@ -10,4 +10,3 @@ app.transport = workerTransport({
   onProgress: (stage) => (app.stage = stage),
 });
 app.loadCharts = embeddedCharts(document);
-app.file = location.href.split('#')[0];

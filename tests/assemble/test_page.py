@@ -1,12 +1,11 @@
 """The assembler of the one-file page: pure functions on text."""
 
 import base64
-import gzip
 import hashlib
 
 import pytest
 
-from jointwise.assemble.page import check, compressed, expanded, policy, script_text, sizes, source_hash
+from jointwise.assemble.page import check, expanded, policy, script_text, sizes, source_hash
 
 
 def test_every_placeholder_is_replaced_as_it_stands():
@@ -44,17 +43,6 @@ def test_the_policy_allows_no_request():
     assert rules["script-src"] == f"{source_hash('one')} {source_hash('two')} 'wasm-unsafe-eval'"
     assert "connect-src" not in rules
     assert "'unsafe-eval'" not in str(rules).replace("'wasm-unsafe-eval'", "")
-
-
-def test_a_payload_is_one_line_and_comes_back():
-    """Compression is repeatable and loses nothing."""
-    part = bytes(range(256)) * 50
-
-    line = compressed(part)
-
-    assert line == compressed(part)
-    assert "\n" not in line
-    assert gzip.decompress(base64.b64decode(line)) == part
 
 
 @pytest.mark.parametrize(

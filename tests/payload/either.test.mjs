@@ -54,3 +54,28 @@ test('the server is asked again once it is well', async (t) => {
   assert.equal(await either.ask('matrix', {}), 'browser');
   assert.equal(await either.ask('matrix', {}), 'server');
 });
+
+test('a browser whose core is lost while the server is away asks the server again', async () => {
+  const [http, worker] = [transport(gone), transport(() => 'browser')];
+  const either = eitherTransport({http, worker, answers: async () => false});
+  await either.ask('matrix', {});
+  worker.answer = () => {
+    throw new Unreachable('no core in this browser');
+  };
+
+  await assert.rejects(either.ask('matrix', {}), {message: 'gone'});
+  http.answer = () => 'server';
+
+  assert.equal(await either.ask('matrix', {}), 'server');
+});
+
+test('several requests that neither the server nor the browser can answer are all told of the server', async () => {
+  const [http, worker] = [transport(gone), transport(() => {
+    throw new Unreachable('no core in this browser');
+  })];
+  const either = eitherTransport({http, worker, answers: async () => false});
+
+  const asked = await Promise.allSettled([either.ask('matrix', {}), either.ask('cell', {})]);
+
+  assert.deepEqual(asked.map(({reason}) => reason.message), ['gone', 'gone']);
+});

@@ -150,6 +150,20 @@ test('without a worker every waiting request is refused plainly, and the next on
   assert.equal(await transport.ask('echo', {}), 'answered');
 });
 
+test('a start that comes to nothing takes its last stage back', async (t) => {
+  quiet(t);
+  const stages = [];
+  const open = async (parts, reached) => {
+    reached('unpacking');
+    throw new Error('no memory');
+  };
+  const {createWorker} = workers(t, () => 1, {open});
+
+  await assert.rejects(workerTransport({payload, createWorker, onProgress: (name) => stages.push(name)}).ask('echo', {}));
+
+  assert.deepEqual(stages, ['unpacking', '']);
+});
+
 test('an engine that refuses workers or streams is told apart from a fault in the request', async (t) => {
   quiet(t);
   const createWorker = () => {

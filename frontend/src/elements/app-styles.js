@@ -8,6 +8,8 @@ export const appStyles = css`
   .tools jw-presets { flex: 1 1 540px; }
   .below { display: grid; gap: 16px; }
   .onpaper { display: none; }
+  /* what stands above the tables speaks to a reader without scripts */
+  .tables ::slotted(:is(h1, p)) { display: none; }
   .trouble { display: flex; gap: 12px; align-items: center; padding: 4px 4px 4px 14px; background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round); }
   jw-progress { position: sticky; top: 0; z-index: 5; }
   @media (max-width: 720px) {
@@ -23,7 +25,6 @@ export const appStyles = css`
     jw-presets, jw-scenario, .bar, .trouble { display: none; }
     .onpaper { display: block; }
     h2.onpaper { font-size: 9pt; }
-    .tools jw-presets { flex: 1 1 540px; }
-  .below { gap: 2mm; break-inside: avoid; }
+    .below { gap: 2mm; break-inside: avoid; }
   }
 `;

@@ -1,4 +1,4 @@
-/** Styles every element shares: boxes, focus, buttons, quiet text, plain tables. */
+/** Styles every element shares: boxes, focus, buttons, quiet text, plain tables; on paper no more than was unfolded. */
 import {css} from 'lit';
 
 export const base = css`
@@ -38,6 +38,10 @@ export const base = css`
   .plain :is(th, td).number { text-align: right; white-space: nowrap; }
   .plain th { font-weight: 600; }
   .plain thead th { color: var(--soft); font-weight: 500; }
+  @media print {
+    .plain :is(th, td) { padding-top: 1px; padding-bottom: 1px; }
+    .more:not([open]) { display: none; }
+  }
   var { font-style: italic; font-family: 'STIX Two Math', 'Latin Modern Math', Cambria, 'DejaVu Serif', serif; }
   .kind {
     display: inline-block; padding: 0 6px; border: 1px solid var(--line); border-radius: 99px;

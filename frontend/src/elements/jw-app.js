@@ -1,5 +1,5 @@
 import {LitElement, html, nothing} from 'lit';
-import {WAYS} from '../export/ways.js';
+import {MATRIX_WAYS, WAYS} from '../export/ways.js';
 import {Enquiry} from '../state/enquiry.js';
 import {fromFragment, toFragment} from '../state/fragment.js';
 import {awaitedMatrix, headingOf, isOpenCell, isSpot, nearestPower, openColumn} from '../state/shown.js';
@@ -7,6 +7,7 @@ import {CAUTIONS, FIELDS, FIRST_MATRIX, FIRST_STATE, NOTHING_OPEN, cellRequest, 
 import {WORDS} from '../state/words.js';
 import {READY} from '../worker/messages.js';
 import {power} from '../text/format.js';
+import {Unreachable} from '../transport/unreachable.js';
 import {base} from './base.js';
 import './jw-cautions.js';
 import './jw-detail.js';
@@ -22,6 +23,9 @@ import './jw-scenario.js';
 import './jw-sheet.js';
 import './jw-summary.js';
 import {appStyles} from './app-styles.js';
+
+/** Whether two states ask the core for the same numbers. */
+const sameMatrix = (one, other) => JSON.stringify(matrixRequest(one)) === JSON.stringify(matrixRequest(other));
 
 const NO_NOTICE = {text: '', link: '', action: undefined};
 
@@ -78,6 +82,7 @@ class JwApp extends LitElement {
     const sheet = openSheet(state);
     return html`<div class=${sheet ? 'page beside' : 'page'} @jw-change=${this._changed} @jw-preset=${this._preset}
         @jw-open=${this._opened} @jw-close=${() => this._change(NOTHING_OPEN)} @jw-export=${this._exported}
+        @jw-notice=${(event) => (this._notice = {...NO_NOTICE, ...event.detail})}
         @jw-dismiss=${() => (this._notice = NO_NOTICE)}>
       <jw-masthead></jw-masthead>
       <jw-progress status=${this._matrix.status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
@@ -90,13 +95,14 @@ class JwApp extends LitElement {
           <jw-power-choice .powers=${matrix.powers_w} .chosen=${this._power} .shows=${state.shows}></jw-power-choice>
         </div>
         <h2 class="onpaper">${state.shows === 'margin' ? `Margin in dB, at ${power(this._power)} where outlined` : 'Margin in dB'}</h2>
-        <jw-matrix .matrix=${matrix} .power=${this._power} .shows=${state.shows}
+        <jw-matrix .matrix=${matrix} .power=${this._power} .shows=${state.shows} .outdated=${this._outdated}
           .opened=${{family: state.family, column: openColumn(state, matrix)?.id}}></jw-matrix>
         <section class="below">
           <jw-legend .gates=${FIRST_MATRIX.gates}></jw-legend>
           <jw-summary class="onpaper" .state=${this._computed}></jw-summary>
           <jw-cautions .cautions=${CAUTIONS}></jw-cautions>
         </section>
+        ${this._withoutCore ? html`<section class="tables"><slot></slot></section>` : nothing}
       </main>
       <jw-sheet .heading=${headingOf(sheet, state, matrix)}>
         ${sheet
@@ -110,7 +116,24 @@ class JwApp extends LitElement {
 
   /** The last good matrix, or what stands in for the first. */
   get _shown() {
-    return this._matrix.result ?? awaitedMatrix(this._state);
+    return this._matrix.result ?? awaitedMatrix(this._state, this._refused);
+  }
+
+  get _refused() {
+    return this._matrix.error !== undefined;
+  }
+
+  /** Why the numbers shown are not those of the controls; empty while they are. */
+  get _outdated() {
+    if (!this._refused || sameMatrix(this._computed, this._state)) return '';
+    return this._matrix.result
+      ? 'Out of date: these are the numbers from before the change that could not be computed.'
+      : 'Not what was asked for, which could not be computed: these are the built-in numbers of a first visit.';
+  }
+
+  /** Whether no core has answered and none can; the tables that came with the page are all there is then. */
+  get _withoutCore() {
+    return this._matrix.result === undefined && this._matrix.error instanceof Unreachable;
   }
 
   get _power() {
@@ -120,7 +143,8 @@ class JwApp extends LitElement {
   /** The station whose numbers are shown: after a refusal not the one that was asked for. */
   get _computed() {
     const {answered} = this._matrix;
-    return answered ? {...FIRST_STATE, power_w: this._state.power_w, ...answered} : this._state;
+    if (!answered && !this._refused) return this._state;
+    return {...FIRST_STATE, power_w: this._state.power_w, ...answered};
   }
 
   /** The cell result, if it is of the cell that is open. */
@@ -201,7 +225,11 @@ class JwApp extends LitElement {
   }
 
   async _exported(event) {
-    const notice = await WAYS[event.detail.kind](this._shown, this._matrix.answered);
+    if (this._shown.margin_db === undefined && MATRIX_WAYS.has(event.detail.kind)) {
+      this._notice = {...NO_NOTICE, text: 'The core is still at work on the numbers; try again when they are here.'};
+      return;
+    }
+    const notice = await WAYS[event.detail.kind](this._shown, matrixRequest(this._computed));
     if (notice) this._notice = {...NO_NOTICE, ...notice};
   }
 }

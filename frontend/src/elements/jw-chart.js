@@ -5,7 +5,7 @@ import {base} from './base.js';
 const DARK = matchMedia('(prefers-color-scheme: dark)');
 
 /**
- * Draws a figure in the page's colours, and again when they change.
+ * Draws a figure in the page's colours, and again when they change; on paper in the light ones.
  *
  * @property {function(object): object} figure - makes the figure from the page's colours
  * @property {string} label - what it shows, for those who cannot see it
@@ -21,6 +21,7 @@ class JwChart extends LitElement {
       .band { color: light-dark(#1f5690, #86adcf); } .accent { color: var(--accent); }
       .main-svg { position: absolute; top: 0; left: 0; pointer-events: none; }
       .main-svg .draglayer { pointer-events: all; }
+      @media print { :host { break-inside: avoid; } }
     `,
   ];
 
@@ -34,12 +35,15 @@ class JwChart extends LitElement {
   constructor() {
     super();
     this._redraw = () => this._draw();
+    this._redrawLight = () => this._draw(PAGE_COLOURS);
     this._theme = new MutationObserver(this._redraw);
   }
 
   connectedCallback() {
     super.connectedCallback();
     DARK.addEventListener('change', this._redraw);
+    window.addEventListener('beforeprint', this._redrawLight);
+    window.addEventListener('afterprint', this._redraw);
     this._theme.observe(document.documentElement, {attributeFilter: ['data-theme']});
     if (this.hasUpdated) this._draw();
   }
@@ -47,6 +51,8 @@ class JwChart extends LitElement {
   disconnectedCallback() {
     super.disconnectedCallback();
     DARK.removeEventListener('change', this._redraw);
+    window.removeEventListener('beforeprint', this._redrawLight);
+    window.removeEventListener('afterprint', this._redraw);
     this._theme.disconnect();
     this._library?.purge(this._place);
   }
@@ -70,15 +76,16 @@ class JwChart extends LitElement {
     return Object.fromEntries(names.map((name) => [name, getComputedStyle(this.renderRoot.querySelector(`.${name}`)).color]));
   }
 
-  async _draw() {
+  async _draw(colours) {
     try {
-      this._library ??= await this.load();
+      // no pause once it is there: paper does not wait
+      if (!this._library) this._library = await this.load();
     } catch (error) {
       this._error = error.message;
       return;
     }
     if (!this.isConnected || !this._place) return;
-    const {data, layout, config} = this.figure(this._colours);
+    const {data, layout, config} = this.figure(colours ?? this._colours);
     await this._library.react(this._place, data, layout, config);
   }
 }

@@ -16,7 +16,8 @@ class JwCharts extends LitElement {
     base,
     css`
       .limits { display: flex; flex-wrap: wrap; gap: 6px; margin-bottom: 8px; }
-      h4 { margin-top: 10px; }
+      h4 { margin-top: 10px; break-after: avoid; }
+      @media print { .limits { display: none; } }
     `,
   ];
 

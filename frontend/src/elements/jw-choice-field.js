@@ -14,11 +14,18 @@ class JwChoiceField extends Field {
   render() {
     return html`<label for=${this.name}>${this.label}</label>
       <select id=${this.name} aria-invalid=${this.invalid} aria-describedby="under" @change=${this._chosen}>
-        ${optionsOf(this.name).map(
+        ${this._options.map(
           ([id, words]) => html`<option value=${id} .selected=${id === String(this.value)}>${words}</option>`,
         )}
       </select>
       ${this.under(this.hint)}`;
+  }
+
+  /** A value that no option has, as out of a link, stands among them: else another would seem chosen. */
+  get _options() {
+    const options = optionsOf(this.name);
+    const value = String(this.value);
+    return options.some(([id]) => id === value) ? options : [...options, [value, value]];
   }
 
   _chosen(event) {

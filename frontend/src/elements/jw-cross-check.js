@@ -14,6 +14,7 @@ class JwCrossCheck extends LitElement {
     base,
     css`
       summary { cursor: pointer; min-height: var(--target); align-content: center; color: var(--accent); font-size: 0.9rem; }
+      @media print { table { break-inside: avoid; } }
       .far { font-weight: 700; color: var(--alarm); }
     `,
   ];
@@ -41,7 +42,7 @@ class JwCrossCheck extends LitElement {
       <p class=${check.agrees ? 'quiet' : 'far'}>
         ${check.agrees ? 'The two agree within a factor of three.' : 'The two differ by more than a factor of three: take the number with care.'}
       </p>
-      <details>
+      <details class="more">
         <summary>Steps from first principles</summary>
         <jw-steps .steps=${check.steps} .catalogue=${this.catalogue}></jw-steps>
       </details>`;

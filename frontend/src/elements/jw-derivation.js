@@ -31,6 +31,11 @@ class JwDerivation extends LitElement {
       jw-limit + jw-limit { margin-top: 8px; }
       .gate td:first-child { width: 1.6rem; font-weight: 700; }
       .failed td { color: var(--alarm); }
+      @media print {
+        section { margin-top: 3mm; }
+        section:has(> .more:not([open])) { display: none; }
+        h3 { break-after: avoid; }
+      }
       summary { cursor: pointer; min-height: var(--target); align-content: center; color: var(--accent); font-size: 0.9rem; }
     `,
   ];
@@ -60,7 +65,7 @@ class JwDerivation extends LitElement {
       <section>
         <h3>Breakdown of the air gap and wave modes</h3>
         <p class="quiet">For information; these do not enter the margin.</p>
-        <details>
+        <details class="more">
           <summary>Show ${cell.air_breakdown.length} steps</summary>
           <jw-steps .steps=${cell.air_breakdown} .catalogue=${catalogue}></jw-steps>
         </details>

@@ -1,6 +1,7 @@
 import {LitElement, css, html, unsafeCSS} from 'lit';
 import {STEPS, STEP_RULES, stepRange} from '../colour/scale.js';
 import {DISAGREES, letterOf, refusedWord} from '../matrix/reading.js';
+import {UNFOLDED} from '../matrix/styles.js';
 import {base} from './base.js';
 
 /**
@@ -28,9 +29,15 @@ class JwLegend extends LitElement {
       .ladder i { flex: 1; }
       .range { position: relative; width: 46px; height: 9px; background: linear-gradient(currentColor 0 0) center/1px 100% no-repeat; }
       .range i { position: absolute; left: 30%; right: 20%; top: 4px; height: 2px; background: currentColor; }
+      .levels { width: 30px; height: 17px; background: linear-gradient(var(--step-6) 0 6px, var(--step-5) 6px 12px, var(--step-3) 12px); outline: 1px solid var(--line); }
       .undecided { position: relative; width: 46px; height: 22px; border: 1px dashed; border-radius: 4px; overflow: hidden; }
       .undecided i { position: absolute; inset: 0 0 auto auto; width: 17px; height: 17px; clip-path: polygon(0 0, 100% 0, 100% 100%); font: 700 10px/11px var(--figures); text-align: right; padding-right: 2px; }
       dd { line-height: 1.3; }
+      dl .unfolded { display: none; }
+      @media ${UNFOLDED} {
+        dl .folded { display: none; }
+        dl .unfolded { display: grid; }
+      }
       @media print { :host { font-size: 7pt; } .scale span { font-size: 6.5pt; padding: 1mm; } dl { grid-template-columns: repeat(4, 1fr); gap: 0.5mm 4mm; } }
     `,
   ];
@@ -44,16 +51,19 @@ class JwLegend extends LitElement {
         ${STEPS.map((_, step) => html`<span data-step=${step}>${stepRange(step)}</span>`)}
       </div>
       <dl>
-        ${this._row(ladder, 'the ladder: one rung for each power level, lowest first, each in the colour of its own margin; the chosen one is underlined')}
-        ${this._row(html`<span class="range"><i></i></span>`, 'range from the most cautious to the most generous published figures; the upright line is 0 dB. The cautious end is printed')}
-        ${this._row(html`<span class="undecided" data-step="3"><i data-step="5">?</i></span>`, 'undecided: the sources differ on which side of the limit it lies')}
+        ${this._row(html`<i class="levels"></i>`, 'one line for each power level, named at the left of the row; the chosen one is outlined. The most cautious published figures count', 'unfolded')}
+        ${this._row('?', 'undecided: the sources differ on which side of the limit it lies', 'unfolded')}
+        ${this._row(ladder, 'the ladder: one rung for each power level, lowest first, each in the colour of its own margin; the chosen one is underlined', 'folded')}
+        ${this._row(html`<span class="range"><i></i></span>`, 'range from the most cautious to the most generous published figures; the upright line is 0 dB. The cautious end is printed', 'folded')}
+        ${this._row(html`<span class="undecided" data-step="3"><i data-step="5">?</i></span>`, 'undecided: the sources differ on which side of the limit it lies', 'folded')}
         ${this._row(DISAGREES, 'two ways to the heat limit differ by more than three times')}
-        ${this.gates.map((gate) => this._row(gate.hard ? refusedWord(gate) : letterOf(gate), GATE_WORDS[gate.id] ?? gate.name, gate.hard))}
+        ${this.gates.map((gate) => this._row(gate.hard ? refusedWord(gate) : letterOf(gate), GATE_WORDS[gate.id] ?? gate.name, '', gate.hard))}
       </dl>`;
   }
 
-  _row(mark, words, refused = false) {
-    return html`<div><dt data-step=${refused ? 'refused' : ''}>${mark}</dt><dd>${words}</dd></div>`;
+  /** `drawn` is folded or unfolded where the matrix draws the mark only so. */
+  _row(mark, words, drawn = '', refused = false) {
+    return html`<div class=${drawn}><dt data-step=${refused ? 'refused' : ''}>${mark}</dt><dd>${words}</dd></div>`;
   }
 }
 

@@ -25,6 +25,10 @@ class JwLimit extends LitElement {
       .binds { padding: 1px 8px; border-radius: 99px; background: var(--accent); color: var(--accent-ink); font-size: 0.75rem; }
       p { flex: 1 0 100%; font-size: 0.9rem; }
       jw-steps { padding: 0 12px 10px; }
+      @media print {
+        summary { min-height: 0; break-inside: avoid; break-after: avoid; }
+        summary::after { display: none; }
+      }
     `,
   ];
 

@@ -9,8 +9,17 @@ const CAUSES = [
   ['mismatch_db', 'mismatch'],
 ];
 
+/** Only a standard guarantees; of any other kind of source the figure says no more than that somebody gave it. */
+const FIGURES = {
+  standard: ['Guaranteed', 'The most that the standard lets a mated pair of this family lose.'],
+  datasheet: ['Published maximum', 'The most that a data sheet states for a part; no standard promises it for the family.'],
+  handbook: ['Published figure', 'Measured, or passed on at second hand; no standard promises it.'],
+  'common practice': ['Customary figure', 'What the trade reckons with; no standard promises it.'],
+  memory: ['Maximum, from memory', 'Its text was not seen; nothing promises it.'],
+};
+
 /**
- * Loss of the mated pair by cause; expected and guaranteed stand apart.
+ * Loss of the mated pair by cause; the computed and the published figure stand apart.
  *
  * @property {object} losses
  * @property {object[]} sources
@@ -24,6 +33,7 @@ class JwLosses extends LitElement {
       .total { font-size: 1.2rem; font-weight: 700; }
       i { display: block; height: 6px; min-width: 1px; background: var(--accent); border-radius: 3px; }
       td:last-child { width: 35%; vertical-align: middle; }
+      @media print { .two { break-inside: avoid; } }
       @media (max-width: 480px) { .two { grid-template-columns: 1fr; } }
     `,
   ];
@@ -33,6 +43,7 @@ class JwLosses extends LitElement {
   render() {
     const {losses} = this;
     const largest = Math.max(...CAUSES.map(([key]) => losses[key]));
+    const [heading, words] = FIGURES[losses.guaranteed_kind];
     const source = this.sources?.find(({id}) => id === losses.guaranteed_source);
     return html`<div class="two">
       <section>
@@ -51,9 +62,9 @@ class JwLosses extends LitElement {
         </table>
       </section>
       <section>
-        <h4>Guaranteed</h4>
+        <h4>${heading}</h4>
         <p class="total">${digits(losses.guaranteed_db, 3)} dB</p>
-        <p class="quiet">The most a part of this family may lose, reflection already included; nothing is added to it.</p>
+        <p class="quiet">${words} Reflection is already included; nothing is added to it.</p>
         <p class="quiet">${source?.title ?? ''} <span class="kind">${losses.guaranteed_kind}</span></p>
       </section>
     </div>`;

@@ -17,6 +17,7 @@ function kept() {
  * The name of the tool, what it does, and the switches of the whole page.
  *
  * @fires jw-change - opens the method view
+ * @fires jw-notice - {text}: the browser does not keep the theme
  */
 class JwMasthead extends LitElement {
   static styles = [
@@ -84,7 +85,8 @@ class JwMasthead extends LitElement {
     try {
       localStorage.setItem(KEPT, this._theme);
     } catch {
-      return;
+      const text = 'This browser keeps nothing for the page, so the choice of light or dark ends when it is closed.';
+      this.dispatchEvent(new CustomEvent('jw-notice', {detail: {text}, bubbles: true, composed: true}));
     }
   }
 

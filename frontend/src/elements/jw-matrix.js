@@ -5,12 +5,17 @@ import {matrixStyles} from '../matrix/styles.js';
 import {power} from '../text/format.js';
 import {base} from './base.js';
 
+const HEAD_PX = 46;
+/** The heads stop above the last row, which would else have none of its cells in sight. */
+const LAST_ROW_PX = 50;
+
 /**
  * Margins of families against bands, every power level inside each cell.
  *
  * @property {object} matrix - a matrix result, or its heads only while the first is awaited
  * @property {number} power - the power level printed, in W
  * @property {string} shows - margin or largest
+ * @property {string} outdated - why the numbers are not those of the controls; empty while they are
  * @property {{family: ?string, column: ?string}} opened - what is open beside the matrix
  * @fires jw-open - {family, column, power}: a cell, a family (no column) or a column (no family)
  */
@@ -22,24 +27,29 @@ class JwMatrix extends LitElement {
     power: {type: Number},
     shows: {type: String},
     opened: {attribute: false},
+    outdated: {type: String},
     _at: {state: true},
   };
 
   constructor() {
     super();
     this.opened = {};
+    this.outdated = '';
     this._at = [0, 0];
     this._watch = new ResizeObserver(() => this._measure());
+    this._scrolled = () => this._carry();
   }
 
   connectedCallback() {
     super.connectedCallback();
     this._watch.observe(this);
+    window.addEventListener('scroll', this._scrolled, {passive: true});
   }
 
   disconnectedCallback() {
     super.disconnectedCallback();
     this._watch.disconnect();
+    window.removeEventListener('scroll', this._scrolled);
   }
 
   willUpdate(changed) {
@@ -54,8 +64,9 @@ class JwMatrix extends LitElement {
 
   render() {
     const {families, columns} = this.matrix;
-    return html`<div class="frame" style="--columns:${columns.length}">
-      <table role="grid" data-shows=${this.shows} aria-label=${this._caption} @keydown=${this._moved} @click=${this._clicked} @focusin=${this._focused}>
+    return html`<p id="outdated" role="status">${this.outdated}</p>
+    <div class="frame" style="--columns:${columns.length}">
+      <table role="grid" aria-describedby="outdated" ?data-outdated=${this.outdated !== ''} data-shows=${this.shows} aria-label=${this._caption} @keydown=${this._moved} @click=${this._clicked} @focusin=${this._focused}>
         <thead>
           <tr>
             <th><span class="unseen">Interface family</span></th>
@@ -112,6 +123,15 @@ class JwMatrix extends LitElement {
     const table = this.renderRoot.querySelector('table');
     const least = parseFloat(getComputedStyle(table).minWidth);
     this.toggleAttribute('fits', least <= this.clientWidth);
+    this._carry();
+  }
+
+  /** A frame that scrolls sideways holds on to its heads, so they are carried along with the window. */
+  _carry() {
+    const frame = this.renderRoot.querySelector('.frame');
+    const {top, height} = frame.getBoundingClientRect();
+    const most = height - HEAD_PX - LAST_ROW_PX;
+    frame.style.setProperty('--lift', `${this.hasAttribute('fits') ? 0 : Math.max(0, Math.min(-top, most))}px`);
   }
 
   _moved(event) {

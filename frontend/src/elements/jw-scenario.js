@@ -1,21 +1,23 @@
 import {LitElement, css, html, nothing} from 'lit';
-import {FIRST_STATE, MODES} from '../state/station.js';
+import {BANDS, FAMILIES, FIRST_STATE, MODES} from '../state/station.js';
 import {spoken} from '../state/words.js';
 import {base} from './base.js';
-import './jw-bands-field.js';
 import './jw-choice-field.js';
 import './jw-list-field.js';
 import './jw-number-field.js';
 import './jw-switch-field.js';
+import './jw-toggles-field.js';
 
 /** Fields behind a button each; the most used ones stand above them. */
 const GROUPS = [
   ['bands', 'Bands and powers', ['powers_w', 'power_is', 'region', 'frequencies_hz', 'bands']],
+  ['families', 'Families', ['families']],
   ['keying', 'Keying', ['keying', 'transmit_share', 'on_time_s', 'off_time_s']],
   ['line', 'Line and cable', ['system_impedance_ohm', 'return_loss_asked_db', 'cable_dielectric', 'cable_diameter_m']],
   ['site', 'Site', ['solar_irradiance_w_per_m2', 'altitude_m', 'vibration', 'added_sealing']],
   ['wear', 'Wear', ['matings_per_year', 'service_life_years', 'added_resistance_ohm']],
 ];
+const ALL_FAMILIES = [{words: 'all', value: null}];
 const ALWAYS = ['mode', 'vswr', 'ambient_temperature_c', 'exposure', 'condition'];
 /** What "share" and "over and pause" start from. */
 const KEYINGS = {
@@ -35,12 +37,19 @@ class JwScenario extends LitElement {
   static styles = [
     base,
     css`
+      :host { container-type: inline-size; }
       .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; }
       .always { grid-template-columns: 1.4fr 1.35fr 1.35fr 1.2fr 1.2fr; }
       label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      /* a slider needs room for a finger to aim: three fields side by side, then two */
+      @container (max-width: 1170px) {
+        .always { grid-template-columns: repeat(6, 1fr); }
+        .always > * { grid-column: span 2; }
+        .always > :nth-child(n + 4) { grid-column: span 3; }
+      }
       .wide { grid-column: 1 / -1; }
       .double { grid-column: span 2; }
-      .groups { display: flex; flex-wrap: wrap; gap: 6px; }
+      .groups { margin-top: 4px; display: flex; flex-wrap: wrap; gap: 6px; }
       .groups button { font-size: 0.85rem; }
       .groups .changed::after { content: ' •'; color: var(--accent); font-weight: 700; }
       .groups [aria-expanded='true'].changed::after { color: inherit; }
@@ -106,6 +115,15 @@ class JwScenario extends LitElement {
     return this.refusal?.field?.split('[')[0];
   }
 
+  get _bands() {
+    return BANDS.map((band) => ({...band, hidden: !band.regions.includes(String(this.state.region))}));
+  }
+
+  get _sets() {
+    const all = this._bands.filter(({hidden}) => !hidden).map(({id}) => id);
+    return [{words: 'usual sixteen', value: FIRST_STATE.bands}, {words: 'all', value: all}];
+  }
+
   get _keying() {
     if (this.state.transmit_share !== null) return 'share';
     return this.state.on_time_s === null && this.state.off_time_s === null ? 'mode' : 'overs';
@@ -122,7 +140,11 @@ class JwScenario extends LitElement {
     if (name === 'transmit_share' && this._keying !== 'share') return nothing;
     if (name.endsWith('time_s') && this._keying !== 'overs') return nothing;
     if (name === 'bands')
-      return html`<jw-bands-field class="wide" name="bands" .value=${value} .error=${error} .region=${this.state.region}></jw-bands-field>`;
+      return html`<jw-toggles-field class="wide" name="bands" of=" of Region ${this.state.region}" .choices=${this._bands} .sets=${this._sets}
+        hint="National limits differ from the Region’s edges; yours decide." .value=${value} .error=${error}></jw-toggles-field>`;
+    if (name === 'families')
+      return html`<jw-toggles-field class="wide" name="families" .choices=${FAMILIES} .sets=${ALL_FAMILIES}
+        hint="Pick those you own or can buy; the others leave the matrix." .value=${value} .error=${error}></jw-toggles-field>`;
     if (name === 'powers_w')
       return html`<jw-list-field class="double" name="powers_w" zero="receive" .value=${value} .error=${error}></jw-list-field>`;
     if (name === 'frequencies_hz')

@@ -1,8 +1,10 @@
 import {LitElement, css, html} from 'lit';
 import {base} from './base.js';
 
-/** From here the sheet stands beside the matrix, which stays in use. */
+/** From here the sheet stands beside the matrix, which stays in use; on paper it follows the matrix. */
 const BESIDE = matchMedia('(min-width: 1280px)');
+/** Before and after the page goes to paper. */
+const PRINTING = ['beforeprint', 'afterprint'];
 
 function deepestActive() {
   let active = document.activeElement;
@@ -36,7 +38,12 @@ class JwSheet extends LitElement {
         dialog::backdrop { background: #0006; }
       }
       @media (min-width: 1280px) { dialog { width: var(--sheet); box-shadow: none; } }
-      @media print { dialog { display: none !important; } }
+      @media print {
+        dialog, dialog[open] { position: static; display: block; width: auto; height: auto; overflow: visible; border: 0; box-shadow: none; break-before: page; }
+        dialog:not([open]), #close { display: none; }
+        .head { padding: 0 0 2mm; }
+        .body { overflow: visible; padding: 2mm 0 0; columns: 2 85mm; column-gap: 8mm; }
+      }
     `,
   ];
 
@@ -45,7 +52,12 @@ class JwSheet extends LitElement {
   constructor() {
     super();
     this.heading = '';
+    this._printing = false;
     this._placed = () => this._place();
+    this._printed = ({type}) => {
+      this._printing = type === 'beforeprint';
+      this._place();
+    };
     this._escaped = (event) => {
       if (event.key === 'Escape' && this.heading) this._close(event);
     };
@@ -54,12 +66,14 @@ class JwSheet extends LitElement {
   connectedCallback() {
     super.connectedCallback();
     BESIDE.addEventListener('change', this._placed);
+    for (const type of PRINTING) window.addEventListener(type, this._printed);
     window.addEventListener('keydown', this._escaped);
   }
 
   disconnectedCallback() {
     super.disconnectedCallback();
     BESIDE.removeEventListener('change', this._placed);
+    for (const type of PRINTING) window.removeEventListener(type, this._printed);
     window.removeEventListener('keydown', this._escaped);
   }
 
@@ -88,8 +102,9 @@ class JwSheet extends LitElement {
 
   _place() {
     if (this.heading === '') return;
-    if (this._dialog.open && this._beside === BESIDE.matches) return;
-    this._beside = BESIDE.matches;
+    const beside = BESIDE.matches || this._printing;
+    if (this._dialog.open && this._beside === beside) return;
+    this._beside = beside;
     this._dialog.close();
     if (this._beside) this._dialog.show();
     else this._dialog.showModal();

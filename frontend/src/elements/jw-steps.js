@@ -24,6 +24,11 @@ class JwSteps extends LitElement {
       .plain td:first-child { white-space: nowrap; }
       .result { margin-top: 4px; font-weight: 650; }
       summary { cursor: pointer; min-height: var(--target); align-content: center; color: var(--soft); font-size: 0.85rem; }
+      @media print {
+        li { break-inside: avoid; padding: 1mm 0; }
+        .formula { overflow: visible; padding: 1px 0; font-size: 0.95rem; }
+        .formula[tabindex] { font-size: 0.52rem; }
+      }
     `,
   ];
 
@@ -37,7 +42,7 @@ class JwSteps extends LitElement {
     const generous = this.steps.filter((step) => step.end === 'high');
     return html`${this._list(this.steps.filter((step) => step.end !== 'high'))}
       ${generous.length > 0
-        ? html`<details>
+        ? html`<details class="more">
             <summary>The same with the most generous credible figures (${generous.length} steps)</summary>
             ${this._list(generous)}
           </details>`

@@ -26,3 +26,6 @@ export const WAYS = {
     save('jointwise-matrix.json', 'application/json', JSON.stringify({request, result: matrix}, null, 1)),
   print: async () => window.print(),
 };
+
+/** The ways that need the numbers. */
+export const MATRIX_WAYS = new Set(['csv', 'json']);

@@ -12,7 +12,7 @@ const along = (db) => 50 + (Math.min(Math.max(db, -RANGE_DB), RANGE_DB) / RANGE_
 function rung(cell, chosen) {
   const step = cell.refusedBy ? 'refused' : stepOf(cell.margin);
   const words = cell.refusedBy ? refusedWord(cell.refusedBy) : decibels(cell.margin);
-  const letters = cell.marks.map(letterOf).join('');
+  const letters = cell.marks.map(letterOf).join('') + (chosen && cell.disagrees ? DISAGREES : '');
   return html`<span class="rung" data-power=${cell.power} data-step=${step} ?data-chosen=${chosen} ?data-undecided=${cell.undecided}>
     <b><small>${letters}</small>${words}</b></span>`;
 }

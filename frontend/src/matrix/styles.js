@@ -5,15 +5,19 @@ import {STEP_RULES} from '../colour/scale.js';
 const folded = css`
   :host { --head: 97px; --least: 44px; --most: 112px; --rung: 15px; }
   .frame {
-    position: relative; overflow: auto; max-height: 86dvh; overscroll-behavior-x: contain;
-    scroll-padding: 46px 0 0 var(--head); background: var(--card);
+    position: relative; overflow: auto hidden; overscroll-behavior-x: contain;
+    scroll-padding-left: var(--head); background: var(--card);
     border: 1px solid var(--line); border-radius: var(--round);
   }
   .frame { max-width: calc(var(--head) + var(--columns) * var(--most)); }
-  :host([fits]) .frame { overflow: visible; max-height: none; scroll-padding: 0; }
+  :host([fits]) .frame { overflow: visible; scroll-padding: 0; }
+  #outdated:empty { display: none; }
+  #outdated { margin-bottom: 6px; padding: 8px 14px; background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round); }
+  /* grey keeps the contrast of the numbers, which fading would take */
+  [data-outdated] td { filter: grayscale(1); }
   table { border-collapse: separate; border-spacing: 0; table-layout: fixed; width: 100%; min-width: calc(var(--head) + var(--columns) * var(--least)); }
   th, td { padding: 0; font-weight: inherit; }
-  thead th { position: sticky; top: 0; z-index: 2; background: var(--card); height: 45px; border-bottom: 1px solid var(--edge); }
+  thead th { position: sticky; top: var(--lift, 0); z-index: 2; background: var(--card); height: 45px; border-bottom: 1px solid var(--edge); }
   thead th:last-child { border-radius: 0 var(--round) 0 0; }
   tbody th { position: sticky; left: 0; z-index: 1; background: var(--card); border-right: 1px solid var(--edge); }
   thead th:first-child { left: 0; z-index: 3; width: var(--head); border-right: 1px solid var(--edge); border-radius: var(--round) 0 0 0; }
@@ -57,6 +61,9 @@ const folded = css`
   @media (max-width: 480px) { :host { --head: 92px; --least: 48px; } }
 `;
 
+/** Where every power level of a cell stands on a line of its own. */
+export const UNFOLDED = css`print, screen and (min-width: 1500px)`;
+
 /** Every rung becomes a line with its own number; the power levels stand once beside the family. */
 const unfold = css`
   :host { --head: 190px; }
@@ -86,12 +93,11 @@ const unfold = css`
 export const matrixStyles = [
   unsafeCSS(STEP_RULES),
   folded,
-  css`@media screen and (min-width: 1500px) { ${unfold} }`,
+  css`@media ${UNFOLDED} { ${unfold} }`,
   css`
     @media print {
-      ${unfold}
       :host { --head: 34mm; --rung: 2.95mm; --least: 0px; }
-      .frame { overflow: visible; max-height: none; border: 0; }
+      .frame { overflow: visible; border: 0; }
       thead th, tbody th { position: static; }
       thead { display: table-header-group; }
       tr { break-inside: avoid; }

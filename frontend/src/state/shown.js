@@ -3,9 +3,9 @@ import {BANDS, FAMILIES, FIRST_MATRIX, FIRST_STATE, bandsOf, cellRequest, matrix
 
 const FIRST_REQUEST = JSON.stringify(matrixRequest(FIRST_STATE));
 
-/** Before the first answer: the snapshot, or its heads alone when something else was asked. */
-export function awaitedMatrix(state) {
-  if (JSON.stringify(matrixRequest(state)) === FIRST_REQUEST) return FIRST_MATRIX;
+/** Before the first answer: the snapshot, or its heads alone when something else was asked; after a refusal the snapshot. */
+export function awaitedMatrix(state, refused) {
+  if (refused || JSON.stringify(matrixRequest(state)) === FIRST_REQUEST) return FIRST_MATRIX;
   const wanted = new Set(bandsOf(state));
   return {
     families: FAMILIES.filter(({id}) => state.families === null || state.families.includes(id)),

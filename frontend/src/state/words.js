@@ -2,12 +2,13 @@
  * How the form speaks of each field: a short label, and where the page shows
  * another unit than the one sent, its factor. Ranges and units are the core's.
  */
-import {BANDS, CABLE_DIELECTRICS, CONDITIONS, FIELDS, MODES} from './station.js';
+import {BANDS, CABLE_DIELECTRICS, CONDITIONS, FAMILIES, FIELDS, MODES} from './station.js';
 import {digits} from '../text/format.js';
 
 export const WORDS = {
   region: {label: 'ITU Region', options: {1: 'Region 1', 2: 'Region 2', 3: 'Region 3'}},
-  bands: {label: 'Bands'},
+  families: {label: 'Families', named: FAMILIES},
+  bands: {label: 'Bands', named: BANDS},
   frequencies_hz: {label: 'Spot frequencies', factor: 1e6, unit: 'MHz'},
   powers_w: {label: 'Power levels', unit: 'W'},
   power_w: {label: 'Power in the cells'},
@@ -62,7 +63,8 @@ export function optionsOf(name) {
 export function spoken(name, value) {
   if (value === null) return 'not given';
   if (name === 'added_sealing') return value ? 'yes' : 'no';
-  if (name === 'bands') return value.map((id) => BANDS.find((band) => band.id === id)?.name ?? id).join(', ');
+  const {named} = WORDS[name];
+  if (named) return value.map((id) => named.find((one) => one.id === id)?.name ?? id).join(', ');
   if (Array.isArray(value)) return `${value.map((item) => digits(shown(name, item))).join(', ')} ${unitOf(name)}`;
   if (typeof value === 'number' && !WORDS[name].options) return `${digits(shown(name, value))} ${unitOf(name)}`.trim();
   return optionsOf(name).find(([id]) => id === String(value))?.[1] ?? String(value);

@@ -16,38 +16,40 @@ const LEFT_ALONE_MS = 15_000;
  * @param {function(): Promise<boolean>} answers - whether the server can be reached
  */
 export function eitherTransport({http, worker, answers}) {
-  let away = false;
+  /** What became of the last request to a server that is away; undefined while it answers. */
+  let silence;
   let tried;
 
   async function lookAgain() {
     if (Date.now() - tried < LEFT_ALONE_MS) return;
     tried = Date.now();
-    if (await answers()) away = false;
+    if (await answers()) silence = undefined;
   }
 
-  async function instead(silence, ...asked) {
+  async function instead(...asked) {
+    const heard = silence;
     try {
-      const result = await worker.ask(...asked);
-      away = true;
-      return result;
+      return await worker.ask(...asked);
     } catch (error) {
-      away = !(error instanceof Unreachable);
-      throw away ? error : silence;
+      if (!(error instanceof Unreachable)) throw error;
+      silence = undefined;
+      throw heard;
     }
   }
 
   return {
-    async ask(operation, request, options) {
-      if (away) {
+    async ask(...asked) {
+      if (silence) {
         lookAgain();
-        return worker.ask(operation, request, options);
+        return instead(...asked);
       }
       try {
-        return await http.ask(operation, request, options);
+        return await http.ask(...asked);
       } catch (error) {
         if (!(error instanceof Unreachable)) throw error;
+        silence = error;
         tried = Date.now();
-        return await instead(error, operation, request, options);
+        return instead(...asked);
       }
     },
   };

@@ -30,7 +30,7 @@ const SILENT = `The core gave no answer within ${ANSWER_MS / 1000} seconds; try 
  *
  * @param {{read: function(): Promise<object>}} payload - embeddedPayload or fetchedPayload
  * @param {function(string): Worker} [createWorker] - makes a worker from its script
- * @param {function(string): void} [onProgress] - is told each stage of a start
+ * @param {function(string): void} [onProgress] - is told each stage of a start, and '' when it came to nothing
  */
 export function workerTransport({payload, createWorker, onProgress = () => {}}) {
   const desk = new Desk((hear) => new Life({payload, createWorker, hear}), onProgress);
@@ -89,6 +89,7 @@ class Desk {
     },
     unable: ({reason}) => {
       console.info(reason);
+      this.#onProgress('');
       this.#end();
       for (const job of this.#waiting.splice(0)) job.reject(new Unreachable(UNABLE));
     },

@@ -4,13 +4,15 @@ import {takeOver} from './messages.js';
 /**
  * Register the service worker at `address`; does nothing where the browser has none, as over plain HTTP.
  *
- * `onUpdate(apply)` is called when a newer build waits; `apply()` loads the page anew with it.
+ * `onUpdate(apply)` is called when a newer build waits; `apply()` loads the page anew with it,
+ * also when another open page has let it take over meanwhile.
  */
 export async function keepForOffline(address, onUpdate) {
   const {serviceWorker} = navigator;
   if (!serviceWorker) return;
   const registration = await serviceWorker.register(address);
   const apply = () => {
+    if (!registration.waiting) return location.reload();
     serviceWorker.addEventListener('controllerchange', () => location.reload(), {once: true});
     registration.waiting.postMessage(takeOver());
   };

@@ -1,0 +1,131 @@
+"""The saved page in every engine: it computes from disk, asks nobody, keeps its policy, and reads without scripts."""
+
+from collections.abc import Iterator
+from contextlib import suppress
+
+import pytest
+from engines import ENGINES, Engine, View
+from expected import Numbers, asked, numbers
+from playwright.sync_api import Error
+from selenium.common import WebDriverException
+
+ELSEWHERE = "http://elsewhere.invalid/"
+STATION = {"vswr": 2, "mode": "fm"}
+LINK = "#vswr=2&mode=fm&family=n&band=2m"
+
+
+@pytest.fixture(params=ENGINES)
+def engine(request: pytest.FixtureRequest) -> Engine:
+    """One engine after the other."""
+    return ENGINES[request.param]
+
+
+@pytest.fixture
+def view(engine: Engine) -> Iterator[View]:
+    """A view that must have asked nobody and broken no rule when the test ends."""
+    with engine() as view:
+        yield view
+        assert view.asked() == []
+        assert view.wrong() == []
+
+
+def assert_numbers(view: View, wanted: Numbers) -> None:
+    """The cells come to print these numbers."""
+    view.comes("(wanted) => JSON.stringify(readers.numbers()) === JSON.stringify(wanted)", wanted)
+
+    assert view.run("() => readers.numbers()") == wanted
+
+
+def assert_verdict(view: View, wanted: str) -> None:
+    """A derivation comes to open with this verdict."""
+    view.comes("(wanted) => readers.everywhere('#verdict')[0]?.textContent === wanted", wanted)
+
+    assert view.run("() => readers.everywhere('#verdict').map((one) => one.textContent)") == [wanted]
+
+
+def test_a_changed_control_brings_the_cores_numbers(view: View) -> None:
+    """From disk the core goes live, and a control that is changed brings its numbers."""
+    view.open()
+    view.ready()
+
+    view.enter("#vswr", "3")
+
+    assert_numbers(view, numbers(vswr=3))
+
+
+def test_a_cell_opens_its_derivation(view: View) -> None:
+    """A click on a cell opens the core's verdict, with the formulas written out and both charts drawn."""
+    view.open()
+    view.ready()
+
+    view.click("td[data-family=uhf][data-band='70cm'] button")
+
+    assert_verdict(view, asked("cell", family="uhf", band="70cm", power_w=100)["verdict"])
+    assert view.comes("() => readers.everywhere('.scatterlayer path.point').length === 2")
+    assert view.run("() => readers.everywhere('math')[0].getBoundingClientRect().height") > 0
+
+
+def test_a_link_and_a_reload_restore_the_view(view: View) -> None:
+    """A fragment sets the station and opens a cell, and both are there again after a reload."""
+    verdict = asked("cell", family="n", band="2m", power_w=100, **STATION)["verdict"]
+    view.open(LINK)
+    view.ready()
+    assert_numbers(view, numbers(**STATION))
+    assert_verdict(view, verdict)
+
+    view.reload()
+    view.ready()
+
+    assert_numbers(view, numbers(**STATION))
+    assert_verdict(view, verdict)
+
+
+def test_the_policy_refuses_page_and_worker(engine: Engine) -> None:
+    """Neither the page nor a worker like the core's can ask anybody, and an attempt is noted."""
+    with engine() as view:
+        view.open()
+
+        answer = view.run(
+            """async (elsewhere) => {
+              new Image().src = `${elsewhere}image`;
+              const script = `fetch('${elsewhere}worker').then(() => postMessage('came'), () => postMessage('no'))`;
+              const worker = new Worker(URL.createObjectURL(new Blob([script])));
+              return new Promise((resolve) => { worker.onmessage = ({data}) => resolve(data); });
+            }""",
+            ELSEWHERE,
+        )
+
+        assert answer == "no"
+        assert f"{ELSEWHERE}worker" not in view.asked()
+        assert view.comes("() => wrong.length > 0")
+        assert view.wrong() == [f"img-src {ELSEWHERE}image"]
+
+
+def test_a_request_would_be_noted(engine: Engine) -> None:
+    """An address outside the file that is asked for is in the log, so that an empty log means something."""
+    with engine() as view:
+        with suppress(Error, WebDriverException):
+            view.go(ELSEWHERE)
+
+        assert ELSEWHERE in view.logged()
+
+
+def test_without_scripts_the_tables_can_be_read(engine: Engine) -> None:
+    """With scripts off the matrix, its legend, the cautions and the derivations stand in the file itself."""
+    verdict = asked("cell", family="uhf", band="20m", power_w=100)["verdict"]
+    with engine(scripts=False) as view:
+        view.open()
+
+        assert view.run("() => document.querySelector('jw-app').shadowRoot") is None
+        text = view.run("() => document.body.innerText")
+        assert [caution for caution in asked("catalogue")["cautions"] if caution not in text] == []
+        assert "below −20" in text
+        assert verdict not in text
+        view.click("jw-app details summary")
+        assert verdict in view.run("() => document.body.innerText")
+        printed = view.run(
+            """() => [...document.querySelectorAll('table.plain')[1].querySelectorAll('td')]
+              .map((cell) => (/^[+−]\\d/.test(cell.innerText) ? cell.firstChild.data : null))"""
+        )
+        assert printed == numbers()
+        assert view.asked() == []

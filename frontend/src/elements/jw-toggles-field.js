@@ -1,0 +1,61 @@
+import {css, html, nothing} from 'lit';
+import {Field} from './field.js';
+
+/**
+ * Some of a list, as buttons that stay down, and buttons for whole sets.
+ *
+ * @property {{id: string, name: string, hidden: ?boolean}[]} choices - in the order they are sent; a hidden one keeps its state
+ * @property {{words: string, value: ?string[]}[]} sets - ready choices; one whose value is null stands for no choice made
+ * @property {string} of - what follows the label
+ * @property {string} hint
+ */
+class JwTogglesField extends Field {
+  static styles = [
+    ...Field.styles,
+    css`
+      fieldset { margin: 0; padding: 0; border: 0; min-width: 0; }
+      div { display: flex; flex-wrap: wrap; gap: 4px; }
+      button { padding: 0 10px; }
+      .set { border-style: dashed; }
+    `,
+  ];
+
+  static properties = {choices: {attribute: false}, sets: {attribute: false}, of: {type: String}, hint: {type: String}};
+
+  constructor() {
+    super();
+    this.of = '';
+    this.hint = '';
+  }
+
+  render() {
+    return html`<fieldset id=${this.name} aria-describedby="under">
+      <legend>${this.label}${this.of}</legend>
+      <div>
+        ${this.choices.filter(({hidden}) => !hidden).map(
+          ({id, name}) => html`<button value=${id} aria-pressed=${this._chosen.includes(id)} @click=${this._toggle}>${name}</button>`,
+        )}
+        ${this.sets.map(
+          ({words, value}) => html`<button class="set" aria-pressed=${value === null ? this.value === null : nothing}
+            @click=${() => this.change(value)}>${words}</button>`,
+        )}
+      </div>
+      ${this.under(this.hint)}
+    </fieldset>`;
+  }
+
+  get _chosen() {
+    return this.value ?? [];
+  }
+
+  /** What is chosen keeps the order of the choices; putting the last one away undoes the choice where that is a set. */
+  _toggle(event) {
+    const id = event.currentTarget.value;
+    const chosen = new Set(this._chosen);
+    if (!chosen.delete(id)) chosen.add(id);
+    if (chosen.size > 0) this.change(this.choices.map((one) => one.id).filter((one) => chosen.has(one)));
+    else if (this.sets.some(({value}) => value === null)) this.change(null);
+  }
+}
+
+customElements.define('jw-toggles-field', JwTogglesField);
