@@ -13,6 +13,7 @@ import numpy as np
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.schema import Interface, Label, Quantity
+from jointwise.calc.formula import Sourced
 from jointwise.calc.formulas.coax import te11_cutoff
 from jointwise.calc.limits import Heat, HeatPath
 from jointwise.calc.requests import Scenario
@@ -21,7 +22,19 @@ from jointwise.calc.station import Station
 from jointwise.calc.units import engineering
 from jointwise.calc.views import family_view
 
-__all__ = ["EXPOSURES", "GATES", "Demand", "family_reasons", "gate_results", "gate_table", "site_demands"]
+__all__ = [
+    "EXPOSURES",
+    "GATES",
+    "SEALED_TO",
+    "VIBRATIONS",
+    "Demand",
+    "cable_fits",
+    "family_reasons",
+    "gate_results",
+    "gate_table",
+    "heat_room",
+    "site_demands",
+]
 
 GATES = [
     GateKind("te11", "TE11 cutoff", hard=True),
@@ -111,6 +124,18 @@ def gate_results(
     }
     results |= {demand.gate: _result(demand) for demand in demands}
     return [results[gate.id] for gate in GATES]
+
+
+def cable_fits(interface: Interface, diameter_m: float) -> bool:
+    """Whether a family is made for cables of an outer diameter [m]."""
+    return interface.cable_diameter_m.low.value <= diameter_m <= interface.cable_diameter_m.high.value
+
+
+def heat_room(highest_temperature_c: Sourced, ambient_temperature_c: float) -> GateResult:
+    """The gate of a cable, which must be able to get hotter than the air."""
+    sentence = f"It may get {highest_temperature_c:g} °C hot; the air: {ambient_temperature_c:g} °C."
+    passed = bool(ambient_temperature_c < highest_temperature_c)
+    return _result(Demand("no_heat_room", passed, sentence, highest_temperature_c.source, highest_temperature_c.kind))
 
 
 def family_reasons(family: str, demands: list[Demand]) -> dict[str, str]:
@@ -220,7 +245,7 @@ def _cable_fit(interface: Interface, scenario: Scenario) -> Demand:
     made_for = f"Made for cables of {low.value * 1e3:.3g} to {high.value * 1e3:.3g} mm"
     if scenario.cable_diameter_m is None:
         return _demand("cable_fit", True, f"{made_for}; no cable given.", low)
-    passed = low.value <= scenario.cable_diameter_m <= high.value
+    passed = cable_fits(interface, scenario.cable_diameter_m)
     return _demand("cable_fit", passed, f"{made_for}; yours: {scenario.cable_diameter_m * 1e3:.3g} mm.", low)
 
 

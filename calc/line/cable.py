@@ -20,6 +20,8 @@ from jointwise.calc.views import End
 
 __all__ = ["CableModel", "cable_marks", "cable_table", "cable_view"]
 
+LOSS_ROUNDS = 2  # each brings the place of a maximum nearer by about beta over alpha
+
 
 class CableModel(NamedTuple):
     """One end of a cable's ratings and its length [m]; with a table view, many cables along axis 0."""
@@ -47,7 +49,7 @@ class CableModel(NamedTuple):
         return self.view.impedance_ohm + 1j * reactance
 
     def stress(self, waves: Waves, at: int, frequency: np.ndarray) -> Stress:
-        """The worst of both ends and of the first and last voltage and current maximum.
+        """The worst of both ends and of the first and last voltage and current maxima.
 
         Between them no maximum is higher: the sum of a falling and a rising
         exponential is greatest at an end.
@@ -98,16 +100,30 @@ class CableModel(NamedTuple):
             )
 
     def _places(self, waves: Waves, at: int, constants: tuple) -> np.ndarray:
-        """Both ends, first and last voltage maximum, first and last current maximum [m]; axis 0."""
-        beta, length, turn = constants[2], self.length_m, 2 * np.pi
+        """Both ends, and the two first and two last maxima of voltage and of current [m]; axis 0.
+
+        Without loss the waves' sum is greatest where they are in phase, at phi = 0. With loss
+        it is where 2 beta sin(phi) = -alpha (|forward|² - |backward|²) / (|forward| |backward|).
+        """
+        conductor, dielectric, beta = constants
+        alpha, length, turn = conductor + dielectric, self.length_m, 2 * np.pi
         forward, backward = self._travelling(waves, at, constants)
         # angle of the reflection at both ends; the backward wave is known at the far one
         near = np.angle(backward * np.conj(forward)) - beta * length
         far = near + 2 * beta * length
         first = [np.mod(shift - near, turn) / (2 * beta) for shift in (0.0, np.pi)]
         last = [length - np.mod(far - shift, turn) / (2 * beta) for shift in (0.0, np.pi)]
+        half_wave = np.pi / beta
+        in_phase = np.stack([*first, *last, *(place + half_wave for place in (*first, *last))])
+        product = np.maximum(np.abs(forward * backward) * np.exp(-alpha * length), np.finfo(np.float64).tiny)
+        places = in_phase
+        for _ in range(LOSS_ROUNDS):
+            there = np.abs(forward) ** 2 * np.exp(-2 * alpha * np.clip(places, 0.0, length))
+            back = np.abs(backward) ** 2 * np.exp(-2 * alpha * (length - np.clip(places, 0.0, length)))
+            sine = np.clip(-alpha * (there - back) / (2 * beta * product), -1.0, 1.0)
+            places = in_phase + np.arcsin(sine) / (2 * beta)
         ends = [np.zeros_like(first[0]), np.full_like(first[0], length)]
-        return np.clip(np.stack([*ends, *first, *last]), 0.0, length)
+        return np.clip(np.concatenate([np.stack(ends), places]), 0.0, length)
 
     def _travelling(self, waves: Waves, at: int, constants: tuple) -> tuple[np.ndarray, np.ndarray]:
         """Forward wave at the near end and backward wave at the far end [V]: each is the greatest of its kind there."""

@@ -34,6 +34,8 @@ from jointwise.calc.views import ENDS, family_view
 
 __all__ = ["Chain", "Link", "chain", "chosen_column", "joint_scenario", "touching"]
 
+LEAST_TAKEN = 1e-9  # share of a wave; below it what an antenna takes drowns in rounding
+
 
 class Link(NamedTuple):
     """One two-port of the chain: an element, or one of the two joints of an adapter."""
@@ -75,6 +77,9 @@ def chain(request: Any) -> Chain:
             field = f"elements[{link.element}].touchstone"
             _refuse_out_of_reach(field, link.models[0].measured.frequencies_hz, frequency)
     load = _load(request.load, here.impedance_ohm, frequency)
+    taken = 1 - np.abs(load(np.array([frequency]))[0]) ** 2
+    if not taken > LEAST_TAKEN:
+        raise InputError("load", f"{max(taken, 0):.2g} of the power taken", "an antenna that takes some of it")
     return Chain(links, load, here, request.power_is == "net", column, frequency)
 
 

@@ -5,9 +5,10 @@ from typing import Any, NamedTuple
 import numpy as np
 
 from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue.schema import Cable
 from jointwise.calc.formulas.line import decibels
-from jointwise.calc.gates import gate_table
-from jointwise.calc.line.cable import CableModel, cable_table
+from jointwise.calc.gates import cable_fits, gate_table
+from jointwise.calc.line.cable import CableModel, cable_marks, cable_table
 from jointwise.calc.line.chain import Chain, Link, joint_demands, touching
 from jointwise.calc.line.joint import joint_model
 from jointwise.calc.line.requests import CableRun, Joint
@@ -24,7 +25,8 @@ SAME_IMPEDANCE = 0.1
 class _Candidates(NamedTuple):
     ids: list[str]
     names: list[str]
-    models: tuple[Any, Any]
+    models: tuple[dict[int, Any], dict[int, Any]]
+    """By end of the ratings: what then stands in the place of which link."""
 
 
 def changes(request: Any, chain: Chain, now: tuple[Solution, Solution]) -> list[Change]:
@@ -34,14 +36,14 @@ def changes(request: Any, chain: Chain, now: tuple[Solution, Solution]) -> list[
     """
     frequency = np.array([chain.frequency_hz])
     delivered = _delivered(now[1])
-    smallest = _smallest(now[0], request.power_w)
+    smallest = _smallest(now, request.power_w)
     found = []
-    for at, link in enumerate(chain.links):
-        candidates = _candidates(request, chain, link)
+    for at in range(len(chain.links)):
+        candidates = _candidates(request, chain, at)
         if candidates is None:
             continue
-        cautious, generous = (solve(chain, frequency, end, {at: candidates.models[end]}) for end in (0, 1))
-        margin = _smallest(cautious, request.power_w)[:, 0]
+        cautious, generous = (solve(chain, frequency, end, candidates.models[end]) for end in (0, 1))
+        margin = _smallest((cautious, generous), request.power_w)[:, 0]
         brought = zip(
             candidates.ids,
             candidates.names,
@@ -60,8 +62,8 @@ def _delivered(solution: Solution) -> np.ndarray:
     return solution.waves.power_w[-1]
 
 
-def _smallest(solution: Solution, power_w: float) -> np.ndarray:
-    by_link = [margins(allowed, power_w).min(axis=0) for allowed in solution.allowed]
+def _smallest(solutions: tuple[Solution, Solution], power_w: float) -> np.ndarray:
+    by_link = [margins(allowed, power_w).min(axis=0) for solution in solutions for allowed in solution.allowed]
     return np.min(np.stack(np.broadcast_arrays(*by_link)), axis=0)
 
 
@@ -69,30 +71,62 @@ def _number(value: float) -> float | None:
     return float(value) if np.isfinite(value) else None
 
 
-def _candidates(request: Any, chain: Chain, link: Link) -> _Candidates | None:
-    element = request.elements[link.element]
+def _candidates(request: Any, chain: Chain, at: int) -> _Candidates | None:
+    element = request.elements[chain.links[at].element]
     if isinstance(element, CableRun):
-        return _cables(element, link)
-    return _families(request, chain, link, element) if isinstance(element, Joint) else None
+        return _cables(request, chain, at, element)
+    return _families(request, chain, at, element) if isinstance(element, Joint) else None
 
 
-def _cables(element: CableRun, link: Link) -> _Candidates | None:
-    table = catalogue().cables
-    own = table[element.cable].impedance_ohm.value
-    ids = [
-        cable.id
-        for cable in table.values()
-        if cable.id != element.cable and abs(cable.impedance_ohm.value / own - 1) < SAME_IMPEDANCE
+def _cables(request: Any, chain: Chain, at: int, element: CableRun) -> _Candidates | None:
+    """Cables of like impedance that the site and the joints at both ends allow."""
+    own = catalogue().cables[element.cable].impedance_ohm.value
+    beside = [near for near in (at - 1, at + 1) if 0 <= near < len(chain.links) and chain.links[near].kind == "joint"]
+    chosen = [
+        cable
+        for cable in catalogue().cables.values()
+        if cable.id != element.cable
+        and abs(cable.impedance_ohm.value / own - 1) < SAME_IMPEDANCE
+        and cable.highest_temperature_c.value > request.ambient_temperature_c
+        and not cable_marks(cable, chain.frequency_hz, request.exposure)
+        and all(_takes(chain.links[near], cable) for near in beside)
     ]
-    if not ids:
+    if not chosen:
         return None
-    here = link.models[0].here
-    models = tuple(CableModel(cable_table(ids, end), element.length_m, here) for end in ENDS)
-    return _Candidates(ids, [table[id_].name for id_ in ids], models)
+    ids, here = [cable.id for cable in chosen], chain.links[at].models[0].here
+    models = tuple({at: CableModel(cable_table(ids, end), element.length_m, here)} for end in ENDS)
+    for near in beside:
+        coolest = np.array([[_coolest(request, chain, near, at, cable)] for cable in chosen])
+        for end, joint in enumerate(chain.links[near].models):
+            allowed = np.minimum(joint.view.highest_temperature_c, coolest)
+            models[end][near] = joint._replace(path=joint.path._replace(allowed_temperature_c=allowed))
+    return _Candidates(ids, [cable.name for cable in chosen], models)
 
 
-def _families(request: Any, chain: Chain, link: Link, element: Joint) -> _Candidates | None:
-    cables = [cable for cable in touching(request.elements, link.element) if cable]
+def _takes(joint: Link, cable: Cable) -> bool:
+    """Whether a cable fits a joint, and is left some room for heat there."""
+    hottest = joint.models[0].here.ambient_temperature_c + joint.models[0].path.solar_rise_k
+    fits = cable_fits(catalogue().interfaces[joint.family], cable.outer_diameter_m.value)
+    return fits and bool(cable.highest_temperature_c.value > hottest)
+
+
+def _coolest(request: Any, chain: Chain, near: int, at: int, cable: Cable) -> float:
+    """What the cables in the joint `near` allow [°C] once `cable` stands in the place of link `at`."""
+    joint = chain.links[near].element
+    before, after = touching(request.elements, joint)
+    other = after if near > at else before
+    # the far side of an adapter is another joint
+    alone = other is None or request.elements[joint].adapter_to is not None
+    return min(one.highest_temperature_c.value for one in ([cable] if alone else [cable, other]))
+
+
+def _families(request: Any, chain: Chain, at: int, element: Joint) -> _Candidates | None:
+    link = chain.links[at]
+    before, after = touching(request.elements, link.element)
+    if element.adapter_to is not None:
+        first = at == 0 or chain.links[at - 1].element != link.element
+        before, after = (before, None) if first else (None, after)
+    cables = [cable for cable in (before, after) if cable]
     here = link.models[0].here
     asked = [family for family in catalogue().interfaces if family != link.family]
     demands = [joint_demands(request, element, family, cables) for family in asked]
@@ -102,5 +136,5 @@ def _families(request: Any, chain: Chain, link: Link, element: Joint) -> _Candid
     ids = [family for family, fails in zip(asked, failed, strict=True) if not fails]
     if not ids:
         return None
-    models = tuple(joint_model(table_view(ids, end), here) for end in ENDS)
+    models = tuple({at: joint_model(table_view(ids, end), here)} for end in ENDS)
     return _Candidates(ids, [catalogue().interfaces[id_].name for id_ in ids], models)

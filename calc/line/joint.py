@@ -15,7 +15,7 @@ __all__ = ["JointModel", "Section", "joint_model"]
 
 
 class Section(NamedTuple):
-    """The joint as a line section: impedance [Ω], angle gamma*l [Np + j rad], contacts in its middle [Ω]."""
+    """The joint as a lossy line section: impedance [Ω], angle gamma*l [Np + j rad], contacts in its middle [Ω]."""
 
     impedance: np.ndarray
     angle: np.ndarray
@@ -34,9 +34,9 @@ class JointModel(NamedTuple):
         z_0 = self.here.impedance_ohm
         shares = dissipation(self.view, frequency, self.here.added_resistance_ohm, z_0)
         impedance, radians = worst_section(self.view, frequency, z_0)
-        # a share of a matched wave is twice the nepers, and a series resistance weighs less in a higher impedance
-        nepers = shares.conductor * z_0 / (2 * impedance) + shares.dielectric / 2
-        return Section(impedance, nepers + 1j * radians, shares.contact * z_0)
+        # conductors heat by the current and the dielectric by the voltage, which a real impedance would mix up
+        series, shunt = shares.conductor * z_0 / impedance + 1j * radians, shares.dielectric + 1j * radians
+        return Section(impedance * np.sqrt(series / shunt), np.sqrt(series * shunt), shares.contact * z_0)
 
     def two_port(self, frequency: np.ndarray) -> TwoPort:
         """The chain matrix at frequencies [Hz]."""

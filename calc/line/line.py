@@ -12,7 +12,7 @@ from jointwise.calc.formula import recording
 from jointwise.calc.formulas import heat, voltage
 from jointwise.calc.formulas.line import decibels
 from jointwise.calc.formulas.match import return_loss, vswr_of_reflection
-from jointwise.calc.gates import gate_results
+from jointwise.calc.gates import gate_results, heat_room
 from jointwise.calc.line.chain import Chain, Link, chain
 from jointwise.calc.line.changes import changes
 from jointwise.calc.line.joint import joint_model
@@ -42,6 +42,7 @@ POINTS_PER_CABLE = 81
 CAUTIOUS, GENEROUS = 0, 1
 
 
+@np.errstate(divide="ignore", invalid="ignore", over="ignore")  # no number becomes null
 def line(request: LineRequest) -> LineResult:
     """Solve a line. Raises InputError, one sentence naming the element, for one that can't be solved."""
     built = chain(request)
@@ -49,6 +50,9 @@ def line(request: LineRequest) -> LineResult:
         raise InputError("explain", request.explain, f"0 to {len(request.elements) - 1}, the elements of the line")
     here = np.array([built.frequency_hz])
     now = (solve(built, here, CAUTIOUS), solve(built, here, GENEROUS))
+    if not all(np.isfinite(solution.waves.power_w).all() for solution in now):
+        at = f"no power passed at {engineering(built.frequency_hz, 'Hz')}"
+        raise InputError("elements", at, "parts that let some of the power through")
     parts = [_part(request, built, at, now) for at in range(len(built.links))]
     bands = columns(request.region, None, [])
     grid = np.linspace([band.low_hz for band in bands], [band.high_hz for band in bands], POINTS_PER_BAND, axis=1)
@@ -131,9 +135,11 @@ def _part(request: LineRequest, built: Chain, at: int, now: tuple[Solution, Solu
 
 
 def _gates(link: Link, frequency_hz: float, power_w: float) -> list[GateResult]:
+    model = link.models[CAUTIOUS]
+    if link.kind == "cable" and power_w > 0:
+        return [heat_room(model.view.highest_temperature_c, model.here.ambient_temperature_c)]
     if link.family is None:
         return []
-    model = link.models[CAUTIOUS]
     return gate_results(link.family, link.demands, frequency_hz, power_w, model.here, model.path)
 
 

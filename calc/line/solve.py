@@ -48,10 +48,13 @@ def largest_power_w(allowed: Allowed) -> np.ndarray:
 
 
 def refused(chain: Chain, link: Link, frequency: np.ndarray, power_w: float) -> np.ndarray:
-    """Where a hard gate of a joint's family fails, by frequency [Hz]; never for other links."""
+    """Where a hard gate of a link fails, by frequency [Hz]; of a cable the heat room, of parts none."""
+    model = link.models[0]
+    if link.kind == "cable" and power_w > 0:
+        room = model.view.highest_temperature_c > model.here.ambient_temperature_c
+        return np.full(np.shape(frequency), not room)
     if link.family is None:
         return np.zeros(np.shape(frequency), dtype=bool)
-    model = link.models[0]
     powers = np.array([power_w], dtype=np.float64)
     failed = gate_table([link.family], [link.demands], frequency, powers, model.here, model.path)
     hard = np.array([gate.hard for gate in GATES])

@@ -5,13 +5,12 @@ that memory does not grow with the draws. Each block has a stream of random
 numbers of its own, made from the seed and its number.
 """
 
-from functools import reduce
 from typing import NamedTuple
 
 import numpy as np
 
 from jointwise.calc.columns import columns
-from jointwise.calc.formulas.line import decibels, likely_reflection, worst_reflection
+from jointwise.calc.formulas.line import decibels, likely_reflection
 from jointwise.calc.formulas.match import vswr_of_reflection
 from jointwise.calc.limits import heat_power
 from jointwise.calc.line.chain import Chain, Link, chain
@@ -41,6 +40,7 @@ class _Draws(NamedTuple):
     margin_db: np.ndarray
 
 
+@np.errstate(divide="ignore", invalid="ignore", over="ignore")  # no number becomes null
 def spread(request: SpreadRequest) -> SpreadResult:
     """Draw lines at random and tell how VSWR, loss and the smallest margin spread in each band.
 
@@ -107,20 +107,23 @@ class _Drawer:
             return _Draws(vswr_of_reflection(reflection), -decibels(delivered / source), margin)
 
     def bounds(self) -> tuple[np.ndarray, np.ndarray]:
-        """Worst and likely reflection at the transmitter: every step's own, seen through the loss in front of it."""
-        through, seen = np.ones_like(self._frequency), []
-        for link in self._built.links:
+        """Worst and likely reflection at the transmitter, from the antenna back over every step."""
+        worst = likely = np.abs(self._load)
+        for link in reversed(self._built.links):
             model = link.models[CAUTIOUS]
-            s11, _, s21, _ = scattering(model.two_port(self._frequency), self._z_0)
-            behind = through * np.abs(s21) ** 2
             if link.kind == "cable":
-                step = abs(model.view.impedance_ohm - self._z_0) / (model.view.impedance_ohm + self._z_0)
-                seen += [step * through, step * behind]
+                conductor, dielectric, beta = model.constants(self._frequency)
+                impedance = model.impedance(conductor, dielectric, beta)
+                step = (impedance - self._z_0) / (impedance + self._z_0)
+                kept = np.exp(-2 * (conductor + dielectric) * model.length_m)
+                inside = kept * _worst_seen(-step, 1 - step**2, step, worst)
+                worst = _worst_seen(step, 1 - step**2, -step, inside)
+                likely = likely_reflection(np.abs(step), kept * likely_reflection(np.abs(step), likely))
             else:
-                seen.append(np.abs(s11) * through)
-            through = behind
-        seen.append(np.abs(self._load) * through)
-        return reduce(worst_reflection, seen), reduce(likely_reflection, seen)
+                s11, s12, s21, s22 = scattering(model.two_port(self._frequency), self._z_0)
+                worst = _worst_seen(s11, s12 * s21, s22, worst)
+                likely = likely_reflection(np.abs(s11), np.abs(s12 * s21) * likely)
+        return worst, likely
 
 
 class _Plane(NamedTuple):
@@ -237,6 +240,16 @@ def _drawn(link: Link, frequency: np.ndarray, tolerance: float) -> _JointDraws |
     if link.kind == "joint":
         return _JointDraws(link, frequency)
     return _CableDraws(link, frequency, tolerance) if link.kind == "cable" else _FixedDraws(link, frequency)
+
+
+def _worst_seen(s11: np.ndarray, through: np.ndarray, s22: np.ndarray, load: np.ndarray) -> np.ndarray:
+    """Greatest reflection seen through a two-port when the load's, of known magnitude, has any phase.
+
+    The loads are then seen on a circle; `through` is s12 s21.
+    """
+    below = 1 - np.abs(s22 * load) ** 2
+    centre = s11 + through * np.conj(s22) * load**2 / below
+    return np.abs(centre) + np.abs(through) * load / below
 
 
 def _within(ratio: np.ndarray, angle: np.ndarray) -> np.ndarray:

@@ -1,0 +1,640 @@
+"""The whole line: power adds up, known lines have known answers, exchanges do what they say, bad lines are refused."""
+
+import copy
+import json
+import math
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from lines import CABLES, LINES, SEEDS, TRANSMITTING, ask, measured_text, passive, touchstone
+from scenarios import examples
+
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.errors import InputError
+from jointwise.calc.limits import dissipation, worst_section
+from jointwise.calc.line.cable import CableModel, cable_view
+from jointwise.calc.operations import call
+from jointwise.calc.requests import Scenario
+from jointwise.calc.station import station
+from jointwise.calc.twoport import drive, scattering
+from jointwise.calc.views import family_view
+
+AGREE = 1e-9
+DOUBLE_DB = 10 * math.log10(2)
+
+JOINT = {"kind": "joint", "family": "n"}
+CABLE = {"kind": "cable", "cable": "rg_213", "length_m": 20.0}
+PART = {"kind": "part", "loss_db": 0.3, "vswr": 1.2, "power_limit_w": 200.0, "voltage_limit_v": 500.0}
+MATCHED = {"kind": "vswr", "vswr": 1.0}
+ANTENNA = {"kind": "vswr", "vswr": 2.0, "angle_deg": 40.0}
+STATION = {
+    "elements": [
+        JOINT,
+        CABLE,
+        {"kind": "joint", "family": "uhf"},
+        {"kind": "cable", "cable": "rg_400", "length_m": 2.0},
+        PART,
+        {"kind": "joint", "family": "bnc", "adapter_to": "n"},
+        {"kind": "cable", "cable": "rg_58", "length_m": 3.0},
+    ],
+    "load": ANTENNA,
+    "band": "2m",
+    "power_w": 400.0,
+}
+
+
+def line(**fields):
+    """The answer for the station above, with other fields."""
+    return ask("line", **STATION | fields)
+
+
+def reflected_w(answer, request):
+    """Power back out of the line's input [W]; of net power there is none."""
+    if request["power_is"] == "net":
+        return 0.0
+    return request["power_w"] * 10 ** (-answer["input"]["return_loss_db"] / 10)
+
+
+@examples(25)
+@given(request=LINES)
+def test_every_watt_is_delivered_lost_or_reflected(request):
+    """Delivered and reflected power and what every part turns into heat are the power sent."""
+    answer = ask("line", **request)
+
+    lost = [part["lost_w"] for part in answer["parts"]]
+
+    assert min(lost) >= -AGREE * request["power_w"]
+    assert answer["delivered_w"] + sum(lost) + reflected_w(answer, request) == pytest.approx(
+        request["power_w"], rel=AGREE, abs=0
+    )
+
+
+@examples(25)
+@given(request=LINES)
+def test_the_shares_of_the_loss_add_up(request):
+    """The losses of all parts and the mismatch at the input are the loss of the line, and that of the powers."""
+    answer = ask("line", **request)
+
+    shares = [part["loss_db"] for part in answer["parts"]]
+
+    assert sum(shares) + answer["mismatch_db"] == pytest.approx(answer["loss_db"], abs=AGREE)
+    ratio = request["power_w"] / answer["delivered_w"]
+    assert 10 * math.log10(ratio) == pytest.approx(answer["loss_db"], abs=AGREE)
+
+
+def turned(element):
+    """An element of a line seen from its other end."""
+    if element["kind"] == "joint" and element.get("adapter_to"):
+        return element | {"family": element["adapter_to"], "adapter_to": element["family"]}
+    return element
+
+
+@examples(20)
+@given(request=LINES)
+def test_a_line_passes_as_much_from_either_end(request):
+    """Between matched ends a reciprocal line loses the same in both directions."""
+    elements = [one for one in request["elements"] if one["kind"] != "measured"] or [CABLE]
+    between = request | {"load": MATCHED, "power_is": "forward"}
+
+    there = ask("line", **between | {"elements": elements})
+    back = ask("line", **between | {"elements": [turned(one) for one in reversed(elements)]})
+
+    assert back["loss_db"] == pytest.approx(there["loss_db"], abs=AGREE)
+
+
+@examples(15)
+@given(request=LINES)
+def test_double_power_costs_three_decibels(request):
+    """At double the power every margin of heat and voltage is 3.01 dB lower, and that of the match the same."""
+    power = min(request["power_w"], 50_000.0)
+    one, two = (ask("line", **request | {"power_w": times * power})["parts"] for times in (1, 2))
+
+    for before, after in zip(one, two, strict=True):
+        for limit, margin in before["margin_by_limit_db"].items():
+            fall = 0.0 if limit == "match" else DOUBLE_DB
+            expected = None if margin is None else pytest.approx(margin - fall, abs=AGREE)
+            assert after["margin_by_limit_db"][limit] == expected
+
+
+@examples(20)
+@given(request=LINES, data=st.data())
+def test_the_largest_power_leaves_no_margin(request, data):
+    """At its largest power a part has no room left in heat or voltage, whichever is nearer."""
+    parts = ask("line", **request)["parts"]
+    within = [at for at, part in enumerate(parts) if part["largest_power_w"] and part["largest_power_w"] <= 1e5]
+    if not within:
+        return
+    at = data.draw(st.sampled_from(within))
+    again = ask("line", **request | {"power_w": parts[at]["largest_power_w"]})["parts"][at]
+
+    margins = [again["margin_by_limit_db"][limit] for limit in ("heat", "voltage")]
+
+    assert min(margin for margin in margins if margin is not None) == pytest.approx(0, abs=AGREE)
+
+
+@examples(15)
+@given(request=LINES)
+def test_the_line_is_as_strong_as_its_weakest_part(request):
+    """The line's margin and largest power are the smallest of its parts, unless one of them is refused."""
+    answer = ask("line", **request)
+    parts = answer["parts"]
+
+    if any(part["refused_by"] for part in parts):
+        assert answer["margin_db"] is answer["largest_power_w"] is None
+        assert parts[answer["weakest"]]["refused_by"]
+    else:
+        assert answer["margin_db"] == min(part["margin_db"] for part in parts if part["margin_db"] is not None)
+        assert answer["margin_db"] == parts[answer["weakest"]]["margin_db"]
+        largest = [part["largest_power_w"] for part in parts if part["largest_power_w"] is not None]
+        assert answer["largest_power_w"] == min(largest, default=None)
+
+
+def test_the_line_in_the_sweep_is_the_line_at_that_frequency():
+    """A point of the sweep, asked for as a spot frequency, has the loss, VSWR and margin of the sweep."""
+    sweep = line()["sweep"]
+    fields = {key: value for key, value in STATION.items() if key != "band"}
+
+    for at in range(4, len(sweep["band"]), 27):
+        spot = ask("line", **fields, frequency_hz=sweep["frequency_hz"][at])
+        assert sweep["loss_db"][at] == pytest.approx(spot["loss_db"], abs=AGREE)
+        assert sweep["vswr"][at] == pytest.approx(spot["input"]["vswr"], rel=AGREE)
+        assert sweep["margin_db"][at] == pytest.approx(spot["margin_db"], abs=AGREE)
+
+
+def test_a_band_shows_the_worst_of_its_points():
+    """A band's loss, VSWR and margin are the worst among its points in the sweep."""
+    answer = line()
+    sweep, band = answer["sweep"], next(one for one in answer["bands"] if one["column"]["id"] == "70cm")
+    at = [row for row, name in enumerate(sweep["band"]) if name == "70cm"]
+
+    assert band["loss_db"] == max(sweep["loss_db"][row] for row in at)
+    assert band["vswr"] == pytest.approx(max(sweep["vswr"][row] for row in at), rel=AGREE)
+    assert band["margin_db"] == min(sweep["margin_db"][row] for row in at)
+
+
+def test_more_vswr_never_helps_a_long_cable():
+    """On a cable of the line's impedance, longer than a wave, more VSWR never raises heat or voltage margin."""
+    margins = [
+        line(elements=[CABLE], load={"kind": "vswr", "vswr": vswr})["parts"][0]["margin_by_limit_db"]
+        for vswr in (1.0, 1.2, 2.0, 5.0, 20.0, 100.0)
+    ]
+
+    for limit in ("heat", "voltage"):
+        assert (np.diff([one[limit] for one in margins]) < 0).all(), limit
+
+
+@pytest.mark.parametrize(("field", "values"), [("ambient_temperature_c", [-40, 0, 40, 70]), ("altitude_m", [0, 3e3])])
+def test_warmer_or_thinner_air_never_helps(field, values):
+    """Margins of joints, and the heat margin of a matched cable, never rise with air temperature or altitude."""
+    rows = []
+    for value in values:
+        joints = line(elements=[JOINT, PART, {"kind": "joint", "family": "uhf"}], **{field: value})["parts"]
+        cable = line(elements=[CABLE], load=MATCHED, **{field: value})["parts"][0]
+        rows.append([one["margin_by_limit_db"][limit] for one in joints for limit in ("heat", "voltage")])
+        rows[-1].append(cable["margin_by_limit_db"]["heat"])
+
+    assert (np.diff(rows, axis=0) <= AGREE).all()
+    assert (np.diff(rows, axis=0) < 0).any()
+
+
+def test_in_receive_only_the_match_counts():
+    """At 0 W no heat, no voltage, no heat or voltage margin; losses are those of the same line on the air."""
+    quiet, loud = line(power_w=0), line()
+
+    assert quiet["loss_db"] == loud["loss_db"]
+    assert quiet["largest_power_w"] == loud["largest_power_w"]
+    assert {part["binding"] for part in quiet["parts"]} == {"match", None}
+    assert quiet["delivered_w"] == max(part["lost_w"] for part in quiet["parts"]) == 0
+
+
+def test_net_power_is_what_goes_in():
+    """With net power the line's mismatch costs nothing, and forward power of the same net power gives the same."""
+    net = line(power_is="net")
+
+    forward = line(power_w=STATION["power_w"] * 10 ** (line()["mismatch_db"] / 10))
+
+    assert net["mismatch_db"] == pytest.approx(0, abs=AGREE)
+    assert net["delivered_w"] == pytest.approx(forward["delivered_w"], rel=AGREE)
+    assert net["input"] == pytest.approx(forward["input"])
+
+
+def cable_model(cable, length, **view):
+    """The cautious model of a cable in an ordinary station, with figures of its view exchanged."""
+    model = CableModel(cable_view(cable, "low"), length, station(Scenario()))
+    vars(model.view).update(view)
+    return model
+
+
+def test_a_cable_without_loss_repeats_its_load_every_half_wave():
+    """Without loss a cable of another impedance shows its load again after half a wave, and after a hundred."""
+    frequency = np.array([1e8])
+    half = np.pi / cable_model("rg_59", 1.0).constants(frequency)[2][0]
+    load = np.array([0.4 - 0.5j])
+
+    for waves in (1, 100):
+        port = cable_model("rg_59", waves * half, k_1=0.0, k_2=0.0).two_port(frequency)
+        assert drive([port], load, 50.0, net=False).reflection(50.0)[0] == pytest.approx(load, abs=AGREE)
+
+
+def densest(model, waves, frequency):
+    """Greatest voltage and current squared and heat of a metre, by 20,001 places along a cable."""
+    v, i = model.along(waves, 0, frequency, np.linspace(0, model.length_m, 20_001))
+    conductor, dielectric, _ = model.constants(frequency)
+    own = model.view.impedance_ohm
+    return (v**2).max(), (i**2).max(), (2 * (conductor * i**2 * own + dielectric * v**2 / own)).max()
+
+
+@examples(120)
+@given(
+    cable=st.sampled_from(CABLES),
+    hertz=st.floats(5, 10),
+    length=st.floats(-2, 2.3),
+    reflection=st.floats(0, 0.98),
+    angle=st.floats(0, 2 * math.pi),
+)
+def test_the_worst_place_of_a_cable_is_found(cable, hertz, length, reflection, angle):
+    """A cable's stress is the greatest along it, also where loss shifts the maxima and where there is none inside."""
+    frequency, model = np.array([10**hertz]), cable_model(cable, 10**length)
+    load = np.array([reflection * np.exp(1j * angle)])
+    waves = drive([model.two_port(frequency)], load, 50.0, net=False)
+    stress = model.stress(waves, 0, frequency)
+    voltage, current, heat = densest(model, waves, frequency)
+    between = (model.constants(frequency)[2][0] * model.length_m / 20_000) ** 2  # what lies between two places
+
+    assert stress.voltage_factor[0] * 50 == pytest.approx(voltage, rel=1e-5 + between)
+    assert stress.current_factor[0] / 50 == pytest.approx(current, rel=1e-5 + between)
+    # where conductors and dielectric heat alike, voltage and current maxima share the heat: 0.001 dB
+    assert stress.heat_share[0] == pytest.approx(heat, rel=3e-4 + between)
+
+
+COMPARED = ["loss_db", "lost_w", "peak_voltage_v", "peak_current_a", "forward_w", "reflected_w", "vswr"]
+
+
+def test_a_cable_measured_is_the_cable():
+    """A cable's own scattering parameters as a measured part give the loss and input of the cable in its place."""
+    fields = {key: value for key, value in STATION.items() if key != "band"} | {"frequency_hz": 1e8}
+    frequencies = np.array([1e7, 1e8, 1e9])
+    model = CableModel(cable_view("rg_213", "low"), 20.0, station(Scenario()))
+    s = np.moveaxis(np.array(scattering(model.two_port(frequencies), 75.0)), 0, -1).reshape(-1, 2, 2)
+    measured = {"kind": "measured", "touchstone": touchstone(frequencies, s, 75.0)}
+    elements = [measured if one is CABLE else one for one in STATION["elements"]]
+
+    as_cable, as_measured = ask("line", **fields), ask("line", **fields | {"elements": elements})
+
+    for field in ("delivered_w", "loss_db", "mismatch_db"):
+        assert as_measured[field] == pytest.approx(as_cable[field], rel=AGREE)
+    assert as_measured["input"] == pytest.approx(as_cable["input"], rel=AGREE)
+    for own, other in zip(as_cable["parts"], as_measured["parts"], strict=True):
+        for field in COMPARED if own["element"] != 1 else COMPARED[:2]:
+            assert other[field] == pytest.approx(own[field], rel=AGREE)
+
+
+def loads(vswr, degrees):
+    """The same antenna on 145 MHz, given in five ways."""
+    reflection = (vswr - 1) / (vswr + 1) * np.exp(1j * np.deg2rad(degrees))
+    impedance = 50 * (1 + reflection) / (1 - reflection)
+    given = {"resistance_ohm": impedance.real, "reactance_ohm": impedance.imag}
+    hertz = [144e6, 146e6]
+    spread = [reflection - 0.1j, reflection + 0.1j]  # the antenna is halfway between these two
+    seen = [50 * (1 + one) / (1 - one) for one in spread]
+    points = [
+        {"frequency_hz": one, "resistance_ohm": z.real, "reactance_ohm": z.imag}
+        for one, z in zip(hertz, seen, strict=True)
+    ]
+    at_75 = np.array([(impedance - 75) / (impedance + 75)] * 2).reshape(2, 1, 1)
+    return [
+        {"kind": "vswr", "vswr": vswr, "angle_deg": degrees},
+        {"kind": "impedance", **given},
+        {"kind": "table", "points": points},
+        {"kind": "measured", "touchstone": touchstone(np.array(hertz), np.array(spread).reshape(2, 1, 1))},
+        {"kind": "measured", "touchstone": touchstone(np.array(hertz), at_75, 75.0)},
+    ]
+
+
+@pytest.mark.parametrize(("vswr", "degrees"), [(1.0, 0.0), (1.7, 0.0), (3.0, 135.0), (5.0, -60.0)])
+def test_an_antenna_is_the_same_however_it_is_given(vswr, degrees):
+    """VSWR and angle, impedance, a table and a measurement of either reference give the same line."""
+    answers = [line(load=load) for load in loads(vswr, degrees)]
+
+    for answer in answers[1:]:
+        for field in ("loss_db", "margin_db", "delivered_w", "largest_power_w"):
+            assert answer[field] == pytest.approx(answers[0][field], rel=AGREE)
+        for end in ("input", "antenna"):
+            for field, value in answers[0][end].items():
+                assert answer[end][field] == pytest.approx(value, rel=1e-7, abs=1e-7)  # 100 dB of return loss
+
+
+SHORT_JOINT_DB = 0.005
+"""What a joint's length still changes at 1.8 MHz."""
+
+
+def dielectric_weight_db(family, frequency):
+    """How much cooler a joint is in the cell, which takes the dielectric's share as that of a wave matched to it."""
+    here, view = station(Scenario()), family_view(family, "low")
+    shares = dissipation(view, frequency, 0.0, here.impedance_ohm)
+    section, _ = worst_section(view, frequency, here.impedance_ohm)
+    by_voltage = shares.total + shares.dielectric * (here.impedance_ohm / section - 1)
+    return 10 * math.log10(by_voltage / shares.total)
+
+
+@pytest.mark.parametrize("family", TRANSMITTING)
+def test_a_lone_short_joint_has_the_margins_of_its_cell(family):
+    """A joint short against the wave, before a matched load, has its cell's margins but for the dielectric's share."""
+    site = {"frequency_hz": 1.8e6, "power_w": 100.0, "mode": "carrier"}
+    cell = ask("cell", family=family, vswr=1.0, cable_dielectric="ptfe", **site)
+    expected = {limit["id"]: limit["margin_db"] for limit in cell["limits"]}
+    expected["heat"] -= dielectric_weight_db(family, 1.8e6)
+
+    part = ask("line", elements=[{"kind": "joint", "family": family}], load=MATCHED, **site)["parts"][0]
+
+    assert part["margin_by_limit_db"] == pytest.approx(expected, abs=SHORT_JOINT_DB)
+    assert part["margin_by_limit_db"]["match"] == expected["match"]
+    assert part["allowed_temperature_c"] == cell["allowed_temperature_c"]
+
+
+@pytest.mark.parametrize("element", range(len(STATION["elements"])))
+def test_the_steps_reproduce_the_margins(element):
+    """The calls behind an element's margins end, over both ends of the ratings, in the margins shown."""
+    answer = line(explain=element)
+    parts = [part for part in answer["parts"] if part["element"] == element]
+    shown = {
+        margin for part in parts for limit, margin in part["margin_by_limit_db"].items() if margin and limit != "match"
+    }
+
+    reached = {step["result"]["value"] for step in answer["steps"] if step["formula"] == "margin"}
+
+    assert all(any(one == pytest.approx(margin, abs=AGREE) for one in reached) for margin in shown)
+    assert {step["end"] for step in answer["steps"]} == {"low", "high"}
+
+
+def exchanged(elements, part, parts, to):
+    """The elements with one part of the chain exchanged for another."""
+    at = parts[part]["element"]
+    second = part > 0 and parts[part - 1]["element"] == at
+    field = "cable" if elements[at]["kind"] == "cable" else "adapter_to" if second else "family"
+    return [*elements[:at], elements[at] | {field: to}, *elements[at + 1 :]]
+
+
+OTHER_STATION = {"power_is": "net", "ambient_temperature_c": 60.0, "exposure": "exposed", "power_w": 30.0}
+
+
+@pytest.mark.parametrize("fields", [{}, OTHER_STATION])
+def test_an_exchange_brings_what_it_says(fields):
+    """Every exchange, made in the request, gives just the loss and margin listed, and fails no gate."""
+    before = line(**fields)
+
+    assert len(before["changes"]) > 10
+    for change in before["changes"]:
+        elements = exchanged(STATION["elements"], change["part"], before["parts"], change["to"])
+        after = line(**fields, elements=elements)
+        assert after["loss_db"] == pytest.approx(change["loss_db"], abs=AGREE)
+        assert after["margin_db"] == pytest.approx(change["margin_db"], abs=AGREE)
+        assert before["loss_db"] - after["loss_db"] == pytest.approx(change["gained_db"], abs=AGREE)
+        assert after["margin_db"] - before["margin_db"] == pytest.approx(change["margin_gained_db"], abs=AGREE)
+        assert not after["parts"][change["part"]]["refused_by"]
+        assert not after["parts"][change["part"]]["marks"]
+
+
+def test_exchanges_are_listed_by_what_they_bring():
+    """The exchange that brings most at the antenna comes first, and a cable is offered for one of its impedance."""
+    changes = line()["changes"]
+    gained = [change["gained_db"] for change in changes]
+
+    assert gained == sorted(gained, reverse=True)
+    assert not {"rg_59", "rg_6"} & {change["to"] for change in changes}
+
+
+def test_a_cable_that_does_not_fit_its_joints_is_not_offered():
+    """No cable is offered that a joint at either of its ends is not made for."""
+    changes = line(elements=[{"kind": "joint", "family": "uhf"}, CABLE, {"kind": "joint", "family": "n"}])["changes"]
+    offered = [catalogue().cables[change["to"]] for change in changes if change["part"] == 1]
+    reach = catalogue().interfaces["uhf"].cable_diameter_m
+
+    assert offered
+    assert all(reach.low.value <= cable.outer_diameter_m.value <= reach.high.value for cable in offered)
+
+
+def test_an_adapter_is_two_joints():
+    """An adapter answers as the two joints it is made of."""
+    adapter = line(elements=[CABLE, {"kind": "joint", "family": "uhf", "adapter_to": "n"}, CABLE])
+    joints = line(elements=[CABLE, {"kind": "joint", "family": "uhf"}, {"kind": "joint", "family": "n"}, CABLE])
+
+    for one, two in zip(adapter["parts"], joints["parts"], strict=True):
+        assert one | {"element": None} == two | {"element": None}
+    assert adapter["loss_db"] == joints["loss_db"]
+
+
+def test_a_part_passes_no_more_than_its_reflection_leaves():
+    """A part of less loss than its VSWR alone brings is lossless: it turns no power into heat, and makes none."""
+    part = {"kind": "part", "loss_db": 0.0, "vswr": 3.0}
+
+    answer = line(elements=[part], load=ANTENNA)
+
+    assert answer["parts"][0]["matched_loss_db"] == pytest.approx(-10 * math.log10(1 - 0.25), abs=AGREE)
+    assert answer["parts"][0]["lost_w"] == pytest.approx(0, abs=AGREE * STATION["power_w"])
+
+
+def test_a_cable_in_air_hotter_than_it_may_get_is_refused():
+    """Where the air is as hot as a cable may get, the line is refused for it, and only on transmit."""
+    hot = {"elements": [{"kind": "cable", "cable": "rg_6", "length_m": 5.0}], "ambient_temperature_c": 75.0}
+
+    assert line(**hot)["parts"][0]["refused_by"] == "no_heat_room"
+    assert line(**hot)["margin_db"] is line(**hot)["largest_power_w"] is None
+    assert all(not band["refused"] or band["margin_db"] is None for band in line(**hot)["bands"])
+    assert line(**hot, power_w=0)["parts"][0]["refused_by"] is None
+
+
+@pytest.mark.parametrize(
+    "elements",
+    [
+        [{"kind": "part", "loss_db": 100}] * 60,
+        [{"kind": "cable", "cable": "rg_58", "length_m": 10_000}] * 60,
+        [{"kind": "joint", "family": "uhf", "added_resistance_ohm": 5}] * 60,
+        [{"kind": "measured", "touchstone": measured_text(1, 2)}] * 60,
+    ],
+)
+def test_the_longest_lines_are_answered(elements):
+    """Sixty of the worst of each kind are answered on every band without a number that is not finite."""
+    for frequency in (1e5, 5e10):
+        answer = ask("line", elements=elements, load={"kind": "vswr", "vswr": 100}, frequency_hz=frequency, power_w=1e5)
+        assert 0 <= answer["delivered_w"] <= 1e5
+        assert answer["loss_db"] is None or answer["loss_db"] > 3
+
+
+def gapped(ports):
+    """A file that reaches from 100 to 200 MHz only."""
+    return touchstone(np.array([1e8, 2e8]), passive(3, ports, 2))
+
+
+def scattering_text(*rows):
+    """A file of the rows given, frequency and eight numbers each."""
+    return "\n".join(["# Hz S RI R 50", *rows])
+
+
+THROUGH = "0 0 1 0 1 0 0 0"
+BAD_LINES = [  # fields, field named, words of the sentence
+    ({"elements": []}, "elements", "a list of 1 to 60 entries"),
+    ({"elements": [JOINT] * 61}, "elements", "a list of 1 to 60 entries"),
+    ({"elements": [CABLE, {**CABLE, "length_m": 0}]}, "elements[1].length_m", "0; allowed: a number from 0.01 to"),
+    ({"elements": [{**CABLE, "length_m": -3}]}, "elements[0].length_m", "-3; allowed: a number from 0.01 to 10000"),
+    ({"elements": [{**CABLE, "cable": "rope"}]}, "elements[0].cable", '"rope"; allowed: one of'),
+    ({"elements": [JOINT, {**CABLE, "cable": "rope"}]}, "elements[1].cable", '"rope"; allowed: one of'),
+    ({"elements": [JOINT, {**JOINT, "family": "zz"}]}, "elements[1].family", '"zz"; allowed: one of uhf,'),
+    ({"elements": [{**JOINT, "adapter_to": "zz"}]}, "elements[0].adapter_to", '"zz"; allowed: one of uhf,'),
+    ({"elements": [{**JOINT, "condition": "odd"}]}, "elements[0].condition", '"odd"; allowed: one of new,'),
+    ({"elements": [{**JOINT, "exposure": "damp"}]}, "elements[0].exposure", "allowed: one of exposed,"),
+    ({"elements": [{**PART, "vswr": 0.9}]}, "elements[0].vswr", "0.9; allowed: a number from 1 to 20"),
+    ({"elements": [{**PART, "loss_db": -1}]}, "elements[0].loss_db", "-1; allowed: a number from 0 to 100"),
+    ({"elements": [{"kind": "part"}]}, "elements[0].loss_db", "can't be left out"),
+    ({"elements": [{"kind": "magic"}]}, "elements[0].kind", '"magic"; allowed: one of cable, joint, part, measured'),
+    ({"elements": [{"family": "n"}]}, "elements[0].kind", "allowed: one of cable, joint, part, measured"),
+    ({"elements": [{**JOINT, "length_m": 3}]}, "elements[0].length_m", "allowed: only the fields kind, family"),
+    ({"elements": [3]}, "elements[0]", "3; allowed: a JSON object of kind"),
+    ({"load": None}, "load", "null; allowed: a JSON object of kind"),
+    ({"load": {"kind": "vswr", "vswr": 0}}, "load.vswr", "0; allowed: a number from 1 to 100"),
+    ({"load": {"kind": "cable"}}, "load.kind", '"cable"; allowed: one of vswr, impedance, table, measured'),
+    ({"load": {"kind": "impedance", "resistance_ohm": -1}}, "load.resistance_ohm", "-1; allowed: a number from 0"),
+    ({"load": {"kind": "impedance", "resistance_ohm": 0}}, "load", "an antenna that takes some"),
+    ({"band": None}, "band", "either a band or a frequency_hz"),
+    ({"frequency_hz": 1e8}, "band", "either a band or a frequency_hz"),
+    ({"band": "11m"}, "band", '"11m"; allowed: one of 2200m,'),
+    ({"explain": 7}, "explain", "7; allowed: 0 to 6"),
+    ({"explain": -1}, "explain", "-1; allowed: a whole number from 0 to 59"),
+    ({"receiver": {"environment": "moon"}}, "receiver.environment", '"moon"; allowed: one of city,'),
+    (
+        {"receiver": {"preamplifier": {"before_element": 9}}},
+        "receiver.preamplifier.before_element",
+        "9; allowed: 0 to 6",
+    ),
+    ({"power_w": -1}, "power_w", "-1; allowed: a number from 0 to 100000"),
+]
+
+
+def element_file(text):
+    """Fields of a line whose second element is a measured part."""
+    return {"elements": [JOINT, {"kind": "measured", "touchstone": text}]}
+
+
+def load_file(text):
+    """Fields of a line whose load is measured."""
+    return {"load": {"kind": "measured", "touchstone": text}}
+
+
+def table_of(*hertz):
+    """Fields of a line whose load is a table of 50 Ω at these frequencies."""
+    return {"load": {"kind": "table", "points": [{"frequency_hz": one, "resistance_ohm": 50} for one in hertz]}}
+
+
+WITHIN = ("144e6", "146e6")
+BAD_FILES = [
+    (element_file("hello"), "elements[1].touchstone", "on line 1"),
+    (element_file(measured_text(1, 1)), "elements[1].touchstone", "allowed: a two-port file"),
+    (load_file(measured_text(1, 2)), "load.touchstone", "allowed: a one-port file"),
+    (element_file(gapped(2)) | {"band": "70cm"}, "elements[1].touchstone", "allowed: figures that reach 435 MHz"),
+    (load_file(gapped(1)) | {"band": "20m"}, "load.touchstone", "allowed: figures that reach 14.18 MHz"),
+    (
+        element_file(scattering_text(*(f"{one} 0 0 1.01 0 1.01 0 0 0" for one in WITHIN))),
+        "elements[1].touchstone",
+        "more power out than in at 144 MHz",
+    ),
+    (load_file(touchstone(np.array([1e8, 2e8]), 1.1 * np.ones((2, 1, 1)))), "load.touchstone", "a passive part"),
+    (element_file(scattering_text("144e6 0 0 0 0 1 0 0 0", f"146e6 {THROUGH}")), "elements[1].touchstone", "s21 = 0"),
+    (element_file(scattering_text(f"144e6 {THROUGH}", "146e6 0 0 -1 0 -1 0 0 0")), "elements", "no power passed"),
+    (element_file(scattering_text("144e6 0 nan 1 0 1 0 0 0")), "elements[1].touchstone", "on line 2"),
+    (load_file("# Hz S RI R 50\n144e6 1 0\n146e6 1 0"), "load", "an antenna that takes some"),
+    (table_of(144e6, 144e6), "load.points[1].frequency_hz", "more than the one before"),
+    (table_of(140e6, 150e6, 149e6), "load.points[2].frequency_hz", "more than the one before"),
+    (table_of(1e6, 2e6), "load.points", "figures that reach 145 MHz"),
+    (table_of(1e8), "load.points", "a list of 2 to 2000 entries"),
+]
+
+
+@pytest.mark.parametrize("operation", ["line", "spread"])
+@pytest.mark.parametrize(("fields", "field", "words"), BAD_LINES + BAD_FILES)
+def test_a_bad_line_is_refused_in_its_own_words(fields, field, words, operation):
+    """A line that can't be solved is refused with the element at fault, the value and what is allowed."""
+    own = {"explain", "receiver"} & set(fields)
+    if operation == "spread" and (own or words == "no power passed"):
+        return
+    with pytest.raises(InputError) as caught:
+        ask(operation, **STATION | fields)
+
+    assert caught.value.field == field
+    assert words in str(caught.value)
+
+
+@pytest.mark.parametrize("missing", ["elements", "load"])
+def test_a_line_needs_elements_and_a_load(missing):
+    """Without elements or without a load the field that is missing is named."""
+    with pytest.raises(InputError, match=f"{missing} is null; allowed: a value, as this field can't be left out"):
+        ask("line", **{key: value for key, value in STATION.items() if key != missing})
+
+
+@pytest.mark.parametrize("word", ["NaN", "Infinity", "-Infinity"])
+def test_a_length_that_is_not_finite_is_refused_by_name(word):
+    """NaN and infinity inside an element are refused at their own field."""
+    body = json.dumps(STATION).replace('"length_m": 2.0', f'"length_m": {word}').encode()
+
+    with pytest.raises(InputError) as caught:
+        call("line", body)
+
+    assert caught.value.field == "elements[3].length_m"
+
+
+WRONG = st.one_of(
+    st.none(),
+    st.booleans(),
+    st.integers(-3, 3),
+    st.floats(),
+    st.sampled_from([1e300, -1e300, 1e-300, "", "n", "rg_58", "table", "measured", [], {}, [[]], {"kind": "cable"}]),
+    st.builds(measured_text, SEEDS, st.sampled_from([1, 2])),
+)
+
+
+def places(value):
+    """The paths of everything inside a nested request."""
+    inside = value.items() if isinstance(value, dict) else enumerate(value) if isinstance(value, list) else []
+    return [path for key, below in inside for path in ([key], *([key, *rest] for rest in places(below)))]
+
+
+def mutated(request, data):
+    """A request with one to three of its nested values exchanged, dropped or doubled."""
+    request = copy.deepcopy(request)
+    for _ in range(data.draw(st.integers(1, 3))):
+        *path, last = data.draw(st.sampled_from(places(request)))
+        holder = request
+        for key in path:
+            holder = holder[key]
+        change = data.draw(st.sampled_from(["exchange", "exchange", "drop", "double"]))
+        if change == "exchange":
+            holder[last] = copy.deepcopy(data.draw(WRONG))  # it may be spoilt in its turn
+        elif change == "drop":
+            del holder[last]
+        elif isinstance(holder, list):
+            holder.append(copy.deepcopy(holder[last]))
+        else:
+            holder[f"{last}_"] = holder[last]
+        if not places(request):
+            break
+    return request
+
+
+def finite_or_refused(operation, body):
+    """Whether a body has an answer of finite numbers, or an InputError that can be sent; anything else escapes."""
+    try:
+        return bool(json.loads(call(operation, body), parse_constant=pytest.fail))
+    except InputError as error:
+        return bool(str(error).encode())
+
+
+@pytest.mark.parametrize("operation", ["line", "spread"])
+@examples(120)
+@given(data=st.data())
+def test_a_spoilt_line_is_answered_or_refused(operation, data):
+    """A good request with some of its values spoilt is answered in finite numbers or refused with a sentence."""
+    good = STATION | {"load": data.draw(st.sampled_from(loads(1.7, 30.0)))}
+    good |= {"receiver": {"preamplifier": {"before_element": 1}}} if operation == "line" else {"draws": 100}
+
+    assert finite_or_refused(operation, json.dumps(mutated(good, data)).encode())
