@@ -21,6 +21,7 @@ page: .venv/run.stamp
 
 bench: .venv/run.stamp
 	$(BIN)/python tests/benchmarks/matrix.py
+	$(BIN)/python tests/benchmarks/line.py
 
 .venv/run.stamp: pyproject.toml
 	test -x $(BIN)/python || $(PYTHON) -m venv .venv

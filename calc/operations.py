@@ -10,8 +10,14 @@ from typing import Any, NamedTuple
 import msgspec
 
 from jointwise.calc.cell import cell
+from jointwise.calc.choose.choose import choose
+from jointwise.calc.choose.requests import ChooseRequest
+from jointwise.calc.choose.results import ChooseResult
 from jointwise.calc.describe import describe
 from jointwise.calc.errors import InputError
+from jointwise.calc.fitout.fitout import fitout
+from jointwise.calc.fitout.requests import FitoutRequest
+from jointwise.calc.fitout.results import FitoutResult
 from jointwise.calc.line.line import line
 from jointwise.calc.line.requests import LineRequest, SpreadRequest
 from jointwise.calc.line.results import LineResult, SpreadResult
@@ -58,6 +64,14 @@ OPERATIONS = {
             cacheable=True,
         ),
         Operation(
+            "choose",
+            "Which families meet every demand on a joint, ranked, and why the others do not.",
+            ChooseRequest,
+            ChooseResult,
+            choose,
+            cacheable=True,
+        ),
+        Operation(
             "line",
             "What reaches the antenna through a whole line, its weakest part, and what would help.",
             LineRequest,
@@ -71,6 +85,14 @@ OPERATIONS = {
             SpreadRequest,
             SpreadResult,
             spread,
+            cacheable=False,
+        ),
+        Operation(
+            "fitout",
+            "How to fit, seal and look after every joint of a line.",
+            FitoutRequest,
+            FitoutResult,
+            fitout,
             cacheable=False,
         ),
         Operation(

@@ -11,9 +11,11 @@ from msgspec import Meta, Struct, field
 
 __all__ = [
     "AddedResistance",
+    "Bands",
     "CatalogueRequest",
     "CellRequest",
     "Condition",
+    "Diameter",
     "Exposure",
     "Frequency",
     "Identifier",

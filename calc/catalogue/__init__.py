@@ -6,18 +6,32 @@ material the catalogue does not hold is refused at that moment, by name.
 
 from functools import lru_cache
 from importlib.resources import files
-from typing import TypeVar
+from typing import Any, TypeVar
 
 import msgspec
 
+from jointwise.calc.catalogue.fitting import (
+    Attachment,
+    GalvanicLimit,
+    GalvanicMetal,
+    Inspection,
+    IpNumeral,
+    PlatingSold,
+    Rule,
+    Screen,
+    SealingLayer,
+)
 from jointwise.calc.catalogue.schema import (
+    Adapter,
     Assumption,
     Band,
     Cable,
     CableDielectric,
     Condition,
+    Installation,
     Interface,
     Material,
+    Mating,
     Mode,
     NoiseEnvironment,
     Source,
@@ -33,12 +47,24 @@ class Catalogue(msgspec.Struct, frozen=True):
 
     interfaces: dict[str, Interface]
     cables: dict[str, Cable]
+    matings: dict[str, Mating]
+    adapters: dict[str, Adapter]
     bands: dict[str, Band]
     modes: dict[str, Mode]
     noise_environments: dict[str, NoiseEnvironment]
     materials: dict[str, Material]
     cable_dielectrics: dict[str, CableDielectric]
     conditions: dict[str, Condition]
+    installations: dict[str, Installation]
+    rules: dict[str, Rule]
+    attachments: dict[str, Attachment]
+    screens: dict[str, Screen]
+    sealing_layers: dict[str, SealingLayer]
+    inspections: dict[str, Inspection]
+    ip_numerals: dict[str, IpNumeral]
+    galvanic_metals: dict[str, GalvanicMetal]
+    galvanic_limits: dict[str, GalvanicLimit]
+    platings_sold: dict[str, PlatingSold]
     assumptions: dict[str, Assumption]
     sources: dict[str, Source]
 
@@ -49,12 +75,24 @@ def catalogue() -> Catalogue:
     read = Catalogue(
         interfaces=_folder("interfaces", Interface),
         cables=_folder("cables", Cable),
+        matings=_table("matings", "mating", Mating),
+        adapters=_table("adapters", "adapter", Adapter),
         bands=_table("bands", "band", Band),
         modes=_table("modes", "mode", Mode),
         noise_environments=_table("noise", "noise_environment", NoiseEnvironment),
         materials=_table("materials", "material", Material),
         cable_dielectrics=_table("cable_dielectrics", "cable_dielectric", CableDielectric),
         conditions=_table("conditions", "condition", Condition),
+        installations=_table("installations", "installation", Installation),
+        rules=_table("fitting", "rule", Rule),
+        attachments=_table("fitting", "attachment", Attachment),
+        screens=_table("fitting", "screen", Screen),
+        sealing_layers=_table("fitting", "sealing_layer", SealingLayer),
+        inspections=_table("fitting", "inspection", Inspection),
+        ip_numerals=_table("fitting", "ip_numeral", IpNumeral),
+        galvanic_metals=_table("galvanic", "galvanic_metal", GalvanicMetal),
+        galvanic_limits=_table("galvanic", "galvanic_limit", GalvanicLimit),
+        platings_sold=_table("galvanic", "plating_sold", PlatingSold),
         assumptions=_table("assumptions", "assumption", Assumption),
         sources=_table("sources", "source", Source),
     )
@@ -69,8 +107,12 @@ def _folder(name: str, entry: type[Entry]) -> dict[str, Entry]:
 
 
 def _table(file: str, key: str, entry: type[Entry]) -> dict[str, Entry]:
-    text = (files(__package__) / f"{file}.toml").read_bytes()
-    return _by_id(msgspec.toml.decode(text, type=dict[str, list[entry]])[key])
+    return _by_id(msgspec.convert(_tables(file)[key], list[entry]))
+
+
+@lru_cache(maxsize=1)  # the tables of one file are asked for one after the other
+def _tables(file: str) -> dict[str, Any]:
+    return msgspec.toml.decode((files(__package__) / f"{file}.toml").read_bytes())
 
 
 def _by_id(entries: list[Entry]) -> dict[str, Entry]:
@@ -100,9 +142,19 @@ def _check(read: Catalogue) -> None:
             if hazard.family not in read.interfaces:
                 raise ValueError(f"{interface.id}: hazard names the unknown family {hazard.family!r}")
 
+    for mating in read.matings.values():
+        _check_families(read, mating.id, [mating.plug, mating.jack])
+    for adapter in read.adapters.values():
+        _check_families(read, adapter.id, [adapter.id, *adapter.joins])
     for cable in read.cables.values():
         if cable.dielectric not in read.cable_dielectrics:
             raise ValueError(f"{cable.id}: dielectric {cable.dielectric!r} is not in cable_dielectrics.toml")
+
+
+def _check_families(read: Catalogue, entry: str, families: list[str]) -> None:
+    for family in families:
+        if family not in read.interfaces:
+            raise ValueError(f"{entry}: {family!r} is not an interface family")
 
 
 def _sources_in(value: object) -> list[str]:

@@ -10,6 +10,7 @@ from typing import Annotated, Literal
 from msgspec import Meta, Struct, field
 
 __all__ = [
+    "Adapter",
     "Assumption",
     "Attenuation",
     "Band",
@@ -19,10 +20,12 @@ __all__ = [
     "CablePower",
     "Condition",
     "Hazard",
+    "Installation",
     "Interface",
     "Interval",
     "Label",
     "Material",
+    "Mating",
     "Mode",
     "NoiseEnvironment",
     "PowerRating",
@@ -166,6 +169,34 @@ class Interface(Struct, forbid_unknown_fields=True, frozen=True):
     section: Section | None = None
 
 
+class Mating(Struct, forbid_unknown_fields=True, frozen=True):
+    """A plug and a jack of two different families that meet in practice, and what comes of it.
+
+    With `either_way` it holds for the other family's plug and jack as well.
+    """
+
+    id: Id
+    plug: Id
+    jack: Id
+    verdict: Literal["mates", "mates with care", "not held", "no contact", "does not fit", "damages"]
+    text: str
+    source: str
+    kind: Kind
+    either_way: bool = False
+
+
+class Adapter(Struct, forbid_unknown_fields=True, frozen=True):
+    """What the trade sells with this family at one end: the families at the other, plug and jack either way.
+
+    The family's own name stands for its barrels, plug to plug and jack to jack.
+    """
+
+    id: Id
+    joins: list[Id]
+    source: str
+    kind: Kind
+
+
 class BandEdges(Struct, forbid_unknown_fields=True, frozen=True):
     """Band edges in one ITU Region."""
 
@@ -274,6 +305,15 @@ class Cable(Struct, forbid_unknown_fields=True, frozen=True):
     outer_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m")] = None
     fit_note: str = ""
     """Why the fit leaves much, or ends where it does."""
+
+
+class Installation(Struct, forbid_unknown_fields=True, frozen=True):
+    """A way a station is put up, and the weather and shaking that come with it at least."""
+
+    id: Id
+    name: str
+    least_exposure: Label
+    least_vibration: Label
 
 
 class Condition(Struct, forbid_unknown_fields=True, frozen=True):

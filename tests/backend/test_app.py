@@ -18,6 +18,8 @@ REQUESTS = {
     "catalogue": {},
     "line": LINE,
     "spread": LINE | {"draws": 100},
+    "choose": {},
+    "fitout": {"elements": LINE["elements"], "band": "2m"},
 }
 
 SAME = [

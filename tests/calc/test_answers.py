@@ -86,7 +86,8 @@ def test_a_refusal_and_a_mark_have_a_sentence(station):
 
 
 LINE = b'{"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "vswr", "vswr": 1.5}, "band": "2m"}'
-BODIES = {"cell": b'{"family": "n", "band": "2m"}', "line": LINE, "spread": LINE}
+SHEET = b'{"elements": [{"kind": "joint", "family": "n"}], "band": "2m"}'
+BODIES = {"cell": b'{"family": "n", "band": "2m"}', "line": LINE, "spread": LINE, "fitout": SHEET}
 
 
 @pytest.mark.parametrize("operation", OPERATIONS)

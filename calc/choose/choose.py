@@ -1,0 +1,264 @@
+"""The families for one joint: gates and limits checked, the rest ranked by a stated rule."""
+
+from typing import NamedTuple
+
+import msgspec
+import numpy as np
+
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.cautions import CAUTIONS
+from jointwise.calc.choose.relax import relaxations
+from jointwise.calc.choose.requests import ChooseRequest
+from jointwise.calc.choose.results import Choice, ChooseResult, Rejection, Wear, Weather
+from jointwise.calc.columns import columns
+from jointwise.calc.errors import known
+from jointwise.calc.formulas.loss import dissipative_loss, mismatch_loss
+from jointwise.calc.gates import EXPOSURES, GATES, SEALED_TO, VIBRATIONS, family_reasons, gate_table, site_demands
+from jointwise.calc.limits import dissipation, match_limit
+from jointwise.calc.matrix import LIMITS, Margins, evaluate
+from jointwise.calc.requests import Scenario
+from jointwise.calc.results import Column
+from jointwise.calc.station import Station, station
+from jointwise.calc.units import engineering
+from jointwise.calc.views import table_view
+
+__all__ = ["RULE", "choose"]
+
+RULE = (
+    "Families that meet every demand are ranked by their smallest cautious margin, to the tenth of a decibel that is"
+    " shown; equal tenths are ties."
+)
+DEMAND_OF_GATE = {
+    "te11": "frequency",
+    "no_figures": "frequency",
+    "customary_frequency": "frequency",
+    "receive_only": "use",
+    "no_heat_room": "air temperature",
+    "immersion": "weather",
+    "weather": "weather",
+    "vibration": "vibration",
+    "wear": "wear",
+    "cable_fit": "cable",
+    "cold": "cold",
+}
+DEMAND_OF_LIMIT = {"heat": "power", "voltage": "power", "match": "match"}
+LIMIT_NAMES = {"heat": "Heat", "voltage": "Voltage", "match": "Match"}
+
+
+class _Evaluated(NamedTuple):
+    """Margins [dB] by family; the column and limit that bind."""
+
+    low_db: np.ndarray
+    high_db: np.ndarray
+    by_limit_db: np.ndarray
+    """Limit x family: the smallest over the columns."""
+    binding: np.ndarray
+    column: np.ndarray
+    """Limit x family: the column where it is smallest."""
+    loss_db: np.ndarray
+
+
+def choose(request: ChooseRequest) -> ChooseResult:
+    """Check every family against every demand. Raises InputError for unknown names."""
+    asked = _settled(request)
+    here = station(asked)
+    heads = columns(request.region, request.bands, request.frequencies_hz)
+    families = list(catalogue().interfaces)
+    for field in ("port", "plan"):
+        if getattr(request, field) is not None:
+            known(field, getattr(request, field), catalogue().interfaces)
+    power_w = request.power_w if request.use == "transmit" else 0.0
+    highest_hz = np.array([head.high_hz for head in heads], dtype=np.float64)
+    margins = evaluate(families, highest_hz, np.array([power_w], dtype=np.float64), here)
+    evaluated = _evaluated(families, margins, highest_hz, here)
+    demands = [site_demands(family, asked) for family in families]
+    failed = gate_table(families, demands, highest_hz, np.array([power_w]), here, margins.heat).any(axis=(2, 3))
+    if request.port is not None:
+        evaluated = _with_port(evaluated, families.index(request.port))
+    choices = []
+    for row, family in enumerate(families):
+        reasons = family_reasons(family, demands[row])
+        rejections = _gate_rejections(failed[:, row], reasons)
+        rejections += _limit_rejections(evaluated, row, heads, request)
+        rejections += _room(family, request)
+        choices.append(_choice(request, asked, family, row, evaluated, heads, rejections))
+    choices = _ranked(choices)
+    passing = [choice.family for choice in choices if choice.passes]
+    return ChooseResult(
+        columns=heads,
+        power_w=power_w,
+        choices=sorted(choices, key=lambda choice: choice.family != request.plan),
+        passing=passing,
+        port_doubts=_port_doubts(request, families, failed, demands),
+        rule=RULE,
+        verdict=_verdict(request, choices),
+        relaxations=[] if passing else relaxations(request, choices, margins),
+        cautions=CAUTIONS,
+    )
+
+
+def _settled(request: ChooseRequest) -> Scenario:
+    """The scenario of the joint: the cable named, and at least what the installation brings with it."""
+    fields = {name: getattr(request, name) for name in Scenario.__struct_fields__}
+    installation = known("installation", request.installation, catalogue().installations)
+    fields["exposure"] = _worse(EXPOSURES, request.exposure, installation.least_exposure.value)
+    fields["vibration"] = _worse(VIBRATIONS, request.vibration, installation.least_vibration.value)
+    if request.cable is not None:
+        cable = known("cable", request.cable, catalogue().cables)
+        fields |= {"cable_dielectric": cable.dielectric, "cable_diameter_m": cable.outer_diameter_m.value}
+    return Scenario(**fields)
+
+
+def _worse(order: list[str], one: str, other: str) -> str:
+    return max(one, other, key=order.index)
+
+
+def _evaluated(families: list[str], margins: Margins, highest_hz: np.ndarray, here: Station) -> _Evaluated:
+    by_limit = margins.by_limit_db[..., 0]  # ends x limits x family x column
+    cautious = np.nan_to_num(by_limit[0], nan=-np.inf)
+    smallest = cautious.min(axis=2)
+    view = table_view(families, "high")
+    reflection = match_limit(view, highest_hz.max(), here).reflection
+    shares = dissipation(view, highest_hz.max(), here.added_resistance_ohm, here.impedance_ohm)
+    return _Evaluated(
+        low_db=smallest.min(axis=0),
+        high_db=by_limit[1].min(axis=(0, 2)),
+        by_limit_db=smallest,
+        binding=smallest.argmin(axis=0),
+        column=cautious.argmin(axis=2),
+        loss_db=(dissipative_loss(shares.total) + mismatch_loss(reflection))[:, 0],
+    )
+
+
+def _with_port(evaluated: _Evaluated, port: int) -> _Evaluated:
+    """Every other family sits behind an adapter, and so behind the port's own joint."""
+    others = np.arange(evaluated.low_db.size) != port
+    return evaluated._replace(
+        low_db=np.where(others, np.minimum(evaluated.low_db, evaluated.low_db[port]), evaluated.low_db),
+        high_db=np.where(others, np.minimum(evaluated.high_db, evaluated.high_db[port]), evaluated.high_db),
+        loss_db=evaluated.loss_db + np.where(others, evaluated.loss_db[port], 0.0),
+    )
+
+
+def _port_doubts(request: ChooseRequest, families: list[str], failed: np.ndarray, demands: list) -> list[str]:
+    if request.port is None:
+        return []
+    row = families.index(request.port)
+    reasons = family_reasons(request.port, demands[row])
+    return [rejection.sentence for rejection in _gate_rejections(failed[:, row], reasons)]
+
+
+def _gate_rejections(failed: np.ndarray, reasons: dict[str, str]) -> list[Rejection]:
+    return [
+        Rejection(DEMAND_OF_GATE[gate.id], gate.name, gate.hard, reasons[gate.id])
+        for gate, fails in zip(GATES, failed, strict=True)
+        if fails
+    ]
+
+
+def _limit_rejections(evaluated: _Evaluated, row: int, heads: list[Column], request: ChooseRequest) -> list[Rejection]:
+    found = []
+    for index, limit in enumerate(LIMITS):
+        margin = evaluated.by_limit_db[index, row]
+        if margin >= 0:
+            continue
+        where = heads[evaluated.column[index, row]].name
+        over = f"{-margin:.1f} dB over its {limit} limit" if np.isfinite(margin) else f"no room under its {limit} limit"
+        found.append(Rejection(DEMAND_OF_LIMIT[limit], LIMIT_NAMES[limit], False, f"On {where}: {over}."))
+    if request.port is not None and not found and evaluated.low_db[row] < 0:
+        name = catalogue().interfaces[request.port].name
+        found.append(Rejection("port", "Port", False, f"The port's own {name} joint in front of it is over its limit."))
+    return found
+
+
+def _room(family: str, request: ChooseRequest) -> list[Rejection]:
+    body = catalogue().interfaces[family].body_diameter_m.value
+    if request.largest_diameter_m is None or body <= request.largest_diameter_m:
+        return []
+    across, free = (f"{length * 1e3:.3g} mm" for length in (body, request.largest_diameter_m))
+    return [Rejection("room", "Room", False, f"Its mated body is {across} across; there is room for {free}.")]
+
+
+def _choice(
+    request: ChooseRequest,
+    asked: Scenario,
+    family: str,
+    row: int,
+    evaluated: _Evaluated,
+    heads: list[Column],
+    rejections: list[Rejection],
+) -> Choice:
+    interface = catalogue().interfaces[family]
+    refused = any(rejection.hard for rejection in rejections)
+    low, high = float(evaluated.low_db[row]), float(evaluated.high_db[row])
+    shown = np.isfinite(low) and not refused
+    limit = int(evaluated.binding[row])
+    stands = interface.exposure_mated
+    good_for = interface.durability_matings.low.value
+    return Choice(
+        family=family,
+        name=interface.name,
+        passes=not rejections,
+        rank=None,
+        margin_db=low if shown else None,
+        margin_high_db=high if shown and np.isfinite(high) else None,
+        undecided=bool(shown and low < 0 <= high),
+        binding=LIMITS[limit] if shown else None,
+        port_binds=bool(evaluated.by_limit_db[limit, row] > low),
+        binding_column=heads[evaluated.column[limit, row]].name if shown else None,
+        loss_db=float(evaluated.loss_db[row]),
+        diameter_m=interface.body_diameter_m.value,
+        coupling=interface.coupling.value,
+        torque_nm=interface.coupling_torque_nm.low.value,
+        needs_adapter=request.port is not None and request.port != family,
+        best_in_something=False,
+        rejections=rejections,
+        wear=Wear(
+            needed=asked.matings_per_year * asked.service_life_years,
+            good_for=good_for,
+            runs_out_after_years=good_for / asked.matings_per_year if asked.matings_per_year > 0 else None,
+        ),
+        weather=Weather(
+            stands=stands, stands_sealed=_worse(EXPOSURES, stands, EXPOSURES[SEALED_TO]), asked=asked.exposure
+        ),
+    )
+
+
+def _ranked(choices: list[Choice]) -> list[Choice]:
+    """Ranks, the Pareto set and the order shown."""
+    passing = [choice for choice in choices if choice.passes]
+    tenths = [round(choice.margin_db, 1) for choice in passing]
+    ranked = [
+        msgspec.structs.replace(
+            choice,
+            rank=1 + sum(other > tenth for other in tenths),
+            best_in_something=not any(_beats(other, choice) for other in passing),
+        )
+        for choice, tenth in zip(passing, tenths, strict=True)
+    ]
+    ranked.sort(key=lambda choice: choice.rank)
+    rest = [choice for choice in choices if not choice.passes]
+    rest.sort(key=lambda choice: len({rejection.demand for rejection in choice.rejections}))
+    return ranked + rest
+
+
+def _beats(one: Choice, other: Choice) -> bool:
+    """Whether one is nowhere worse than the other and somewhere better."""
+
+    def merits(choice: Choice) -> tuple[float, ...]:
+        return (choice.margin_db, -choice.loss_db, -choice.diameter_m, -choice.torque_nm)
+
+    pairs = list(zip(merits(one), merits(other), strict=True))
+    return all(a >= b for a, b in pairs) and any(a > b for a, b in pairs)
+
+
+def _verdict(request: ChooseRequest, choices: list[Choice]) -> str:
+    level = "for receive" if request.use == "receive" else f"at {engineering(request.power_w, 'W')} PEP"
+    first = [choice.name for choice in choices if choice.rank == 1]
+    if not first:
+        return f"Nothing in the catalogue meets every demand {level}."
+    count = sum(choice.passes for choice in choices)
+    lead = next(choice for choice in choices if choice.rank == 1)
+    names = " and ".join([", ".join(first[:-1]), first[-1]] if len(first) > 1 else first)
+    passing = f"{count} of {len(choices)} families meet every demand {level}"
+    return f"{passing}; most room: {names}, {lead.margin_db:.1f} dB."

@@ -1,0 +1,33 @@
+"""What a caller may ask of a joint: what it carries, where it sits and how it is used."""
+
+from typing import Annotated, Literal
+
+from msgspec import Meta, field
+
+from jointwise.calc.requests import Bands, Diameter, Frequency, Identifier, Power, Scenario
+
+__all__ = ["ChooseRequest"]
+
+
+class ChooseRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """The demands on one joint. A cable named here says dielectric and diameter itself."""
+
+    use: Annotated[Literal["transmit", "receive"], Meta(description="Whether power goes through the joint")] = (
+        "transmit"
+    )
+    bands: Annotated[Bands, Meta(description="Amateur bands the joint must carry")] = field(
+        default_factory=lambda: ["20m"]
+    )
+    frequencies_hz: Annotated[
+        list[Frequency], Meta(max_length=200, description="Spot frequencies it must carry too")
+    ] = field(default_factory=list)
+    power_w: Power = 100.0
+    installation: Annotated[Identifier, Meta(description="How the station is put up, an id of the catalogue")] = "fixed"
+    cable: Annotated[Identifier | None, Meta(description="The cable in use; left out, as described above")] = None
+    port: Annotated[Identifier | None, Meta(description="Family of a port that can't be changed; left out, none")] = (
+        None
+    )
+    largest_diameter_m: Annotated[
+        Diameter | None, Meta(description="Room for the mated body; left out, not checked", extra={"unit": "m"})
+    ] = None
+    plan: Annotated[Identifier | None, Meta(description="The family you have in mind; it comes first")] = None

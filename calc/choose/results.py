@@ -1,0 +1,89 @@
+"""What the core answers about the families for one joint. Units are in the keys."""
+
+from msgspec import Struct
+
+from jointwise.calc.results import Column, LimitId
+
+__all__ = ["Choice", "ChooseResult", "Rejection", "Relaxation", "Wear", "Weather"]
+
+
+class Rejection(Struct, frozen=True):
+    """One demand a family does not meet: a gate, a limit or the room there is."""
+
+    demand: str
+    """What would have to be relaxed: power, frequency, weather and so on."""
+    name: str
+    hard: bool
+    sentence: str
+    """Value and limit in words."""
+
+
+class Wear(Struct, frozen=True):
+    """Matings over the service life against those the family is good for."""
+
+    needed: float
+    good_for: float
+    runs_out_after_years: float | None
+    """null when it is never opened."""
+
+
+class Weather(Struct, frozen=True):
+    """The weather the mated joint stands as it is, and with tape or a boot over it."""
+
+    stands: str
+    stands_sealed: str
+    asked: str
+
+
+class Choice(Struct, frozen=True):
+    """One family against all demands."""
+
+    family: str
+    name: str
+    passes: bool
+    rank: int | None
+    """1 is best; equal ranks are ties; null when it does not pass."""
+    margin_db: float | None
+    """Smallest cautious margin over all columns and limits."""
+    margin_high_db: float | None
+    undecided: bool
+    binding: LimitId | None
+    binding_column: str | None
+    port_binds: bool
+    """Whether the port's own joint has less room than this family's."""
+    loss_db: float
+    """Expected loss of the mated pair at the highest frequency."""
+    diameter_m: float
+    coupling: str
+    torque_nm: float
+    needs_adapter: bool
+    """Whether the port is of another family; margin and loss then count the port's own joint too."""
+    best_in_something: bool
+    """Whether no other passing family is at least as good in margin, loss, size and torque, and better in one."""
+    rejections: list[Rejection]
+    wear: Wear
+    weather: Weather
+
+
+class Relaxation(Struct, frozen=True):
+    """One demand that, relaxed alone, lets families pass."""
+
+    demand: str
+    sentence: str
+    families: list[str]
+
+
+class ChooseResult(Struct, frozen=True):
+    """Every family: the plan first, then those that pass by rank, then the rest by the fewest demands missed."""
+
+    columns: list[Column]
+    power_w: float
+    choices: list[Choice]
+    passing: list[str]
+    port_doubts: list[str]
+    """What speaks against the port that can't be changed, a sentence each."""
+    rule: str
+    verdict: str
+    relaxations: list[Relaxation]
+    """Only where nothing passes."""
+    cautions: list[str]

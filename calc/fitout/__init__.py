@@ -1,0 +1,1 @@
+"""How to fit, seal and look after the joints of a line: sheets, a list of what to buy, and labels."""

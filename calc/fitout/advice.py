@@ -1,0 +1,22 @@
+"""Choosing the rules of the trade that hold in some circumstances, and filling their numbers in."""
+
+from collections.abc import Mapping
+
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue.fitting import Part, Rule
+from jointwise.calc.fitout.results import Advice
+
+__all__ = ["advice"]
+
+
+def advice(part: Part, circumstances: Mapping[str, str], words: Mapping[str, str]) -> list[Advice]:
+    """The rules of a part that hold, in the order of the work, with `words` in the place of their braces."""
+    return [
+        Advice(rule.text.format_map(words), rule.source, rule.kind)
+        for rule in catalogue().rules.values()
+        if rule.part == part and _holds(rule, circumstances)
+    ]
+
+
+def _holds(rule: Rule, circumstances: Mapping[str, str]) -> bool:
+    return all(circumstances.get(name) in allowed for name, allowed in rule.only.items())

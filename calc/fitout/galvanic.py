@@ -1,0 +1,70 @@
+"""Metals that can meet in a joint, by the difference of their anodic indexes.
+
+Only the surfaces count, plating before base metal (MIL-DTL-14072F, 3.13.1).
+"""
+
+from itertools import combinations_with_replacement
+
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue.fitting import GalvanicMetal
+from jointwise.calc.catalogue.schema import Cable, Interface
+from jointwise.calc.fitout.results import GalvanicCheck
+
+__all__ = ["galvanic_checks", "metal_of"]
+
+DIGITS = 2
+"""Of the published indexes: a difference has no more."""
+REMEDIES = {
+    "outer contacts": "take both halves of one plating, and keep the joint dry",
+    "centre contacts": "take both halves of one plating, and keep the joint dry",
+    "cable conductor": "solder it well and seal the cable entry",
+}
+
+
+def galvanic_checks(interface: Interface, cables: list[Cable], exposure: str) -> list[GalvanicCheck]:
+    """The worst pair of platings the family is sold with, outside and inside, and each cable's conductor."""
+    sold = catalogue().platings_sold[interface.id]
+    meetings = [
+        ("outer contacts", *_farthest(sold.outer)),
+        ("centre contacts", *_farthest(sold.inner)),
+        *(
+            ("cable conductor", metal_of(cable.centre_conductor.value), metal_of(interface.inner_plating.value))
+            for cable in cables
+        ),
+    ]
+    checks = [_check(*meeting, exposure) for meeting in meetings]
+    return list({check.sentence + check.contact: check for check in checks}.values())
+
+
+def metal_of(name: str) -> GalvanicMetal:
+    """The metal at the surface of a material or a centre conductor of the catalogue."""
+    return next(metal for metal in catalogue().galvanic_metals.values() if name in metal.found_as)
+
+
+def _farthest(names: list[str]) -> tuple[GalvanicMetal, GalvanicMetal]:
+    metals = [metal_of(name) for name in names]
+    return max(combinations_with_replacement(metals, 2), key=lambda two: _difference(*two))
+
+
+def _difference(one: GalvanicMetal, other: GalvanicMetal) -> float:
+    return round(abs(one.anodic_index_v.value - other.anodic_index_v.value), DIGITS)
+
+
+def _check(contact: str, one: GalvanicMetal, other: GalvanicMetal, exposure: str) -> GalvanicCheck:
+    limit = catalogue().galvanic_limits[exposure].largest_difference_v
+    difference = _difference(one, other)
+    passed = difference <= limit.value
+    origins = (one.anodic_index_v, other.anodic_index_v, limit)
+    metals = f"{one.name} on {other.name}"
+    verdict = "allowed" if passed else f"too far apart in the damp: {REMEDIES[contact]}"
+    return GalvanicCheck(
+        contact=contact,
+        one=one.name,
+        other=other.name,
+        difference_v=difference,
+        limit_v=limit.value,
+        passed=passed,
+        sentence=f"{metals.capitalize()}: {difference:.2f} V; {exposure}: up to {limit.value:.2f} V; {verdict}.",
+        sources=list(dict.fromkeys(origin.source for origin in origins)),
+        kinds=list(dict.fromkeys(origin.kind for origin in origins)),
+    )

@@ -1,0 +1,72 @@
+"""What keeps water out of a joint: what its interface stands, the layers over it, and how much tape they take."""
+
+import math
+from collections.abc import Mapping
+
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue.fitting import SealingLayer
+from jointwise.calc.catalogue.schema import Interface
+from jointwise.calc.fitout.advice import advice
+from jointwise.calc.fitout.results import Advice, Layer, Sealing
+from jointwise.calc.gates import EXPOSURES, SEALED_TO
+
+__all__ = ["ip_meaning", "sealing", "tape_length"]
+
+ALWAYS_SEALED = "exposed"
+"""In the open the trade tapes every joint, gasket or not (common practice)."""
+
+
+def sealing(interface: Interface, exposure: str, wished: bool, words: Mapping[str, str]) -> Sealing:
+    """The sealing of a mated pair in some exposure; `wished` tapes it even where it needs none."""
+    stands, asked = EXPOSURES.index(interface.exposure_mated), EXPOSURES.index(exposure)
+    refused = asked > max(stands, SEALED_TO)
+    needed = asked > stands
+    sealed = not refused and asked <= SEALED_TO and (needed or wished or exposure == ALWAYS_SEALED)
+    layers = [_layer(layer, interface) for layer in catalogue().sealing_layers.values() if exposure in layer.exposures]
+    circumstances = {"exposure": exposure, "sealed": "yes" if sealed else "no"}
+    label = interface.sealing_mated
+    return Sealing(
+        mated=label.value,
+        mated_meaning=ip_meaning(label.value),
+        stands_mated=interface.exposure_mated,
+        stands_sealed=EXPOSURES[max(stands, SEALED_TO)] if sealed else interface.exposure_mated,
+        asked=exposure,
+        refused=refused,
+        sentence=_sentence(interface, exposure, refused, needed, sealed),
+        source=label.source,
+        kind=label.kind,
+        preparation=advice("sealing", circumstances, words),
+        layers=layers if sealed else [],
+        water=advice("water", circumstances, words),
+    )
+
+
+def ip_meaning(code: str) -> list[Advice]:
+    """The meaning of the two numerals of an IP code; empty for a part that has none."""
+    if not code.startswith("IP"):
+        return []
+    numerals = catalogue().ip_numerals
+    both = numerals[f"solids_{code[2]}"], numerals[f"water_{code[3]}"]
+    return [Advice(one.text, one.source, one.kind) for one in both]
+
+
+def tape_length(diameter_m: float, span_m: float, width_m: float, overlap: float, passes: int) -> float:
+    """Tape [m] wound `passes` times over a cylinder [m, m]: each turn moves on by what it does not lap."""
+    return passes * math.pi * diameter_m * span_m / (width_m * (1 - overlap))
+
+
+def _layer(layer: SealingLayer, interface: Interface) -> Layer:
+    span = interface.body_length_m.value + 2 * layer.beyond_m
+    length = tape_length(interface.body_diameter_m.value, span, layer.width_m, layer.overlap, layer.passes)
+    return Layer(layer.name, layer.text, length, layer.source, layer.kind)
+
+
+def _sentence(interface: Interface, exposure: str, refused: bool, needed: bool, sealed: bool) -> str:
+    stands = f"Mated it stands: {interface.exposure_mated}; the site: {exposure}."
+    if refused:
+        return f"{stands} No tape makes it stand that: take the joint out of the water."
+    if not sealed:
+        return f"{stands} It needs no sealing here."
+    if needed:
+        return f"{stands} Sealed as below it stands: {EXPOSURES[SEALED_TO]}."
+    return f"{stands} The tape guards what the joint already stands."

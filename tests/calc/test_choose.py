@@ -1,0 +1,179 @@
+"""Choosing a family: what passes, how it is ranked, what is said of the rest."""
+
+import json
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from scenarios import FAMILIES, examples
+
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.errors import InputError
+from jointwise.calc.operations import call
+
+BANDS = ["160m", "20m", "6m", "2m", "70cm", "23cm", "3cm"]
+EXPOSURES = ["indoor", "sheltered", "exposed", "immersed"]
+VIBRATIONS = ["none", "vehicle", "severe"]
+
+
+def choose(**fields):
+    """The answer as plain data."""
+    return json.loads(call("choose", json.dumps(fields).encode()))
+
+
+HARDER = [  # field, an easier and a harder value
+    ("power_w", st.floats(0.001, 1e4), lambda drawn, by: drawn * (1 + by)),
+    ("vswr", st.floats(1, 10), lambda drawn, by: min(drawn + by, 20)),
+    ("ambient_temperature_c", st.floats(-20, 60), lambda drawn, by: min(drawn + by, 80)),
+    ("altitude_m", st.floats(0, 9000), lambda drawn, by: drawn + 1000 * by),
+    ("return_loss_asked_db", st.floats(6, 25), lambda drawn, by: drawn + by),
+    ("matings_per_year", st.floats(0, 500), lambda drawn, by: drawn + 10 * by),
+    ("service_life_years", st.floats(0.1, 50), lambda drawn, by: drawn + by),
+    ("exposure", st.sampled_from(EXPOSURES), lambda drawn, by: EXPOSURES[min(EXPOSURES.index(drawn) + 1, 3)]),
+    ("vibration", st.sampled_from(VIBRATIONS), lambda drawn, by: VIBRATIONS[min(VIBRATIONS.index(drawn) + 1, 2)]),
+]
+
+STATIONS = st.fixed_dictionaries(
+    {
+        "bands": st.lists(st.sampled_from(BANDS), min_size=1, max_size=3, unique=True),
+        "power_w": st.sampled_from([1.0, 10.0, 100.0, 1000.0]),
+        "mode": st.sampled_from(["ssb", "fm", "ft8"]),
+        "installation": st.sampled_from(["fixed", "portable", "vehicle", "mast"]),
+        "cable": st.sampled_from([None, "rg_58", "rg_213", "rg_316", "foam_10_mm"]),
+        "added_sealing": st.booleans(),
+    }
+)
+
+
+@pytest.mark.parametrize(("field", "easy", "harder"), HARDER, ids=[field for field, _, _ in HARDER])
+def test_a_harder_demand_never_adds_a_family(field, easy, harder):
+    """What passes under a harder demand passed under the easier one."""
+
+    @examples(15)
+    @given(STATIONS, easy, st.floats(0.1, 10))
+    def check(station, value, by):
+        before = choose(**(station | {field: value}))["passing"]
+        after = choose(**(station | {field: harder(value, by)}))["passing"]
+        assert set(after) <= set(before)
+
+    check()
+
+
+@examples(25)
+@given(STATIONS, st.sampled_from(BANDS))
+def test_one_more_band_never_adds_a_family(station, band):
+    """A joint that must carry one more band has no more families to choose from."""
+    fewer = choose(**station)["passing"]
+
+    assert set(choose(**(station | {"bands": [*station["bands"], band]}))["passing"]) <= set(fewer)
+
+
+@examples(30)
+@given(STATIONS)
+def test_every_family_either_passes_or_says_why(station):
+    """Each family stands in the table once, with a rank or with the demands it misses."""
+    answer = choose(**station)
+
+    assert sorted(choice["family"] for choice in answer["choices"]) == sorted(FAMILIES)
+    for choice in answer["choices"]:
+        assert choice["passes"] == (choice["rank"] is not None) == (choice["rejections"] == [])
+        assert all(rejection["sentence"] for rejection in choice["rejections"])
+
+
+@examples(30)
+@given(STATIONS)
+def test_ranks_follow_the_margin_that_is_shown(station):
+    """A larger margin ranks before a smaller one, and equal tenths of a decibel are ties."""
+    passing = [choice for choice in choose(**station)["choices"] if choice["passes"]]
+    shown = [(choice["rank"], -round(choice["margin_db"], 1)) for choice in passing]
+
+    assert shown == sorted(shown)
+    assert len({rank for rank, _ in shown}) == len({tenth for _, tenth in shown})
+
+
+@examples(30)
+@given(STATIONS)
+def test_what_is_best_in_something_is_beaten_by_none(station):
+    """The marked families are those no other passing family beats in margin, loss, size and torque."""
+    passing = [choice for choice in choose(**station)["choices"] if choice["passes"]]
+    merits = {
+        choice["family"]: (choice["margin_db"], -choice["loss_db"], -choice["diameter_m"], -choice["torque_nm"])
+        for choice in passing
+    }
+
+    for choice in passing:
+        own = merits[choice["family"]]
+        rivals = [other for other in merits.values() if other != own]
+        beaten = any(all(b >= a for a, b in zip(own, other, strict=True)) for other in rivals)
+        assert choice["best_in_something"] == (not beaten)
+
+
+@examples(40)
+@given(STATIONS)
+def test_a_receive_only_family_is_never_offered_for_transmitting(station):
+    """No part made to receive passes where power goes through it."""
+    receive_only = {family for family, interface in catalogue().interfaces.items() if interface.receive_only}
+
+    assert not receive_only & set(choose(**station)["passing"])
+
+
+RELAXED = [  # situation in which nothing passes, the demand named, and the request that gives way by what is said
+    ({"bands": ["3cm"], "power_w": 1500, "installation": "mast"}, "power", {"power_w": 110}),
+    ({"matings_per_year": 365, "cable": "rg_58"}, "wear", {"matings_per_year": 50}),
+    ({"exposure": "immersed"}, "weather", {"exposure": "indoor"}),
+    ({"largest_diameter_m": 0.001, "power_w": 100, "cable": "rg_213"}, "room", {"largest_diameter_m": 0.05}),
+]
+
+
+@pytest.mark.parametrize(("demands", "named", "relaxed"), RELAXED, ids=[named for _, named, _ in RELAXED])
+def test_the_demand_to_relax_lets_its_families_pass(demands, named, relaxed):
+    """Where nothing passes, the single demand named lets just the families named with it pass."""
+    relaxation = next(one for one in choose(**demands)["relaxations"] if one["demand"] == named)
+
+    assert choose(**demands)["passing"] == []
+    assert set(relaxation["families"]) <= set(choose(**(demands | relaxed))["passing"])
+
+
+def test_the_plan_comes_first_whether_it_passes_or_not():
+    """A family one has in mind is the first row, with its own reasons."""
+    assert choose(plan="f")["choices"][0]["rejections"][0]["demand"] == "use"
+    assert choose(plan="bnc")["choices"][0]["family"] == "bnc"
+
+
+def test_a_port_that_stays_counts_for_every_other_family():
+    """Behind a fixed UHF port no family shows more room or less loss than the port's own joint."""
+    alone = {choice["family"]: choice for choice in choose(bands=["70cm"], power_w=25)["choices"]}
+    behind = choose(bands=["70cm"], power_w=25, port="uhf")
+    port = alone["uhf"]
+
+    assert behind["port_doubts"] == ["Customarily used up to 300 MHz."]
+    for choice in behind["choices"]:
+        if choice["margin_db"] is not None:
+            assert choice["margin_db"] == pytest.approx(min(alone[choice["family"]]["margin_db"], port["margin_db"]))
+
+
+def test_wear_says_when_it_runs_out():
+    """Thirty matings a year use up the brass part's hundred in three years and four months."""
+    sma = next(choice for choice in choose(matings_per_year=30)["choices"] if choice["family"] == "sma")
+
+    assert sma["wear"]["runs_out_after_years"] == pytest.approx(sma["wear"]["good_for"] / 30)
+    assert any(rejection["demand"] == "wear" for rejection in sma["rejections"])
+
+
+BAD = [
+    ({"installation": "balloon"}, "installation"),
+    ({"cable": "string"}, "cable"),
+    ({"port": "hdmi"}, "port"),
+    ({"plan": "x"}, "plan"),
+    ({"bands": []}, "bands"),
+    ({"use": "both"}, "use"),
+    ({"largest_diameter_m": 9}, "largest_diameter_m"),
+]
+
+
+@pytest.mark.parametrize(("request_", "field"), BAD)
+def test_bad_input_is_refused_by_field(request_, field):
+    """A request that can't be answered is refused with the field named."""
+    with pytest.raises(InputError, match="allowed: ") as refused:
+        choose(**request_)
+    assert refused.value.field == field
