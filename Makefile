@@ -2,6 +2,7 @@
 
 PYTHON ?= python3
 BIN := .venv/bin
+WHEELS := frontend/build/wheels
 
 .PHONY: serve test lint page bench
 
@@ -9,7 +10,8 @@ serve: .venv/run.stamp
 	$(BIN)/jointwise serve
 
 test: .venv/test.stamp frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json lint
-	e2e/need-chromium
+test: $(WHEELS)/tools.stamp $(WHEELS)/numpy.stamp
+	e2e/need-browsers
 	$(BIN)/python -m pytest
 
 lint: .venv/test.stamp
@@ -19,9 +21,11 @@ lint: .venv/test.stamp
 page: .venv/run.stamp
 	$(BIN)/jointwise build
 
-bench: .venv/run.stamp
+bench: .venv/test.stamp frontend/node_modules/.package-lock.json
+	e2e/need-browsers
 	$(BIN)/python tests/benchmarks/matrix.py
 	$(BIN)/python tests/benchmarks/line.py
+	PYTHONPATH=e2e $(BIN)/python tests/benchmarks/page.py
 
 .venv/run.stamp: pyproject.toml
 	test -x $(BIN)/python || $(PYTHON) -m venv .venv
@@ -30,6 +34,14 @@ bench: .venv/run.stamp
 
 .venv/test.stamp: pyproject.toml .venv/run.stamp
 	$(BIN)/python -m pip install -q -e '.[test]'
+	touch $@
+
+$(WHEELS)/tools.stamp: frontend/runtime/requirements-test.txt
+$(WHEELS)/numpy.stamp: tests/payload/numpy.txt
+$(WHEELS)/tools.stamp $(WHEELS)/numpy.stamp: | .venv/run.stamp
+	rm -rf $(basename $@)
+	$(BIN)/python -m pip download -q --no-deps --require-hashes --only-binary :all: \
+	  --python-version 3.14 --platform manylinux_2_28_x86_64 -r $< -d $(basename $@)
 	touch $@
 
 %/node_modules/.package-lock.json: %/package-lock.json

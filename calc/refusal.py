@@ -16,7 +16,7 @@ def refusal(error: Exception, body: bytes, request: type[msgspec.Struct]) -> Inp
     """The InputError for a body that did not decode as `request`."""
     try:
         # takes NaN and Infinity, so that they can be named
-        received = json.loads(body, object_pairs_hook=_given_once)
+        received = json.loads(body.decode(), object_pairs_hook=_given_once)
     except InputError as twice:
         return twice
     except ValueError as broken:

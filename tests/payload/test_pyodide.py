@@ -1,0 +1,54 @@
+"""The core's tests and a slice of numpy's, run by the very Python that goes along, here under Node."""
+
+import json
+import re
+import subprocess
+from pathlib import Path
+
+ROOT = Path(__file__).parents[2]
+PAYLOAD = ROOT / "dist/site/payload"
+WHEELS = ROOT / "frontend/build/wheels"
+"""`make test` fetches them."""
+
+PATIENCE_S = 900
+TAIL_LINES = 60
+NOT_IN_PYODIDE = {"mpmath", "scipy", "skrf", "sympy"}
+"""References that are compiled for other machines, or that only tests with those use."""
+
+
+def printed(*command: str | Path) -> str:
+    """What a script prints; fails with its last lines when it ends in an error."""
+    done = subprocess.run(
+        ["node", *command],
+        stdout=subprocess.PIPE,
+        stderr=subprocess.STDOUT,
+        text=True,
+        timeout=PATIENCE_S,
+        check=False,
+    )
+    assert done.returncode == 0, "\n".join(done.stdout.splitlines()[-TAIL_LINES:])
+    return done.stdout
+
+
+def test_the_core_passes_its_own_tests() -> None:
+    """The payload's core passes all tests whose references run there, and none is left out for another reason."""
+    found = printed(ROOT / "frontend/payload/core-tests.mjs", PAYLOAD, WHEELS / "tools", "-rs")
+
+    lacking = re.findall(r"^left out: \S+ needs (.+)$", found, re.MULTILINE)
+    assert {name for names in lacking for name in names.split(", ")} <= NOT_IN_PYODIDE
+    skipped = [line for line in found.splitlines() if line.startswith("SKIPPED")]
+    assert [line for line in skipped if "could not import" not in line] == []
+
+
+def test_numpy_passes_its_own_tests() -> None:
+    """The committed numpy is the recorded one, fits its Python, and passes its own tests of what the core uses."""
+    found = printed(ROOT / "frontend/runtime/smoke.mjs", WHEELS / "tools", WHEELS / "numpy")
+
+    assert re.search(r"\d+ passed", found), found
+
+
+def test_the_tests_are_of_the_numpy_that_goes_along() -> None:
+    """The wheel that numpy's tests are taken from has the version of the one committed."""
+    versions = json.loads((PAYLOAD / "payload.json").read_text())["versions"]
+
+    assert [path.name.split("-")[1] for path in (WHEELS / "numpy").glob("*.whl")] == [versions["numpy"]]
