@@ -6,6 +6,7 @@ material the catalogue does not hold is refused at that moment, by name.
 
 from functools import lru_cache
 from importlib.resources import files
+from importlib.resources.abc import Traversable
 from typing import Any, TypeVar
 
 import msgspec
@@ -40,6 +41,8 @@ from jointwise.calc.catalogue.schema import (
 __all__ = ["Catalogue", "catalogue"]
 
 Entry = TypeVar("Entry")
+SUFFIXES = (".toml", ".json")
+"""As written by hand, and as packed for the browser, where reading TOML takes long."""
 
 
 class Catalogue(msgspec.Struct, frozen=True):
@@ -101,8 +104,8 @@ def catalogue() -> Catalogue:
 
 
 def _folder(name: str, entry: type[Entry]) -> dict[str, Entry]:
-    paths = [path for path in (files(__package__) / name).iterdir() if path.name.endswith(".toml")]
-    entries = [msgspec.toml.decode(path.read_bytes(), type=entry) for path in paths]
+    paths = (files(__package__) / name).iterdir()
+    entries = [msgspec.convert(_read(path), entry) for path in paths if path.name.endswith(SUFFIXES)]
     return _by_id(sorted(entries, key=lambda one: one.order))
 
 
@@ -112,7 +115,12 @@ def _table(file: str, key: str, entry: type[Entry]) -> dict[str, Entry]:
 
 @lru_cache(maxsize=1)  # the tables of one file are asked for one after the other
 def _tables(file: str) -> dict[str, Any]:
-    return msgspec.toml.decode((files(__package__) / f"{file}.toml").read_bytes())
+    return _read(next(path for suffix in SUFFIXES if (path := files(__package__) / f"{file}{suffix}").is_file()))
+
+
+def _read(path: Traversable) -> Any:
+    decode = msgspec.toml.decode if path.name.endswith(".toml") else msgspec.json.decode
+    return decode(path.read_bytes())
 
 
 def _by_id(entries: list[Entry]) -> dict[str, Entry]:

@@ -69,17 +69,22 @@ def te11_rule(D, d, epsilon_r):
 def te11_root(q):
     """First root x of `te11_condition` for the diameter ratio q = D/d [1], 1.05 <= q <= 12.
 
-    Bisection between 0.8 and 1.2 of the average-circumference rule 2/(1+q),
-    which brackets the root over that range. Scalars or numpy arrays.
+    Secant steps from the average-circumference rule 2/(1+q), which lies close
+    enough over that range. Scalars or numpy arrays.
     """
     rule = 2 / (1 + np.asarray(q, dtype=np.float64))
-    low, high = 0.8 * rule, 1.2 * rule
-    sign_low = np.sign(te11_condition(low, q))
-    for _ in range(60):  # halves the bracket to below one unit in the last place
-        middle = (low + high) / 2
-        left = np.sign(te11_condition(middle, q)) == sign_low
-        low, high = np.where(left, middle, low), np.where(left, high, middle)
-    return (low + high) / 2
+    before, x = rule, 1.01 * rule
+    value_before, value = te11_condition(before, q), te11_condition(x, q)
+    for _ in range(SECANT_STEPS):
+        rise = value - value_before
+        step = np.where(rise == 0, 0.0, value * (x - before) / np.where(rise == 0, 1.0, rise))
+        before, value_before = x, value
+        x = x - step
+        value = te11_condition(x, q)
+    return x
+
+
+SECANT_STEPS = 7  # two more than the slowest ratio takes to stand still
 
 
 _TERMS = np.arange(30)

@@ -32,7 +32,7 @@ from jointwise.calc.touchstone import Measured, is_passive, read_touchstone
 from jointwise.calc.units import engineering
 from jointwise.calc.views import ENDS, family_view
 
-__all__ = ["Chain", "Link", "chain", "chosen_column", "joint_scenario", "touching"]
+__all__ = ["Chain", "Link", "chain", "chain_at", "chosen_column", "joint_scenario", "touching"]
 
 LEAST_TAKEN = 1e-9  # share of a wave; below it what an antenna takes drowns in rounding
 
@@ -68,7 +68,15 @@ def chain(request: Any) -> Chain:
     Raises InputError naming the element for a name that is not in the
     catalogue, and for a measurement that can't be used.
     """
-    column = chosen_column(request)
+    built = chain_at(request, chosen_column(request))
+    taken = 1 - np.abs(built.load(np.array([built.frequency_hz]))[0]) ** 2
+    if not taken > LEAST_TAKEN:
+        raise InputError("load", f"{max(taken, 0):.2g} of the power taken", "an antenna that takes some of it")
+    return built
+
+
+def chain_at(request: Any, column: Column) -> Chain:
+    """The line of any request looked up for a column; its load may take nothing, as an open or short end does."""
     frequency = (column.low_hz + column.high_hz) / 2
     here = station(joint_scenario(request))
     links = [link for at in range(len(request.elements)) for link in _links(request, at, here, frequency)]
@@ -77,9 +85,6 @@ def chain(request: Any) -> Chain:
             field = f"elements[{link.element}].touchstone"
             _refuse_out_of_reach(field, link.models[0].measured.frequencies_hz, frequency)
     load = _load(request.load, here.impedance_ohm, frequency)
-    taken = 1 - np.abs(load(np.array([frequency]))[0]) ** 2
-    if not taken > LEAST_TAKEN:
-        raise InputError("load", f"{max(taken, 0):.2g} of the power taken", "an antenna that takes some of it")
     return Chain(links, load, here, request.power_is == "net", column, frequency)
 
 

@@ -5,6 +5,8 @@ Compiled modules fit one Python only. Public functions: `library`, `wheel`,
 """
 
 import io
+import json
+import tomllib
 import zipfile
 from collections.abc import Collection, Mapping
 from importlib._bootstrap_external import _code_to_hash_pyc
@@ -49,7 +51,8 @@ def core(folder: Path, worker: Path) -> dict[str, bytes]:
         if path.suffix == ".py":
             files[f"{name}c"] = _compiled(path.read_bytes(), f"{SITE}/{name}", AS_WRITTEN)
         elif path.suffix == ".toml":
-            files[name] = path.read_bytes()
+            # msgspec reads JSON a hundred times faster than Python reads TOML
+            files[name.removesuffix("toml") + "json"] = json.dumps(tomllib.loads(path.read_text("utf-8"))).encode()
     return files
 
 

@@ -1,12 +1,2 @@
-/** The one-file page: the core and the chart library lie in the page itself, and nothing is asked of a network. */
+/** The one-file page's elements; `start-file.js` has given the page its transport and charts. */
 import './elements/jw-app.js';
-import {embeddedCharts} from './chart/embedded.js';
-import {workerTransport} from './transport/worker.js';
-import {embeddedPayload} from './worker/embedded.js';
-
-const app = document.querySelector('jw-app');
-app.transport = workerTransport({
-  payload: embeddedPayload(document),
-  onProgress: (stage) => (app.stage = stage),
-});
-app.loadCharts = embeddedCharts(document);

@@ -1,14 +1,32 @@
-/** All of the one-file page's code that is not packed: unpacks the rest, and the licence texts once they are asked for. */
+/**
+ * All of the one-file page's code that is not packed: starts the core, unpacks
+ * the rest, and the licence texts once they are asked for.
+ *
+ * Python takes longest, so its worker is begun before the page has any code:
+ * the element finds its transport waiting when it is defined.
+ */
+import {embeddedCharts} from './chart/embedded.js';
 import {partText, runPart} from './part-text.js';
+import {workerTransport} from './transport/worker.js';
+import {embeddedPayload} from './worker/embedded.js';
 
 const UNABLE = 'The live page cannot be started from this file in this browser; only the built-in tables can be shown.';
+
+const app = document.querySelector('jw-app');
 
 function sayUnable() {
   const words = document.createElement('p');
   words.role = 'alert';
   words.textContent = UNABLE;
-  document.querySelector('jw-app').prepend(words);
+  app.prepend(words);
 }
+
+app.transport = workerTransport({
+  payload: embeddedPayload(document),
+  onProgress: (stage) => (app.stage = stage),
+});
+app.transport.start();
+app.loadCharts = embeddedCharts(document);
 
 // code that was altered is kept from running by the policy, and nothing is thrown
 runPart(document, 'page').then(() => customElements.get('jw-app') ?? sayUnable(), sayUnable);

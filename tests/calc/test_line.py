@@ -13,6 +13,8 @@ from scenarios import examples
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.errors import InputError
+from jointwise.calc.formulas.line import power_ratio
+from jointwise.calc.formulas.noise import lossy_noise_factor, system_noise_factor
 from jointwise.calc.limits import dissipation, worst_section
 from jointwise.calc.line.cable import CableModel, cable_view
 from jointwise.calc.operations import call
@@ -446,6 +448,68 @@ def test_a_cable_in_air_hotter_than_it_may_get_is_refused():
     assert line(**hot, power_w=0)["parts"][0]["refused_by"] is None
 
 
+def reception(**fields):
+    """The station above in receive, with other fields."""
+    return line(**fields)["reception"]
+
+
+@pytest.mark.parametrize("frequency_hz", [1.9e6, 28.5e6, 145e6])
+def test_system_noise_of_a_matched_line_is_the_recommendations(frequency_hz):
+    """A matched line's system noise is that of Recommendation ITU-R P.372 for a line of its loss and temperature."""
+    answer = ask(
+        "line",
+        elements=[{"kind": "part", "loss_db": 4.0}],
+        load=MATCHED,
+        frequency_hz=frequency_hz,
+        ambient_temperature_c=31.0,
+        receiver={"noise_figure_db": 7.0, "environment": "residential"},
+    )["reception"]
+    external = power_ratio(
+        max(72.5 - 27.7 * math.log10(frequency_hz / 1e6), 52.0 - 23.0 * math.log10(frequency_hz / 1e6))
+    )
+
+    expected = system_noise_factor(
+        external, 1.0, 1.0, lossy_noise_factor(power_ratio(4.0), 31.0), power_ratio(4.0), power_ratio(7.0)
+    )
+
+    assert answer["external_noise_db"] == pytest.approx(10 * math.log10(external), abs=AGREE)
+    assert answer["system_noise_db"] == pytest.approx(10 * math.log10(expected), abs=AGREE)
+    alone = external + power_ratio(7.0) - 1
+    assert answer["whole_cost_db"] == pytest.approx(10 * math.log10(expected / alone), abs=AGREE)
+
+
+def test_a_line_without_loss_costs_nothing_on_receive():
+    """Without loss and with a matched antenna no part costs any signal-to-noise ratio."""
+    answer = reception(elements=[{"kind": "part", "loss_db": 0.0}] * 3, load=MATCHED)
+
+    assert [cost["cost_db"] for cost in answer["costs"]] == pytest.approx([0.0] * 4, abs=AGREE)
+    assert answer["whole_cost_by_band_db"] == pytest.approx([0.0] * len(answer["bands"]), abs=AGREE)
+
+
+def test_a_preamplifier_without_gain_or_noise_changes_nothing():
+    """An amplifier of 0 dB gain and 0 dB noise figure leaves every cost as it was, wherever it stands."""
+    plain = reception()
+
+    for at in range(len(STATION["elements"])):
+        nothing = {"before_element": at, "gain_db": 0.0, "noise_figure_db": 0.0}
+        amplified = reception(receiver={"preamplifier": nothing})
+        assert amplified["whole_cost_db"] == pytest.approx(plain["whole_cost_db"], abs=AGREE)
+        assert [cost["cost_db"] for cost in amplified["costs"]] == pytest.approx(
+            [cost["cost_db"] for cost in plain["costs"]], abs=AGREE
+        )
+
+
+def test_a_preamplifier_helps_most_at_the_antenna():
+    """The nearer to the antenna a good amplifier stands, the less the line costs."""
+    costs = [
+        reception(receiver={"environment": "quiet_rural", "preamplifier": {"before_element": at}})["whole_cost_db"]
+        for at in range(len(STATION["elements"]))
+    ]
+
+    assert costs == sorted(costs, reverse=True)
+    assert costs[-1] < reception(receiver={"environment": "quiet_rural"})["whole_cost_db"]
+
+
 @pytest.mark.parametrize(
     "elements",
     [
@@ -600,15 +664,18 @@ def places(value):
 
 
 def mutated(request, data):
-    """A request with one to three of its nested values exchanged, dropped or doubled."""
+    """A request with one to three of its nested values scaled, exchanged, dropped or doubled."""
     request = copy.deepcopy(request)
     for _ in range(data.draw(st.integers(1, 3))):
         *path, last = data.draw(st.sampled_from(places(request)))
         holder = request
         for key in path:
             holder = holder[key]
-        change = data.draw(st.sampled_from(["exchange", "exchange", "drop", "double"]))
-        if change == "exchange":
+        number = isinstance(holder[last], (int, float)) and not isinstance(holder[last], bool)
+        change = data.draw(st.sampled_from(["scale"] * 6 * number + ["exchange", "exchange", "drop", "double"]))
+        if change == "scale":
+            holder[last] *= data.draw(st.sampled_from([-1, 0, 1e-3, 0.5, 2, 10, 1000]))
+        elif change == "exchange":
             holder[last] = copy.deepcopy(data.draw(WRONG))  # it may be spoilt in its turn
         elif change == "drop":
             del holder[last]

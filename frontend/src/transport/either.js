@@ -6,7 +6,7 @@
  * the server beside it, until it answers again. Where no worker can be started
  * either, the server's silence is what the reader is told.
  */
-import {Unreachable} from './unreachable.js';
+import {isUnreachable} from './unreachable.js';
 
 /** How long the server is left alone after it could not be reached. */
 const LEFT_ALONE_MS = 15_000;
@@ -31,7 +31,7 @@ export function eitherTransport({http, worker, answers}) {
     try {
       return await worker.ask(...asked);
     } catch (error) {
-      if (!(error instanceof Unreachable)) throw error;
+      if (!isUnreachable(error)) throw error;
       silence = undefined;
       throw heard;
     }
@@ -46,7 +46,7 @@ export function eitherTransport({http, worker, answers}) {
       try {
         return await http.ask(...asked);
       } catch (error) {
-        if (!(error instanceof Unreachable)) throw error;
+        if (!isUnreachable(error)) throw error;
         silence = error;
         tried = Date.now();
         return instead(...asked);

@@ -7,3 +7,6 @@ export class Unreachable extends Refusal {
     this.name = 'Unreachable';
   }
 }
+
+/** Whether an error is one; by its name, as the saved file's core and its page are bundles of their own. */
+export const isUnreachable = (error) => error?.name === 'Unreachable';

@@ -26,7 +26,7 @@ const BROKEN = 'The calculation core broke down over this request; change it, or
 const SILENT = `The core gave no answer within ${ANSWER_MS / 1000} seconds; try again.`;
 
 /**
- * A transport; its worker starts with the first request.
+ * A transport; its worker starts with `start()` or the first request.
  *
  * @param {{read: function(): Promise<object>}} payload - embeddedPayload or fetchedPayload
  * @param {function(string): Worker} [createWorker] - makes a worker from its script
@@ -34,7 +34,11 @@ const SILENT = `The core gave no answer within ${ANSWER_MS / 1000} seconds; try 
  */
 export function workerTransport({payload, createWorker, onProgress = () => {}}) {
   const desk = new Desk((hear) => new Life({payload, createWorker, hear}), onProgress);
-  return {ask: (operation, request, {signal} = {}) => desk.ask(operation, request, signal)};
+  return {
+    /** Begin a worker before there is anything to ask. */
+    start: () => desk.start(),
+    ask: (operation, request, {signal} = {}) => desk.ask(operation, request, signal),
+  };
 }
 
 /** The requests of one page and the worker that answers them. */
@@ -65,13 +69,16 @@ class Desk {
     });
   }
 
+  start() {
+    if (this.#life !== undefined) return;
+    this.#life = this.#begin((message) => this.#hear[message.kind](message));
+    this.#expect(STAGE_MS, () => this.#hear.died());
+  }
+
   /** Begin a worker if one is needed; give it the next request if it has none. */
   #proceed() {
     if (this.#waiting.length === 0) return;
-    if (this.#life === undefined) {
-      this.#life = this.#begin((message) => this.#hear[message.kind](message));
-      this.#expect(STAGE_MS, () => this.#hear.died());
-    }
+    this.start();
     if (!this.#ready || this.#given) return;
     const job = (this.#given = this.#waiting.shift());
     job.tries++;
