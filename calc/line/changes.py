@@ -22,40 +22,51 @@ SAME_IMPEDANCE = 0.1
 """A cable is offered in another's place when their impedances differ by less than this share (common practice)."""
 
 
-class _Candidates(NamedTuple):
-    ids: list[str]
-    names: list[str]
-    models: tuple[dict[int, Any], dict[int, Any]]
-    """By end of the ratings: what then stands in the place of which link."""
+class _Exchange(NamedTuple):
+    """One what-if: what stands in the place of which link, and how hot a joint's cables may get then [°C]."""
+
+    at: int
+    to: str
+    name: str
+    cable_temperature_c: dict[int, float]
 
 
 def changes(request: Any, chain: Chain, now: tuple[Solution, Solution]) -> list[Change]:
     """Every exchange with what it brings at the frequency looked at, the most gained at the antenna first.
 
     `now` are the solutions at that one frequency, cautious and generous end.
+    All exchanges are solved at once, one along axis 0.
     """
+    exchanges = [exchange for at in range(len(chain.links)) for exchange in _exchanges(request, chain, at)]
+    if not exchanges:
+        return []
     frequency = np.array([chain.frequency_hz])
-    delivered = _delivered(now[1])
-    smallest = _smallest(now, request.power_w)
-    found = []
-    for at in range(len(chain.links)):
-        candidates = _candidates(request, chain, at)
-        if candidates is None:
-            continue
-        cautious, generous = (solve(chain, frequency, end, candidates.models[end]) for end in (0, 1))
-        margin = _smallest((cautious, generous), request.power_w)[:, 0]
-        brought = zip(
-            candidates.ids,
-            candidates.names,
-            decibels(_delivered(generous) / delivered)[:, 0],
-            margin - smallest[0],
-            -decibels(_delivered(generous))[:, 0],
-            margin,
-            strict=True,
-        )
-        found += [Change(at, id_, name, *map(_number, numbers)) for id_, name, *numbers in brought]
+    solved = tuple(solve(chain, frequency, end, _models(request, chain, exchanges, end)) for end in range(len(ENDS)))
+    margin = _smallest(solved, request.power_w)[:, 0]
+    smallest = _smallest(now, request.power_w)[0]
+    loss = -decibels(_delivered(solved[1]))[:, 0]
+    brought = zip(exchanges, -decibels(_delivered(now[1]))[0] - loss, margin - smallest, loss, margin, strict=True)
+    found = [Change(one.at, one.to, one.name, *map(_number, numbers)) for one, *numbers in brought]
     found.sort(key=lambda change: (-(change.gained_db or 0), -(change.margin_gained_db or 0)))
     return found
+
+
+def _models(request: Any, chain: Chain, exchanges: list[_Exchange], end: int) -> dict[int, Any]:
+    """The models of the links that some exchange touches, all exchanges along axis 0."""
+    models = {}
+    for at, link in enumerate(chain.links):
+        replaced = [one.to if one.at == at else None for one in exchanges]
+        temperatures = [one.cable_temperature_c.get(at) for one in exchanges]
+        own = link.models[end]
+        if link.kind == "cable" and any(replaced):
+            table = cable_table([to or request.elements[link.element].cable for to in replaced], ENDS[end])
+            models[at] = CableModel(table, own.length_m, own.here)
+        elif link.kind == "joint" and (any(replaced) or any(temperatures)):
+            view = table_view([to or link.family for to in replaced], ENDS[end])
+            hottest = [own.here.cable_temperature_c if one is None else one for one in temperatures]
+            here = own.here._replace(cable_temperature_c=np.array(hottest, dtype=np.float64)[:, None])
+            models[at] = joint_model(view, here)
+    return models
 
 
 def _delivered(solution: Solution) -> np.ndarray:
@@ -71,19 +82,19 @@ def _number(value: float) -> float | None:
     return float(value) if np.isfinite(value) else None
 
 
-def _candidates(request: Any, chain: Chain, at: int) -> _Candidates | None:
+def _exchanges(request: Any, chain: Chain, at: int) -> list[_Exchange]:
     element = request.elements[chain.links[at].element]
     if isinstance(element, CableRun):
         return _cables(request, chain, at, element)
-    return _families(request, chain, at, element) if isinstance(element, Joint) else None
+    return _families(request, chain, at, element) if isinstance(element, Joint) else []
 
 
-def _cables(request: Any, chain: Chain, at: int, element: CableRun) -> _Candidates | None:
+def _cables(request: Any, chain: Chain, at: int, element: CableRun) -> list[_Exchange]:
     """Cables of like impedance that the site and the joints at both ends allow."""
     own = catalogue().cables[element.cable].impedance_ohm.value
     beside = [near for near in (at - 1, at + 1) if 0 <= near < len(chain.links) and chain.links[near].kind == "joint"]
-    chosen = [
-        cable
+    return [
+        _Exchange(at, cable.id, cable.name, {near: _coolest(request, chain, near, at, cable) for near in beside})
         for cable in catalogue().cables.values()
         if cable.id != element.cable
         and abs(cable.impedance_ohm.value / own - 1) < SAME_IMPEDANCE
@@ -91,16 +102,6 @@ def _cables(request: Any, chain: Chain, at: int, element: CableRun) -> _Candidat
         and not cable_marks(cable, chain.frequency_hz, request.exposure)
         and all(_takes(chain.links[near], cable) for near in beside)
     ]
-    if not chosen:
-        return None
-    ids, here = [cable.id for cable in chosen], chain.links[at].models[0].here
-    models = tuple({at: CableModel(cable_table(ids, end), element.length_m, here)} for end in ENDS)
-    for near in beside:
-        coolest = np.array([[_coolest(request, chain, near, at, cable)] for cable in chosen])
-        for end, joint in enumerate(chain.links[near].models):
-            allowed = np.minimum(joint.view.highest_temperature_c, coolest)
-            models[end][near] = joint._replace(path=joint.path._replace(allowed_temperature_c=allowed))
-    return _Candidates(ids, [cable.name for cable in chosen], models)
 
 
 def _takes(joint: Link, cable: Cable) -> bool:
@@ -120,7 +121,8 @@ def _coolest(request: Any, chain: Chain, near: int, at: int, cable: Cable) -> fl
     return min(one.highest_temperature_c.value for one in ([cable] if alone else [cable, other]))
 
 
-def _families(request: Any, chain: Chain, at: int, element: Joint) -> _Candidates | None:
+def _families(request: Any, chain: Chain, at: int, element: Joint) -> list[_Exchange]:
+    """Families that pass every gate in the joint's place."""
     link = chain.links[at]
     before, after = touching(request.elements, link.element)
     if element.adapter_to is not None:
@@ -133,8 +135,8 @@ def _families(request: Any, chain: Chain, at: int, element: Joint) -> _Candidate
     paths = joint_model(table_view(asked, "low"), here).path
     frequency, power = np.array([chain.frequency_hz]), np.array([request.power_w])
     failed = gate_table(asked, demands, frequency, power, here, paths).any(axis=0)[:, 0, 0]
-    ids = [family for family, fails in zip(asked, failed, strict=True) if not fails]
-    if not ids:
-        return None
-    models = tuple({at: joint_model(table_view(ids, end), here)} for end in ENDS)
-    return _Candidates(ids, [catalogue().interfaces[id_].name for id_ in ids], models)
+    return [
+        _Exchange(at, family, catalogue().interfaces[family].name, {})
+        for family, fails in zip(asked, failed, strict=True)
+        if not fails
+    ]

@@ -10,6 +10,7 @@ from typing import NamedTuple
 import numpy as np
 
 from jointwise.calc.columns import columns
+from jointwise.calc.draws import Stream
 from jointwise.calc.formulas.line import decibels, likely_reflection
 from jointwise.calc.formulas.match import vswr_of_reflection
 from jointwise.calc.limits import heat_power
@@ -55,7 +56,7 @@ def spread(request: SpreadRequest) -> SpreadResult:
     drawer = _Drawer(request, built, frequency)
     tally = None
     for number, first in enumerate(range(0, request.draws, BLOCK)):
-        draws = drawer.block(np.random.default_rng([request.seed, number]), min(BLOCK, request.draws - first))
+        draws = drawer.block(Stream(request.seed, number), min(BLOCK, request.draws - first))
         tally = tally or _Tally(draws)
         tally.add(draws)
     worst, likely = drawer.bounds()
@@ -85,11 +86,11 @@ class _Drawer:
         self._links = [_drawn(link, frequency, request.length_tolerance) for link in built.links]
         self.refused = np.any([refused(built, link, frequency, request.power_w) for link in built.links], axis=0)
 
-    def block(self, random: np.random.Generator, draws: int) -> _Draws:
+    def block(self, random: Stream, draws: int) -> _Draws:
         """Solve `draws` random lines at every frequency, from the load back to the transmitter."""
         load = np.broadcast_to(self._load, (draws, self._frequency.size))
         if self._any_angle:
-            load = load * np.exp(2j * np.pi * random.random((draws, 1)))
+            load = load * np.exp(2j * np.pi * random.uniform(draws)[:, None])
         after = _Plane(1 + load, (1 - load) / self._z_0)
         delivered = after.power
         strain = np.zeros_like(delivered)
@@ -163,8 +164,8 @@ class _JointDraws:
         self._heat_w = heat_power(model.path, 1.0, 1.0, model.here)
         self._peak_v = model.peak_v
 
-    def draw(self, random: np.random.Generator, draws: int) -> TwoPort:
-        chosen = random.integers(0, GRADES, draws)
+    def draw(self, random: Stream, draws: int) -> TwoPort:
+        chosen = random.integers(GRADES, draws)
         return TwoPort(*(np.take(one, chosen, axis=0) for one in self._grades))
 
     def strain(self, before: _Plane, after: _Plane) -> np.ndarray:
@@ -188,8 +189,8 @@ class _CableDraws:
         self._budget_w = self._model.allowed(frequency, Stress(ones, ones, ones, ones)).heat_w
         self._peak_v = self._model.peak_v
 
-    def draw(self, random: np.random.Generator, draws: int) -> TwoPort:
-        error = self._tolerance * (2 * random.random((draws, 1)) - 1)
+    def draw(self, random: Stream, draws: int) -> TwoPort:
+        error = self._tolerance * (2 * random.uniform(draws)[:, None] - 1)
         turn = np.exp(1j * error * self._angle)
         there, back = self._there * turn, self._back * np.conj(turn)
         cosh, sinh = (there + back) / 2, (there - back) / 2
@@ -222,10 +223,10 @@ class _FixedDraws:
         allowed = self._model.allowed(frequency, Stress(ones, ones, ones, ones))
         self._heat_w, self._voltage_w = allowed.heat_w, allowed.voltage_w
 
-    def draw(self, random: np.random.Generator, draws: int) -> TwoPort:
+    def draw(self, random: Stream, draws: int) -> TwoPort:
         if not self._any_angle:
             return self._port
-        turn = np.exp(2j * np.pi * random.random((draws, 1)))
+        turn = np.exp(2j * np.pi * random.uniform(draws)[:, None])
         s11, s12, s21, s22 = scattering(self._port, self._model.here.impedance_ohm)
         return from_scattering(s11 * turn, s12 * turn, s21 * turn, s22 * turn, self._model.here.impedance_ohm)
 

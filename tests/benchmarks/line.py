@@ -16,6 +16,7 @@ import numpy as np
 import skrf
 from skrf.media import DefinedGammaZ0
 
+from jointwise.calc.draws import Stream
 from jointwise.calc.line.chain import chain
 from jointwise.calc.line.line import line
 from jointwise.calc.line.requests import CableRun, GivenVswr, Joint, LineRequest, Part, SpreadRequest
@@ -90,10 +91,10 @@ def bare_products(draws: int) -> None:
 
 def draw_by_draw(made: _Drawer, draws: int) -> np.ndarray:
     """The same draws one at a time: the same two-ports, numpy over the bands, a Python loop over the draws."""
-    random = np.random.default_rng([1, 0])
+    random = Stream(1, 0)
     reflections = []
     for _ in range(draws):
-        load = made._load * np.exp(2j * np.pi * random.random())
+        load = made._load * np.exp(2j * np.pi * random.uniform(1)[0])
         drawn = [link.draw(random, 1)[:4] for link in made._links]
         ports = [TwoPort(*(np.broadcast_to(one, (1, BANDS))[0] for one in port)) for port in drawn]
         reflections.append(drive(ports, load, Z_0, net=False).reflection(Z_0)[0])
@@ -107,7 +108,7 @@ def draws() -> None:
 
     def in_blocks() -> None:
         for number in range(DRAWS // BLOCK):
-            made.block(np.random.default_rng([1, number]), BLOCK)
+            made.block(Stream(1, number), BLOCK)
 
     baseline = seconds(lambda: draw_by_draw(made, FEW), 3) * DRAWS / FEW
     bare = seconds(lambda: bare_products(DRAWS), 5)

@@ -13,6 +13,7 @@ from scenarios import examples
 from skrf.media import DefinedGammaZ0
 from skrf.network import a2s
 
+from jointwise.calc.draws import Stream
 from jointwise.calc.formulas.match import vswr_of_reflection
 from jointwise.calc.line.chain import chain
 from jointwise.calc.line.requests import CableRun, GivenVswr, Joint, Part, SpreadRequest
@@ -45,7 +46,7 @@ def drawer(request, frequency=HZ):
 
 def reflections(request, draws, seed=1):
     """Magnitudes of the reflection at the transmitter, draws x frequency."""
-    vswr = drawer(request).block(np.random.default_rng(seed), draws).vswr
+    vswr = drawer(request).block(Stream(seed), draws).vswr
     return (vswr - 1) / (vswr + 1)
 
 
@@ -69,7 +70,7 @@ def test_more_draws_keep_the_first():
     """A block of draws does not depend on how many follow."""
     few = drawer(typed(elements=[CableRun(cable="rg_213", length_m=20.0)], load=GivenVswr(vswr=2.0)))
 
-    one, two = (few.block(np.random.default_rng([7, 3]), 500) for _ in range(2))
+    one, two = (few.block(Stream(7, 3), 500) for _ in range(2))
 
     assert np.array_equal(one.loss_db, two.loss_db)
 
@@ -165,7 +166,7 @@ def test_no_draw_is_worse_than_the_worst(request):
     elements = [one for one in request["elements"] if one["kind"] != "measured"] or ELEMENTS
     request = request | {"elements": elements, "load": {"kind": "vswr", "vswr": 2.0}, "length_tolerance": 0.5}
     made = drawer(msgspec.json.decode(json.dumps(request).encode(), type=SpreadRequest))
-    drawn = made.block(np.random.default_rng(6), 500)
+    drawn = made.block(Stream(6), 500)
 
     worst, _ = made.bounds()
 
@@ -178,7 +179,7 @@ def test_no_draw_delivers_more_than_is_sent(request):
     """No draw has a negative loss or a VSWR below 1."""
     taken = msgspec.json.decode(json.dumps(request).encode(), type=SpreadRequest)
 
-    drawn = drawer(taken, np.array([request["frequency_hz"]])).block(np.random.default_rng(5), 200)
+    drawn = drawer(taken, np.array([request["frequency_hz"]])).block(Stream(5), 200)
 
     assert (drawn.loss_db >= -AGREE).all()
     assert (drawn.vswr >= 1).all()
@@ -193,10 +194,10 @@ def test_a_draw_is_the_chain_that_scikit_rf_makes_of_it(power_is):
         power_is=power_is,
     )
     made, ports = drawer(request), []
-    turn = np.exp(2j * np.pi * np.random.default_rng(4).random((3, 1)))
+    turn = np.exp(2j * np.pi * Stream(4).uniform(3)[:, None])
     for link in made._links:
         link.draw = recorded(link.draw, ports)
-    drawn = made.block(np.random.default_rng(4), 3)
+    drawn = made.block(Stream(4), 3)
     band = skrf.Frequency.from_f(HZ, unit="Hz")
     media = DefinedGammaZ0(band, gamma=1j * HZ, z0=50)
     whole = media.thru()
