@@ -10,6 +10,7 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.schema import Cable, Interface, Interval, Label, PowerRatings, Quantity
 from jointwise.calc.cautions import CAUTIONS
 from jointwise.calc.formula import FORMULAS
+from jointwise.calc.kit.mating import End, meeting
 from jointwise.calc.mathml import mathml
 from jointwise.calc.requests import CatalogueRequest
 from jointwise.calc.results import (
@@ -32,10 +33,13 @@ def describe(request: CatalogueRequest) -> CatalogueResult:
     return CatalogueResult(
         families=[_sheet(interface) for interface in tables.interfaces.values()],
         cables=[_cable_sheet(cable) for cable in tables.cables.values()],
+        matings=list(tables.matings.values()),
+        adapters=list(tables.adapters.values()),
         bands=list(tables.bands.values()),
         modes=list(tables.modes.values()),
         cable_dielectrics=list(tables.cable_dielectrics.values()),
         conditions=list(tables.conditions.values()),
+        noise_environments=list(tables.noise_environments.values()),
         formulas=_formulas(),
         sources=list(tables.sources.values()),
         cautions=CAUTIONS,
@@ -91,16 +95,18 @@ def _cable_sheet(cable: Cable) -> CableSheet:
 
 
 def _hazards(interface: Interface) -> list[HazardText]:
-    """The family's own hazards, and those that another family names towards it."""
-    told = [HazardText(hazard.family, hazard.text, hazard.source, hazard.kind) for hazard in interface.hazards]
-    named = {hazard.family for hazard in interface.hazards}
-    return told + [
-        HazardText(other.id, hazard.text, hazard.source, hazard.kind)
-        for other in catalogue().interfaces.values()
-        if other.id not in named
-        for hazard in other.hazards
-        if hazard.family == interface.id
-    ]
+    """What comes of mating the family with another, the plug and jack named where it matters which is which."""
+    told = []
+    for mating in catalogue().matings.values():
+        if interface.id in (mating.plug, mating.jack):
+            other = mating.jack if interface.id == mating.plug else mating.plug
+            text = (
+                mating.text
+                if mating.either_way
+                else meeting(End(mating.plug, "plug"), End(mating.jack, "jack")).sentence
+            )
+            told.append(HazardText(other, text, mating.source, mating.kind))
+    return told
 
 
 def _fields(entry: Cable | Interface) -> list[DataValue]:

@@ -9,12 +9,15 @@ from typing import Literal
 from msgspec import Struct
 
 from jointwise.calc.catalogue.schema import (
+    Adapter,
     Attenuation,
     Band,
     CableDielectric,
     CablePower,
     Condition,
+    Mating,
     Mode,
+    NoiseEnvironment,
     Source,
 )
 
@@ -292,14 +295,17 @@ class CableSheet(Struct, frozen=True):
 
 
 class CatalogueResult(Struct, frozen=True):
-    """The catalogue as data: families, cables, bands, modes and the rest, formulas and sources."""
+    """The catalogue as data: families, cables, matings, adapters, bands, modes and the rest, formulas and sources."""
 
     families: list[DataSheet]
     cables: list[CableSheet]
+    matings: list[Mating]
+    adapters: list[Adapter]
     bands: list[Band]
     modes: list[Mode]
     cable_dielectrics: list[CableDielectric]
     conditions: list[Condition]
+    noise_environments: list[NoiseEnvironment]
     formulas: list[FormulaSheet]
     sources: list[Source]
     cautions: list[str]

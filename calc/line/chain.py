@@ -71,7 +71,7 @@ def chain(request: Any) -> Chain:
     built = chain_at(request, chosen_column(request))
     taken = 1 - np.abs(built.load(np.array([built.frequency_hz]))[0]) ** 2
     if not taken > LEAST_TAKEN:
-        raise InputError("load", f"{max(taken, 0):.2g} of the power taken", "an antenna that takes some of it")
+        raise InputError("load", "an antenna that takes no power", "one that takes some")
     return built
 
 

@@ -262,6 +262,7 @@ def _reception(request: LineRequest, built: Chain, bands: list[Column], middles:
         costs=[ReceptionCost(at, name, _number(cost[0])) for at, name, cost in rows],
         whole_cost_db=_number(costs.whole_db[0]),
         bands=[band.id for band in bands],
+        half_decibel_cost_by_band_db=_numbers(costs.half_decibel_db[1:]),
         whole_cost_by_band_db=_numbers(costs.whole_db[1:]),
         costs_by_band_db=[_numbers(cost[1:]) for _, _, cost in rows],
     )

@@ -23,9 +23,10 @@ class PartModel(NamedTuple):
     here: Station
 
     def two_port(self, frequency: np.ndarray) -> TwoPort:
-        """The chain matrix: through in quadrature to the reflection, and no more of it than the reflection leaves."""
-        through = -1j * np.sqrt(np.minimum(1 / line.power_ratio(self.loss_db), 1 - self.reflection**2))
-        return from_scattering(self.reflection, through, through, self.reflection, self.here.impedance_ohm)
+        """The chain matrix: a short part, its reflection in quadrature and no more passed than that leaves."""
+        through = np.sqrt(np.minimum(1 / line.power_ratio(self.loss_db), 1 - self.reflection**2))
+        reflected = 1j * self.reflection
+        return from_scattering(reflected, through, through, reflected, self.here.impedance_ohm)
 
     def stress(self, waves: Waves, at: int, frequency: np.ndarray) -> Stress:
         """What the waves do to it as element `at`."""

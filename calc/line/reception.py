@@ -27,6 +27,8 @@ class ReceiveCosts(NamedTuple):
     """Signal-to-noise ratio given away by the mismatch between antenna and line [dB]."""
     links_db: list[np.ndarray]
     """By each link of the chain, from the transmitter's end [dB]."""
+    half_decibel_db: np.ndarray
+    """By half a decibel more of loss at the antenna [dB]."""
     whole_db: np.ndarray
     """By everything between the antenna and a receiver that could stand right at it [dB]."""
 
@@ -63,8 +65,16 @@ def receive_costs(chain: Chain, receiver: Receiver, frequency: np.ndarray) -> Re
         system_db=line.decibels(system),
         mismatch_db=costs[0],
         links_db=[costs[stage_of_link[at]] for at in range(len(chain.links))],
+        half_decibel_db=noise.snr_cost(_behind_half_a_decibel(external, behind[0], chain), system),
         whole_db=noise.snr_cost(system, external + last - 1),
     )
+
+
+def _behind_half_a_decibel(external: np.ndarray, line_on: np.ndarray, chain: Chain) -> np.ndarray:
+    """Noise factor of the system when a part that loses half a decibel is put in front of all."""
+    loss = line.power_ratio(0.5)
+    part = noise.lossy_noise_factor(loss, chain.here.ambient_temperature_c)
+    return external + noise.cascade_noise_factor(part, line_on, 1 / loss) - 1
 
 
 def external_noise_db(environment: str, frequency: np.ndarray) -> np.ndarray:

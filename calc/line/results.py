@@ -124,6 +124,8 @@ class Reception(Struct, frozen=True):
     whole_cost_db: float | None
     """Of the whole line, against a receiver at the antenna; below 0 where the preamplifier wins more."""
     bands: list[str]
+    half_decibel_cost_by_band_db: Numbers
+    """What half a decibel more of loss at the antenna would cost: next to nothing on short wave, much above."""
     whole_cost_by_band_db: Numbers
     costs_by_band_db: list[Numbers]
     """[cost][band], in the order of `costs`."""

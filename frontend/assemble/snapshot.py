@@ -11,6 +11,10 @@ from typing import Any
 import msgspec
 from msgspec import inspect
 
+from jointwise.calc.catalogue import catalogue as tables
+from jointwise.calc.choose.requests import ChooseRequest
+from jointwise.calc.fitout.requests import FitoutRequest
+from jointwise.calc.line import requests as line
 from jointwise.calc.operations import call
 from jointwise.calc.requests import CellRequest, MatrixRequest
 
@@ -24,6 +28,23 @@ FIRST_BANDS = [
 
 SIGNIFICANT_DIGITS = 6
 """More than any cell prints, and the same on every machine."""
+
+LINE_PARTS = {
+    "cable": line.CableRun,
+    "joint": line.Joint,
+    "part": line.Part,
+    "measured": line.MeasuredPart,
+    "load_vswr": line.GivenVswr,
+    "load_impedance": line.GivenImpedance,
+    "load_table": line.ImpedanceTable,
+    "load_measured": line.MeasuredLoad,
+    "point": line.ImpedancePoint,
+    "receiver": line.Receiver,
+    "preamplifier": line.Preamplifier,
+}
+"""What a line is made of, by the name its fields stand under in the page."""
+
+NOT_OF_THE_STATION = {"elements", "load", "receiver", "explain"}
 
 
 def described(field: inspect.Field) -> dict[str, Any]:
@@ -56,8 +77,8 @@ def _collect(kind: inspect.Type, facts: dict[str, Any]) -> None:
             facts["type"] = "boolean"
         case inspect.LiteralType(values=values):
             facts.update(type="choice", choices=list(values))
-        case inspect.StrType():
-            facts["type"] = "text"
+        case inspect.StrType(max_length=longest):
+            facts.update(type="text", longest=longest)
         case inspect.ListType(item_type=item):
             inner: dict[str, Any] = {}
             _collect(item, inner)
@@ -73,6 +94,15 @@ def rounded(value: Any) -> Any:
     if isinstance(value, dict):
         return {key: rounded(item) for key, item in value.items()}
     return value
+
+
+def line_fields() -> dict[str, dict[str, Any]]:
+    """The fields of every part of a line, and of its station."""
+    station = [field for field in inspect.type_info(line.LineRequest).fields if field.name not in NOT_OF_THE_STATION]
+    return {"station": {field.name: described(field) for field in station}} | {
+        name: {field.name: described(field) for field in inspect.type_info(part).fields}
+        for name, part in LINE_PARTS.items()
+    }
 
 
 def snapshot() -> dict[str, Any]:
@@ -96,6 +126,27 @@ def snapshot() -> dict[str, Any]:
         "cable_dielectrics": catalogue["cable_dielectrics"],
         "conditions": catalogue["conditions"],
         "cautions": catalogue["cautions"],
+        "cables": [
+            {
+                "id": cable.id,
+                "name": cable.name,
+                "dielectric": cable.dielectric,
+                "diameter_m": cable.outer_diameter_m.value,
+            }
+            for cable in tables().cables.values()
+        ],
+        "installations": [
+            {"id": entry.id, "name": entry.name, "least_vibration": entry.least_vibration.value}
+            for entry in tables().installations.values()
+        ],
+        "noise_environments": [{"id": entry.id, "name": entry.name} for entry in tables().noise_environments.values()],
+        "line": line_fields(),
+        "choose": {field.name: described(field) for field in inspect.type_info(ChooseRequest).fields},
+        "fitout": {
+            field.name: described(field)
+            for field in inspect.type_info(FitoutRequest).fields
+            if field.name not in NOT_OF_THE_STATION
+        },
         "first_bands": FIRST_BANDS,
         "matrix": rounded(matrix),
     }

@@ -19,7 +19,6 @@ LIBRARY = "/lib/python314.zip"
 SITE = "/lib/python3.14/site-packages"
 WITHOUT_DOCSTRINGS = 2
 """What `compile` calls the level of -OO; a reader of the page never sees a library's docstrings."""
-AS_WRITTEN = 0
 
 REGULAR_FILE = 0o100644 << 16
 EARLIEST_DATE = (1980, 1, 1, 0, 0, 0)
@@ -45,11 +44,11 @@ def wheel(source: Path, modules: Collection[str] | None) -> dict[str, bytes]:
 
 def core(folder: Path, worker: Path) -> dict[str, bytes]:
     """The calculation core with its catalogue, and the worker's door to it, as the package `jointwise`."""
-    files = {"jointwise/worker.pyc": _compiled(worker.read_bytes(), f"{SITE}/jointwise/worker.py", AS_WRITTEN)}
+    files = {"jointwise/worker.pyc": _compiled(worker.read_bytes(), f"{SITE}/jointwise/worker.py", WITHOUT_DOCSTRINGS)}
     for path in folder.rglob("*"):
         name = f"jointwise/calc/{path.relative_to(folder).as_posix()}"
         if path.suffix == ".py":
-            files[f"{name}c"] = _compiled(path.read_bytes(), f"{SITE}/{name}", AS_WRITTEN)
+            files[f"{name}c"] = _compiled(path.read_bytes(), f"{SITE}/{name}", WITHOUT_DOCSTRINGS)
         elif path.suffix == ".toml":
             # msgspec reads JSON a hundred times faster than Python reads TOML
             files[name.removesuffix("toml") + "json"] = json.dumps(tomllib.loads(path.read_text("utf-8"))).encode()

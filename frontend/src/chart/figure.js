@@ -1,9 +1,12 @@
-/** Charts as data: a limit's margin against frequency or power, for the chart library. */
+/** Charts as data for the chart library: what all share, and a limit's margin against frequency or power. */
+
+export const CONFIG = {displayModeBar: false, responsive: true, showTips: false};
 
 /** Colours a chart takes from the page, with those of its light theme. */
 export const PAGE_COLOURS = {ink: '#16212b', soft: '#51606d', line: '#d9d6cf', band: '#1f5690', accent: '#7a2b66'};
 
-const translucent = (colour) => colour.replace(/^rgb\((.*)\)$/, 'rgba($1, 0.18)').replace(/^#.*$/, 'rgba(31, 86, 144, 0.18)');
+/** The same colour, to lie under others. */
+export const translucent = (colour) => colour.replace(/^rgb\((.*)\)$/, 'rgba($1, 0.18)').replace(/^#.*$/, 'rgba(31, 86, 144, 0.18)');
 
 /** The curve of one limit with its range, the cell marked; `along` is frequency or power. */
 export function limitFigure({cell, limit, along, colours = PAGE_COLOURS}) {
@@ -29,7 +32,7 @@ export function limitFigure({cell, limit, along, colours = PAGE_COLOURS}) {
       y: `${limit.name.toLowerCase()} margin, dB`,
       colours,
     }),
-    config: {displayModeBar: false, responsive: true, showTips: false},
+    config: CONFIG,
   };
 }
 
@@ -45,22 +48,39 @@ const cellMark = (x, y, colours) => ({
   hovertemplate: '%{y:+.1f} dB<extra>this cell</extra>',
 });
 
-function layout({x, y, colours}) {
+const HEIGHT_PX = 260;
+
+/** A plain layout with two titled axes. */
+export function frame({x, y, colours, height = HEIGHT_PX}) {
   const axis = (title) => ({
     title: {text: title, standoff: 8}, gridcolor: colours.line, linecolor: colours.soft, zeroline: false,
     fixedrange: true, automargin: true,
   });
   return {
-    height: 260,
+    height,
     margin: {l: 52, r: 12, t: 10, b: 44},
     font: {color: colours.ink, size: 12, family: 'system-ui, sans-serif'},
     paper_bgcolor: 'rgba(0,0,0,0)',
     plot_bgcolor: 'rgba(0,0,0,0)',
-    xaxis: {...axis(x), type: 'log', exponentformat: 'SI', dtick: 1},
-    yaxis: {...axis(y), tickformat: '+d'},
-    shapes: [{type: 'line', xref: 'paper', x0: 0, x1: 1, y0: 0, y1: 0, line: {color: colours.ink, width: 1.5}}],
+    xaxis: axis(x),
+    yaxis: axis(y),
     showlegend: false,
     dragmode: false,
     hovermode: 'closest',
+  };
+}
+
+/** A line across the chart at 0 dB. */
+export const atTheLimit = (colours) => ({
+  type: 'line', xref: 'paper', x0: 0, x1: 1, y0: 0, y1: 0, line: {color: colours.ink, width: 1.5},
+});
+
+function layout({x, y, colours}) {
+  const plain = frame({x, y, colours});
+  return {
+    ...plain,
+    xaxis: {...plain.xaxis, type: 'log', exponentformat: 'SI', dtick: 1},
+    yaxis: {...plain.yaxis, tickformat: '+d'},
+    shapes: [atTheLimit(colours)],
   };
 }

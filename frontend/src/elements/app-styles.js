@@ -18,9 +18,10 @@ export const appStyles = css`
     jw-exports { order: 1; }
   }
   @media (min-width: 900px) { main { padding: 14px 16px 48px; gap: 12px; } }
-  @media (min-width: 1280px) { .page.beside { padding-right: var(--sheet); } }
+  .view { display: block; }
+  @media (min-width: 1280px) { .page:has(> [beside]) { padding-right: var(--sheet); } }
   @media print {
-    .page.beside { padding: 0; }
+    .page:has(> [beside]) { padding: 0; }
     main { padding: 0; gap: 2mm; }
     jw-presets, jw-scenario, .bar, .trouble { display: none; }
     .onpaper { display: block; }

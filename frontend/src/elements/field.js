@@ -1,7 +1,6 @@
 /** What every field of the form shares: its frame, its place for the range or the error, its event. */
 import {LitElement, css, html} from 'lit';
-import {FIELDS} from '../state/station.js';
-import {WORDS, factorOf, rangeOf} from '../state/words.js';
+import {factorOf, fieldOf, rangeOf, wordsOf} from '../state/words.js';
 import {base} from './base.js';
 
 /**
@@ -29,7 +28,7 @@ export class Field extends LitElement {
   }
 
   get label() {
-    return WORDS[this.name].label;
+    return wordsOf(this.name).label;
   }
 
   /** The line under the control: the error, else what may stand there. */
@@ -49,7 +48,7 @@ export class Field extends LitElement {
   }
 
   get field() {
-    return FIELDS[this.name];
+    return fieldOf(this.name);
   }
 
   change(value, live = false) {

@@ -1,36 +1,21 @@
-import {LitElement, html, nothing} from 'lit';
-import {MATRIX_WAYS, WAYS} from '../export/ways.js';
-import {Enquiry} from '../state/enquiry.js';
-import {fromFragment, toFragment} from '../state/fragment.js';
-import {awaitedMatrix, headingOf, isOpenCell, isSpot, nearestPower, openColumn} from '../state/shown.js';
-import {CAUTIONS, FIELDS, FIRST_MATRIX, FIRST_STATE, NOTHING_OPEN, cellRequest, matrixRequest, openSheet} from '../state/station.js';
-import {WORDS} from '../state/words.js';
-import {READY} from '../worker/messages.js';
-import {power} from '../text/format.js';
-import {Unreachable} from '../transport/unreachable.js';
+import {LitElement, html} from 'lit';
+import {cache} from 'lit/directives/cache.js';
+import {CHOOSE, FIRST_FRAGMENTS, FITOUT, LINE, MATRIX, viewOf} from '../state/views.js';
 import {base} from './base.js';
-import './jw-cautions.js';
-import './jw-detail.js';
-import './jw-exports.js';
-import './jw-legend.js';
+import './jw-choose-view.js';
+import './jw-fitout-view.js';
+import './jw-line-view.js';
 import './jw-masthead.js';
-import './jw-matrix.js';
+import './jw-matrix-view.js';
 import './jw-notice.js';
-import './jw-power-choice.js';
-import './jw-presets.js';
-import './jw-progress.js';
-import './jw-scenario.js';
-import './jw-sheet.js';
-import './jw-summary.js';
 import {appStyles} from './app-styles.js';
-
-/** Whether two states ask the core for the same numbers. */
-const sameMatrix = (one, other) => JSON.stringify(matrixRequest(one)) === JSON.stringify(matrixRequest(other));
 
 const NO_NOTICE = {text: '', link: '', action: undefined};
 
 /**
- * The page: holds the state, asks the core, and keeps the address in step.
+ * The page: the masthead with the switch between the views, the view itself, and what is said to the reader.
+ *
+ * A view that is left stays as it is; its part of the address comes back with it.
  *
  * @property {{ask: function}} transport - how the core is reached
  * @property {string} stage - how far a core of the page's own has come in starting
@@ -45,192 +30,77 @@ class JwApp extends LitElement {
     stage: {type: String},
     file: {type: String},
     loadCharts: {attribute: false},
-    _state: {state: true},
+    _view: {state: true},
     _notice: {state: true},
   };
 
   constructor() {
     super();
-    this._state = FIRST_STATE;
-    this._notice = NO_NOTICE;
     this.stage = '';
     this.file = '';
-    this._matrix = new Enquiry(this, (request, options) => this.transport.ask('matrix', request, options));
-    this._cell = new Enquiry(this, (request, options) => this.transport.ask('cell', request, options));
-    this._catalogue = new Enquiry(this, (request, options) => this.transport.ask('catalogue', request, options));
-    this._travelled = () => this._restore();
+    this._notice = NO_NOTICE;
+    this._view = viewOf(location.hash.slice(1));
+    this._fragments = {...FIRST_FRAGMENTS};
+    this._travelled = () => (this._view = viewOf(location.hash.slice(1)));
+    this._left = ({oldURL}) => this._keep(new URL(oldURL).hash.slice(1));
   }
 
   connectedCallback() {
     super.connectedCallback();
     window.addEventListener('popstate', this._travelled);
-    this._restore();
+    window.addEventListener('hashchange', this._left);
   }
 
   disconnectedCallback() {
     super.disconnectedCallback();
     window.removeEventListener('popstate', this._travelled);
-  }
-
-  updated(changed) {
-    if (this.transport === undefined) return;
-    if (changed.has('_state') || changed.has('transport')) this._askAll();
+    window.removeEventListener('hashchange', this._left);
   }
 
   render() {
-    const {_state: state, _shown: matrix} = this;
-    const sheet = openSheet(state);
-    return html`<div class=${sheet ? 'page beside' : 'page'} @jw-change=${this._changed} @jw-preset=${this._preset}
-        @jw-open=${this._opened} @jw-close=${() => this._change(NOTHING_OPEN)} @jw-export=${this._exported}
-        @jw-notice=${(event) => (this._notice = {...NO_NOTICE, ...event.detail})}
-        @jw-dismiss=${() => (this._notice = NO_NOTICE)}>
-      <jw-masthead></jw-masthead>
-      <jw-progress status=${this._matrix.status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
-      <main>
-        <jw-notice .text=${this._notice.text} .link=${this._notice.link} .action=${this._notice.action}></jw-notice>
-        ${this._trouble()}
-        <div class="bar tools"><jw-presets .state=${state}></jw-presets><jw-exports file=${this.file}></jw-exports></div>
-        <jw-scenario .state=${state} .refusal=${this._matrix.error}></jw-scenario>
-        <div class="bar">
-          <jw-power-choice .powers=${matrix.powers_w} .chosen=${this._power} .shows=${state.shows}></jw-power-choice>
-        </div>
-        <h2 class="onpaper">${state.shows === 'margin' ? `Margin in dB, at ${power(this._power)} where outlined` : 'Margin in dB'}</h2>
-        <jw-matrix .matrix=${matrix} .power=${this._power} .shows=${state.shows} .outdated=${this._outdated}
-          .opened=${{family: state.family, column: openColumn(state, matrix)?.id}}></jw-matrix>
-        <section class="below">
-          <jw-legend .gates=${FIRST_MATRIX.gates}></jw-legend>
-          <jw-summary class="onpaper" .state=${this._computed}></jw-summary>
-          <jw-cautions .cautions=${CAUTIONS}></jw-cautions>
-        </section>
-        ${this._withoutCore ? html`<section class="tables"><slot></slot></section>` : nothing}
-      </main>
-      <jw-sheet .heading=${headingOf(sheet, state, matrix)}>
-        ${sheet
-          ? html`<jw-detail .kind=${sheet} .state=${state} .matrix=${matrix} .cell=${this._wantedCell}
-              .catalogue=${this._catalogue.result} .error=${this._cell.error ?? this._catalogue.error}
-              .power=${this._power} .loadCharts=${this.loadCharts}></jw-detail>`
-          : nothing}
-      </jw-sheet>
+    const {_notice: notice} = this;
+    return html`<div class="page" data-view=${this._view} @jw-notice=${({detail}) => (this._notice = {...NO_NOTICE, ...detail})} @jw-dismiss=${() => (this._notice = NO_NOTICE)}>
+      <jw-masthead .view=${this._view} @jw-view=${this._turned} @jw-methods=${this._methods}></jw-masthead>
+      ${cache(this._shown())}
+      <jw-notice .text=${notice.text} .link=${notice.link} .action=${notice.action}></jw-notice>
     </div>`;
   }
 
-  /** The last good matrix, or what stands in for the first. */
-  get _shown() {
-    return this._matrix.result ?? awaitedMatrix(this._state, this._refused);
+  _shown() {
+    const {transport, stage, file, loadCharts} = this;
+    switch (this._view) {
+      case CHOOSE:
+        return html`<jw-choose-view class="view" .transport=${transport} .stage=${stage}></jw-choose-view>`;
+      case LINE:
+        return html`<jw-line-view class="view" .transport=${transport} .stage=${stage} .loadCharts=${loadCharts}></jw-line-view>`;
+      case FITOUT:
+        return html`<jw-fitout-view class="view" .transport=${transport} .stage=${stage}></jw-fitout-view>`;
+    }
+    return html`<jw-matrix-view class="view" .transport=${transport} .stage=${stage} .file=${file} .loadCharts=${loadCharts}></jw-matrix-view>`;
   }
 
-  get _refused() {
-    return this._matrix.error !== undefined;
-  }
-
-  /** Why the numbers shown are not those of the controls; empty while they are. */
-  get _outdated() {
-    if (!this._refused || sameMatrix(this._computed, this._state)) return '';
-    return this._matrix.result
-      ? 'Out of date: these are the numbers from before the change that could not be computed.'
-      : 'Not what was asked for, which could not be computed: these are the built-in numbers of a first visit.';
-  }
-
-  /** Whether no core has answered and none can; the tables that came with the page are all there is then. */
-  get _withoutCore() {
-    return this._matrix.result === undefined && this._matrix.error instanceof Unreachable;
-  }
-
-  get _power() {
-    return nearestPower(this._shown.powers_w, this._state.power_w);
-  }
-
-  /** The station whose numbers are shown: after a refusal not the one that was asked for. */
-  get _computed() {
-    const {answered} = this._matrix;
-    if (!answered && !this._refused) return this._state;
-    return {...FIRST_STATE, power_w: this._state.power_w, ...answered};
-  }
-
-  /** The cell result, if it is of the cell that is open. */
-  get _wantedCell() {
-    const {answered, result} = this._cell;
-    return answered && isOpenCell(answered, this._state) ? result : undefined;
-  }
-
-  /** A refusal that no control of the form can show. */
-  _trouble() {
-    const {error} = this._matrix;
-    if (!error || error.field?.split('[')[0] in WORDS) return nothing;
-    return html`<p class="trouble" role="alert">${error.message} <button @click=${() => this._askAll(true)}>Try again</button></p>`;
-  }
-
-  _askAll(again = false) {
-    const request = matrixRequest(this._state);
-    const text = JSON.stringify(request);
-    if (again || text !== this._asked) this._matrix.askNext(request);
-    this._asked = text;
-    const sheet = openSheet(this._state);
-    if (sheet && ['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
-    if (sheet === 'derivation') this._askCell();
-  }
-
-  _askCell() {
-    const request = cellRequest({...this._state, power_w: this._power});
-    const before = this._cellAsked;
-    this._cellAsked = request;
-    if (before && this._cell.status !== 'error' && JSON.stringify(before) === JSON.stringify(request)) return;
-    if (before && isOpenCell(before, this._state)) this._cell.askNext(request);
-    else this._cell.ask(request);
-  }
-
-  _changed(event) {
-    this._change(event.detail.changes, event.detail.live);
-  }
-
-  /** The address follows a settled change only; a drag would fill the history. */
-  _change(changes, live = false) {
-    this._state = {...this._state, ...changes};
-    if (!live) this._address();
-  }
-
-  _address() {
-    const fragment = toFragment(this._state, FIRST_STATE);
-    if (fragment === location.hash.slice(1)) return;
+  _turned({detail: {view}}) {
+    if (view === this._view) return;
+    this._keep(location.hash.slice(1));
+    const fragment = this._fragments[view];
     history.pushState(null, '', fragment ? `#${fragment}` : location.pathname + location.search);
+    this._view = view;
   }
 
-  _preset(event) {
-    this._change({...FIRST_STATE, shows: this._state.shows, ...event.detail.fields});
+  /** What a view's address held when it was left, to come back to. */
+  _keep(fragment) {
+    this._fragments[viewOf(fragment)] = fragment;
   }
 
-  _opened(event) {
-    const {family, column, power: watts} = event.detail;
-    const spot = column !== undefined && isSpot(column);
-    this._change({
-      ...NOTHING_OPEN,
-      family: family?.id ?? null,
-      band: column === undefined || spot ? null : column.id,
-      frequency_hz: spot ? column.low_hz : null,
-      power_w: watts,
-    });
+  /** The method stands beside the matrix; from elsewhere the way back is the browser's. */
+  _methods() {
+    if (this._view === MATRIX) this.renderRoot.querySelector('.view').openMethods();
+    else location.hash = 'view=methods';
   }
 
   /** Offer a newer build of the page; `apply` loads it. */
   offerUpdate(apply) {
     this._notice = {text: 'A newer Jointwise is ready.', link: '', action: {words: 'Load it', run: apply}};
-  }
-
-  _restore() {
-    const {state, unknown} = fromFragment(location.hash.slice(1), FIELDS, FIRST_STATE);
-    this._state = state;
-    if (unknown.length === 0) return;
-    const text = `This link holds what the page does not know: ${unknown.join(', ')}. Everything else is restored.`;
-    this._notice = {...NO_NOTICE, text};
-  }
-
-  async _exported(event) {
-    if (this._shown.margin_db === undefined && MATRIX_WAYS.has(event.detail.kind)) {
-      this._notice = {...NO_NOTICE, text: 'The core is still at work on the numbers; try again when they are here.'};
-      return;
-    }
-    const notice = await WAYS[event.detail.kind](this._shown, matrixRequest(this._computed));
-    if (notice) this._notice = {...NO_NOTICE, ...notice};
   }
 }
 

@@ -15,7 +15,7 @@ class JwChart extends LitElement {
   static styles = [
     base,
     css`
-      figure { height: 260px; position: relative; overflow: hidden; }
+      figure { height: var(--chart, 260px); position: relative; overflow: hidden; }
       .swatch { display: none; }
       .ink { color: var(--ink); } .soft { color: var(--soft); } .line { color: var(--line); }
       .band { color: light-dark(#1f5690, #86adcf); } .accent { color: var(--accent); }

@@ -2,7 +2,7 @@ import {html} from 'lit';
 import {optionsOf} from '../state/words.js';
 import {Field} from './field.js';
 
-/** One of a few, as a select. */
+/** One of a few, as a select; the empty one means that it is left out. */
 class JwChoiceField extends Field {
   static properties = {hint: {type: String}};
 
@@ -15,7 +15,7 @@ class JwChoiceField extends Field {
     return html`<label for=${this.name}>${this.label}</label>
       <select id=${this.name} aria-invalid=${this.invalid} aria-describedby="under" @change=${this._chosen}>
         ${this._options.map(
-          ([id, words]) => html`<option value=${id} .selected=${id === String(this.value)}>${words}</option>`,
+          ([id, words]) => html`<option value=${id} .selected=${id === String(this.value ?? '')}>${words}</option>`,
         )}
       </select>
       ${this.under(this.hint)}`;
@@ -30,7 +30,8 @@ class JwChoiceField extends Field {
 
   _chosen(event) {
     const {value} = event.target;
-    this.change(this.field.type === 'number' ? Number(value) : value);
+    if (value === '') this.change(null);
+    else this.change(this.field.type === 'number' ? Number(value) : value);
   }
 }
 

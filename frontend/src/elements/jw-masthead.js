@@ -1,5 +1,7 @@
-import {LitElement, css, html} from 'lit';
+import {LitElement, css, html, nothing} from 'lit';
+import {VIEWS} from '../state/views.js';
 import {base} from './base.js';
+import {send} from './send.js';
 
 const DARK = matchMedia('(prefers-color-scheme: dark)');
 const KEPT = 'jointwise-theme';
@@ -16,7 +18,9 @@ function kept() {
 /**
  * The name of the tool, what it does, and the switches of the whole page.
  *
- * @fires jw-change - opens the method view
+ * @property {string} view - the one that is shown
+ * @fires jw-view - {view}: another one is wanted
+ * @fires jw-methods - the method is wanted
  * @fires jw-notice - {text}: the browser does not keep the theme
  */
 class JwMasthead extends LitElement {
@@ -27,18 +31,23 @@ class JwMasthead extends LitElement {
       svg { width: 34px; height: 34px; flex: none; }
       h1 { margin: 0; font-size: 1.35rem; letter-spacing: -0.02em; line-height: 1; }
       p { flex: 1 1 16rem; color: var(--soft); font-size: 0.92rem; line-height: 1.3; }
-      nav { display: flex; gap: 6px; }
+      nav, .switches { display: flex; gap: 6px; }
+      nav button { margin-left: -7px; border-radius: 0; font-weight: 600; }
+      nav button:first-child { margin-left: 0; border-radius: var(--round) 0 0 var(--round); }
+      nav button:last-child { border-radius: 0 var(--round) var(--round) 0; }
+      [aria-current] { background: var(--accent); border-color: var(--accent); color: var(--accent-ink); }
       button { font-size: 0.85rem; padding: 0 12px; }
       @media (max-width: 480px) {
         header { padding: 6px 10px; }
-        p { order: 3; flex-basis: 100%; font-size: 0.85rem; }
-        nav { margin-left: auto; }
+        nav { order: 3; }
+        p { order: 4; flex: 1 1 180px; font-size: 0.8rem; }
+        .switches { margin-left: auto; }
       }
-      @media print { header { padding: 0 0 2mm; } nav { display: none; } h1 { font-size: 13pt; } p { font-size: 8pt; } }
+      @media print { header { padding: 0 0 2mm; } nav, .switches { display: none; } h1 { font-size: 13pt; } p { font-size: 8pt; } }
     `,
   ];
 
-  static properties = {_theme: {state: true}};
+  static properties = {view: {type: String}, _theme: {state: true}};
 
   constructor() {
     super();
@@ -68,11 +77,16 @@ class JwMasthead extends LitElement {
         <circle cx="16" cy="16" r="4.8" fill="#bf8031"></circle>
       </svg>
       <h1>Jointwise</h1>
-      <p>How much power a coaxial joint stands, band by band, with the derivation of every number.</p>
-      <nav>
-        <button id="methods" @click=${this._methods}>Method</button>
-        <button id="theme" aria-pressed=${this._dark} @click=${this._turn}>Dark</button>
+      <nav aria-label="Views">
+        ${VIEWS.map(
+          ([id, words]) => html`<button data-view=${id} aria-current=${id === this.view ? 'page' : nothing} @click=${() => send(this, 'jw-view', {view: id})}>${words}</button>`,
+        )}
       </nav>
+      <p>How much power a coaxial joint stands, band by band, with the derivation of every number.</p>
+      <div class="switches">
+        <button id="methods" @click=${() => send(this, 'jw-methods')}>Method</button>
+        <button id="theme" aria-pressed=${this._dark} @click=${this._turn}>Dark</button>
+      </div>
     </header>`;
   }
 
@@ -88,11 +102,6 @@ class JwMasthead extends LitElement {
       const text = 'This browser keeps nothing for the page, so the choice of light or dark ends when it is closed.';
       this.dispatchEvent(new CustomEvent('jw-notice', {detail: {text}, bubbles: true, composed: true}));
     }
-  }
-
-  _methods() {
-    const detail = {changes: {view: 'methods'}, live: false};
-    this.dispatchEvent(new CustomEvent('jw-change', {detail, bubbles: true, composed: true}));
   }
 }
 

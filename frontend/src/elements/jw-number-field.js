@@ -1,5 +1,5 @@
 import {css, html, nothing} from 'lit';
-import {WORDS, factorOf, rangeOf, shown} from '../state/words.js';
+import {factorOf, rangeOf, shown, wordsOf} from '../state/words.js';
 import {Field} from './field.js';
 
 /** Positions of a slider, so that every step of the number can be met. */
@@ -32,7 +32,7 @@ class JwNumberField extends Field {
     const number = this.value === null ? '' : shown(this.name, this.value);
     return html`<label for=${this.name}>${this.label}</label>
       <div class="row">
-        ${WORDS[this.name].slider ? this._slider() : nothing}
+        ${wordsOf(this.name).slider ? this._slider() : nothing}
         <input id=${this.name} type="number" inputmode="decimal" step="any" .value=${String(number)}
           aria-invalid=${this.invalid} aria-describedby="under" placeholder=${this.field.nullable ? 'not given' : ''}
           @change=${this._typed}>
@@ -47,7 +47,7 @@ class JwNumberField extends Field {
   }
 
   get _logarithmic() {
-    return WORDS[this.name].slider === 'logarithmic';
+    return wordsOf(this.name).slider === 'logarithmic';
   }
 
   _position() {
@@ -59,7 +59,7 @@ class JwNumberField extends Field {
 
   _slid(event, live) {
     const {min, max} = this.field;
-    const {step} = WORDS[this.name];
+    const {step} = wordsOf(this.name);
     const share = Number(event.target.value) / POSITIONS;
     const raw = this._logarithmic ? min * (max / min) ** share : min + (max - min) * share;
     this._unread = false;

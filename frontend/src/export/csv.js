@@ -1,5 +1,6 @@
 /** The matrix as comma-separated values: one line for each family, column and power level. */
 import {readCell} from '../matrix/reading.js';
+import {valuesOf} from './values.js';
 
 const COLUMNS = [
   ['family', (cell) => cell.family.name],
@@ -17,17 +18,9 @@ const COLUMNS = [
   ['largest_power_w', (cell) => cell.largest],
 ];
 
-const quoted = (value) => (/[",\n]/.test(value) ? `"${value.replaceAll('"', '""')}"` : value);
-
 export function matrixCsv(matrix) {
-  const lines = [COLUMNS.map(([name]) => name)];
-  matrix.families.forEach((_, f) =>
-    matrix.columns.forEach((_, c) =>
-      matrix.powers_w.forEach((_, p) => {
-        const cell = readCell(matrix, f, c, p);
-        lines.push(COLUMNS.map(([, read]) => quoted(String(read(cell) ?? ''))));
-      }),
-    ),
+  const cells = matrix.families.flatMap((_, f) =>
+    matrix.columns.flatMap((_, c) => matrix.powers_w.map((_, p) => readCell(matrix, f, c, p))),
   );
-  return lines.map((line) => `${line.join(',')}\r\n`).join('');
+  return valuesOf(COLUMNS, cells);
 }

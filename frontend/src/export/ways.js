@@ -1,13 +1,6 @@
 /** The ways to take the shown matrix along; each resolves to a notice for the reader, or to nothing. */
 import {matrixCsv} from './csv.js';
-
-function save(name, type, text) {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], {type}));
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
-}
+import {save} from './save.js';
 
 /** Without leave to use the clipboard the link is shown, to be copied by hand. */
 async function copyLink() {

@@ -3,6 +3,12 @@
  * another unit than the one sent, its factor. Ranges and units are the core's.
  */
 import {BANDS, CABLE_DIELECTRICS, CONDITIONS, FAMILIES, FIELDS, MODES} from './station.js';
+import {chooseField} from '../choose/table.js';
+import {CHOOSE_WORDS} from '../choose/words.js';
+import {fitoutField} from '../fitout/table.js';
+import {FITOUT_WORDS} from '../fitout/words.js';
+import {lineField} from '../line/table.js';
+import {LINE_WORDS} from '../line/words.js';
 import {digits} from '../text/format.js';
 
 export const WORDS = {
@@ -37,24 +43,31 @@ export const WORDS = {
   added_resistance_ohm: {label: 'Added contact resistance', step: 0.001},
 };
 
-/** Factor from the number shown to the number sent. */
-export const factorOf = (name) => WORDS[name].factor ?? 1;
+/** Another view's "group.field" has words of its own, or those of the field in the matrix. */
+export const wordsOf = (name) =>
+  WORDS[name] ?? LINE_WORDS[name] ?? CHOOSE_WORDS[name] ?? FITOUT_WORDS[name] ?? WORDS[name.split('.')[1]];
 
-export const unitOf = (name) => WORDS[name].unit ?? FIELDS[name].unit ?? '';
+export const fieldOf = (name) => FIELDS[name] ?? lineField(name) ?? chooseField(name) ?? fitoutField(name);
+
+/** Factor from the number shown to the number sent. */
+export const factorOf = (name) => wordsOf(name).factor ?? 1;
+
+export const unitOf = (name) => wordsOf(name).unit ?? fieldOf(name).unit ?? '';
 
 /** The number as shown, free of the noise a factor leaves behind. */
 export const shown = (name, value) => Number((value / factorOf(name)).toPrecision(12));
 
 /** The range of a field, or of the entries of a list, in the unit shown. */
 export function rangeOf(name) {
-  const {min, max} = FIELDS[name].type === 'list' ? FIELDS[name].items : FIELDS[name];
+  const field = fieldOf(name);
+  const {min, max} = field.type === 'list' ? field.items : field;
   const [low, high] = [min, max].map((edge) => digits(shown(name, edge)));
   return `${low} to ${high}${unitOf(name) ? ` ${unitOf(name)}` : ''}`;
 }
 
 /** What a select offers: pairs of value and words. */
 export function optionsOf(name) {
-  const {options, entries} = WORDS[name];
+  const {options, entries} = wordsOf(name);
   if (entries) return entries.map(({id, name: words}) => [id, words]);
   return Object.entries(options);
 }
@@ -62,10 +75,10 @@ export function optionsOf(name) {
 /** A field's value in words, for the summary of the scenario. */
 export function spoken(name, value) {
   if (value === null) return 'not given';
-  if (name === 'added_sealing') return value ? 'yes' : 'no';
-  const {named} = WORDS[name];
+  if (name.endsWith('added_sealing')) return value ? 'yes' : 'no';
+  const {named} = wordsOf(name);
   if (named) return value.map((id) => named.find((one) => one.id === id)?.name ?? id).join(', ');
   if (Array.isArray(value)) return `${value.map((item) => digits(shown(name, item))).join(', ')} ${unitOf(name)}`;
-  if (typeof value === 'number' && !WORDS[name].options) return `${digits(shown(name, value))} ${unitOf(name)}`.trim();
+  if (typeof value === 'number' && !wordsOf(name).options) return `${digits(shown(name, value))} ${unitOf(name)}`.trim();
   return optionsOf(name).find(([id]) => id === String(value))?.[1] ?? String(value);
 }

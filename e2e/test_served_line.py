@@ -1,0 +1,481 @@
+"""The line view: what the core says of a line, editing it, keeping several, and taking them along."""
+
+import base64
+import json
+from pathlib import Path
+from typing import Any
+
+import expected
+import pytest
+from playwright.sync_api import Locator, Page, expect
+from reading import fragment, settled, sheet
+from test_served_accessibility import violations, with_axe
+from visits import PHONE, SIZES, Visit
+
+ELEMENTS = [
+    {"kind": "joint", "family": "uhf"},
+    {"kind": "cable", "cable": "rg_58", "length_m": 3},
+    {"kind": "joint", "family": "uhf"},
+    {
+        "kind": "part",
+        "loss_db": 0.1,
+        "vswr": 1.1,
+        "power_limit_w": 400,
+        "voltage_limit_v": 600,
+        "name": "Arrester",
+    },
+    {"kind": "joint", "family": "uhf", "adapter_to": "n"},
+    {"kind": "cable", "cable": "rg_213", "length_m": 28},
+    {"kind": "joint", "family": "n", "exposure": "exposed"},
+]
+EXAMPLE = {"elements": ELEMENTS, "load": {"kind": "vswr", "vswr": 2}, "power_w": 100, "mode": "ssb", "band": "20m"}
+SHORT_RUN, LONG_RUN = 1, 5
+ENOUGH_DRAWS = "10,000"
+
+REFUSED = "status of 400"
+
+
+def answer(**changes: Any) -> Any:
+    """What the core says of the example, with changes."""
+    return expected.asked("line", **(EXAMPLE | changes))
+
+
+def with_element(at: int, **changes: Any) -> list[dict[str, Any]]:
+    """The elements of the example, one of them changed."""
+    return [one | changes if place == at else one for place, one in enumerate(ELEMENTS)]
+
+
+def opened(visit: Visit, link: str = "#view=line", **options: Any) -> Page:
+    """The line view, answered."""
+    return settled(visit(link, **options))
+
+
+def link_of(request: dict[str, Any]) -> str:
+    """The fragment that holds a line."""
+    text = json.dumps(request, separators=(",", ":")).encode()
+    return f"#view=line&name=From+a+friend&line={base64.urlsafe_b64encode(text).decode().rstrip('=')}"
+
+
+def cards(page: Page) -> Locator:
+    """The elements in the list."""
+    return page.locator("jw-line-card")
+
+
+def names(page: Page) -> list[str]:
+    """What the elements in the list are called."""
+    return cards(page).locator(".name").all_text_contents()
+
+
+def toggle(page: Page, at: int) -> Locator:
+    """The button that unfolds an element."""
+    return cards(page).nth(at).locator("#toggle")
+
+
+def unfold(page: Page, at: int) -> Locator:
+    """An element with its fields."""
+    toggle(page, at).click()
+    return cards(page).nth(at)
+
+
+def type_length(page: Page, at: int, text: str) -> None:
+    """Give a cable another length."""
+    unfold(page, at).locator("[name='cable.length_m'] input").fill(text)
+    page.keyboard.press("Tab")
+
+
+def assert_shows(page: Page, result: Any) -> None:
+    """The verdict and the margin of every element come to be those of the core."""
+    expect(page.locator("#verdict")).to_have_text(result["verdict"])
+    for at in range(len({part["element"] for part in result["parts"]})):
+        margins = [part["margin_db"] for part in result["parts"] if part["element"] == at]
+        expect(cards(page).nth(at).locator(".chip")).to_have_text(expected.decibels(min(margins)))
+
+
+def drawn_margins(page: Page) -> list[str]:
+    """The margins printed in the drawing."""
+    return page.locator("jw-line-drawing .part .margin").all_text_contents()
+
+
+def test_example_shows_the_cores_numbers(visit: Visit) -> None:
+    """A first visit shows the example with the numbers the core gives for it, in the list and in the drawing."""
+    page = opened(visit)
+
+    result = answer()
+
+    assert_shows(page, result)
+    assert drawn_margins(page) == [expected.decibels(part["margin_db"]) for part in result["parts"]]
+
+
+def test_view_switch_leads_there_and_back(visit: Visit) -> None:
+    """The switch in the masthead leads to the line and back to the matrix as it was left."""
+    page = settled(visit("#vswr=3"))
+
+    page.get_by_role("button", name="Line", exact=True).click()
+    assert_shows(page, answer())
+    page.get_by_role("button", name="Matrix", exact=True).click()
+
+    expect(page.locator("#vswr")).to_have_value("3")
+    assert fragment(page) == "vswr=3"
+
+
+def test_changed_length_changes_the_numbers(visit: Visit) -> None:
+    """A new length is computed by the core."""
+    page = opened(visit)
+
+    type_length(page, LONG_RUN, "60")
+
+    assert_shows(page, answer(elements=with_element(LONG_RUN, length_m=60)))
+
+
+def test_changed_station_changes_the_numbers(visit: Visit) -> None:
+    """Another band is computed by the core."""
+    page = opened(visit)
+
+    page.locator("[name='station.band'] select").select_option("2m")
+
+    assert_shows(page, answer(band="2m"))
+
+
+def test_keys_move_an_element_and_keep_the_focus(visit: Visit) -> None:
+    """Alt and an arrow key move an element; it keeps the focus."""
+    page = opened(visit)
+    toggle(page, SHORT_RUN).focus()
+
+    page.keyboard.press("Alt+ArrowDown")
+    page.keyboard.press("Alt+ArrowDown")
+
+    expect(cards(page).nth(SHORT_RUN + 2).locator(".name")).to_have_text("3 m of RG-58")
+    expect(toggle(page, SHORT_RUN + 2)).to_be_focused()
+    moved = [*ELEMENTS[:1], *ELEMENTS[2:4], ELEMENTS[1], *ELEMENTS[4:]]
+    assert_shows(page, answer(elements=moved))
+
+
+def test_drag_moves_an_element(visit: Visit) -> None:
+    """An element is dragged to another place by its handle."""
+    page = opened(visit)
+    before = names(page)
+    cards(page).last.scroll_into_view_if_needed()
+    handle, target = (cards(page).nth(at).locator("#handle").bounding_box() for at in (LONG_RUN, 0))
+
+    page.mouse.move(handle["x"] + handle["width"] / 2, handle["y"] + handle["height"] / 2)
+    page.mouse.down()
+    page.mouse.move(handle["x"] + handle["width"] / 2, handle["y"] - 60, steps=3)
+    page.mouse.move(target["x"] + target["width"] / 2, target["y"] + 2, steps=5)
+    page.mouse.up()
+
+    expect(cards(page).first.locator(".name")).to_have_text(before[LONG_RUN])
+    assert names(page) == [before[LONG_RUN], *before[:LONG_RUN], *before[LONG_RUN + 1 :]]
+
+
+def test_undo_and_redo_by_keys(visit: Visit) -> None:
+    """Every change can be taken back and made again from the keyboard."""
+    page = opened(visit)
+    type_length(page, LONG_RUN, "60")
+    cards(page).nth(LONG_RUN).locator("#duplicate").click()
+    expect(cards(page)).to_have_count(len(ELEMENTS) + 1)
+
+    page.keyboard.press("Control+z")
+    expect(cards(page)).to_have_count(len(ELEMENTS))
+    page.keyboard.press("Control+z")
+    assert_shows(page, answer())
+    page.keyboard.press("Control+Shift+z")
+
+    assert_shows(page, answer(elements=with_element(LONG_RUN, length_m=60)))
+
+
+def test_element_is_added_and_removed(visit: Visit) -> None:
+    """A joint added before the antenna counts; removed, it is gone."""
+    page = opened(visit)
+
+    page.get_by_role("button", name="Joint", exact=True).click()
+    assert_shows(page, answer(elements=[*ELEMENTS, {"kind": "joint", "family": "n"}]))
+    cards(page).last.get_by_role("button", name="Remove").click()
+
+    assert_shows(page, answer())
+
+
+def test_refusal_stands_at_its_field_and_the_rest_stays(visit: Visit) -> None:
+    """A length the core refuses is named at its field; the other elements keep their numbers."""
+    page = opened(visit, forgiven=REFUSED)
+
+    type_length(page, LONG_RUN, "-3")
+
+    said = "Element 6, -3 m of RG-213: Length is -3; allowed: a number from 0.01 to 10000."
+    field = cards(page).nth(LONG_RUN).locator("[name='cable.length_m']")
+    expect(field.get_by_role("alert")).to_have_text(said.replace("-3 m", "−3 m"))
+    expect(field.locator("input")).to_have_attribute("aria-invalid", "true")
+    first = answer()["parts"][0]["margin_db"]
+    expect(cards(page).first.locator(".chip")).to_have_text(expected.decibels(first))
+    expect(page.locator("jw-line-verdict .outdated")).to_contain_text("Out of date")
+
+
+def test_refused_antenna_stands_at_its_field(visit: Visit) -> None:
+    """A VSWR of the antenna below one is refused at its field, and a good one clears the mark."""
+    page = opened(visit, forgiven=REFUSED)
+    field = page.locator("jw-line-load [name='load_vswr.vswr']")
+
+    field.locator("input").fill("0.5")
+    page.keyboard.press("Tab")
+    expect(field.get_by_role("alert")).to_contain_text("VSWR of the antenna is 0.5; allowed: a number from 1 to 100.")
+    field.locator("input").fill("3")
+    page.keyboard.press("Tab")
+
+    assert_shows(page, answer(load={"kind": "vswr", "vswr": 3}))
+    expect(field.get_by_role("alert")).to_have_count(0)
+
+
+def test_pasted_table_becomes_the_antenna(visit: Visit) -> None:
+    """Rows of frequency, resistance and reactance are the antenna; a row that cannot be read is named."""
+    page = opened(visit)
+    page.locator("jw-line-load #way").select_option("table")
+    rows = page.locator("jw-line-load #rows")
+
+    rows.fill("14 lots 0")
+    page.keyboard.press("Tab")
+    expect(page.locator("jw-line-load").get_by_role("alert")).to_contain_text("Row 1 is “14 lots 0”")
+    rows.fill("14.0 40 -5\n14.35 60 10")
+    page.keyboard.press("Tab")
+
+    points = [(14.0e6, 40, -5), (14.35e6, 60, 10)]
+    keys = ("frequency_hz", "resistance_ohm", "reactance_ohm")
+    assert_shows(page, answer(load={"kind": "table", "points": [dict(zip(keys, one, strict=True)) for one in points]}))
+
+
+def test_kept_lines_stand_side_by_side(visit: Visit) -> None:
+    """A copy with another cable stands beside the line it was copied from, each with its own numbers."""
+    page = opened(visit)
+    page.get_by_role("button", name="Keep a copy to compare").click()
+
+    type_length(page, LONG_RUN, "100")
+
+    table = page.locator("jw-line-compare tbody tr")
+    expect(table).to_have_count(2)
+    for row, result in ((0, answer()), (1, answer(elements=with_element(LONG_RUN, length_m=100)))):
+        expect(table.nth(row).locator(".chip")).to_have_text(f"{expected.decibels(result['margin_db'])} dB")
+        expect(table.nth(row)).to_contain_text(f"{result['loss_db']:.2f} dB")
+    page.get_by_role("button", name="Show Field day", exact=True).click()
+    assert_shows(page, answer())
+
+
+def test_lines_are_kept_by_the_browser(visit: Visit) -> None:
+    """After a reload without a link, the lines are as they were left."""
+    page = opened(visit)
+    type_length(page, LONG_RUN, "42")
+    assert_shows(page, answer(elements=with_element(LONG_RUN, length_m=42)))
+
+    page.evaluate("() => history.replaceState(null, '', '#view=line')")
+    page.reload()
+
+    assert_shows(settled(page), answer(elements=with_element(LONG_RUN, length_m=42)))
+
+
+def test_spoilt_lines_are_set_aside(visit: Visit) -> None:
+    """Lines that cannot be read are set aside and offered, and the page starts with the example."""
+    spoil = "if (location.origin !== 'null') localStorage.setItem('jointwise-lines', '{\"lines\": 7}')"
+    page = opened(visit, prepare=lambda context: context.add_init_script(spoil))
+
+    assert_shows(page, answer())
+    expect(page.get_by_role("status").filter(has_text="set aside")).to_be_visible()
+    with page.expect_download() as download:
+        page.get_by_role("button", name="Save them").click()
+    assert Path(download.value.path()).read_text() == '{"lines": 7}'
+
+
+def test_blocked_storage_is_said_and_all_works(visit: Visit) -> None:
+    """Where the browser keeps nothing, the view says so and works."""
+    block = "Object.defineProperty(window, 'localStorage', {get() { throw new DOMException('no', 'SecurityError'); }})"
+    page = opened(visit, prepare=lambda context: context.add_init_script(block))
+
+    expect(page.get_by_role("status").filter(has_text="keeps nothing")).to_be_visible()
+    type_length(page, LONG_RUN, "60")
+    assert_shows(page, answer(elements=with_element(LONG_RUN, length_m=60)))
+
+
+def test_exported_lines_come_back(visit: Visit) -> None:
+    """An exported file brings the lines back in another browser."""
+    page = opened(visit)
+    type_length(page, LONG_RUN, "77")
+    with page.expect_download() as download:
+        page.get_by_role("button", name="Export lines").click()
+
+    elsewhere = opened(visit)
+    elsewhere.locator("jw-line-bar #import").set_input_files(download.value.path())
+
+    assert_shows(elsewhere, answer(elements=with_element(LONG_RUN, length_m=77)))
+    expect(elsewhere.locator("jw-line-compare tbody tr")).to_have_count(2)
+
+
+def test_bad_file_is_refused_whole(visit: Visit, tmp_path: Path) -> None:
+    """A file with one wrong field is refused with that field, and nothing changes."""
+    request = EXAMPLE | {"elements": with_element(LONG_RUN, length_m="long")}
+    file = tmp_path / "bad.json"
+    lines = [{"name": "x", "request": request}]
+    file.write_text(json.dumps({"format": "jointwise lines", "version": 1, "lines": lines}))
+    page = opened(visit)
+
+    page.locator("jw-line-bar #import").set_input_files(file)
+
+    refusal = 'elements[5].length_m is "long"; allowed: a number from 0.01 to 10000.'
+    expect(page.get_by_role("status").filter(has_text=refusal)).to_be_visible()
+    expect(page.locator("jw-line-compare")).to_have_count(0)
+
+
+def test_link_restores_a_line(visit: Visit) -> None:
+    """A link brings its line, beside those that are there."""
+    request = EXAMPLE | {"power_w": 400, "elements": ELEMENTS[:3]}
+
+    page = opened(visit, link_of(request))
+
+    assert_shows(page, expected.asked("line", **request))
+    expect(page.locator("jw-line-bar #name")).to_have_value("From a friend")
+
+
+def test_address_holds_the_line(visit: Visit) -> None:
+    """The address of a changed line opens the same line elsewhere."""
+    page = opened(visit)
+    type_length(page, LONG_RUN, "33")
+    changed = answer(elements=with_element(LONG_RUN, length_m=33))
+    assert_shows(page, changed)
+
+    assert_shows(opened(visit, f"#{fragment(page)}"), changed)
+
+
+@pytest.mark.parametrize("text", ["%25%25", "e30", "eyJlbGVtZW50cyI6"])
+def test_broken_link_is_named(visit: Visit, text: str) -> None:
+    """A link that cannot be read is named in words, and the page starts with the example."""
+    page = opened(visit, f"#view=line&line={text}")
+
+    expect(page.get_by_role("status").filter(has_text="The line in this link can’t be used")).to_be_visible()
+    assert_shows(page, answer())
+
+
+def test_hostile_names_are_never_markup(visit: Visit) -> None:
+    """Markup in a name is shown as text and makes no element."""
+    markup = "<img src=x onerror=alert(1)>"
+
+    page = opened(visit, link_of(EXAMPLE | {"elements": with_element(3, name=markup)}))
+
+    expect(cards(page).nth(3).locator(".name")).to_have_text(markup)
+    assert page.evaluate("() => readers.everywhere('img').length") == 0
+
+
+def test_part_opens_its_derivation(visit: Visit) -> None:
+    """A tap on a part of the drawing opens its derivation with every step the core took; Escape closes it."""
+    page = opened(visit)
+    steps = answer(explain=LONG_RUN)["steps"]
+
+    page.locator("jw-line-drawing .part").nth(6).click()
+
+    expect(sheet(page).get_by_role("heading", name="Element 6: 28 m of RG-213")).to_be_focused()
+    shown = [step for step in steps if step["end"] != "high"]
+    rows = page.locator("jw-line-derivation jw-steps li")
+    expect(rows).to_have_count(len(steps))
+    assert rows.evaluate_all("(all) => all.map((one) => one.dataset.formula)")[: len(shown)] == [
+        step["formula"] for step in shown
+    ]
+    page.keyboard.press("Escape")
+    expect(sheet(page)).to_be_hidden()
+
+
+def test_back_closes_a_derivation(visit: Visit) -> None:
+    """Opening a derivation is a step of the history."""
+    page = opened(visit)
+    page.locator("jw-line-drawing .part").first.press("Enter")
+    expect(sheet(page)).to_be_visible()
+
+    page.go_back()
+
+    expect(sheet(page)).to_be_hidden()
+    assert_shows(page, answer())
+
+
+def test_spread_comes_and_can_be_stopped(visit: Visit) -> None:
+    """The spread is drawn by itself; stopped, it rests until it is asked for."""
+    page = opened(visit)
+    charts = page.locator("jw-line-charts .spread")
+    expect(charts).to_contain_text(f"nine of ten of {ENOUGH_DRAWS} lines")
+
+    page.route("**/api/v1/spread", lambda route: None)
+    type_length(page, LONG_RUN, "60")
+    charts.get_by_role("button", name="Stop").click()
+
+    expect(charts.get_by_role("button", name="Draw the spread")).to_be_visible()
+    expect(charts).to_contain_text("No spread is drawn")
+    page.unroute("**/api/v1/spread")
+    charts.get_by_role("button", name="Draw the spread").click()
+    expect(charts).to_contain_text(f"nine of ten of {ENOUGH_DRAWS} lines")
+
+
+def test_proposed_change_is_fitted_and_undone(visit: Visit) -> None:
+    """A proposed exchange is made with one tap, and undo takes it back."""
+    result = answer()
+    change = result["changes"][0]
+    at = result["parts"][change["part"]]["element"]
+    page = opened(visit)
+
+    page.locator("jw-line-changes tbody tr").first.get_by_role("button").click()
+
+    key = "cable" if ELEMENTS[at]["kind"] == "cable" else "family"
+    assert_shows(page, answer(elements=with_element(at, **{key: change["to"]})))
+    page.get_by_role("button", name="Undo").click()
+    assert_shows(page, result)
+
+
+def test_receive_costs_are_the_cores(visit: Visit) -> None:
+    """A preamplifier at the antenna wins what the core says, band by band."""
+    page = opened(visit)
+    receive = page.locator("jw-line-receive")
+
+    receive.locator("#preamplifier").select_option("6")
+
+    receiver = {"preamplifier": {"before_element": 6, "gain_db": 15, "noise_figure_db": 1}}
+    reception = answer(receiver=receiver)["reception"]
+    for name, cost in zip(reception["bands"], reception["whole_cost_by_band_db"], strict=True):
+        expect(receive.locator(f"tr[data-id='{name}'] td").first).to_have_text(f"{cost:.2f} dB".replace("-", "−"))
+
+
+@pytest.mark.parametrize("size", [*SIZES, "wide"])
+def test_nothing_scrolls_sideways(visit: Visit, size: str) -> None:
+    """The view fits its screen, with an element unfolded as well."""
+    options = SIZES.get(size, {"viewport": {"width": 1600, "height": 1000}})
+    page = opened(visit, **options)
+    unfold(page, LONG_RUN)
+
+    assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")
+
+
+def test_every_control_can_be_touched(visit: Visit) -> None:
+    """On a phone every button and every part of the drawing is at least 44 pixels in both directions."""
+    page = opened(visit, **PHONE)
+    unfold(page, LONG_RUN)
+
+    small = page.evaluate(
+        """() => readers.everywhere('button, select, label.pick, jw-line-drawing .hit')
+          .filter((one) => one.checkVisibility())
+          .map((one) => ({what: one.id || one.textContent, box: one.getBoundingClientRect()}))
+          .filter(({box}) => box.width > 0 && (box.width < 43.5 || box.height < 43.5)).map(({what}) => what)"""
+    )
+    assert small == []
+
+
+@pytest.mark.parametrize("theme", ["light", "dark"])
+@pytest.mark.parametrize("size", SIZES)
+def test_rules_find_nothing(visit: Visit, size: str, theme: str) -> None:
+    """No accessibility rule is broken by the view with an element unfolded and two lines kept."""
+    page = opened(visit, prepare=with_axe, color_scheme=theme, reduced_motion="reduce", **SIZES[size])
+    page.get_by_role("button", name="Keep a copy to compare").click()
+    unfold(page, LONG_RUN)
+    expect(page.locator("jw-line-charts .spread")).to_contain_text(ENOUGH_DRAWS)
+    expect(page.locator("jw-line-compare .chip")).to_have_count(2)
+
+    assert violations(page) == []
+
+
+def test_rules_find_nothing_in_a_derivation(visit: Visit) -> None:
+    """No accessibility rule is broken by an open derivation."""
+    page = opened(visit, "#view=line&open=4", prepare=with_axe)
+    expect(page.locator("jw-line-derivation math").first).to_be_visible()
+
+    part = {"include": [{"fromShadowDom": ["jw-app", "jw-line-view", "jw-sheet"]}]}
+    found = page.evaluate("(part) => axe.run(part).then(({violations}) => violations)", part)
+    assert [one["id"] for one in found] == []

@@ -1,0 +1,197 @@
+import {LitElement, html, nothing} from 'lit';
+import {save} from '../export/save.js';
+import {readAddress, writeAddress} from '../line/address.js';
+import {ALONG, broughtIn} from '../line/along.js';
+import {Answers} from '../line/answers.js';
+import {Desk} from '../line/desk.js';
+import {exchange} from '../line/exchange.js';
+import {currentOf} from '../line/lines.js';
+import {METHODS, explained, headingOf} from '../line/open.js';
+import {placed} from '../line/refused.js';
+import {TABLE, namesOf} from '../line/table.js';
+import {Enquiry} from '../state/enquiry.js';
+import {wordsOf} from '../state/words.js';
+import {READY} from '../worker/messages.js';
+import {base} from './base.js';
+import './jw-line-answer.js';
+import './jw-line-bar.js';
+import './jw-line-compare.js';
+import './jw-line-detail.js';
+import './jw-line-editor.js';
+import './jw-line-results.js';
+import './jw-progress.js';
+import './jw-sheet.js';
+import {panelStyles, viewStyles} from './line-styles.js';
+import {send} from './send.js';
+
+/**
+ * A whole line from the transmitter to the antenna: its editor, its answer, and other lines beside it.
+ *
+ * @property {{ask: function}} transport - how the core is reached
+ * @property {string} stage - how far a core of the page's own has come in starting
+ * @property {function(): Promise<object>} loadCharts - brings the chart library
+ * @fires jw-notice - {text, link, action}: a sentence for the reader
+ */
+class JwLineView extends LitElement {
+  static styles = [base, panelStyles, viewStyles];
+
+  static properties = {
+    transport: {attribute: false},
+    stage: {type: String},
+    loadCharts: {attribute: false},
+    _open: {state: true},
+    _said: {state: true},
+  };
+
+  constructor() {
+    super();
+    this.stage = '';
+    this._open = null;
+    this._said = '';
+    this._told = '';
+    this._desk = new Desk(() => localStorage, TABLE);
+    const ask = (operation, request, options) => this.transport.ask(operation, request, options);
+    this._answers = new Answers(this, ask);
+    this._catalogue = new Enquiry(this, (request, options) => ask('catalogue', request, options));
+    this._heard = {popstate: () => this._restore(), keydown: (event) => this._key(event)};
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    for (const [name, hear] of Object.entries(this._heard)) window.addEventListener(name, hear);
+    this._restore();
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    for (const [name, hear] of Object.entries(this._heard)) window.removeEventListener(name, hear);
+  }
+
+  updated(changed) {
+    this.toggleAttribute('beside', this._open !== null);
+    if (this.transport === undefined) return;
+    this._answers.follow(this._request);
+    const asked = changed.has('_open') || changed.has('transport');
+    if (asked && this._open !== null && ['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
+  }
+
+  render() {
+    const {lines, current} = this._desk.document;
+    const {line, spread, spreadShown} = this._answers;
+    const {name, request} = this._current;
+    const names = namesOf(request);
+    const refused = placed(line.error, request, (name) => wordsOf(name)?.label, names);
+    const heading = headingOf(this._open, names);
+    const isCurrent = this._answers.current(this._request);
+    return html`<div @jw-line-edit=${this._edited} @jw-line-do=${this._do} @jw-line-import=${this._imported}
+        @jw-line-open=${({detail}) => this._show(detail.open)} @jw-close=${() => this._show(null)} @jw-line-take=${this._taken}
+        @jw-line-spread=${({detail}) => (detail.begin ? this._answers.drawAgain(line.answered) : spread.cancel())}
+        @input=${() => (this._typing = true)} @change=${() => (this._typing = false)} @focusout=${() => (this._typing = false)}>
+      <jw-progress status=${line.status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
+      <main>
+        <h2 class="onpaper wide">${name}</h2>
+        <jw-line-bar class="wide" .lines=${lines} .current=${current} .canUndo=${this._desk.canUndo} .canRedo=${this._desk.canRedo}></jw-line-bar>
+        ${refused?.group === '' ? html`<p class="trouble wide" role="alert">${refused.message} <button @click=${() => this._answers.follow(this._request, true)}>Try again</button></p>` : nothing}
+        ${lines.length > 1 ? html`<jw-line-compare class="wide" .lines=${lines} .current=${current} .known=${this.transport ? this._answers.compare(lines) : []}></jw-line-compare>` : nothing}
+        <jw-line-editor .request=${request} .names=${names} .answered=${line.answered} .result=${line.result} .refused=${refused}></jw-line-editor>
+        ${line.result
+          ? html`<jw-line-answer .result=${line.result} .answered=${line.answered} .open=${this._open ?? ''}
+                .outdated=${refused ? `Out of date, these are the numbers from before the last change. ${refused.message}` : ''}></jw-line-answer>
+              <jw-line-results .result=${line.result} .request=${request} .current=${isCurrent} .names=${names}
+              .refused=${refused} .spread=${spreadShown} .drawing=${spread.drawing}
+              .failure=${spread.error?.message ?? ''} .loadCharts=${this.loadCharts}></jw-line-results>`
+          : html`<p class="waiting ${refused ? 'error' : 'quiet'}" role="status">${refused?.message ?? 'The core is at work…'}</p>`}
+      </main>
+      <p class="unseen" role="status">${this._said}</p>
+      <jw-sheet .heading=${heading}>${heading ? this._detail(isCurrent) : nothing}</jw-sheet>
+    </div>`;
+  }
+
+  _detail(isCurrent) {
+    const {answered, result} = this._answers.line;
+    return html`<jw-line-detail .element=${this._explained} .answered=${answered} .result=${result} .current=${isCurrent}
+      .catalogue=${this._catalogue.result} .error=${this._catalogue.error}></jw-line-detail>`;
+  }
+
+  get _current() {
+    return currentOf(this._desk.document);
+  }
+
+  get _explained() {
+    return explained(this._open, this._current.request.elements.length);
+  }
+
+  get _request() {
+    const {request} = this._current;
+    return this._explained === undefined ? request : {...request, explain: this._explained};
+  }
+
+  _edited({detail}) {
+    this._desk.edit(detail);
+    if (detail.kind === 'move') this._said = `Moved to place ${detail.to + 1}.`;
+    if (detail.kind === 'keep') this._said = 'A copy is kept and shown.';
+    this._settle();
+  }
+
+  _settle() {
+    if (this._open !== METHODS && this._explained === undefined) this._open = null;
+    writeAddress(this._current, this._open, false);
+    this._tellTrouble();
+    this.requestUpdate();
+  }
+
+  _taken({detail: {change}}) {
+    this._edited({detail: exchange(change, this._answers.line.result.parts, this._request.elements)});
+    this._said = `${change.name} is fitted; undo takes it back.`;
+  }
+
+  _show(open) {
+    if (open === this._open) return;
+    this._open = open;
+    writeAddress(this._current, open, true);
+  }
+
+  _restore() {
+    const found = readAddress(TABLE);
+    if (!found) return;
+    this._open = found.open;
+    if (found.line) this._desk.take(found.line);
+    this._notice(found.problem && {text: found.problem});
+    this._settle();
+  }
+
+  /** What the browser cannot keep is said once. */
+  _tellTrouble() {
+    const {problem, spoilt} = this._desk;
+    if (problem === this._told) return;
+    this._told = problem;
+    const action = spoilt && {words: 'Save them', run: () => save('jointwise-lines-unread.txt', 'text/plain', spoilt)};
+    this._notice(problem && {text: problem, action});
+  }
+
+  _key(event) {
+    if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z' || this._typing) return;
+    event.preventDefault();
+    this._do({detail: {what: event.shiftKey ? 'redo' : 'undo'}});
+  }
+
+  async _do({detail: {what}}) {
+    if (what === 'undo' || what === 'redo') {
+      this._desk[what]();
+      this._said = what === 'undo' ? 'Undone.' : 'Done again.';
+      this._settle();
+    } else this._notice(await ALONG[what](this._desk.document));
+  }
+
+  async _imported({detail: {file}}) {
+    const {edit, notice} = await broughtIn(file, TABLE);
+    if (edit) this._edited({detail: edit});
+    this._notice(notice);
+  }
+
+  _notice(notice) {
+    if (notice) send(this, 'jw-notice', notice);
+  }
+}
+
+customElements.define('jw-line-view', JwLineView);

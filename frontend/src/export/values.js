@@ -1,0 +1,12 @@
+/** Rows as comma-separated values (RFC 4180). */
+
+const quoted = (text) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
+
+/** Text that a spreadsheet would take for a formula is marked as text. */
+const inert = (value) => (typeof value === 'string' && /^[=+\-@]/.test(value) ? `'${value}` : String(value ?? ''));
+
+/** @param {[string, function(object): any][]} columns - name and how it is read from a row */
+export function valuesOf(columns, rows) {
+  const lines = [columns.map(([name]) => name), ...rows.map((row) => columns.map(([, read]) => quoted(inert(read(row)))))];
+  return lines.map((line) => `${line.join(',')}\r\n`).join('');
+}

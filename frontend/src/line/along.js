@@ -1,0 +1,24 @@
+/** The ways to take lines along and to bring them in; each resolves to a notice for the reader, or to nothing. */
+import {save} from '../export/save.js';
+import {WAYS} from '../export/ways.js';
+import {asFile, fromFile} from './file.js';
+import {currentOf} from './lines.js';
+import {LONGEST_LINK, toLink} from './link.js';
+
+const TOO_LONG = `This line is too long for a link (over ${LONGEST_LINK} characters); export it as a file instead.`;
+
+export const ALONG = {
+  export: async (document) => save('jointwise-lines.json', 'application/json', asFile(document.lines)),
+  link: async (document) => (toLink(currentOf(document), null).whole ? WAYS.link() : {text: TOO_LONG}),
+  print: WAYS.print,
+};
+
+/** The edit that brings the lines of a file in, or the notice that says why none came. */
+export async function broughtIn(file, table) {
+  try {
+    return {edit: {kind: 'insert', lines: fromFile(await file.text(), table)}};
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return {notice: {text: `${file.name} is refused: ${error.message} Nothing was changed.`}};
+  }
+}

@@ -1,0 +1,83 @@
+/** What the core says of the lines: the current one, its spread, and the others for comparison. */
+import {Enquiry} from '../state/enquiry.js';
+import {Spread} from './spread.js';
+
+/** What the spread depends on: the line without its receiver. */
+function drawnFrom({receiver: _, explain: __, ...line}) {
+  return line;
+}
+
+export class Answers {
+  line;
+  spread;
+  #others;
+  #asked;
+  #spreadOf;
+  /** By the request's text: {result} or {problem}. */
+  #known = new Map();
+
+  /**
+   * @param {object} host - a reactive element
+   * @param {function(string, object, object): Promise<object>} ask - asks the core
+   */
+  constructor(host, ask) {
+    this.line = new Enquiry(host, (request, options) => ask('line', request, options));
+    this.spread = new Spread(host, (request, options) => ask('spread', request, options));
+    this.#others = new Enquiry(host, (request, options) => this.#tell(request, ask('line', request, options)));
+  }
+
+  /** Ask about the current line where it is new, and draw its spread once it is answered. */
+  follow(request, again = false) {
+    const text = JSON.stringify(request);
+    const spreadOf = JSON.stringify(drawnFrom(request));
+    if (spreadOf !== this.#spreadOf) this.spread.cancel();
+    if (again || text !== this.#asked) {
+      this.#asked = text;
+      this.line.askNext(request);
+    } else if (this.current(request) && spreadOf !== this.#spreadOf) {
+      this.#spreadOf = spreadOf;
+      this.spread.begin(drawnFrom(request));
+    }
+  }
+
+  drawAgain(request) {
+    this.spread.begin(drawnFrom(request));
+  }
+
+  /** Whether the result shown is of this very request. */
+  current(request) {
+    return this.line.status === 'complete' && JSON.stringify(this.line.answered) === JSON.stringify(request);
+  }
+
+  /** The spread of what is shown, not of an older line. */
+  get spreadShown() {
+    const {answered, result} = this.spread;
+    if (!answered || !this.line.answered) return undefined;
+    return JSON.stringify(answered) === JSON.stringify(drawnFrom(this.line.answered)) ? result : undefined;
+  }
+
+  /** Results and problems of all lines; those still unknown are asked for, one at a time. */
+  compare(lines) {
+    const texts = lines.map(({request}) => JSON.stringify(request));
+    const {answered, result} = this.line;
+    if (answered) this.#known.set(JSON.stringify(withoutExplain(answered)), {result});
+    const {status} = this.#others;
+    const next = texts.findIndex((text) => !this.#known.has(text));
+    if (next !== -1 && status !== 'pending') this.#others.ask(lines[next].request);
+    return texts.map((text) => this.#known.get(text) ?? {});
+  }
+
+  /** A refusal is known as well, so that it is not asked for again. */
+  async #tell(request, answer) {
+    try {
+      const result = await answer;
+      this.#known.set(JSON.stringify(request), {result});
+      return result;
+    } catch (error) {
+      this.#known.set(JSON.stringify(request), {problem: error.message});
+      throw error;
+    }
+  }
+}
+
+const withoutExplain = ({explain: _, ...request}) => request;

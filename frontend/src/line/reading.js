@@ -1,0 +1,72 @@
+/** Reading a line's answer: what each element does, in numbers and words. */
+import {decibels, digits} from '../text/format.js';
+import {LIMITED_BY} from './limits.js';
+
+const nameIn = (entries, id) => entries.find((one) => one.id === id)?.name ?? id;
+
+/** What an element is called, also before the core has answered. */
+export function nameOf(element, {cables, families}) {
+  if (element.name) return element.name;
+  switch (element.kind) {
+    case 'cable':
+      return `${digits(element.length_m)} m of ${nameIn(cables, element.cable)}`;
+    case 'joint':
+      return element.adapter_to
+        ? `${nameIn(families, element.family)} to ${nameIn(families, element.adapter_to)}`
+        : nameIn(families, element.family);
+    case 'measured':
+      return 'Measured part';
+  }
+  return 'Part';
+}
+
+/** The place of an element in the request that was answered; -1 when it has changed since. */
+export function placeIn(answered, element, at) {
+  if (!answered) return -1;
+  return answered.elements[at] === element ? at : answered.elements.indexOf(element);
+}
+
+/** The parts of the chain an element became; two for an adapter. */
+export const partsOf = (result, element) => result.parts.filter((part) => part.element === element);
+
+const least = (parts, key) => parts.filter((part) => part[key] !== null).sort((a, b) => a[key] - b[key])[0];
+
+/** An element in a row: its smallest margin with what sets it, its loss, and whether it is refused. */
+export function readElement(result, element) {
+  const parts = partsOf(result, element);
+  const refused = parts.find((part) => part.refused_by);
+  const weakest = least(parts, 'margin_db');
+  return {
+    margin: refused ? null : (weakest?.margin_db ?? null),
+    loss: parts.some((part) => part.loss_db === null) ? null : parts.reduce((sum, part) => sum + part.loss_db, 0),
+    refusal: refused?.refusal ?? '',
+    limited: refused || !weakest ? '' : LIMITED_BY[weakest.binding],
+    undecided: parts.some((part) => part.undecided),
+    marks: [...new Set(parts.flatMap((part) => part.marks))],
+    weakest: parts.includes(result.parts[result.weakest]),
+  };
+}
+
+/** From here a loss is told to a hundredth, below it by its first digit alone. */
+const HUNDREDTHS_DB = 0.01;
+
+/** A loss in dB, or a dash. */
+export function lossWords(db) {
+  if (db === null) return '–';
+  return `${Math.abs(db) < HUNDREDTHS_DB ? digits(db, 1) : db.toFixed(2)} dB`;
+}
+
+export const marginWords = (part) => {
+  if (part.refused_by) return 'refused';
+  return part.margin_db === null ? '–' : `${decibels(part.margin_db)} dB`;
+};
+
+/** A part in one sentence, for those who do not see the drawing. */
+export function spokenPart(part, weakest) {
+  const margin = part.refused_by
+    ? `refused: ${part.refusal}`
+    : part.margin_db === null
+      ? 'no limit known'
+      : `margin ${decibels(part.margin_db)} dB, limited by ${LIMITED_BY[part.binding]}`;
+  return `${part.name}: ${margin}, loses ${lossWords(part.loss_db)}${weakest ? ', the weakest part' : ''}. Open its derivation`;
+}

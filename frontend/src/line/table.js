@@ -1,0 +1,36 @@
+/** The fields of a line with their ranges, from the core by way of the snapshot; a name of the catalogue is a choice. */
+import snapshot from '../../build/snapshot.json';
+import {nameOf} from './reading.js';
+
+export const {cables: CABLES, noise_environments: ENVIRONMENTS} = snapshot;
+const {bands, families, conditions, modes} = snapshot;
+
+const NAMES = {
+  cable: {cable: CABLES},
+  joint: {family: families, adapter_to: families, condition: conditions},
+  receiver: {environment: ENVIRONMENTS},
+  station: {mode: modes, band: bands},
+};
+
+const named = (group, fields) =>
+  Object.fromEntries(
+    Object.entries(fields).map(([name, field]) => {
+      const entries = NAMES[group]?.[name];
+      return [name, entries ? {...field, type: 'choice', choices: entries.map(({id}) => id)} : field];
+    }),
+  );
+
+/** {group: {field: description}} */
+export const TABLE = Object.fromEntries(Object.entries(snapshot.line).map(([group, fields]) => [group, named(group, fields)]));
+
+/** The field a control's name "group.field" means. */
+export const lineField = (name) => {
+  const [group, field] = name.split('.');
+  return TABLE[group]?.[field];
+};
+
+/** A value of the request, or what the core takes where it is left out. */
+export const valueOf = (fields, name) => fields?.[name.split('.')[1]] ?? lineField(name).default;
+
+/** What the elements of a request are called. */
+export const namesOf = ({elements}) => elements.map((element) => nameOf(element, {cables: CABLES, families}));

@@ -1,0 +1,22 @@
+/** The views of the page: the name in the address, and the one on the switch. */
+
+export const MATRIX = 'matrix';
+export const CHOOSE = 'choose';
+export const LINE = 'line';
+export const FITOUT = 'fitout';
+
+export const VIEWS = [
+  [MATRIX, 'Matrix'],
+  [CHOOSE, 'Choose'],
+  [LINE, 'Line'],
+  [FITOUT, 'Fit-out'],
+];
+
+/** What leads to a view that was not seen yet. */
+export const FIRST_FRAGMENTS = {[MATRIX]: '', [CHOOSE]: 'view=choose', [LINE]: 'view=line', [FITOUT]: 'view=fitout'};
+
+/** The view a fragment belongs to. */
+export function viewOf(fragment) {
+  const named = new URLSearchParams(fragment).get('view');
+  return VIEWS.some(([id]) => id === named) ? named : MATRIX;
+}

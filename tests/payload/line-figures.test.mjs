@@ -1,0 +1,142 @@
+/** What a line looks like as data: the drawing, the charts, and the sentences beside them. */
+import assert from 'node:assert/strict';
+import {test} from 'node:test';
+import {AXIS, ROW_HEIGHT, laidOut, twoLines} from '../../frontend/src/line/drawing.js';
+import {bandFigure, bandSlots, boundaries, lossFigure, lossSteps, waveFigure} from '../../frontend/src/line/figures.js';
+import {lossWords, nameOf, placeIn, readElement, spokenPart} from '../../frontend/src/line/reading.js';
+import {contrast, contrastWords} from '../../frontend/src/line/reception.js';
+
+const part = (element, name, more = {}) => ({
+  element, name, kind: 'joint', distance_m: 0, loss_db: 0.5, margin_db: 5, margin_high_db: 6, binding: 'heat', undecided: false,
+  refused_by: null, refusal: '', marks: [], ...more,
+});
+const band = (id, loss_db) => ({column: {id, name: id, low_hz: 1, high_hz: 2}, loss_db, vswr: 1.5, margin_db: 4});
+const RESULT = {
+  column: {id: '40m'}, power_w: 100, loss_db: 1.7, mismatch_db: 0.2, weakest: 1,
+  parts: [part(0, 'one'), part(1, 'two', {margin_db: 2, binding: 'voltage', distance_m: 0}), part(1, 'three', {distance_m: 3})],
+  standing_wave: {distance_m: [0, 1.5, 3, 3, 10], voltage_v: [1, 2, 3, 3, 1], current_a: [3, 2, 1, 1, 3]},
+  sweep: {band: ['40m', '40m', '70cm', '70cm'], frequency_hz: [7e6, 7.2e6, 430e6, 440e6], vswr: [1, 2, 3, 4], margin_db: [5, 4, null, null], loss_db: [1, 1, 6, 6]},
+  bands: [band('40m', 1), band('70cm', 6)],
+  reception: {whole_cost_by_band_db: [0.02, 7.2], half_decibel_cost_by_band_db: [0.01, 0.6]},
+};
+
+test('a row of the drawing is as wide as it may be, and its parts stand side by side', () => {
+  const items = [{kind: 'start'}, {kind: 'joint'}, {kind: 'cable', length_m: 30}, {kind: 'joint'}, {kind: 'end'}];
+
+  const {items: placed, height} = laidOut(items, 800);
+
+  assert.equal(height, ROW_HEIGHT);
+  placed.slice(1).forEach((item, at) => assert.ok(Math.abs(item.x - placed[at].x - placed[at].width) < 1e-9));
+  assert.ok(placed.at(-1).x + placed.at(-1).width <= 800);
+  assert.ok(AXIS < ROW_HEIGHT);
+});
+
+test('a line too long for its width goes on in further rows and never leaves it', () => {
+  const items = [{kind: 'start'}, ...Array.from({length: 20}, (_, at) => ({kind: at % 2 ? 'joint' : 'cable', length_m: 10_000})), {kind: 'end'}];
+
+  const {items: placed, rows} = laidOut(items, 340);
+
+  assert.ok(rows > 5);
+  for (const {x, width, y, row} of placed) {
+    assert.ok(x >= 0 && x + width <= 340 + 1e-9);
+    assert.equal(y, row * ROW_HEIGHT);
+  }
+});
+
+test('a longer cable is drawn longer', () => {
+  const [, short, long] = laidOut([{kind: 'start'}, {kind: 'cable', length_m: 3}, {kind: 'cable', length_m: 30}], 900).items;
+
+  assert.ok(long.width > short.width * 1.3);
+});
+
+test('a name takes at most two lines of its room', () => {
+  assert.deepEqual(twoLines('N', 60), ['N']);
+  assert.deepEqual(twoLines('28 m of RG-213', 62), ['28 m of', 'RG-213']);
+  for (const words of twoLines('a very long name of a part that nobody can print', 62)) assert.ok(words.length <= 9);
+});
+
+test('the loss steps begin where the one before ended and end at the loss of the line', () => {
+  const steps = lossSteps(RESULT);
+
+  steps.slice(1, -1).forEach((step, at) => assert.ok(Math.abs(step.from - steps[at].from - steps[at].loss) < 1e-12));
+  assert.deepEqual(steps.at(-1), {name: 'Whole line', from: 0, loss: 1.7});
+  assert.ok(Math.abs(steps.at(-2).from + steps.at(-2).loss - 1.7) < 1e-12);
+  assert.deepEqual(lossFigure(RESULT).data[0].base, steps.map(({from}) => from));
+});
+
+test('a line without mismatch has no step for it', () => {
+  assert.equal(lossSteps({...RESULT, mismatch_db: 0})[0].name, '1 · one');
+});
+
+test('every band has a slot of its own and the curve breaks between them', () => {
+  const {x} = bandSlots(RESULT);
+  const [curve] = bandFigure({result: RESULT, key: 'vswr', title: ''}).data;
+
+  assert.deepEqual(x.map(Math.floor), [0, 0, 1, 1]);
+  assert.deepEqual(curve.y, [1, 2, null, 3, 4, null]);
+  assert.equal(curve.customdata[0], '7 MHz');
+});
+
+test('the spread is drawn from its lowest to its highest percentile in the band it belongs to', () => {
+  const spread = {bands: [{column: {id: '70cm'}, vswr: [1.1, 1.5, 2], margin_db: [null, null, null]}]};
+
+  const [shade] = bandFigure({result: RESULT, spread, key: 'vswr', title: ''}).data;
+  assert.deepEqual(shade.y, [1.1, 1.1, 2, 2, 1.1, null]);
+  assert.ok(shade.x.slice(0, 5).every((x) => x > 1 && x < 2));
+  assert.deepEqual(bandFigure({result: RESULT, spread, key: 'margin_db', title: ''}).data[0].y, []);
+});
+
+test('the ends of the elements are marked once each along the wave', () => {
+  assert.deepEqual(boundaries(RESULT), [0, 3, 10]);
+  assert.equal(waveFigure(RESULT).layout.shapes.length, 3);
+});
+
+test('an element says its smallest margin, what sets it and what it loses in all', () => {
+  const adapter = readElement(RESULT, 1);
+
+  assert.equal(adapter.margin, 2);
+  assert.equal(adapter.limited, 'voltage');
+  assert.equal(adapter.loss, 1);
+  assert.equal(adapter.weakest, true);
+  assert.equal(readElement(RESULT, 0).weakest, false);
+});
+
+test('a refused part takes the number away and says why', () => {
+  const refused = {...RESULT, parts: [part(0, 'one', {refused_by: 'te11', refusal: 'A second mode.', margin_db: null})]};
+
+  assert.deepEqual([readElement(refused, 0).margin, readElement(refused, 0).refusal], [null, 'A second mode.']);
+  assert.match(spokenPart(refused.parts[0], false), /refused: A second mode/);
+});
+
+test('an element moved since the answer is found by itself, a changed one is not', () => {
+  const [a, b] = [{kind: 'joint'}, {kind: 'joint'}];
+  const answered = {elements: [a, b]};
+
+  assert.equal(placeIn(answered, b, 1), 1);
+  assert.equal(placeIn(answered, a, 1), 0);
+  assert.equal(placeIn(answered, {...a}, 0), -1);
+  assert.equal(placeIn(undefined, a, 0), -1);
+});
+
+test('an element without a name is called what it is', () => {
+  const names = {cables: [{id: 'x', name: 'X-1'}], families: [{id: 'n', name: 'N'}]};
+
+  assert.equal(nameOf({kind: 'cable', cable: 'x', length_m: 2.5}, names), '2.5 m of X-1');
+  assert.equal(nameOf({kind: 'joint', family: 'n', adapter_to: 'q'}, names), 'N to q');
+  assert.equal(nameOf({kind: 'part', loss_db: 1, name: 'Switch'}, names), 'Switch');
+});
+
+test('a loss is told to a hundredth, a tiny one by its first digit', () => {
+  assert.deepEqual([0.7014, 0.00299, 0, null].map(lossWords), ['0.70 dB', '0.003 dB', '0 dB', '–']);
+});
+
+test('the sentence on receive holds the numbers of its two bands', () => {
+  assert.deepEqual(contrast(RESULT).map(({id}) => id), ['40m', '70cm']);
+  const words = contrastWords(RESULT);
+  assert.match(words, /On 40m this line loses up to 1\.0 dB and costs nothing one would notice on receive \(0\.02 dB\)/);
+  assert.match(words, /0\.01 dB of signal over noise on 40m.*0\.60 dB on 70cm/);
+});
+
+test('without two bands to set against each other nothing is claimed', () => {
+  assert.equal(contrastWords({...RESULT, bands: [band('40m', 1)]}), '');
+});

@@ -1,0 +1,277 @@
+/** The lines of the page as data: edits, undo, links, files, and what the browser keeps. */
+import assert from 'node:assert/strict';
+import {test} from 'node:test';
+import {checkedRequest} from '../../frontend/src/line/check.js';
+import {Desk} from '../../frontend/src/line/desk.js';
+import {landing} from '../../frontend/src/line/drag.js';
+import {EXAMPLE, FIRST_DOCUMENT} from '../../frontend/src/line/example.js';
+import {exchange} from '../../frontend/src/line/exchange.js';
+import {asFile, fromFile} from '../../frontend/src/line/file.js';
+import {DEPTH, advanced, begun, redone, undone} from '../../frontend/src/line/history.js';
+import {recalled, remember} from '../../frontend/src/line/kept.js';
+import {currentOf, edited} from '../../frontend/src/line/lines.js';
+import {LONGEST_LINK, fromLink, toLink} from '../../frontend/src/line/link.js';
+import {explained, headingOf} from '../../frontend/src/line/open.js';
+import {placed, placeOf} from '../../frontend/src/line/refused.js';
+import {pointsOf, rowsOf} from '../../frontend/src/line/rows.js';
+
+const number = (min, max, more = {}) => ({type: 'number', min, max, nullable: false, default: null, ...more});
+const name = {type: 'text', longest: 60, nullable: false, default: ''};
+const TABLE = {
+  cable: {cable: {type: 'choice', choices: ['rg_58', 'rg_213'], nullable: false, default: null}, length_m: number(0.01, 10_000), name},
+  joint: {
+    family: {type: 'choice', choices: ['uhf', 'n'], nullable: false, default: null},
+    adapter_to: {type: 'choice', choices: ['uhf', 'n'], nullable: true, default: null},
+    exposure: {type: 'choice', choices: ['indoor', 'exposed'], nullable: true, default: null},
+    name,
+  },
+  part: {loss_db: number(0, 100), vswr: number(1, 20, {default: 1}), power_limit_w: number(0.001, 1e6, {nullable: true}), voltage_limit_v: number(1, 1e6, {nullable: true}), name},
+  measured: {touchstone: {type: 'text', longest: 100, nullable: false, default: null}, name},
+  load_vswr: {vswr: number(1, 100), angle_deg: number(-360, 360, {default: 0})},
+  point: {frequency_hz: number(1e5, 5e10), resistance_ohm: number(0, 1e6), reactance_ohm: number(-1e6, 1e6, {default: 0})},
+  receiver: {noise_figure_db: number(0, 60, {default: 6})},
+  preamplifier: {before_element: number(0, 59), gain_db: number(0, 60, {default: 15})},
+  station: {power_w: number(0, 1e5, {default: 100}), mode: {...name, default: 'ssb'}, band: {...name, nullable: true, default: null}},
+};
+
+const kinds = (document) => currentOf(document).request.elements.map(({kind}) => kind);
+const elementsAfter = (edit) => currentOf(edited(FIRST_DOCUMENT, edit)).request.elements;
+const {elements} = EXAMPLE.request;
+
+test('an edit of a field changes that field alone and leaves the old document whole', () => {
+  const before = JSON.stringify(FIRST_DOCUMENT);
+
+  const after = elementsAfter({kind: 'set', at: 1, changes: {length_m: 5}});
+
+  assert.deepEqual(after[1], {...elements[1], length_m: 5});
+  assert.equal(after[0], elements[0]);
+  assert.equal(JSON.stringify(FIRST_DOCUMENT), before);
+});
+
+test('a field set to nothing is left out', () => {
+  assert.equal('exposure' in elementsAfter({kind: 'set', at: 6, changes: {exposure: null}})[6], false);
+});
+
+test('a moved element stands at its new place and the others close up', () => {
+  const moved = elementsAfter({kind: 'move', at: 1, to: 3});
+
+  assert.deepEqual(moved, [elements[0], elements[2], elements[3], elements[1], ...elements.slice(4)]);
+});
+
+test('a move beyond either end changes nothing', () => {
+  assert.equal(edited(FIRST_DOCUMENT, {kind: 'move', at: 0, to: -1}), FIRST_DOCUMENT);
+  assert.equal(edited(FIRST_DOCUMENT, {kind: 'move', at: 6, to: 7}), FIRST_DOCUMENT);
+});
+
+test('a duplicate follows its original; the last element cannot be removed', () => {
+  assert.equal(elementsAfter({kind: 'duplicate', at: 3})[4], elements[3]);
+  const single = {lines: [{name: 'one', request: {...EXAMPLE.request, elements: [elements[0]]}}], current: 0};
+  assert.equal(edited(single, {kind: 'remove', at: 0}), single);
+});
+
+test('a preamplifier stays at its element when others move, come or go, and goes with it', () => {
+  const preamplifier = {before_element: 3, gain_db: 15};
+  const withIt = edited(FIRST_DOCUMENT, {kind: 'receiver', changes: {preamplifier}});
+  const placeAfter = (edit) => currentOf(edited(withIt, edit)).request.receiver.preamplifier?.before_element;
+
+  assert.equal(placeAfter({kind: 'move', at: 3, to: 0}), 0);
+  assert.equal(placeAfter({kind: 'move', at: 0, to: 6}), 2);
+  assert.equal(placeAfter({kind: 'add', at: 1, element: elements[1]}), 4);
+  assert.equal(placeAfter({kind: 'remove', at: 0}), 2);
+  assert.equal(placeAfter({kind: 'remove', at: 3}), undefined);
+});
+
+test('a kept copy has a name of its own and is shown; dropping it shows what is left', () => {
+  const two = edited(FIRST_DOCUMENT, {kind: 'keep'});
+  const three = edited(two, {kind: 'keep'});
+
+  assert.deepEqual(three.lines.map((line) => line.name), ['Field day', 'Field day 2', 'Field day 3']);
+  assert.equal(three.current, 2);
+  assert.equal(edited(three, {kind: 'drop', line: 2}).current, 1);
+  assert.equal(edited(FIRST_DOCUMENT, {kind: 'drop', line: 0}), FIRST_DOCUMENT);
+});
+
+test('undo and redo go through every change, and a new change ends what was undone', () => {
+  let history = begun(0);
+  for (const value of [1, 2, 3]) history = advanced(history, value);
+
+  assert.equal(undone(undone(history)).present, 1);
+  assert.equal(redone(undone(history)).present, 3);
+  assert.deepEqual(advanced(undone(history), 9), {past: [0, 1, 2], present: 9, future: []});
+  assert.equal(undone(begun(0)).present, 0);
+});
+
+test('the history keeps its last steps only', () => {
+  let history = begun(0);
+  for (let value = 1; value <= DEPTH + 10; value++) history = advanced(history, value);
+
+  assert.equal(history.past.length, DEPTH);
+  assert.equal(history.past[0], 10);
+});
+
+test('a dragged row lands among the others by where the pointer is', () => {
+  const middles = [10, 30, 50, 70];
+
+  assert.equal(landing(0, middles, 2), 0);
+  assert.equal(landing(31, middles, 0), 1);
+  assert.equal(landing(99, middles, 1), 3);
+});
+
+test('a change the core proposes is made where it belongs', () => {
+  const parts = elements.flatMap((element, at) => (element.adapter_to ? [{element: at}, {element: at}] : [{element: at}]));
+
+  assert.deepEqual(exchange({part: 1, to: 'rg_213'}, parts, elements), {kind: 'set', at: 1, changes: {cable: 'rg_213'}});
+  assert.deepEqual(exchange({part: 4, to: 'n'}, parts, elements), {kind: 'set', at: 4, changes: {family: 'n'}});
+  assert.deepEqual(exchange({part: 5, to: 'uhf'}, parts, elements), {kind: 'set', at: 4, changes: {adapter_to: 'uhf'}});
+});
+
+test('a link brings its line, its name and what is open back', () => {
+  const {fragment, whole} = toLink(EXAMPLE, '5');
+
+  assert.equal(whole, true);
+  assert.ok(fragment.length <= LONGEST_LINK);
+  assert.deepEqual(fromLink(fragment, TABLE), {line: EXAMPLE, open: '5', problem: ''});
+});
+
+test('a line too long for a link is left out of it', () => {
+  const long = {...EXAMPLE, request: {...EXAMPLE.request, elements: [{kind: 'measured', touchstone: 'x'.repeat(2000)}]}};
+
+  assert.deepEqual(toLink(long, null), {fragment: 'view=line', whole: false});
+});
+
+test('a link cut short, altered or unknown is named in words and brings nothing', () => {
+  const {fragment} = toLink(EXAMPLE, null);
+  for (const bad of [fragment.slice(0, -5), 'view=line&line=%%%', `view=line&line=${btoa('{"elements":[]}')}`, 'view=line&line=bnVsbA']) {
+    const {line, problem} = fromLink(bad, TABLE);
+    assert.equal(line, undefined);
+    assert.match(problem, /^The line in this link can’t be used: .+\. Your own lines are shown instead\.$/);
+  }
+  assert.match(fromLink('view=line&colour=blue', TABLE).problem, /colour/);
+});
+
+test('an exported file comes back whole', () => {
+  assert.deepEqual(fromFile(asFile(FIRST_DOCUMENT.lines), TABLE), FIRST_DOCUMENT.lines);
+});
+
+test('a bad file is refused with field, value and allowed range', () => {
+  const refusal = (change) => {
+    const file = JSON.parse(asFile(FIRST_DOCUMENT.lines));
+    change(file);
+    try {
+      fromFile(JSON.stringify(file), TABLE);
+    } catch (error) {
+      assert.ok(error instanceof RangeError);
+      return error.message;
+    }
+    return 'accepted';
+  };
+  const {request} = {request: (file) => file.lines[0].request};
+
+  assert.equal(refusal((file) => (request(file).elements[1].length_m = -2)), 'lines[0].request.elements[1].length_m is -2; allowed: a number from 0.01 to 10000.');
+  assert.equal(refusal((file) => delete request(file).elements[1].length_m), 'lines[0].request.elements[1].length_m is left out; allowed: a number from 0.01 to 10000.');
+  assert.equal(refusal((file) => (request(file).elements[1].cable = 'string')), 'lines[0].request.elements[1].cable is "string"; allowed: one of rg_58, rg_213.');
+  assert.equal(refusal((file) => (request(file).elements[0].colour = 'red')), 'lines[0].request.elements[0].colour is "red"; allowed: only the fields kind, family, adapter_to, exposure, name.');
+  assert.equal(refusal((file) => (request(file).elements = {})), 'lines[0].request.elements is {}; allowed: a list of 1 to 60 elements.');
+  assert.equal(refusal((file) => (request(file).load = {kind: 'magic'})), 'lines[0].request.load.kind is "magic"; allowed: one of vswr, impedance, table, measured.');
+  assert.equal(refusal((file) => (request(file).receiver = {preamplifier: {before_element: 7}})), 'lines[0].request.receiver.preamplifier.before_element is 7; allowed: 0 to 6.');
+  assert.equal(refusal((file) => (file.version = 2)), 'version is 2; allowed: 1.');
+  assert.equal(refusal((file) => (file.lines = [])), 'lines is []; allowed: a list of 1 to 12 lines.');
+  assert.throws(() => fromFile('no json', TABLE), /no JSON/);
+});
+
+test('what stands on Object.prototype is no field of a line', () => {
+  assert.throws(() => checkedRequest(JSON.parse('{"elements": [{"kind": "part", "loss_db": 1, "constructor": 1}], "load": {"kind": "vswr", "vswr": 2}}'), TABLE), RangeError);
+});
+
+function storage(held = {}) {
+  return {getItem: (key) => held[key] ?? null, setItem: (key, text) => (held[key] = text), removeItem: (key) => delete held[key], held};
+}
+
+test('the browser keeps the lines and which one is shown', () => {
+  const store = storage();
+  const two = edited(FIRST_DOCUMENT, {kind: 'keep'});
+
+  assert.equal(remember(() => store, two), '');
+  assert.deepEqual(recalled(() => store, TABLE), {document: two, problem: ''});
+});
+
+test('a spoilt state is set aside, offered, and the page starts anew', () => {
+  for (const spoilt of ['{"lines": [{}]}', 'nonsense', '[]', 'null']) {
+    const store = storage({'jointwise-lines': spoilt});
+    const desk = new Desk(() => store, TABLE);
+
+    assert.deepEqual(desk.document, FIRST_DOCUMENT);
+    assert.equal(desk.spoilt, spoilt);
+    assert.match(desk.problem, /set aside/);
+    assert.equal(store.held['jointwise-lines-set-aside'], spoilt);
+  }
+});
+
+test('without storage everything works and the loss is told', () => {
+  const desk = new Desk(() => {
+    throw new Error('blocked');
+  }, TABLE);
+  assert.match(desk.problem, /keeps nothing/);
+
+  desk.edit({kind: 'duplicate', at: 1});
+  assert.equal(kinds(desk.document).length, 8);
+  desk.undo();
+  assert.deepEqual(desk.document, FIRST_DOCUMENT);
+});
+
+test('a full store is told and the line goes on', () => {
+  const full = {...storage(), setItem: () => {
+    throw new Error('quota');
+  }};
+  const desk = new Desk(() => full, TABLE);
+
+  desk.edit({kind: 'remove', at: 0});
+
+  assert.match(desk.problem, /no room/);
+  assert.equal(kinds(desk.document).length, 6);
+});
+
+test('choosing a line is nothing to undo; a line from a link is', () => {
+  const desk = new Desk(() => storage(), TABLE);
+  desk.edit({kind: 'keep'});
+  desk.edit({kind: 'choose', line: 0});
+  desk.take({...EXAMPLE, name: 'again'});
+  assert.equal(desk.document.lines.length, 2);
+
+  desk.take({name: 'other', request: {...EXAMPLE.request, power_w: 5}});
+  assert.equal(desk.document.lines.length, 3);
+  desk.undo();
+  assert.equal(desk.document.lines.length, 2);
+});
+
+test('a refusal finds its field and names the element', () => {
+  const refusal = {field: 'elements[1].length_m', message: 'elements[1].length_m is -1; allowed: a number from 0.01 to 10000.'};
+
+  const found = placed(refusal, EXAMPLE.request, () => 'Length', ['UHF', '3 m of RG-58']);
+
+  assert.deepEqual([found.group, found.at, found.field], ['elements', 1, 'length_m']);
+  assert.equal(found.message, 'Element 2, 3 m of RG-58: Length is -1; allowed: a number from 0.01 to 10000.');
+  assert.deepEqual(placeOf({field: 'receiver.preamplifier.gain_db'}), {group: 'preamplifier', field: 'gain_db'});
+  assert.deepEqual(placeOf({field: 'power_w'}), {group: 'station', field: 'power_w'});
+  assert.equal(placeOf({}).group, '');
+});
+
+test('only a place in the line, or the method, can be open', () => {
+  assert.deepEqual(['0', '6', '7', '-1', '1.5', '', null, 'x'].map((open) => explained(open, 7)), [0, 6, ...Array(6).fill(undefined)]);
+  assert.equal(headingOf('1', ['UHF', 'N']), 'Element 2: N');
+  assert.equal(headingOf('methods', []), 'Method');
+  assert.equal(headingOf('9', ['UHF']), '');
+});
+
+test('pasted rows become points in rising frequency, and a bad row is named', () => {
+  const points = pointsOf('! a comment\n21.2; 60; 12\n14.1\t45 -8.5\n');
+
+  assert.deepEqual(points, [
+    {frequency_hz: 14.1e6, resistance_ohm: 45, reactance_ohm: -8.5},
+    {frequency_hz: 21.2e6, resistance_ohm: 60, reactance_ohm: 12},
+  ]);
+  assert.deepEqual(pointsOf(rowsOf(points)), points);
+  assert.throws(() => pointsOf('14 50 0\n15 lots 0'), /Row 2 is “15 lots 0”/);
+  assert.throws(() => pointsOf('14 50'), /Row 1/);
+  assert.throws(() => pointsOf('14 50 0'), /at least two/);
+});
