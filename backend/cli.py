@@ -1,9 +1,9 @@
-"""The command line: serve the page, or print a matrix or a cell."""
+"""The command line: serve the page, print a matrix or a cell, or ask any operation in JSON."""
 
 import logging
 import sys
 from collections.abc import Mapping
-from typing import Any
+from typing import Any, BinaryIO
 
 import click
 import msgspec
@@ -126,6 +126,14 @@ def cell(as_json: bool, **options: Any) -> None:
         return
     catalogue = _result("catalogue", call("catalogue", b"{}"))
     click.echo(tables.cell(_result("cell", answer), catalogue))
+
+
+@main.command()
+@click.argument("operation", type=click.Choice(list(OPERATIONS)))
+@click.argument("request", type=click.File("rb"), default="-")
+def ask(operation: str, request: BinaryIO) -> None:
+    """Print the answer to a JSON request, read from a file or standard input."""
+    click.echo(call(operation, request.read()))
 
 
 @main.command()

@@ -40,6 +40,18 @@ def test_every_field_is_an_option(command, struct):
     assert "--altitude-m NUMBER Height above sea level; from 0 to 30000 m; default 0" in help_
 
 
+def test_a_file_is_asked_as_it_stands(tmp_path):
+    """A line in a JSON file is answered with the core's own bytes, and a bad one refused in its words."""
+    request = tmp_path / "line.json"
+    request.write_text(
+        '{"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "vswr", "vswr": 2}, "band": "2m"}'
+    )
+
+    assert run("ask", "line", str(request)).stdout.encode() == call("line", request.read_bytes()) + b"\n"
+    request.write_text("{}")
+    assert "elements is null" in run("ask", "line", str(request)).stderr
+
+
 def test_matrix_prints_the_margins_of_the_core():
     """The table holds one row per family with the very margins that the core computes."""
     request = {"families": ["n", "sma"], "bands": ["20m", "2m"], "powers_w": [0, 100]}
