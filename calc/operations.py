@@ -18,6 +18,9 @@ from jointwise.calc.errors import InputError
 from jointwise.calc.fitout.fitout import fitout
 from jointwise.calc.fitout.requests import FitoutRequest
 from jointwise.calc.fitout.results import FitoutResult
+from jointwise.calc.kit.kit import kit
+from jointwise.calc.kit.requests import KitRequest
+from jointwise.calc.kit.results import KitResult
 from jointwise.calc.line.line import line
 from jointwise.calc.line.requests import LineRequest, SpreadRequest
 from jointwise.calc.line.results import LineResult, SpreadResult
@@ -93,6 +96,14 @@ OPERATIONS = {
             FitoutRequest,
             FitoutResult,
             fitout,
+            cacheable=False,
+        ),
+        Operation(
+            "kit",
+            "Which adapters to carry so that every port can be joined.",
+            KitRequest,
+            KitResult,
+            kit,
             cacheable=False,
         ),
         Operation(

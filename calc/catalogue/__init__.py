@@ -146,9 +146,6 @@ def _check(read: Catalogue) -> None:
         for label in named:
             if label.value not in read.materials:
                 raise ValueError(f"{interface.id}: material {label.value!r} is not in materials.toml")
-        for hazard in interface.hazards:
-            if hazard.family not in read.interfaces:
-                raise ValueError(f"{interface.id}: hazard names the unknown family {hazard.family!r}")
 
     for mating in read.matings.values():
         _check_families(read, mating.id, [mating.plug, mating.jack])

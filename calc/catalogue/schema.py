@@ -7,7 +7,7 @@ figure is known both ends repeat it.
 
 from typing import Annotated, Literal
 
-from msgspec import Meta, Struct, field
+from msgspec import Meta, Struct
 
 __all__ = [
     "Adapter",
@@ -19,7 +19,6 @@ __all__ = [
     "CableDielectric",
     "CablePower",
     "Condition",
-    "Hazard",
     "Installation",
     "Interface",
     "Interval",
@@ -103,15 +102,6 @@ class InsertionLoss(Struct, forbid_unknown_fields=True, frozen=True):
     at_frequency_hz: Annotated[float, Meta(gt=0)]
 
 
-class Hazard(Struct, forbid_unknown_fields=True, frozen=True):
-    """A near relative that must not, or only with care, be mated with this family."""
-
-    family: Id
-    text: str
-    source: str
-    kind: Kind
-
-
 def Unit(unit: str) -> Meta:
     """The unit that travels with a field."""
     return Meta(extra={"unit": unit})
@@ -165,7 +155,6 @@ class Interface(Struct, forbid_unknown_fields=True, frozen=True):
     gender: Label
     receive_only: bool
     receive_only_reason: str = ""
-    hazards: list[Hazard] = field(default_factory=list)
     section: Section | None = None
 
 

@@ -12,6 +12,10 @@ from jointwise.calc.operations import OPERATIONS
 
 CELL = {"family": "n", "band": "2m", "power_w": 100}
 LINE = {"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "vswr", "vswr": 1.5}, "band": "2m"}
+PORTS = [
+    {"family": "n", "gender": "plug", "highest_frequency_hz": 1e8},
+    {"family": "uhf", "gender": "jack", "highest_frequency_hz": 3e7},
+]
 REQUESTS = {
     "matrix": {"powers_w": [0, 100]},
     "cell": CELL,
@@ -20,6 +24,7 @@ REQUESTS = {
     "spread": LINE | {"draws": 100},
     "choose": {},
     "fitout": {"elements": LINE["elements"], "band": "2m"},
+    "kit": {"ports": PORTS},
 }
 
 SAME = [

@@ -87,7 +87,9 @@ def test_a_refusal_and_a_mark_have_a_sentence(station):
 
 LINE = b'{"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "vswr", "vswr": 1.5}, "band": "2m"}'
 SHEET = b'{"elements": [{"kind": "joint", "family": "n"}], "band": "2m"}'
-BODIES = {"cell": b'{"family": "n", "band": "2m"}', "line": LINE, "spread": LINE, "fitout": SHEET}
+PLUG = b'{"family": "n", "gender": "plug", "highest_frequency_hz": 1e8}'
+KIT = b'{"ports": [%s, %s]}' % (PLUG, PLUG)
+BODIES = {"cell": b'{"family": "n", "band": "2m"}', "line": LINE, "spread": LINE, "fitout": SHEET, "kit": KIT}
 
 
 @pytest.mark.parametrize("operation", OPERATIONS)

@@ -1,0 +1,107 @@
+"""Chains of adapters between two ports: every one that mates, stands the duty and keeps the loss."""
+
+from collections.abc import Iterable, Iterator
+from functools import lru_cache
+from typing import NamedTuple
+
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue.schema import Adapter
+from jointwise.calc.kit.mating import End, mates_of
+from jointwise.calc.kit.stand import Standing
+
+__all__ = ["AdapterType", "Chain", "Stock", "adapter_type", "chains", "joint_loss", "loss_steps", "stock", "trade"]
+
+LOSS_STEP_DB = 1e-6
+"""Losses that differ by less count as equal, so that rounding never chooses an adapter."""
+
+AdapterType = tuple[End, End]
+"""The two ends of an adapter in a fixed order."""
+
+
+class Chain(NamedTuple):
+    """Adapters from the first port to the second, each as (end towards the first, end towards the second)."""
+
+    adapters: tuple[AdapterType, ...]
+    loss_db: float
+
+
+class Stock(NamedTuple):
+    """The adapters that may be used, by the end that meets what comes before."""
+
+    by_end: dict[End, list[AdapterType]]
+
+
+def adapter_type(one: End, other: End) -> AdapterType:
+    """The type of an adapter with these two ends."""
+    return (one, other) if one <= other else (other, one)
+
+
+@lru_cache(maxsize=1)
+def trade() -> dict[AdapterType, Adapter]:
+    """Every type of adapter the trade sells, with the catalogue entry that says so."""
+    return {
+        adapter_type(End(entry.id, one), End(family, other)): entry
+        for entry in catalogue().adapters.values()
+        for family in entry.joins
+        for one in ("plug", "jack")
+        for other in ("plug", "jack")
+        if family != entry.id or one == other
+    }
+
+
+def stock(types: Iterable[AdapterType]) -> Stock:
+    """Adapters of these types, each to be used either way round."""
+    by_end: dict[End, list[AdapterType]] = {}
+    for one, other in sorted(types):
+        by_end.setdefault(one, []).append((one, other))
+        if one != other:
+            by_end.setdefault(other, []).append((other, one))
+    return Stock(by_end)
+
+
+def joint_loss(standing: Standing, one: End, other: End) -> float:
+    """Loss of a mated pair [dB]; of two families the greater counts."""
+    return max(standing.loss_db[one.family], standing.loss_db[other.family])
+
+
+def loss_steps(chain: Chain) -> int:
+    """Loss of a chain in whole steps, to compare and to add."""
+    return round(chain.loss_db / LOSS_STEP_DB)
+
+
+def chains(
+    first: End, second: End, standing: Standing, available: Stock, most_in_series: int, most_loss_db: float
+) -> Iterator[Chain]:
+    """Every chain that joins two ports with no adapter in it that could be left out, the ports' own mating first."""
+    if not (standing.stands(first.family) and standing.stands(second.family)):
+        return
+    if second in mates_of(first):
+        lost = standing.step_loss_db + joint_loss(standing, first, second)
+        if lost <= most_loss_db:
+            yield Chain((), lost)
+        return
+    yield from _longer(first, second, standing, available, most_in_series, most_loss_db)
+
+
+def _longer(
+    first: End, second: End, standing: Standing, available: Stock, most_in_series: int, most_loss_db: float
+) -> Iterator[Chain]:
+    open_chains = [((), (first,), standing.step_loss_db)]
+    while open_chains:
+        adapters, faces, lost = open_chains.pop()
+        for near in mates_of(faces[-1]):
+            # what could have met an earlier end makes the adapters between superfluous
+            if not standing.stands(near.family) or any(near in mates_of(face) for face in faces[:-1]):
+                continue
+            so_far = lost + joint_loss(standing, faces[-1], near)
+            for adapter in available.by_end.get(near, ()):
+                far = adapter[1]
+                if not standing.stands(far.family) or so_far > most_loss_db:
+                    continue
+                grown = (*adapters, adapter)
+                if second in mates_of(far):
+                    total = so_far + joint_loss(standing, far, second)
+                    if total <= most_loss_db:
+                        yield Chain(grown, total)
+                elif len(grown) < most_in_series:
+                    open_chains.append((grown, (*faces, far), so_far))

@@ -1,0 +1,41 @@
+"""Less loss with as many adapters: exchanging one for another as long as that helps."""
+
+from jointwise.calc.kit.bound import bits
+from jointwise.calc.kit.chains import Chain, loss_steps
+from jointwise.calc.kit.cover import without_spares
+
+__all__ = ["exchanged"]
+
+MOST_LOOKS = 3_000_000  # chains looked at, some seconds
+
+
+def exchanged(needs: list[list[tuple[int, Chain]]], chosen: int) -> int:
+    """The set after every exchange of one adapter that lowers the loss summed over all needs, the best first.
+
+    Each need gives its chains with the added adapters they take, least loss first.
+    """
+    priced = [[(taken, loss_steps(chain)) for taken, chain in ways] for ways in needs]
+    candidates = 0
+    for taken, _ in (way for ways in priced for way in ways):
+        candidates |= taken
+    look, looks, lost = sum(len(ways) for ways in priced), 0, _loss(priced, chosen)
+    while looks <= MOST_LOOKS:
+        options = [chosen & ~(1 << out) | 1 << new for out in bits(chosen) for new in bits(candidates & ~chosen)]
+        looks += look * len(options)
+        found = [(other, swapped) for swapped in options if (other := _loss(priced, swapped)) is not None]
+        least = min(found, default=(lost, chosen))
+        if least[0] >= lost:
+            break
+        lost, chosen = least
+    return without_spares([[taken for taken, _ in ways] for ways in needs], chosen)
+
+
+def _loss(needs: list[list[tuple[int, int]]], chosen: int) -> int | None:
+    """Loss summed over all needs in steps, None where one is not met."""
+    total = 0
+    for ways in needs:
+        steps = next((steps for taken, steps in ways if taken & chosen == taken), None)
+        if steps is None:
+            return None
+        total += steps
+    return total

@@ -1,0 +1,63 @@
+"""Families that are never needed between ports, because another does everything they do with no more loss."""
+
+from collections.abc import Iterable
+
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.kit.chains import AdapterType, trade
+from jointwise.calc.kit.mating import End, meeting
+from jointwise.calc.kit.stand import Standing
+
+__all__ = ["useful"]
+
+
+def useful(types: Iterable[AdapterType], fixed: set[str], duties: Iterable[Standing]) -> set[AdapterType]:
+    """The types without those of superfluous families; families of `fixed`, of ports and owned adapters, stay.
+
+    Where every adapter to one family could be replaced by the same one to
+    another, and every joint of it by a joint of the other, no kit needs the
+    first: exchanging it leaves as many adapters and no more loss.
+    """
+    kept, duties = set(types), list(duties)
+    families = list(catalogue().interfaces)
+    for family in [name for name in families if name not in fixed]:
+        others = [name for name in families if name != family and any(name in _families(one) for one in kept)]
+        if any(_replaces(other, family, kept, duties) for other in others):
+            kept = {one for one in kept if family not in _families(one)}
+    return kept
+
+
+def _families(one: AdapterType) -> set[str]:
+    return {end.family for end in one}
+
+
+def _replaces(other: str, family: str, types: set[AdapterType], duties: list[Standing]) -> bool:
+    sold = types & set(trade())
+    return (
+        all(
+            not duty.stands(family) or (duty.stands(other) and duty.loss_db[other] <= duty.loss_db[family])
+            for duty in duties
+        )
+        and all(_replaced(one, family, other) in sold or _is_idle(one, family, other) for one in types)
+        and all(_mates_as_well(family, other, third) for third in catalogue().interfaces)
+    )
+
+
+def _replaced(one: AdapterType, family: str, other: str) -> AdapterType:
+    first, second = sorted(End(other, end.gender) if end.family == family else end for end in one)
+    return first, second
+
+
+def _is_idle(one: AdapterType, family: str, other: str) -> bool:
+    """Whether nothing is left of it: plug and jack of one and the same family."""
+    first, second = _replaced(one, family, other)
+    return first.family == second.family and first.gender != second.gender
+
+
+def _mates_as_well(family: str, other: str, third: str) -> bool:
+    if third in (family, other):
+        return True
+    return all(
+        meeting(End(other, gender), End(third, opposite)).mates
+        for gender, opposite in (("plug", "jack"), ("jack", "plug"))
+        if meeting(End(family, gender), End(third, opposite)).mates
+    )

@@ -1,0 +1,85 @@
+"""Kits of larger stations against an integer-programming solver, which is given every chain found by plain trying."""
+
+import random
+from collections import Counter
+
+import numpy as np
+import pytest
+from kits import answer, owned, port, tried_needs, types_of
+from scipy.optimize import Bounds, LinearConstraint, milp
+from scipy.sparse import coo_array
+
+from jointwise.calc.kit.chains import trade
+
+FAMILIES = ["uhf", "n", "bnc", "sma", "tnc", "rp_sma", "mini_uhf", "smb", "f", "bnc_75"]
+SECONDS = 60  # what the solver is given; it then holds a bound of its own
+
+
+def station(seed, families, density, count=20):
+    """A random station: ports of so many families, a share of all pairs, a few adapters owned."""
+    dice = random.Random(seed)
+    drawn = dice.sample(FAMILIES, families)
+    ports = [port(dice.choice(drawn), dice.choice(["plug", "jack"])) for _ in range(count)]
+    pairs = [[one, other] for one in range(count) for other in range(one) if dice.random() < density]
+    held = [owned(f"{one[0]} {one[1]}", f"{two[0]} {two[1]}") for one, two in dice.sample(list(trade()), 5)]
+    return {"ports": ports, "pairs": pairs, "owned": held}
+
+
+def solved(needs, held):
+    """Smallest kit and greatest lower bound by the solver: x counts added types, y picks a chain for each need."""
+    unmet = [chains for chains in needs if not any(chain <= held for chain in chains)]
+    needs = list({frozenset(frozenset(chain.items()) for chain in chains): chains for chains in unmet}.values())
+    types = sorted({kind for chains in needs for chain in chains for kind in chain})
+    column = {kind: at for at, kind in enumerate(types)}
+    entries, least, most = [], [], []  # entries: row, column, value
+    picks = len(types)
+    for chains in needs:
+        entries += [(len(least), picks + at, 1) for at in range(len(chains))]
+        least, most = [*least, 1], [*most, 1]
+        for kind in {kind for chain in chains for kind in chain}:
+            entries.append((len(least), column[kind], 1))
+            entries += [(len(least), picks + at, -chain[kind]) for at, chain in enumerate(chains) if kind in chain]
+            least, most = [*least, -held[kind]], [*most, np.inf]
+        picks += len(chains)
+    if not needs:
+        return 0, 0
+    rows, columns, values = zip(*entries, strict=True)
+    matrix = coo_array((values, (rows, columns)), shape=(len(least), picks)).tocsr()
+    cost = np.concatenate([np.ones(len(types)), np.zeros(picks - len(types))])
+    upper = np.concatenate([np.full(len(types), 4), np.ones(picks - len(types))])
+    result = milp(
+        cost,
+        integrality=np.ones(picks),
+        bounds=Bounds(0, upper),
+        constraints=LinearConstraint(matrix, np.array(least), np.array(most)),
+        options={"time_limit": SECONDS},
+    )
+    return round(result.fun), int(np.ceil(result.mip_dual_bound - 1e-6))
+
+
+@pytest.mark.parametrize(
+    ("seed", "families", "density"),
+    [(1, 3, 1.0), (2, 4, 0.2), (3, 5, 0.1), (4, 6, 0.1), (5, 8, 0.05), (6, 10, 0.05), (7, 4, 0.4)],
+)
+def test_the_kit_of_twenty_ports_is_as_small_as_the_solver_s(seed, families, density):
+    """Twenty ports: the proven smallest kit has as many adapters as the solver's proven smallest."""
+    question = station(seed, families, density)
+    result = answer(**question)
+    needs = tried_needs(question["ports"], question["pairs"], 2, question["owned"])
+    smallest, bound = solved(needs, types_of(question["owned"]))
+
+    assert result.optimal
+    assert result.added == smallest == bound
+    assert result.joined == len(needs)
+
+
+def test_a_large_kit_and_its_bound_hold_the_smallest_between_them():
+    """Forty ports: neither the kit nor its lower bound contradicts what the solver proves."""
+    question = station(11, 7, 0.1, 40)
+    result = answer(**question)
+    needs = tried_needs(question["ports"], question["pairs"], 2, question["owned"])
+    smallest, bound = solved(needs, types_of(question["owned"]))
+
+    assert result.lower_bound <= smallest
+    assert bound <= result.added
+    assert sum(Counter(types_of(result.adapters)).values()) == result.added
