@@ -18,6 +18,7 @@ from jointwise.calc.views import ENDS, table_view
 
 __all__ = ["changes"]
 
+DECIMALS = 9  # what an exchange brings is a difference, whose last digits are rounding
 SAME_IMPEDANCE = 0.1
 """A cable is offered in another's place when their impedances differ by less than this share (common practice)."""
 
@@ -79,7 +80,7 @@ def _smallest(solutions: tuple[Solution, Solution], power_w: float) -> np.ndarra
 
 
 def _number(value: float) -> float | None:
-    return float(value) if np.isfinite(value) else None
+    return round(float(value), DECIMALS) if np.isfinite(value) else None
 
 
 def _exchanges(request: Any, chain: Chain, at: int) -> list[_Exchange]:

@@ -7,9 +7,9 @@ import numpy as np
 
 from jointwise.calc.formulas import voltage
 from jointwise.calc.limits import HeatPath, air_density, dissipation, heat_path, heat_power, match_limit, worst_section
-from jointwise.calc.line.stress import Allowed, Stress, lumped_stress
+from jointwise.calc.line.stress import SMALLEST_SHARE, Allowed, Stress, lumped_stress
 from jointwise.calc.station import Station
-from jointwise.calc.twoport import TwoPort, Waves, joint_section
+from jointwise.calc.twoport import TwoPort, Waves, joint_loss, joint_section
 
 __all__ = ["JointModel", "Section", "joint_model"]
 
@@ -44,7 +44,9 @@ class JointModel(NamedTuple):
 
     def stress(self, waves: Waves, at: int, frequency: np.ndarray) -> Stress:
         """What the waves do to it as element `at`."""
-        return lumped_stress(waves, at, self.here.impedance_ohm)
+        lost = joint_loss(*self.section(frequency), waves.voltage[at + 1], waves.current[at + 1])
+        stress = lumped_stress(waves, at, self.here.impedance_ohm)
+        return stress._replace(heat_share=np.maximum(lost, SMALLEST_SHARE))
 
     def allowed(self, frequency: np.ndarray, stress: Stress) -> Allowed:
         """What it allows under that stress."""

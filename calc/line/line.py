@@ -39,6 +39,7 @@ __all__ = ["POINTS_PER_BAND", "line"]
 
 POINTS_PER_BAND = 9
 POINTS_PER_CABLE = 81
+DECIMALS = 9
 CAUTIOUS, GENEROUS = 0, 1
 
 
@@ -113,9 +114,9 @@ def _part(request: LineRequest, built: Chain, at: int, now: tuple[Solution, Solu
         distance_m=_distance(built, at),
         loss_db=_decibels(expected[at + 1] / expected[at]),
         matched_loss_db=_decibels(np.abs(np.ravel(through)[0]) ** 2),
-        lost_w=_number((expected[at] - expected[at + 1]) * power_w),
+        lost_w=_fine((expected[at] - expected[at + 1]) * power_w),
         forward_w=_number(np.abs(waves.forward(z_0)[at, 0]) ** 2 * power_w),
-        reflected_w=_number(np.abs(waves.backward(z_0)[at, 0]) ** 2 * power_w),
+        reflected_w=_fine(np.abs(waves.backward(z_0)[at, 0]) ** 2 * power_w),
         vswr=_vswr(waves.reflection(z_0)[at, 0]),
         peak_voltage_v=_number(voltage.peak_voltage(power_w, z_0, stress.voltage_factor[0])),
         allowed_voltage_v=_allowed_voltage(link),
@@ -259,12 +260,12 @@ def _reception(request: LineRequest, built: Chain, bands: list[Column], middles:
         environment=catalogue().noise_environments[request.receiver.environment].name,
         external_noise_db=_number(costs.external_db[0]),
         system_noise_db=_number(costs.system_db[0]),
-        costs=[ReceptionCost(at, name, _number(cost[0])) for at, name, cost in rows],
-        whole_cost_db=_number(costs.whole_db[0]),
+        costs=[ReceptionCost(at, name, _fine(cost[0])) for at, name, cost in rows],
+        whole_cost_db=_fine(costs.whole_db[0]),
         bands=[band.id for band in bands],
-        half_decibel_cost_by_band_db=_numbers(costs.half_decibel_db[1:]),
-        whole_cost_by_band_db=_numbers(costs.whole_db[1:]),
-        costs_by_band_db=[_numbers(cost[1:]) for _, _, cost in rows],
+        half_decibel_cost_by_band_db=[_fine(cost) for cost in costs.half_decibel_db[1:]],
+        whole_cost_by_band_db=[_fine(cost) for cost in costs.whole_db[1:]],
+        costs_by_band_db=[[_fine(one) for one in cost[1:]] for _, _, cost in rows],
     )
 
 
@@ -330,24 +331,29 @@ def _terminal(reflection: complex, impedance: float) -> Terminal:
         seen = impedance * (1 + np.complex128(reflection)) / (1 - np.complex128(reflection))
     return Terminal(
         vswr=_vswr(reflection),
-        return_loss_db=_number(return_loss(np.abs(reflection))),
-        resistance_ohm=_number(seen.real),
-        reactance_ohm=_number(seen.imag),
+        return_loss_db=_fine(return_loss(np.abs(reflection))),
+        resistance_ohm=_fine(seen.real),
+        reactance_ohm=_fine(seen.imag),
     )
 
 
 def _vswr(reflection: complex) -> float | None:
     magnitude = float(np.abs(reflection))
-    return float(vswr_of_reflection(magnitude)) if magnitude < 1 else None
+    return _fine(vswr_of_reflection(magnitude)) if magnitude < 1 else None
 
 
 def _decibels(ratio: float) -> float | None:
     """Loss of a power ratio out over in [dB]; none where nothing comes out."""
-    return -float(decibels(ratio)) if np.isfinite(ratio) and ratio > 0 else None
+    return _fine(-decibels(ratio)) if np.isfinite(ratio) and ratio > 0 else None
 
 
 def _number(value: float) -> float | None:
     return float(value) if np.isfinite(value) else None
+
+
+def _fine(value: float) -> float | None:
+    """To a billionth of its unit: a small loss is a difference, whose last digits are rounding."""
+    return round(float(value), DECIMALS) if np.isfinite(value) else None
 
 
 def _numbers(values: np.ndarray) -> list[float | None]:

@@ -6,7 +6,7 @@ import numpy as np
 
 from jointwise.calc.twoport import Waves
 
-__all__ = ["Allowed", "Stress", "lumped_stress"]
+__all__ = ["SMALLEST_SHARE", "Allowed", "Stress", "lumped_stress"]
 
 SMALLEST_SHARE = 1e-15  # rounding may leave a lossless element a little below nothing
 

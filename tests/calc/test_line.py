@@ -23,7 +23,7 @@ from jointwise.calc.station import station
 from jointwise.calc.twoport import drive, scattering
 from jointwise.calc.views import family_view
 
-AGREE = 1e-9
+AGREE = 3e-9  # answers are rounded to a billionth of their unit
 DOUBLE_DB = 10 * math.log10(2)
 
 JOINT = {"kind": "joint", "family": "n"}
@@ -81,7 +81,7 @@ def test_the_shares_of_the_loss_add_up(request):
 
     shares = [part["loss_db"] for part in answer["parts"]]
 
-    assert sum(shares) + answer["mismatch_db"] == pytest.approx(answer["loss_db"], abs=AGREE)
+    assert sum(shares) + answer["mismatch_db"] == pytest.approx(answer["loss_db"], abs=len(shares) * AGREE)
     ratio = request["power_w"] / answer["delivered_w"]
     assert 10 * math.log10(ratio) == pytest.approx(answer["loss_db"], abs=AGREE)
 
@@ -352,7 +352,7 @@ def test_a_lone_short_joint_has_the_margins_of_its_cell(family):
     part = ask("line", elements=[{"kind": "joint", "family": family}], load=MATCHED, **site)["parts"][0]
 
     assert part["margin_by_limit_db"] == pytest.approx(expected, abs=SHORT_JOINT_DB)
-    assert part["margin_by_limit_db"]["match"] == expected["match"]
+    assert part["margin_by_limit_db"]["match"] == pytest.approx(expected["match"], abs=AGREE)
     assert part["allowed_temperature_c"] == cell["allowed_temperature_c"]
 
 

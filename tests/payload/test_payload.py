@@ -115,4 +115,4 @@ def test_no_source_goes_along(payload: Path) -> None:
         archive = zipfile.ZipFile(io.BytesIO(gzip.decompress((payload / f"{name}.part").read_bytes())))
         kinds = {Path(file).suffix for file in archive.namelist() if ".dist-info/licenses/" not in file}
 
-        assert kinds <= {".pyc", ".so", ".toml"}
+        assert kinds <= {".pyc", ".so", ".json"}
