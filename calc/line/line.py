@@ -40,6 +40,7 @@ __all__ = ["POINTS_PER_BAND", "line"]
 POINTS_PER_BAND = 9
 POINTS_PER_CABLE = 81
 DECIMALS = 9
+SHARE_DECIMALS = 12
 CAUTIOUS, GENEROUS = 0, 1
 
 
@@ -114,9 +115,9 @@ def _part(request: LineRequest, built: Chain, at: int, now: tuple[Solution, Solu
         distance_m=_distance(built, at),
         loss_db=_decibels(expected[at + 1] / expected[at]),
         matched_loss_db=_decibels(np.abs(np.ravel(through)[0]) ** 2),
-        lost_w=_fine((expected[at] - expected[at + 1]) * power_w),
+        lost_w=_share_of(power_w, expected[at] - expected[at + 1]),
         forward_w=_number(np.abs(waves.forward(z_0)[at, 0]) ** 2 * power_w),
-        reflected_w=_fine(np.abs(waves.backward(z_0)[at, 0]) ** 2 * power_w),
+        reflected_w=_share_of(power_w, np.abs(waves.backward(z_0)[at, 0]) ** 2),
         vswr=_vswr(waves.reflection(z_0)[at, 0]),
         peak_voltage_v=_number(voltage.peak_voltage(power_w, z_0, stress.voltage_factor[0])),
         allowed_voltage_v=_allowed_voltage(link),
@@ -354,6 +355,11 @@ def _number(value: float) -> float | None:
 def _fine(value: float) -> float | None:
     """To a billionth of its unit: a small loss is a difference, whose last digits are rounding."""
     return round(float(value), DECIMALS) if np.isfinite(value) else None
+
+
+def _share_of(power_w: float, share: float) -> float | None:
+    """A share of the power [W], itself to a millionth of a millionth: a small one is a difference too."""
+    return round(float(share), SHARE_DECIMALS) * power_w if np.isfinite(share) else None
 
 
 def _numbers(values: np.ndarray) -> list[float | None]:

@@ -14,6 +14,7 @@ from msgspec import inspect
 from jointwise.calc.catalogue import catalogue as tables
 from jointwise.calc.choose.requests import ChooseRequest
 from jointwise.calc.fitout.requests import FitoutRequest
+from jointwise.calc.kit import requests as kit
 from jointwise.calc.line import requests as line
 from jointwise.calc.operations import call
 from jointwise.calc.requests import CellRequest, MatrixRequest
@@ -43,6 +44,9 @@ LINE_PARTS = {
     "preamplifier": line.Preamplifier,
 }
 """What a line is made of, by the name its fields stand under in the page."""
+
+KIT_PARTS = {"kit": kit.KitRequest, "port": kit.Port, "owned": kit.OwnedAdapter}
+"""What a kit is made of, by the name its fields stand under in the page."""
 
 NOT_OF_THE_STATION = {"elements", "load", "receiver", "explain"}
 
@@ -82,7 +86,7 @@ def _collect(kind: inspect.Type, facts: dict[str, Any]) -> None:
         case inspect.ListType(item_type=item):
             inner: dict[str, Any] = {}
             _collect(item, inner)
-            facts.update(type="list", items=inner, least=kind.min_length or 0)
+            facts.update(type="list", items=inner, least=kind.min_length or 0, most=kind.max_length)
 
 
 def rounded(value: Any) -> Any:
@@ -146,6 +150,10 @@ def snapshot() -> dict[str, Any]:
             field.name: described(field)
             for field in inspect.type_info(FitoutRequest).fields
             if field.name not in NOT_OF_THE_STATION
+        },
+        "kit": {
+            name: {field.name: described(field) for field in inspect.type_info(part).fields}
+            for name, part in KIT_PARTS.items()
         },
         "first_bands": FIRST_BANDS,
         "matrix": rounded(matrix),

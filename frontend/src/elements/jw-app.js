@@ -1,9 +1,10 @@
 import {LitElement, html} from 'lit';
 import {cache} from 'lit/directives/cache.js';
-import {CHOOSE, FIRST_FRAGMENTS, FITOUT, LINE, MATRIX, viewOf} from '../state/views.js';
+import {CHOOSE, FIRST_FRAGMENTS, FITOUT, KIT, LINE, MATRIX, viewOf} from '../state/views.js';
 import {base} from './base.js';
 import './jw-choose-view.js';
 import './jw-fitout-view.js';
+import './jw-kit-view.js';
 import './jw-line-view.js';
 import './jw-masthead.js';
 import './jw-matrix-view.js';
@@ -73,6 +74,8 @@ class JwApp extends LitElement {
         return html`<jw-choose-view class="view" .transport=${transport} .stage=${stage}></jw-choose-view>`;
       case LINE:
         return html`<jw-line-view class="view" .transport=${transport} .stage=${stage} .loadCharts=${loadCharts}></jw-line-view>`;
+      case KIT:
+        return html`<jw-kit-view class="view" .transport=${transport} .stage=${stage}></jw-kit-view>`;
       case FITOUT:
         return html`<jw-fitout-view class="view" .transport=${transport} .stage=${stage}></jw-fitout-view>`;
     }

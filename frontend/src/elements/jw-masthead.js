@@ -37,11 +37,14 @@ class JwMasthead extends LitElement {
       nav button:last-child { border-radius: 0 var(--round) var(--round) 0; }
       [aria-current] { background: var(--accent); border-color: var(--accent); color: var(--accent-ink); }
       button { font-size: 0.85rem; padding: 0 12px; }
+      @media (max-width: 960px) {
+        p { order: 4; flex-basis: 100%; }
+        .switches { margin-left: auto; }
+      }
       @media (max-width: 480px) {
         header { padding: 6px 10px; }
         nav { order: 3; }
-        p { order: 4; flex: 1 1 180px; font-size: 0.8rem; }
-        .switches { margin-left: auto; }
+        p { flex-basis: 180px; font-size: 0.8rem; }
       }
       @media print { header { padding: 0 0 2mm; } nav, .switches { display: none; } h1 { font-size: 13pt; } p { font-size: 8pt; } }
     `,

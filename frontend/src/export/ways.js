@@ -3,17 +3,17 @@ import {matrixCsv} from './csv.js';
 import {save} from './save.js';
 
 /** Without leave to use the clipboard the link is shown, to be copied by hand. */
-async function copyLink() {
+export async function copyLink(address = location.href) {
   try {
-    await navigator.clipboard.writeText(location.href);
+    await navigator.clipboard.writeText(address);
     return {text: 'Link copied. It holds everything you set.', link: ''};
   } catch {
-    return {text: 'Copy this link; it holds everything you set.', link: location.href};
+    return {text: 'Copy this link; it holds everything you set.', link: address};
   }
 }
 
 export const WAYS = {
-  link: copyLink,
+  link: () => copyLink(),
   csv: async (matrix) => save('jointwise-matrix.csv', 'text/csv', matrixCsv(matrix)),
   json: async (matrix, request) =>
     save('jointwise-matrix.json', 'application/json', JSON.stringify({request, result: matrix}, null, 1)),

@@ -12,7 +12,7 @@ const LOADS = ['vswr', 'impedance', 'table', 'measured'];
 const SHOWN_CHARACTERS = 60;
 const LONGEST_NAME = 60;
 
-function refuse(field, value, allowed) {
+export function refuse(field, value, allowed) {
   const text = JSON.stringify(value) ?? 'left out';
   const shown = text.length > SHOWN_CHARACTERS ? `${text.slice(0, SHOWN_CHARACTERS)}…` : text;
   throw new RangeError(`${field} is ${shown}; allowed: ${allowed}.`);
@@ -20,12 +20,12 @@ function refuse(field, value, allowed) {
 
 const isRecord = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
 
-function record(path, value) {
+export function record(path, value) {
   if (!isRecord(value)) refuse(path, value, 'a JSON object');
   return value;
 }
 
-function list(path, value, least, most, what) {
+export function list(path, value, least, most, what) {
   if (!Array.isArray(value) || value.length < least || value.length > most) {
     refuse(path, value, `a list of ${least} to ${most} ${what}`);
   }
@@ -47,7 +47,7 @@ const ALLOWED = {
 };
 
 /** The fields of a record that stand in the table, and no others. */
-function fields(path, value, table, also = []) {
+export function fields(path, value, table, also = []) {
   const at = path === '' ? '' : `${path}.`;
   for (const [name, one] of Object.entries(value)) {
     if (also.includes(name)) continue;

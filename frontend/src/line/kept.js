@@ -1,54 +1,20 @@
-/** The lines this browser keeps; every failure is a sentence, never an error. */
+/** The lines this browser keeps. */
+import * as kept from '../state/kept.js';
 import {checkedLines} from './check.js';
 
-const KEY = 'jointwise-lines';
-const ASIDE = 'jointwise-lines-set-aside';
+const PLACE = {
+  key: 'jointwise-lines',
+  blocked: 'This browser keeps nothing for the page: your lines end when it is closed. Export them to keep them.',
+  full: 'This browser has no room for all of your lines: the latest changes are not kept. Export them to keep them.',
+  spoilt:
+    'The lines kept in this browser could not be read and were set aside. Save them as a file to look for what is left.',
+};
 
-const BLOCKED = 'This browser keeps nothing for the page: your lines end when it is closed. Export them to keep them.';
-const FULL = 'This browser has no room for all of your lines: the latest changes are not kept. Export them to keep them.';
-const SPOILT =
-  'The lines kept in this browser could not be read and were set aside. Save them as a file to look for what is left.';
-
-/** What was kept: {document, spoilt, problem}; `spoilt` is the text that could not be read. */
 export function recalled(storage, table) {
-  let text;
-  try {
-    text = storage().getItem(KEY);
-  } catch {
-    return {problem: BLOCKED};
-  }
-  if (text === null) return {problem: ''};
-  try {
-    const {lines, current} = JSON.parse(text);
+  return kept.recalled(storage, PLACE, ({lines, current}) => {
     const checked = checkedLines(lines, table);
-    return {document: {lines: checked, current: Number.isInteger(current) && checked[current] ? current : 0}, problem: ''};
-  } catch {
-    setAside(storage(), text);
-    return {spoilt: text, problem: SPOILT};
-  }
+    return {lines: checked, current: Number.isInteger(current) && checked[current] ? current : 0};
+  });
 }
 
-function setAside(store, text) {
-  try {
-    store.removeItem(KEY);
-    store.setItem(ASIDE, text);
-  } catch {
-    // it is still offered as a file
-  }
-}
-
-/** Keeps the document; the sentence that says why it could not, or nothing. */
-export function remember(storage, document) {
-  let store;
-  try {
-    store = storage();
-  } catch {
-    return BLOCKED;
-  }
-  try {
-    store.setItem(KEY, JSON.stringify(document));
-    return '';
-  } catch {
-    return FULL;
-  }
-}
+export const remember = (storage, document) => kept.remember(storage, PLACE, document);

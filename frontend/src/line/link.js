@@ -4,12 +4,12 @@ import {checkedRequest} from './check.js';
 /** Longer fragments break in mails and messages. */
 export const LONGEST_LINK = 1500;
 
-function encoded(text) {
+export function encoded(text) {
   const bytes = new TextEncoder().encode(text);
   return btoa(String.fromCharCode(...bytes)).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
 }
 
-function decoded(text) {
+export function decoded(text) {
   const bytes = Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (letter) => letter.charCodeAt(0));
   return new TextDecoder('utf-8', {fatal: true}).decode(bytes);
 }

@@ -3,17 +3,22 @@
 export const MATRIX = 'matrix';
 export const CHOOSE = 'choose';
 export const LINE = 'line';
+export const KIT = 'kit';
 export const FITOUT = 'fitout';
 
 export const VIEWS = [
   [MATRIX, 'Matrix'],
   [CHOOSE, 'Choose'],
   [LINE, 'Line'],
+  [KIT, 'Kit'],
   [FITOUT, 'Fit-out'],
 ];
 
 /** What leads to a view that was not seen yet. */
-export const FIRST_FRAGMENTS = {[MATRIX]: '', [CHOOSE]: 'view=choose', [LINE]: 'view=line', [FITOUT]: 'view=fitout'};
+export const FIRST_FRAGMENTS = {
+  [MATRIX]: '',
+  ...Object.fromEntries([CHOOSE, LINE, KIT, FITOUT].map((view) => [view, `view=${view}`])),
+};
 
 /** The view a fragment belongs to. */
 export function viewOf(fragment) {

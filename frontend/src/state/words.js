@@ -7,6 +7,8 @@ import {chooseField} from '../choose/table.js';
 import {CHOOSE_WORDS} from '../choose/words.js';
 import {fitoutField} from '../fitout/table.js';
 import {FITOUT_WORDS} from '../fitout/words.js';
+import {kitField} from '../kit/table.js';
+import {KIT_WORDS} from '../kit/words.js';
 import {lineField} from '../line/table.js';
 import {LINE_WORDS} from '../line/words.js';
 import {digits} from '../text/format.js';
@@ -45,9 +47,9 @@ export const WORDS = {
 
 /** Another view's "group.field" has words of its own, or those of the field in the matrix. */
 export const wordsOf = (name) =>
-  WORDS[name] ?? LINE_WORDS[name] ?? CHOOSE_WORDS[name] ?? FITOUT_WORDS[name] ?? WORDS[name.split('.')[1]];
+  WORDS[name] ?? LINE_WORDS[name] ?? CHOOSE_WORDS[name] ?? FITOUT_WORDS[name] ?? KIT_WORDS[name] ?? WORDS[name.split('.')[1]];
 
-export const fieldOf = (name) => FIELDS[name] ?? lineField(name) ?? chooseField(name) ?? fitoutField(name);
+export const fieldOf = (name) => FIELDS[name] ?? lineField(name) ?? chooseField(name) ?? fitoutField(name) ?? kitField(name);
 
 /** Factor from the number shown to the number sent. */
 export const factorOf = (name) => wordsOf(name).factor ?? 1;

@@ -1,0 +1,47 @@
+/** From a family's row to the matrix: the fragment that opens the derivation of the cell that binds. */
+import {toFragment} from '../state/fragment.js';
+import {levelsWith} from '../state/levels.js';
+
+/** What the matrix asks of a joint, too; the rest of the demands it does not know. */
+const DEMANDS_ONLY = ['use', 'bands', 'frequencies_hz', 'installation', 'cable', 'port', 'largest_diameter_m', 'plan', 'power_w'];
+
+const isSpot = (column) => column.low_hz === column.high_hz;
+const worse = (order, one, other) => (order.indexOf(one) < order.indexOf(other) ? other : one);
+
+/** The row whose cell binds: the port's own joint where that has less room. */
+function bindingRow(choice, request, result) {
+  return choice.port_binds ? result.choices.find(({family}) => family === request.port) : choice;
+}
+
+/** The column that binds; where no number is shown, the highest. */
+function bindingColumn(row, {columns}) {
+  const highest = columns.reduce((best, one) => (one.high_hz > best.high_hz ? one : best));
+  return columns.find(({name}) => name === row.binding_column) ?? highest;
+}
+
+/** The station around the joint, with what installation and cable bring along. */
+function station(request, choice, {cables, installations, vibrations}) {
+  const shared = Object.entries(request).filter(([name]) => !DEMANDS_ONLY.includes(name));
+  const cable = cables.find(({id}) => id === request.cable);
+  const {least_vibration: least} = installations.find(({id}) => id === request.installation);
+  return {
+    ...Object.fromEntries(shared),
+    exposure: choice.weather.asked,
+    vibration: worse(vibrations, request.vibration, least),
+    ...(cable && {cable_dielectric: cable.dielectric, cable_diameter_m: cable.diameter_m}),
+  };
+}
+
+/**
+ * @param {object} catalogue - {cables, installations, vibrations}, vibrations from none to worst
+ * @param {object} first - the matrix's state on a first visit
+ */
+export function cellFragment(choice, request, result, catalogue, first) {
+  const row = bindingRow(choice, request, result);
+  const column = bindingColumn(row, result);
+  const place = isSpot(column)
+    ? {frequency_hz: column.high_hz, frequencies_hz: [column.high_hz]}
+    : {band: column.id, bands: first.bands.includes(column.id) ? first.bands : [...first.bands, column.id]};
+  const levels = {power_w: result.power_w, powers_w: levelsWith(first.powers_w, result.power_w)};
+  return toFragment({...first, ...station(request, choice, catalogue), ...place, ...levels, family: row.family}, first);
+}

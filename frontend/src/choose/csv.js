@@ -1,0 +1,27 @@
+/** The families of an answer as comma-separated values, one line each, in the order shown. */
+import {valuesOf} from '../export/values.js';
+
+const COLUMNS = [
+  ['family', (one) => one.name],
+  ['passes', (one) => one.passes],
+  ['rank', (one) => one.rank],
+  ['margin_db', (one) => one.margin_db],
+  ['margin_high_db', (one) => one.margin_high_db],
+  ['undecided', (one) => one.undecided],
+  ['set_by', (one) => (one.port_binds ? 'port' : one.binding)],
+  ['on', (one) => (one.port_binds ? null : one.binding_column)],
+  ['loss_db', (one) => one.loss_db],
+  ['diameter_m', (one) => one.diameter_m],
+  ['coupling', (one) => one.coupling],
+  ['torque_nm', (one) => one.torque_nm],
+  ['needs_adapter', (one) => one.needs_adapter],
+  ['best_in_something', (one) => one.best_in_something],
+  ['matings_needed', (one) => one.wear.needed],
+  ['matings_good_for', (one) => one.wear.good_for],
+  ['wears_out_after_years', (one) => one.wear.runs_out_after_years],
+  ['stands', (one) => one.weather.stands],
+  ['stands_sealed', (one) => one.weather.stands_sealed],
+  ['missed', (one) => one.rejections.map(({sentence}) => sentence).join(' ')],
+];
+
+export const choicesCsv = (result) => valuesOf(COLUMNS, result.choices);

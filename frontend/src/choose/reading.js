@@ -1,0 +1,63 @@
+/** Reading a family's answer: plain words for its rank, margin, wear and weather. */
+import {decibels, digits} from '../text/format.js';
+
+const EXPOSURES = {indoor: 'indoors', sheltered: 'outdoors, sheltered', exposed: 'outdoors, exposed', immersed: 'under water'};
+
+/** From here a loss is told to a thousandth, below it by its first two digits. */
+const THOUSANDTHS_DB = 0.01;
+
+/** "1", or "1=" where another family has the same rank; empty for one that does not pass. */
+export function rankWords(choice, choices) {
+  if (choice.rank === null) return '';
+  const shared = choices.filter(({rank}) => rank === choice.rank).length > 1;
+  return `${choice.rank}${shared ? '=' : ''}`;
+}
+
+export const marginWords = (choice) => (choice.margin_db === null ? 'refused' : `${decibels(choice.margin_db)} dB`);
+
+/** What the margin may be by the most favourable source, and what sets it where. */
+export function rangeWords(choice) {
+  if (choice.margin_db === null) return '';
+  const up = choice.margin_high_db === null ? '' : `up to ${decibels(choice.margin_high_db)} dB`;
+  return [up, choice.undecided ? 'undecided' : ''].filter(Boolean).join(', ');
+}
+
+export function bindingWords(choice) {
+  if (choice.margin_db === null) return '';
+  return choice.port_binds ? 'set by the port’s own joint' : `${choice.binding} on ${choice.binding_column}`;
+}
+
+export const lossWords = (db) => `${db < THOUSANDTHS_DB ? digits(db, 2) : db.toFixed(3)} dB`;
+
+export const sizeWords = (metres) => `${digits(metres * 1e3, 3)} mm`;
+
+export const couplingWords = ({coupling, torque_nm: torque}) =>
+  torque > 0 ? `${coupling}, ${digits(torque, 3)} N·m` : coupling;
+
+export function wearWords({needed, good_for: good, runs_out_after_years: years}) {
+  const over = years === null ? 'never opened' : `runs out after ${digits(years, 3)} years`;
+  return `${digits(needed, 4)} needed, good for ${digits(good, 5)}; ${over}`;
+}
+
+export function weatherWords({stands, stands_sealed: sealed}) {
+  const alone = `stands ${EXPOSURES[stands]}`;
+  return stands === sealed ? alone : `${alone}; sealed: ${EXPOSURES[sealed]}`;
+}
+
+/** What else is to be known of a family that passes. */
+export const marksOf = (choice) =>
+  [choice.best_in_something ? 'best in something' : '', choice.needs_adapter ? 'needs an adapter to the port' : ''].filter(Boolean);
+
+/** How the plan stands, in a sentence; empty where there is none. */
+export function planWords(plan, result) {
+  const choice = result.choices.find(({family}) => family === plan);
+  if (!choice) return '';
+  if (!choice.passes) {
+    const {length} = choice.rejections;
+    return `Your plan, ${choice.name}, misses ${length === 1 ? 'one demand' : `${length} demands`}.`;
+  }
+  if (choice.rank === 1) return `Your plan, ${choice.name}, meets every demand, and none has more room.`;
+  const best = result.choices.find(({rank}) => rank === 1);
+  const less = (best.margin_db - choice.margin_db).toFixed(1);
+  return `Your plan, ${choice.name}, meets every demand: rank ${rankWords(choice, result.choices)} of ${result.passing.length}, ${less} dB less room than ${best.name}.`;
+}

@@ -1,0 +1,27 @@
+/** Where sentences come from: their kind, and a number that leads to the text in the list under them. */
+
+/** Origins that are no text to look up. */
+const NO_TEXT = new Set(['common_practice', 'memory', '']);
+
+const isSource = (key) => key === 'source' || key === 'sources' || key.endsWith('_source');
+
+function* sourcesIn(value) {
+  for (const [key, one] of Object.entries(value ?? {})) {
+    if (isSource(key)) yield* [one].flat();
+    else if (typeof one === 'object') yield* sourcesIn(one);
+  }
+}
+
+/** The texts that an answer or a part of it rests on, by id, numbered in the order they come up. */
+export function numbered(...parts) {
+  const found = new Set(parts.flatMap((part) => [...sourcesIn(part)]).filter((id) => !NO_TEXT.has(id)));
+  return new Map([...found].map((id, at) => [id, at + 1]));
+}
+
+/** "handbook [2]", "common practice". */
+export function fromWords(kinds, sources, numbers) {
+  const known = [...new Set(sources)].map((id) => numbers.get(id)).filter(Boolean);
+  return [[...new Set(kinds)].join(', '), known.length > 0 ? `[${known.join(', ')}]` : ''].filter(Boolean).join(' ');
+}
+
+export const titlesOf = (catalogue) => new Map(catalogue?.sources.map(({id, title}) => [id, title]));

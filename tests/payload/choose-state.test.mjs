@@ -1,0 +1,156 @@
+/** The demands on a joint as data: links, the way to the matrix, relaxations, words, and the file. */
+import assert from 'node:assert/strict';
+import {test} from 'node:test';
+import {cellFragment} from '../../frontend/src/choose/cell.js';
+import {choicesCsv} from '../../frontend/src/choose/csv.js';
+import {marksOf, planWords, rankWords, rangeWords, wearWords, weatherWords} from '../../frontend/src/choose/reading.js';
+import {changeOf} from '../../frontend/src/choose/relax.js';
+import {valuesOf} from '../../frontend/src/export/values.js';
+import {levelsWith} from '../../frontend/src/state/levels.js';
+import {refusedField, refusedWords} from '../../frontend/src/state/refused.js';
+import {given, viewFragment, viewState} from '../../frontend/src/state/view-link.js';
+
+const number = (min, max) => ({type: 'number', min, max, nullable: false});
+const FIELDS = {power_w: number(0, 1e5), plan: {type: 'text', nullable: true}, added_sealing: {type: 'boolean'}};
+const FIRST = {power_w: 100, plan: null, added_sealing: false};
+
+const MATRIX = {
+  ...{vswr: 1.5, exposure: 'indoor', vibration: 'none', cable_dielectric: 'solid_pe', cable_diameter_m: null, family: null},
+  ...{band: null, frequency_hz: null, bands: ['20m', '2m'], frequencies_hz: [], power_w: 100, powers_w: [0, 100, 400]},
+};
+const CATALOGUE = {
+  cables: [{id: 'rg_213', dielectric: 'solid_pe', diameter_m: 0.0103}, {id: 'ptfe', dielectric: 'ptfe', diameter_m: 0.005}],
+  installations: [{id: 'fixed', least_vibration: 'none'}, {id: 'mast', least_vibration: 'vehicle'}],
+  vibrations: ['none', 'vehicle', 'severe'],
+};
+const REQUEST = {vswr: 2, exposure: 'indoor', vibration: 'none', installation: 'mast', power_w: 250, use: 'transmit', bands: ['4m'], frequencies_hz: []};
+const COLUMNS = [
+  {id: '4m', name: '4 m', low_hz: 70e6, high_hz: 70.5e6},
+  {id: 'spot', name: '100 MHz', low_hz: 100e6, high_hz: 100e6},
+];
+
+function choice(more = {}) {
+  return {
+    ...{family: 'n', name: 'N', passes: true, rank: 1, margin_db: 3.14, margin_high_db: 5, undecided: false, binding: 'heat'},
+    ...{binding_column: '4 m', port_binds: false, loss_db: 0.001, diameter_m: 0.02, coupling: 'threaded', torque_nm: 1.3},
+    ...{needs_adapter: false, best_in_something: false, rejections: []},
+    wear: {needed: 50, good_for: 500, runs_out_after_years: 100},
+    weather: {stands: 'exposed', stands_sealed: 'exposed', asked: 'exposed'},
+    ...more,
+  };
+}
+
+const fragmentOf = (one, request = REQUEST, others = []) =>
+  Object.fromEntries(new URLSearchParams(cellFragment(one, request, {columns: COLUMNS, power_w: request.power_w, choices: [one, ...others]}, CATALOGUE, MATRIX)));
+
+test('a link holds what differs from a first visit and brings it back', () => {
+  const fragment = viewFragment('choose', {...FIRST, power_w: 400, plan: 'n'}, FIRST);
+
+  assert.equal(fragment, 'view=choose&power_w=400&plan=n');
+  assert.deepEqual(viewState(fragment, FIELDS, FIRST), {state: {power_w: 400, plan: 'n', added_sealing: false}, unknown: []});
+  assert.deepEqual(viewState('view=choose&colour=blue', FIELDS, FIRST), {state: FIRST, unknown: ['colour=blue']});
+  assert.equal(viewFragment('choose', FIRST, FIRST), 'view=choose');
+});
+
+test('what is not given is left out of a request', () => {
+  assert.deepEqual(given(FIRST), {power_w: 100, added_sealing: false});
+});
+
+test('a family leads to its cell with what installation and weather bring along, at the very power', () => {
+  assert.deepEqual(fragmentOf(choice()), {
+    ...{vswr: '2', exposure: 'exposed', vibration: 'vehicle', family: 'n', band: '4m', bands: '20m,2m,4m'},
+    ...{power_w: '250', powers_w: '0,100,250,400'},
+  });
+});
+
+test('the cable in use says insulation and diameter', () => {
+  const found = fragmentOf(choice(), {...REQUEST, cable: 'ptfe'});
+
+  assert.deepEqual([found.cable_dielectric, found.cable_diameter_m, found.cable], ['ptfe', '0.005', undefined]);
+});
+
+test('a spot frequency leads to a column of its own', () => {
+  const found = fragmentOf(choice({binding_column: '100 MHz'}));
+
+  assert.deepEqual([found.band, found.frequency_hz, found.frequencies_hz], [undefined, '100000000', '100000000']);
+});
+
+test('where the port binds, its own cell opens; where nothing binds, the highest column', () => {
+  const port = choice({family: 'uhf', binding_column: '100 MHz'});
+
+  const found = fragmentOf(choice({port_binds: true}), {...REQUEST, port: 'uhf'}, [port]);
+  assert.deepEqual([found.family, found.frequency_hz], ['uhf', '100000000']);
+  assert.equal(fragmentOf(choice({margin_db: null, binding_column: null})).frequency_hz, '100000000');
+});
+
+test('levels take in a power that is missing, in rising order', () => {
+  const levels = [0, 100];
+
+  assert.equal(levelsWith(levels, 100), levels);
+  assert.deepEqual(levelsWith([0, 100], 50), [0, 50, 100]);
+});
+
+const RANGES = {power_w: number(0, 1e5), return_loss_asked_db: number(6, 40), matings_per_year: number(0, 1e4), largest_diameter_m: number(0.0005, 0.1)};
+const ASKED = {power_w: 1500, return_loss_asked_db: 14, service_life_years: 10};
+const change = (demand, helped) => changeOf({demand, families: helped.map(({family}) => family)}, {choices: helped}, ASKED, RANGES);
+
+test('a relaxation becomes a number of the form with which the families named pass, never rounded up', () => {
+  const power = change('power', [choice({margin_db: -0.5358})]);
+  assert.deepEqual(power, {field: 'power_w', value: 1320});
+  assert.ok(power.value <= 1500 * 10 ** -0.05358);
+  assert.deepEqual(change('match', [choice({margin_db: -2.234})]), {field: 'return_loss_asked_db', value: 11.7});
+  assert.deepEqual(change('wear', [choice()]), {field: 'matings_per_year', value: 50});
+  assert.deepEqual(change('room', [choice(), choice({family: 'uhf', diameter_m: 0.018})]), {field: 'largest_diameter_m', value: 0.02});
+});
+
+test('a demand that gives way by kind, or beyond its range, has no number', () => {
+  assert.equal(change('weather', [choice()]), undefined);
+  assert.equal(change('match', [choice({margin_db: -12})]), undefined);
+});
+
+test('equal ranks are marked as ties', () => {
+  const all = [choice(), choice({family: 'uhf'}), choice({family: 'bnc', rank: 3}), choice({family: 'f', rank: null})];
+
+  assert.deepEqual(all.map((one) => rankWords(one, all)), ['1=', '1=', '3', '']);
+});
+
+test('the plan is told against the best', () => {
+  const best = choice({family: 'hn', name: 'HN', margin_db: 6.14});
+  const say = (one) => planWords('n', {choices: [one, best], passing: ['n', 'hn']});
+
+  assert.equal(say(choice({rank: 2})), 'Your plan, N, meets every demand: rank 2 of 2, 3.0 dB less room than HN.');
+  assert.equal(say(choice()), 'Your plan, N, meets every demand, and none has more room.');
+  assert.equal(say(choice({passes: false, rank: null, rejections: [{}]})), 'Your plan, N, misses one demand.');
+  assert.equal(planWords('x', {choices: [], passing: []}), '');
+});
+
+test('wear, weather, range and marks are said in words', () => {
+  assert.equal(wearWords({needed: 50, good_for: 500, runs_out_after_years: null}), '50 needed, good for 500; never opened');
+  assert.equal(weatherWords({stands: 'sheltered', stands_sealed: 'exposed'}), 'stands outdoors, sheltered; sealed: outdoors, exposed');
+  assert.equal(rangeWords(choice({margin_db: -1, margin_high_db: 2, undecided: true})), 'up to +2.0 dB, undecided');
+  assert.deepEqual(marksOf(choice({best_in_something: true, needs_adapter: true})), ['best in something', 'needs an adapter to the port']);
+});
+
+test('a refusal names its field by its label', () => {
+  const refusal = {field: 'bands[0]', message: 'bands[0] is "x"; allowed: one of 20m.'};
+
+  assert.equal(refusedField(refusal), 'bands');
+  assert.equal(refusedWords(refusal, 'Bands'), 'Bands is "x"; allowed: one of 20m.');
+  assert.equal(refusedField(undefined), '');
+});
+
+test('the file has a line for each family with what it misses', () => {
+  const text = choicesCsv({choices: [choice(), choice({name: 'N, 75', rejections: [{sentence: 'Too hot.'}, {sentence: 'Too wet.'}]})]});
+
+  const [heads, first, second, end] = text.split('\r\n');
+  assert.match(heads, /^family,passes,rank,margin_db,.*,missed$/);
+  assert.match(first, /^N,true,1,3\.14,5,false,heat,4 m,/);
+  assert.match(second, /^"N, 75",.*,Too hot\. Too wet\.$/);
+  assert.equal(end, '');
+});
+
+test('text that a spreadsheet would run is marked as text; numbers stay numbers', () => {
+  const columns = [['what', (row) => row.what], ['value', (row) => row.value]];
+
+  assert.equal(valuesOf(columns, [{what: '=1+1', value: -1}]), "what,value\r\n'=1+1,-1\r\n");
+});

@@ -1,0 +1,130 @@
+/** What is fitted as data: requests, links with a line in them, addresses, codes, quantities, origins. */
+import assert from 'node:assert/strict';
+import {test} from 'node:test';
+import jsQR from '../../frontend/node_modules/jsqr/dist/jsQR.js';
+import {isServed, ownAddress, recalledAddress, refusalOf, rememberAddress} from '../../frontend/src/fitout/address.js';
+import {codePath, codeText} from '../../frontend/src/fitout/code.js';
+import {fromWords, numbered} from '../../frontend/src/fitout/from.js';
+import {lineIn, withLine} from '../../frontend/src/fitout/link.js';
+import {quantitiesCsv, toBuy} from '../../frontend/src/fitout/quantities.js';
+import {elementsOf, fieldOf, jointRequest, lineRequest} from '../../frontend/src/fitout/request.js';
+import {EXAMPLE} from '../../frontend/src/line/example.js';
+
+const name = {type: 'text', longest: 60, nullable: false, default: ''};
+const number = (min, max, more = {}) => ({type: 'number', min, max, nullable: false, default: null, ...more});
+const choice = (choices, nullable = false) => ({type: 'choice', choices, nullable, default: null});
+const TABLE = {
+  cable: {cable: choice(['rg_58', 'rg_213']), length_m: number(0.01, 10_000), name},
+  joint: {family: choice(['uhf', 'n']), adapter_to: choice(['uhf', 'n'], true), exposure: choice(['exposed'], true), name},
+  part: {loss_db: number(0, 100), vswr: number(1, 20), power_limit_w: number(0, 1e6), voltage_limit_v: number(0, 1e6), name},
+  load_vswr: {vswr: number(1, 100)},
+  station: {power_w: number(0, 1e5, {default: 100}), mode: {...name, default: 'ssb'}, band: {...name, nullable: true}},
+};
+const JOINT = {family: 'n', adapter_to: null, name: '', cable: 'rg_213', length_m: 10, station: 'Hut', date: '', power_w: 100, band: null};
+
+test('a line is asked for without its antenna and receiver, with the words for the labels', () => {
+  const request = {...EXAMPLE.request, receiver: {noise_figure_db: 3}};
+
+  const {load: _, ...rest} = EXAMPLE.request;
+  assert.deepEqual(lineRequest({station: 'Hut', date: ''}, request), {...rest, station: 'Hut'});
+});
+
+test('a single joint stands at the end of its cable, or alone', () => {
+  assert.deepEqual(elementsOf(JOINT), [{kind: 'cable', cable: 'rg_213', length_m: 10}, {kind: 'joint', family: 'n'}]);
+  assert.deepEqual(elementsOf({...JOINT, cable: null, adapter_to: 'uhf', name: 'Top'}), [{kind: 'joint', family: 'n', adapter_to: 'uhf', name: 'Top'}]);
+  assert.deepEqual(jointRequest(JOINT, ['station', 'date', 'power_w', 'band']), {elements: elementsOf(JOINT), station: 'Hut', power_w: 100});
+});
+
+test('a refusal inside an element means the field of the form', () => {
+  assert.equal(fieldOf({field: 'elements[0].length_m'}), 'length_m');
+  assert.equal(fieldOf({field: 'date'}), 'date');
+  assert.equal(fieldOf(undefined), '');
+});
+
+test('a link carries its line there and back', () => {
+  const {fragment, whole} = withLine('view=fitout&shown=3', EXAMPLE);
+
+  assert.equal(whole, true);
+  assert.deepEqual(lineIn(fragment, TABLE), {line: EXAMPLE, rest: 'view=fitout&shown=3', problem: ''});
+  assert.deepEqual(lineIn('view=fitout', TABLE), {line: undefined, rest: 'view=fitout', problem: ''});
+});
+
+test('a line too long for a link is left out, and one that is cut short is named', () => {
+  const long = {...EXAMPLE, request: {...EXAMPLE.request, elements: Array(60).fill({kind: 'cable', cable: 'rg_58', length_m: 1, name: 'x'.repeat(60)})}};
+  const {fragment} = withLine('view=fitout', EXAMPLE);
+
+  assert.deepEqual(withLine('view=fitout', long), {fragment: 'view=fitout', whole: false});
+  const {line, problem} = lineIn(fragment.replace(/line=\w{9}/, 'line='), TABLE);
+  assert.equal(line, undefined);
+  assert.match(problem, /^The line in this link can’t be used/);
+});
+
+test('only a web address can be the one in the codes', () => {
+  assert.equal(refusalOf('https://example.org/jointwise/'), '');
+  assert.equal(refusalOf(''), '');
+  for (const bad of ['example.org', 'javascript:alert(1)', 'https://example.org/#x', `https://example.org/${'x'.repeat(200)}`]) {
+    assert.match(refusalOf(bad), /^Address of the page is .* allowed: a web address/);
+  }
+  assert.deepEqual([isServed('http://10.0.0.2:8000/'), isServed('file:///tmp/page.html')], [true, false]);
+  assert.equal(ownAddress({href: 'http://host/page?x#view=fitout'}), 'http://host/page');
+});
+
+test('the address is kept, a spoilt one is not used, and a browser that keeps nothing is told of', () => {
+  const held = {};
+  const storage = () => ({getItem: (key) => held[key] ?? null, setItem: (key, text) => (held[key] = text)});
+  const blocked = () => {
+    throw new Error('blocked');
+  };
+
+  assert.equal(rememberAddress(storage, 'https://example.org/'), true);
+  assert.equal(recalledAddress(storage), 'https://example.org/');
+  rememberAddress(storage, 'nonsense');
+  assert.equal(recalledAddress(storage), '');
+  assert.deepEqual([rememberAddress(blocked, 'https://example.org/'), recalledAddress(blocked)], [false, '']);
+});
+
+/** What a reader of codes sees in a path. */
+function decoded({size, path}) {
+  const scale = 4;
+  const side = size * scale;
+  const pixels = new Uint8ClampedArray(side * side * 4).fill(255);
+  for (const [, x, y, length] of path.matchAll(/M(\d+) (\d+)h(\d+)v1H\d+z/g)) {
+    for (let row = 0; row < scale; row++) {
+      const from = ((Number(y) * scale + row) * side + Number(x) * scale) * 4;
+      for (let at = from; at < from + Number(length) * scale * 4; at++) if (at % 4 !== 3) pixels[at] = 0;
+    }
+  }
+  return jsQR.default ? jsQR.default(pixels, side, side)?.data : jsQR(pixels, side, side)?.data;
+}
+
+test('a code says what it was made of', () => {
+  const text = codeText('https://example.org/', {fragment: 'family=n&band=20m&power_w=100'}, [0, 100]);
+
+  assert.equal(text, 'https://example.org/#family=n&band=20m&power_w=100');
+  assert.equal(decoded(codePath(text)), text);
+});
+
+test('a power that is no level of the matrix becomes one', () => {
+  assert.equal(codeText('', {fragment: 'family=n&power_w=250'}, [0, 100, 400]), '#family=n&power_w=250&powers_w=0,100,250,400');
+});
+
+test('quantities are rounded up to what can be bought, and no further', () => {
+  assert.equal(toBuy({quantity: 3.3000000000000003, unit: 'm'}), 3.3);
+  assert.equal(toBuy({quantity: 0.9868, unit: 'm'}), 1);
+  assert.equal(toBuy({quantity: 0.4847, unit: 'm'}), 0.5);
+  assert.equal(toBuy({quantity: 2, unit: 'pieces'}), 2);
+});
+
+test('the list as a file holds the rounded quantities', () => {
+  const rows = [{what: 'Vinyl tape, 19 mm', detail: 'for 1 joint', quantity: 0.9868, unit: 'm', family: '', cable: ''}];
+
+  assert.equal(quantitiesCsv(rows), 'what,detail,quantity,unit,family,cable\r\n"Vinyl tape, 19 mm",for 1 joint,1,m,,\r\n');
+});
+
+test('texts are numbered in the order they come up; practice and memory have none', () => {
+  const numbers = numbered({tools: [{source: 'common_practice'}, {source: 'a_book'}], bends: [{fixed_source: 'a_sheet', repeated_source: ''}]}, {sources: ['a_book', 'memory']});
+
+  assert.deepEqual([...numbers], [['a_book', 1], ['a_sheet', 2]]);
+  assert.equal(fromWords(['handbook', 'handbook'], ['a_sheet', 'a_book'], numbers), 'handbook [2, 1]');
+  assert.equal(fromWords(['common practice'], ['common_practice'], numbers), 'common practice');
+});
