@@ -7,7 +7,7 @@ import expected
 import pytest
 from playwright.sync_api import Page, Route, expect
 from reading import assert_numbers, cell, fragment, legend_steps, settled
-from visits import TABLET, Visit
+from visits import TABLET, WIDE, Visit
 
 FINGER_PX = 44
 
@@ -179,13 +179,14 @@ def test_spot_frequency_gets_a_column(visit: Visit) -> None:
 
 
 def test_power_levels_are_the_users(visit: Visit) -> None:
-    """Power levels typed in any order become the rungs of every cell, lowest first."""
-    page = settled(visit())
+    """Power levels typed in any order become the lines of every unfolded cell, lowest first."""
+    page = settled(visit(**WIDE))
 
     unfold("Bands and powers", type_into("powers_w", "1000 10 100"))(page)
 
     assert_numbers(page, expected.numbers(powers_w=[10, 100, 1000]))
-    expect(cell(page, "n", "20m").locator("[data-power]")).to_have_count(3)
+    powers = cell(page, "n", "20m").locator("[data-power]")
+    assert powers.evaluate_all("(all) => all.map((one) => Number(one.dataset.power))") == [10, 100, 1000]
 
 
 def test_changed_cells_change_colour(visit: Visit) -> None:

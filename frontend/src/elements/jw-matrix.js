@@ -1,10 +1,11 @@
 import {LitElement, html} from 'lit';
-import {cellTemplate, emptyCell} from '../matrix/cell.js';
+import {cellTemplate, emptyCell, readyForPaper} from '../matrix/cell.js';
 import {destination} from '../matrix/keys.js';
-import {matrixStyles} from '../matrix/styles.js';
+import {UNFOLDED, matrixStyles} from '../matrix/styles.js';
 import {power} from '../text/format.js';
 import {base} from './base.js';
 
+const WIDE_OR_PAPER = matchMedia(UNFOLDED);
 const HEAD_PX = 46;
 /** The heads stop above the last row, which would else have none of its cells in sight. */
 const LAST_ROW_PX = 50;
@@ -26,9 +27,10 @@ class JwMatrix extends LitElement {
     matrix: {attribute: false},
     power: {type: Number},
     shows: {type: String},
-    opened: {attribute: false},
+    opened: {attribute: false, hasChanged: (one, other) => one.family !== other?.family || one.column !== other?.column},
     outdated: {type: String},
     _at: {state: true},
+    _unfolded: {state: true},
   };
 
   constructor() {
@@ -36,6 +38,9 @@ class JwMatrix extends LitElement {
     this.opened = {};
     this.outdated = '';
     this._at = [0, 0];
+    this._unfolded = WIDE_OR_PAPER.matches;
+    this._turned = () => (this._unfolded = WIDE_OR_PAPER.matches);
+    this._printed = () => this._unfoldForPaper();
     this._watch = new ResizeObserver(() => this._measure());
     this._scrolled = () => this._carry();
   }
@@ -43,12 +48,19 @@ class JwMatrix extends LitElement {
   connectedCallback() {
     super.connectedCallback();
     this._watch.observe(this);
+    this._turned();
+    WIDE_OR_PAPER.addEventListener('change', this._turned);
+    window.addEventListener('beforeprint', this._printed);
+    window.addEventListener('afterprint', this._turned);
     window.addEventListener('scroll', this._scrolled, {passive: true});
   }
 
   disconnectedCallback() {
     super.disconnectedCallback();
     this._watch.disconnect();
+    WIDE_OR_PAPER.removeEventListener('change', this._turned);
+    window.removeEventListener('beforeprint', this._printed);
+    window.removeEventListener('afterprint', this._turned);
     window.removeEventListener('scroll', this._scrolled);
   }
 
@@ -58,14 +70,20 @@ class JwMatrix extends LitElement {
     this._at = [Math.min(row, this.matrix.families.length - 1), Math.min(column, this.matrix.columns.length - 1)];
   }
 
+  firstUpdated() {
+    readyForPaper();
+  }
+
   updated(changed) {
-    if (changed.has('matrix')) this._measure();
+    // a drag changes numbers only, and reading the layout in the midst of it is dear
+    if (changed.has('matrix') && changed.get('matrix')?.columns.length !== this.matrix.columns.length) this._measure();
   }
 
   render() {
-    const {families, columns} = this.matrix;
+    const {families, columns, powers_w: powers} = this.matrix;
+    const chosen = powers.indexOf(this.power) / Math.max(powers.length - 1, 1);
     return html`<p id="outdated" role="status">${this.outdated}</p>
-    <div class="frame" style="--columns:${columns.length}">
+    <div class="frame" style="--columns:${columns.length};--levels:${powers.length};--chosen:${chosen * 100}%">
       <table role="grid" aria-describedby="outdated" ?data-outdated=${this.outdated !== ''} data-shows=${this.shows} aria-label=${this._caption} @keydown=${this._moved} @click=${this._clicked} @focusin=${this._focused}>
         <thead>
           <tr>
@@ -111,11 +129,17 @@ class JwMatrix extends LitElement {
     const p = matrix.powers_w.indexOf(this.power);
     if (matrix.margin_db === undefined || p === -1) return emptyCell();
     const open = opened.family === matrix.families[f].id && opened.column === matrix.columns[c].id;
-    return cellTemplate({matrix, f, c, p, shows, open, focusable: this._tab(f, c) === 0});
+    return cellTemplate({matrix, f, c, p, shows, open, unfolded: this._unfolded, focusable: this._tab(f, c) === 0});
   }
 
   _tab(row, column) {
     return row === this._at[0] && column === this._at[1] ? 0 : -1;
+  }
+
+  /** Paper is laid out as soon as the event is over, so the lines have to be there. */
+  _unfoldForPaper() {
+    this._unfolded = true;
+    if (this.isUpdatePending) this.performUpdate();
   }
 
   /** Without sideways scrolling the headers stick to the window instead of the frame. */
@@ -155,7 +179,7 @@ class JwMatrix extends LitElement {
     const button = event.target.closest('button');
     if (!button) return;
     const [row, column] = [Number(button.dataset.row), Number(button.dataset.column)];
-    const rung = getComputedStyle(button.querySelector('.rung b') ?? button).display === 'flex' && event.target.closest('.rung');
+    const rung = event.target.closest('.rung');
     const detail = {
       family: this.matrix.families[row],
       column: this.matrix.columns[column],

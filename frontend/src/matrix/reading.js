@@ -13,8 +13,10 @@ export const DISAGREES = '≠';
 export const refusedWord = (gate) => REFUSED[gate.id] ?? gate.name;
 export const letterOf = (gate) => LETTERS[gate.id] ?? gate.name[0];
 
-/** Soft gates that failed, from the bits of the result. */
-const marked = (gates, bits) => gates.filter((_, index) => (bits >> index) & 1);
+const NONE = [];
+
+/** Soft gates that failed, from the bits of the result; most cells have none. */
+const marked = (gates, bits) => (bits === 0 ? NONE : gates.filter((_, index) => (bits >> index) & 1));
 
 /** Everything the page says of family `f` in column `c` at power level `p`. */
 export function readCell(matrix, f, c, p) {

@@ -1,9 +1,11 @@
 /** The look of the matrix: folded cells with a ladder, unfolded ones on wide screens and on paper. */
 import {css, unsafeCSS} from 'lit';
-import {STEP_RULES} from '../colour/scale.js';
+import {STEPS, STEP_RULES} from '../colour/scale.js';
+import {ladders} from './ladder.js';
+import {RANGE_RULES} from './range.js';
 
 const folded = css`
-  :host { --head: 97px; --least: 44px; --most: 112px; --rung: 15px; }
+  :host { --head: 97px; --least: 44px; --most: 112px; --rung: 15px; --hatch: repeating-linear-gradient(135deg, var(--refused) 0 4px, var(--refused-line) 4px 5px); }
   .frame {
     position: relative; overflow: auto hidden; overscroll-behavior-x: contain;
     scroll-padding-left: var(--head); background: var(--card);
@@ -22,41 +24,40 @@ const folded = css`
   tbody th { position: sticky; left: 0; z-index: 1; background: var(--card); border-right: 1px solid var(--edge); }
   thead th:first-child { left: 0; z-index: 3; width: var(--head); border-right: 1px solid var(--edge); border-radius: var(--round) 0 0 0; }
   button, .empty {
-    position: relative; display: grid; width: 100%; height: 100%; min-width: 0; min-height: 46px; padding: 0;
-    border: 1px solid var(--card); border-radius: 5px; align-content: end; overflow: hidden; justify-items: stretch;
+    display: grid; width: 100%; height: 100%; min-width: 0; min-height: 46px; padding: 0;
+    border: 1px solid transparent; border-radius: 5px; background-clip: padding-box;
   }
+  td > button { grid-template: minmax(11px, 1fr) 16px 7px 8px / 100%; }
   .empty { background: var(--sunk); }
   button:hover { border-color: var(--ink); }
-  :focus-visible { outline-offset: -2px; z-index: 1; border-radius: 5px; }
+  :focus-visible { outline-offset: -2px; position: relative; z-index: 1; border-radius: 5px; }
   th button { background: none; border-color: transparent; align-content: center; }
   tbody th button { text-align: left; padding: 2px 4px 2px 8px; font-size: 0.78rem; line-height: 1.15; font-weight: 600; overflow-wrap: anywhere; }
   thead button { min-height: 44px; text-align: center; font-size: 0.9rem; font-weight: 650; line-height: 1.05; }
   thead button span { font-stretch: condensed; letter-spacing: -0.02em; }
   thead button small { display: block; font-size: 0.7rem; font-weight: 400; color: var(--soft); }
-  td[data-open] button { outline: 3px solid var(--accent); outline-offset: -2px; z-index: 1; }
-  .number { font-size: 0.84rem; font-stretch: condensed; font-weight: 600; line-height: 16px; text-align: center; letter-spacing: -0.02em; white-space: nowrap; }
+  td[data-open] button { outline: 3px solid var(--accent); outline-offset: -2px; position: relative; z-index: 1; }
+  .number { grid-row: 2; font-size: 0.84rem; font-stretch: condensed; font-weight: 600; line-height: 16px; text-align: center; letter-spacing: -0.02em; white-space: nowrap; }
   .long { font-size: 0.66rem; font-weight: 500; letter-spacing: -0.03em; }
-  .marks { font-size: 0.66rem; line-height: 11px; height: 11px; padding-left: 3px; text-align: left; white-space: nowrap; letter-spacing: 0.06em; font-weight: 600; }
+  .marks { grid-area: 1 / 1; align-self: end; overflow: clip; font-size: 0.66rem; line-height: 11px; height: 11px; padding-left: 3px; text-align: left; white-space: nowrap; letter-spacing: 0.06em; font-weight: 600; }
   .marks::before { content: attr(data-letters); }
   .corner::before { content: '?'; }
   .corner {
-    position: absolute; top: 0; right: 0; width: 17px; height: 17px; padding-right: 2px; border-radius: 0 4px 0 0;
-    clip-path: polygon(0 0, 100% 0, 100% 100%); font: 700 10px/11px var(--figures); text-align: right;
+    grid-area: 1 / 1; justify-self: end; width: 17px; height: 17px; margin-bottom: -6px; padding-right: 2px; border-radius: 0 4px 0 0;
+    font: 700 10px/11px var(--figures); text-align: right;
   }
-  td button[data-undecided] { border: 1px dashed currentColor; }
-  .range { position: relative; height: 5px; margin: 0 4px 2px; }
-  .range::before { content: ''; position: absolute; inset: 2px 0 auto; height: 1px; background: currentColor; opacity: 0.3; }
-  .range::after { content: ''; position: absolute; inset: 0 auto 0 50%; width: 1px; background: currentColor; opacity: 0.75; }
-  .range i { position: absolute; top: 1px; height: 3px; min-width: 3px; background: currentColor; }
-  .range.none { visibility: hidden; }
-  .ladder { display: flex; gap: 1px; height: 8px; padding-top: 1px; background: var(--card); }
-  .rung { flex: 1; min-width: 0; }
-  .rung[data-chosen] { border-bottom: 3px solid var(--accent); }
-  .rung b, .powers { display: none; }
-  .powers .largest { display: none; }
-  [data-step='refused'] {
-    background: repeating-linear-gradient(135deg, var(--refused) 0 4px, var(--refused-line) 4px 5px); color: var(--refused-ink);
+  td button[data-undecided] { border: 1px dashed currentColor; background-clip: border-box; }
+  /* the thread from end to end, the bar on it, the upright line at 0 dB */
+  .range { grid-row: 3; height: 5px; margin: 0 4px; padding: 2px 0; background: color-mix(in srgb, currentColor 30%, transparent) content-box; }
+  .range i { display: block; height: 3px; min-width: 3px; margin-top: -1px; background: currentColor; }
+  .range::after { content: ''; display: block; width: 1px; height: 5px; margin: -4px 0 0 50%; background: color-mix(in srgb, currentColor 75%, transparent); }
+  .ladder {
+    --underline: linear-gradient(var(--accent) 0 0);
+    grid-row: 4; border-top: 1px solid var(--card); border-radius: 0 0 4px 4px; background-clip: padding-box; background-repeat: no-repeat;
+    background-position: var(--chosen) 100%, 0 0, 0 0; background-size: calc((100% + 1px) / var(--levels) - 1px) 3px, auto, auto;
   }
+  .powers, .powers .largest { display: none; }
+  [data-step='refused'] { background-image: var(--hatch); color: var(--refused-ink); }
   td [data-step='refused'] > .number { font-weight: 500; }
   @media (max-width: 480px) { :host { --head: 92px; --least: 48px; } }
 `;
@@ -67,32 +68,41 @@ export const UNFOLDED = css`print, screen and (min-width: 1500px)`;
 /** Every rung becomes a line with its own number; the power levels stand once beside the family. */
 const unfold = css`
   :host { --head: 190px; }
-  td > button { align-content: stretch; min-height: 0; }
-  .number, td > button > .marks, .corner, .range { display: none; }
+  td > button { display: block; min-height: 0; }
+  .number { display: none; }
   [data-shows='largest'] td .number {
     display: block; padding-right: 16%; font-size: 0.78rem; line-height: var(--rung); text-align: right; font-weight: 700;
   }
   [data-shows='largest'] .powers .largest { display: block; font-weight: 700; color: var(--ink); }
-  .ladder { flex-direction: column; gap: 0; height: auto; margin: 0; padding: 0; }
-  .rung { flex: 0 0 var(--rung); }
-  .rung b {
-    display: flex; justify-content: end; align-items: center; height: 100%; padding: 0 16% 0 3px;
-    font-size: 0.74rem; font-weight: 450; line-height: 1; white-space: nowrap; font-stretch: condensed;
+  .rungs { display: block; }
+  .rung {
+    display: block; height: var(--rung); padding: 0 16% 0 3px; text-align: right;
+    font-size: 0.74rem; font-weight: 450; line-height: var(--rung); white-space: nowrap; font-stretch: condensed;
   }
-  .rung small { margin-right: auto; font-size: 0.62rem; letter-spacing: 0.04em; }
-  .rung[data-chosen] { border: 0; box-shadow: inset 0 0 0 1.5px var(--accent); }
-  .rung[data-chosen] b { font-weight: 700; }
-  .rung[data-undecided] b::after { content: '?'; width: 0; font-weight: 700; }
-  td button[data-undecided] { border: 1px solid var(--card); }
+  .rung:first-child { border-radius: 4px 4px 0 0; }
+  .rung:last-child { border-radius: 0 0 4px 4px; }
+  /* without height of its own it never reaches into the line below */
+  .rung small { float: left; height: 0; font-size: 0.62rem; letter-spacing: 0.04em; }
+  .rung[data-chosen] { box-shadow: inset 0 0 0 1.5px var(--accent); font-weight: 700; }
+  .rung[data-undecided]::after { content: '?'; display: inline-block; width: 0; font-weight: 700; }
+  td button[data-undecided] { border: 1px solid transparent; background-clip: padding-box; }
   tbody th button { grid-template-columns: 1fr auto; align-items: center; gap: 6px; padding: 0 6px 0 8px; }
   .powers { display: block; text-align: right; font-weight: 400; font-size: 0.7rem; color: var(--soft); }
   .powers span { display: block; height: var(--rung); line-height: var(--rung); white-space: nowrap; }
   .powers [data-chosen] { color: var(--accent); font-weight: 700; }
 `;
 
+/** The corner of an undecided cell, in the colour of its generous end. */
+const CORNERS = STEPS.map(
+  (_, i) => `.corner[data-step="${i}"]{background:linear-gradient(to bottom left,var(--step-${i}) 50%,transparent calc(50% + 0.5px))}`,
+).join('');
+
 export const matrixStyles = [
   unsafeCSS(STEP_RULES),
+  unsafeCSS(CORNERS),
+  unsafeCSS(RANGE_RULES),
   folded,
+  ladders,
   css`@media ${UNFOLDED} { ${unfold} }`,
   css`
     @media print {
@@ -104,7 +114,7 @@ export const matrixStyles = [
       thead th { height: auto; }
       thead button { display: contents; }
       thead th { font-size: 7.5pt; font-weight: 650; line-height: 1.1; text-align: center; }
-      .rung b { font-size: 6.6pt; }
+      .rung { font-size: 6.6pt; }
       .powers { font-size: 6.2pt; color: #333; }
       tbody th button { font-size: 7.5pt; min-height: 0; }
       td > button { border-width: 0.3mm; }
