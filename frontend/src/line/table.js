@@ -12,16 +12,19 @@ const NAMES = {
   station: {mode: modes, band: bands},
 };
 
-const named = (group, fields) =>
+const named = (fields, names = {}) =>
   Object.fromEntries(
     Object.entries(fields).map(([name, field]) => {
-      const entries = NAMES[group]?.[name];
+      const entries = names[name];
       return [name, entries ? {...field, type: 'choice', choices: entries.map(({id}) => id)} : field];
     }),
   );
 
-/** {group: {field: description}} */
-export const TABLE = Object.fromEntries(Object.entries(snapshot.line).map(([group, fields]) => [group, named(group, fields)]));
+/** {group: {field: description}} of parts with their fields; what is named by the catalogue is a choice of its entries. */
+export const tableOf = (parts, names) =>
+  Object.fromEntries(Object.entries(parts).map(([group, fields]) => [group, named(fields, names[group])]));
+
+export const TABLE = tableOf(snapshot.line, NAMES);
 
 /** The field a control's name "group.field" means. */
 export const lineField = (name) => {

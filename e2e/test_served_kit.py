@@ -1,0 +1,350 @@
+"""The kit view: the core's packing list and pairs, editing ports and pairs, links, paper and files."""
+
+import csv
+import io
+import re
+from pathlib import Path
+from typing import Any
+from unicodedata import normalize
+
+import expected
+import pytest
+from playwright.sync_api import Locator, Page, expect
+from pypdf import PdfReader
+from reading import fragment, settled
+from test_served_accessibility import violations, with_axe
+from visits import DESKTOP, PHONE, SIZES, WIDE, Visit
+
+MM_PER_POINT = 25.4 / 72
+PAPER_MM = {"A4": (210, 297), "Letter": (215.9, 279.4)}
+REFUSED = "status of 400"
+FINGER_PX = 43.5
+
+
+def port(name: str, family: str, gender: str, megahertz: float, power: float) -> dict[str, Any]:
+    """A port as the core is told of it."""
+    hertz = megahertz * 1e6
+    return {"name": name, "family": family, "gender": gender, "highest_frequency_hz": hertz, "power_w": power}
+
+
+def owned(*ends: str, count: int = 1) -> dict[str, Any]:
+    """Adapters as the core is told of them."""
+    return dict(zip(("one_family", "one_gender", "other_family", "other_gender"), ends, strict=True)) | {"count": count}
+
+
+PORTS = [
+    port("Transceiver", "uhf", "jack", 54, 100),
+    port("Tuner", "uhf", "jack", 54, 100),
+    port("Dipole feed line", "uhf", "plug", 30, 100),
+    port("Dummy load", "n", "jack", 450, 100),
+    port("Analyser", "sma", "jack", 450, 0),
+    port("Handheld", "sma", "plug", 450, 5),
+    port("Vertical", "n", "jack", 450, 50),
+    port("Link antenna", "rp_sma", "plug", 2450, 0),
+    port("Patch lead", "bnc", "plug", 450, 50),
+    port("Receive loop", "f", "plug", 30, 0),
+]
+PAIRS = [[0, 1], [0, 2], [0, 3], [1, 2], [2, 4], [3, 5], [3, 8], [4, 6], [4, 7], [4, 8], [4, 9], [5, 6], [5, 8]]
+OWNED = [owned("uhf", "plug", "bnc", "jack"), owned("n", "plug", "bnc", "jack")]
+EXAMPLE = {"ports": PORTS, "pairs": PAIRS, "owned": OWNED}
+NEW_PORT = port("", "n", "jack", 54, 100)
+DUMMY_LOAD, LINK_PAIR, LOOP_PAIR = 3, "4-7", "4-9"
+
+
+def answer(**changes: Any) -> Any:
+    """What the core says of the example, with changes."""
+    return expected.asked("kit", **(EXAMPLE | changes))
+
+
+def opened(visit: Visit, link: str = "#view=kit", **options: Any) -> Page:
+    """The kit view, answered."""
+    return settled(visit(link, **options))
+
+
+def cards(page: Page) -> Locator:
+    """The ports in the form."""
+    return page.locator("jw-kit-port")
+
+
+def unfold(page: Page, at: int) -> Locator:
+    """A port with its fields."""
+    cards(page).nth(at).locator("#toggle").click()
+    return cards(page).nth(at)
+
+
+def names(page: Page) -> list[str]:
+    """What the ports in the form are called."""
+    return cards(page).locator(".name").all_text_contents()
+
+
+def pair(page: Page, ports: str) -> Locator:
+    """One pair of the answer."""
+    return page.locator(f"jw-kit-joins li[data-pair='{ports}']")
+
+
+def box(page: Page, ports: str) -> Locator:
+    """The box that asks for a pair."""
+    return page.locator(f"jw-kit-pairs input[data-pair='{ports}']")
+
+
+def type_into(page: Page, field: Locator, text: str) -> None:
+    """Give a field another text."""
+    field.locator("input").fill(text)
+    page.keyboard.press("Tab")
+
+
+def assert_shows(page: Page, result: Any) -> None:
+    """Verdict, added adapters, and the margin of every pair come to be those of the core."""
+    expect(page.locator("#verdict")).to_have_text(result["verdict"])
+    shown = page.locator("jw-kit-joins li")
+    expect(shown).to_have_count(len(result["pairs"]))
+    assert shown.locator(".chip").all_text_contents() == [margin(one) for one in result["pairs"]]
+    added = page.locator("jw-kit-packing tr[data-from=add]")
+    assert added.locator("th").all_text_contents() == [one["name"] for one in result["adapters"]]
+    assert added.locator(".number").all_text_contents() == [str(one["count"]) for one in result["adapters"]]
+
+
+def margin(one: Any) -> str:
+    """A pair's margin as it is printed."""
+    return f"{expected.decibels(one['joined']['margin_db'])} dB" if one["joined"] else "no"
+
+
+def test_example_shows_the_cores_answer(visit: Visit) -> None:
+    """A first visit shows the example with the numbers the core gives for it."""
+    page = opened(visit)
+
+    assert_shows(page, answer())
+
+
+def test_proof_is_told(visit: Visit) -> None:
+    """The answer says how many adapters to carry and that fewer won't do, where the core has proven it."""
+    page = opened(visit)
+    result = answer()
+
+    assert result["optimal"]
+    expect(page.locator("#proof")).to_have_text(f"Carry {result['added']} more adapters; proven smallest.")
+    expect(page.locator("#alone")).to_contain_text(f"{result['joined_by_owned']} of {len(PAIRS)} pairs")
+
+
+def test_pair_tells_chain_loss_and_what_to_mind(visit: Visit) -> None:
+    """A pair tells its chain, its loss, and the core's trap; one that can't be joined tells the core's reason."""
+    page = opened(visit)
+    found = {"-".join(map(str, one["ports"])): one for one in answer()["pairs"]}
+
+    link = pair(page, LINK_PAIR)
+    expect(link.locator(".chain")).to_have_text(
+        "Analyser, SMA jack – SMA plug/RP-SMA jack adapter – RP-SMA plug, Link antenna"
+    )
+    expect(link).to_contain_text(found[LINK_PAIR]["trap"])
+    expect(page.locator("#traps li")).to_contain_text(found[LINK_PAIR]["trap"])
+    expect(pair(page, LOOP_PAIR).locator(".chain")).to_have_text(found[LOOP_PAIR]["sentence"])
+
+
+def test_drawing_marks_every_pair_in_words(visit: Visit) -> None:
+    """The drawing has a line for each pair with its number of adapters, or "no", and a name that sums it up."""
+    page = opened(visit)
+    result = answer()
+
+    marks = page.locator("jw-kit-graph [data-line] .mark").all_text_contents()
+
+    wanted = [
+        f"{len(one['joined']['adapters']) if one['joined'] else 'no'}{'!' if one['trap'] else ''}"
+        for one in result["pairs"]
+    ]
+    assert marks == wanted
+    expect(page.get_by_role("img", name=f"10 ports and {len(PAIRS)} pairs: {result['joined']} can be")).to_be_visible()
+
+
+def test_added_port_changes_the_answer(visit: Visit) -> None:
+    """A port that is added and joined with another is computed by the core."""
+    page = opened(visit)
+
+    page.get_by_role("button", name="Add a port").click()
+    type_into(page, cards(page).nth(10).locator("[name='port.name']"), "Filter")
+    box(page, "0-10").check()
+
+    added = NEW_PORT | {"name": "Filter"}
+    assert_shows(page, answer(ports=[*PORTS, added], pairs=sorted([*PAIRS, [0, 10]])))
+    assert names(page)[-1] == "Filter"
+
+
+def test_changed_port_changes_the_answer(visit: Visit) -> None:
+    """Another family and a higher frequency at a port are computed by the core."""
+    page = opened(visit)
+    card = unfold(page, DUMMY_LOAD)
+
+    card.locator("[name='port.family'] select").select_option("bnc")
+    type_into(page, card.locator("[name='port.highest_frequency_hz']"), "1300")
+
+    changed = PORTS[DUMMY_LOAD] | {"family": "bnc", "highest_frequency_hz": 1300e6}
+    assert_shows(page, answer(ports=[*PORTS[:DUMMY_LOAD], changed, *PORTS[DUMMY_LOAD + 1 :]]))
+
+
+def test_every_two_ports_can_be_asked(visit: Visit) -> None:
+    """The box for every two ports asks for all of them, and unticking one keeps the rest."""
+    page = opened(visit)
+
+    page.locator("#every").check()
+    assert_shows(page, expected.asked("kit", ports=PORTS, owned=OWNED))
+    page.locator("#every").uncheck()
+    box(page, "0-1").uncheck()
+
+    every = [[one, other] for one in range(10) for other in range(one + 1, 10)]
+    assert_shows(page, answer(pairs=every[1:]))
+
+
+def test_owned_adapters_and_limits_count(visit: Visit) -> None:
+    """An adapter that is owned, and a limit, are computed by the core."""
+    page = opened(visit)
+
+    page.get_by_role("button", name="Add an adapter you own").click()
+    page.locator("[name='owned.other_gender'] select").last.select_option("plug")
+    type_into(page, page.locator("jw-kit-form [name='kit.most_in_series']"), "1")
+
+    assert_shows(page, answer(owned=[*OWNED, owned("n", "plug", "uhf", "plug")], most_in_series=1))
+    expect(page.locator("jw-kit-packing tr[data-from=own]").first).to_contain_text("you own it")
+
+
+def test_refusal_stands_at_its_field(visit: Visit) -> None:
+    """An impedance the core refuses is named at its port; the last answer stays and is marked as out of date."""
+    page = opened(visit, forgiven=REFUSED)
+
+    type_into(page, unfold(page, DUMMY_LOAD).locator("[name='port.impedance_ohm']"), "75")
+
+    alert = cards(page).nth(DUMMY_LOAD).get_by_role("alert")
+    expect(alert).to_contain_text("Port 4, Dummy load: Impedance, UHF types only is 75")
+    expect(page.locator("jw-kit-verdict .outdated")).to_contain_text("Out of date")
+    expect(page.locator("#verdict")).to_have_text(answer()["verdict"])
+
+
+def test_link_restores_the_kit(visit: Visit) -> None:
+    """The address of a changed kit brings it back elsewhere, and undo there brings back the one before."""
+    page = opened(visit)
+    box(page, "0-1").uncheck()
+    changed = answer(pairs=PAIRS[1:])
+    assert_shows(page, changed)
+
+    other = opened(visit, f"#{fragment(page)}")
+
+    assert_shows(other, changed)
+    other.get_by_role("button", name="Undo").click()
+    assert_shows(other, answer())
+
+
+def test_browser_keeps_the_kit(visit: Visit, address: str) -> None:
+    """Without a link, the kit is the one that was left in this browser."""
+    page = opened(visit)
+    box(page, "0-1").uncheck()
+    assert_shows(page, answer(pairs=PAIRS[1:]))
+
+    other = page.context.new_page()
+    other.goto(f"{address}#view=kit")
+
+    assert_shows(settled(other), answer(pairs=PAIRS[1:]))
+
+
+def test_spoilt_link_is_told(visit: Visit) -> None:
+    """A link that is cut short says so, and the kit at hand is shown."""
+    page = opened(visit, "#view=kit&kit=eyJw")
+
+    expect(page.get_by_role("status").filter(has_text="cut short or altered")).to_be_visible()
+    assert_shows(page, answer())
+
+
+def test_keys_move_a_port_with_its_pairs(visit: Visit) -> None:
+    """Alt and an arrow key move a port; it keeps the focus and its pairs."""
+    page = opened(visit)
+    cards(page).nth(0).locator("#toggle").focus()
+
+    page.keyboard.press("Alt+ArrowDown")
+
+    expect(cards(page).nth(1).locator(".name")).to_have_text("Transceiver")
+    expect(cards(page).nth(1).locator("#toggle")).to_be_focused()
+    expect(page.locator("#verdict")).to_have_text(answer()["verdict"])
+    expect(pair(page, "0-1").locator("h3")).to_have_text("1 Tuner – 2 Transceiver")
+
+
+def test_works_by_keyboard_alone(visit: Visit) -> None:
+    """A port is copied and removed, and a pair ticked off, without a pointer."""
+    page = opened(visit)
+    cards(page).nth(0).locator("#toggle").focus()
+
+    page.keyboard.press("Enter")
+    cards(page).nth(0).locator("#duplicate").focus()
+    page.keyboard.press("Enter")
+    expect(cards(page)).to_have_count(11)
+    expect(cards(page).nth(1).locator("#duplicate")).to_be_focused()
+    cards(page).nth(1).locator("#remove").focus()
+    page.keyboard.press("Enter")
+    expect(cards(page)).to_have_count(10)
+    box(page, "0-1").focus()
+    page.keyboard.press("Space")
+
+    assert_shows(page, answer(pairs=PAIRS[1:]))
+
+
+def test_csv_is_the_packing_list(visit: Visit) -> None:
+    """The CSV file has the added adapters of the core, then the owned ones that are used."""
+    page = opened(visit)
+    with page.expect_download() as download:
+        page.get_by_role("button", name="CSV").click()
+
+    lines = list(csv.DictReader(io.StringIO(Path(download.value.path()).read_bytes().decode())))
+
+    added = [(one["name"], str(one["count"]), one["kind"]) for one in answer()["adapters"]]
+    assert [(line["adapter"], line["count"], line["known_from"]) for line in lines if line["from"] == "add"] == added
+    used = [line["adapter"] for line in lines if line["from"] == "own"]
+    assert used == ["UHF plug to BNC jack", "N plug to BNC jack"]
+
+
+@pytest.mark.parametrize("paper", PAPER_MM)
+def test_paper_holds_packing_list_and_pairs(visit: Visit, paper: str) -> None:
+    """Printed upright, the view tells the packing list, every pair and the cautions, and nothing of the form."""
+    page = opened(visit)
+    result = answer()
+
+    sheets = PdfReader(io.BytesIO(page.pdf(format=paper))).pages
+
+    assert len(sheets) <= 2
+    size = [float(side) * MM_PER_POINT for side in (sheets[0].mediabox.width, sheets[0].mediabox.height)]
+    assert size == pytest.approx(PAPER_MM[paper], abs=1)
+    text = normalize("NFKC", re.sub(r"\s+", " ", " ".join(sheet.extract_text() for sheet in sheets)))
+    assert all(normalize("NFKC", one["name"]) in text for one in result["adapters"])
+    assert "Adapters to carry" in text
+    assert "3 Dipole feed line – 5 Analyser" in text
+    assert result["cautions"][-1] in text
+    assert "Add a port" not in text
+
+
+@pytest.mark.parametrize("size", [*SIZES, "wide"])
+def test_nothing_scrolls_sideways(visit: Visit, size: str) -> None:
+    """The view fits its screen, with a port unfolded."""
+    page = opened(visit, **SIZES.get(size, WIDE))
+    unfold(page, DUMMY_LOAD)
+
+    assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")
+
+
+@pytest.mark.parametrize("options", [PHONE, DESKTOP], ids=["phone", "desktop"])
+def test_every_control_can_be_touched(visit: Visit, options: dict[str, Any]) -> None:
+    """Every button and field, and the label of every box, is at least 44 pixels high."""
+    page = opened(visit, **options)
+    unfold(page, DUMMY_LOAD)
+
+    small = page.evaluate(
+        """(least) => readers.everywhere('button, select, summary, input[type=number], label:has([type=checkbox])')
+          .filter((one) => one.checkVisibility() && one.getBoundingClientRect().height < least)
+          .map((one) => one.id || one.textContent)""",
+        FINGER_PX,
+    )
+    assert small == []
+
+
+@pytest.mark.parametrize("theme", ["light", "dark"])
+@pytest.mark.parametrize("size", SIZES)
+def test_rules_find_nothing(visit: Visit, size: str, theme: str) -> None:
+    """No accessibility rule is broken, with a port unfolded."""
+    page = opened(visit, prepare=with_axe, color_scheme=theme, reduced_motion="reduce", **SIZES[size])
+    unfold(page, DUMMY_LOAD)
+
+    assert violations(page) == []

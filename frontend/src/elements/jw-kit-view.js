@@ -1,0 +1,196 @@
+import {LitElement, css, html, nothing} from 'lit';
+import {copyLink, WAYS} from '../export/ways.js';
+import {save} from '../export/save.js';
+import {edited} from '../kit/edits.js';
+import {EXAMPLE} from '../kit/example.js';
+import {recalled, remember} from '../kit/kept.js';
+import {fromLink, toLink} from '../kit/link.js';
+import {portNames} from '../kit/names.js';
+import {packingCsv, packingOf} from '../kit/packing.js';
+import {placed} from '../kit/refused.js';
+import {TABLE} from '../kit/table.js';
+import {Desk} from '../state/desk.js';
+import {Enquiry} from '../state/enquiry.js';
+import {FAMILIES} from '../state/station.js';
+import {KIT, viewOf} from '../state/views.js';
+import {spoken, wordsOf} from '../state/words.js';
+import {READY} from '../worker/messages.js';
+import {base} from './base.js';
+import {pageStyles} from './choose-styles.js';
+import './jw-kit-answer.js';
+import './jw-kit-form.js';
+import './jw-kit-verdict.js';
+import './jw-progress.js';
+import {send} from './send.js';
+
+const TOO_LONG = 'This kit is too long for a link; the browser keeps it, and the packing list can be saved as CSV.';
+const STORAGE = () => localStorage;
+/** Marks the page's own entries in the history: their kit is the one at hand. */
+const OWN = {kit: true};
+
+/**
+ * What to carry so that every pair of ports can be joined: the ports, the packing list, and how each pair is joined.
+ *
+ * @property {{ask: function}} transport - how the core is reached
+ * @property {string} stage - how far a core of the page's own has come in starting
+ * @fires jw-notice - {text, link, action}: a sentence for the reader
+ */
+class JwKitView extends LitElement {
+  static styles = [
+    base,
+    pageStyles,
+    css`
+      .onpaper { display: none; }
+      @media screen and (max-width: 1179px) {
+        .answer { display: contents; }
+        jw-kit-verdict, .waiting { order: -1; }
+        .bar, .trouble { order: -2; }
+      }
+      @media (min-width: 1180px) { main { grid-template-columns: minmax(400px, 32%) minmax(0, 1fr); } }
+      @media print { .answer { display: block; } .onpaper { display: block; font-size: 8pt; margin-bottom: 2mm; } h2.onpaper { font-size: 13pt; } }
+    `,
+  ];
+
+  static properties = {transport: {attribute: false}, stage: {type: String}, _said: {state: true}};
+
+  constructor() {
+    super();
+    this.stage = '';
+    this._said = '';
+    this._told = '';
+    this._isNew = true;
+    this._desk = new Desk(recalled(STORAGE, TABLE), EXAMPLE, (request) => remember(STORAGE, request));
+    this._kit = new Enquiry(this, (request, options) => this.transport.ask('kit', request, options));
+    this._travelled = () => this._restore();
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    window.addEventListener('popstate', this._travelled);
+    this._restore();
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    window.removeEventListener('popstate', this._travelled);
+    // what was in flight is given up, and asked again on the way back
+    this._asked = undefined;
+  }
+
+  updated() {
+    if (this.transport !== undefined) this._ask();
+  }
+
+  render() {
+    const {answered, error, result, status} = this._kit;
+    const request = this._desk.document;
+    const names = portNames(FAMILIES, request.ports);
+    const refused = placed(error, names, (name) => wordsOf(name)?.label);
+    return html`<jw-progress status=${status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
+      <main @jw-kit-edit=${({detail}) => this._edit(detail)}>
+        ${this._bar(result, answered)}
+        ${refused?.group === '' ? html`<p class="trouble" role="alert">${refused.message} <button @click=${() => this._ask(true)}>Try again</button></p>` : nothing}
+        <jw-kit-form class="noprint" .request=${request} .names=${names} .refused=${refused}></jw-kit-form>
+        ${result
+          ? this._answer(result, answered, refused)
+          : html`<p class="waiting ${refused ? 'error' : 'quiet'}">${refused?.message ?? 'The core is at work…'}</p>`}
+      </main>
+      <p class="unseen" role="status">${this._said}</p>`;
+  }
+
+  _answer(result, answered, refused) {
+    const names = portNames(FAMILIES, answered.ports);
+    const outdated = refused ? `Out of date, this is the answer from before the last change. ${refused.message}` : '';
+    return html`<div class="answer">
+      <h2 class="onpaper">Adapters to carry</h2>
+      <p class="onpaper">${this._limits(answered)}</p>
+      <jw-kit-verdict .result=${result} .answered=${answered} .names=${names} .outdated=${outdated}></jw-kit-verdict>
+      <jw-kit-answer .result=${result} .answered=${answered} .names=${names}></jw-kit-answer>
+    </div>`;
+  }
+
+  _bar(result, answered) {
+    const {canRedo, canUndo} = this._desk;
+    const file = () => save('jointwise-packing-list.csv', 'text/csv', packingCsv(packingOf(result, answered, FAMILIES)));
+    return html`<div class="bar" role="group" aria-label="Undo and take along">
+      <button id="undo" ?disabled=${!canUndo} @click=${() => this._turn('undo', 'Undone.')}>Undo</button>
+      <button id="redo" ?disabled=${!canRedo} @click=${() => this._turn('redo', 'Done again.')}>Redo</button>
+      <button @click=${this._copy}>Copy link</button>
+      <button ?disabled=${!result} @click=${file}>CSV</button>
+      <button @click=${() => WAYS.print()}>Print</button>
+      <button @click=${() => this._edit({kind: 'replace', request: EXAMPLE})}>Example</button>
+    </div>`;
+  }
+
+  /** What was asked beside the ports, for paper. */
+  _limits({ports, pairs: _, owned: __, ...rest}) {
+    const fields = {most_in_series: TABLE.kit.most_in_series.default, most_loss_db: TABLE.kit.most_loss_db.default, ...rest};
+    const said = Object.entries(fields).map(([name, value]) => `${wordsOf(`kit.${name}`).label}: ${spoken(`kit.${name}`, value)}`);
+    return [`${ports.length} ports`, ...said].join(' · ');
+  }
+
+  _ask(again = false) {
+    const request = this._desk.document;
+    if (again || request !== this._asked) this._kit.askNext(request);
+    this._asked = request;
+  }
+
+  _edit(edit) {
+    const next = edited(this._desk.document, edit, TABLE.kit);
+    if (next === this._desk.document) return;
+    this._desk.put(next);
+    this._said = edit.kind === 'move' ? `Moved to place ${edit.to + 1}.` : '';
+    this._settle();
+  }
+
+  _turn(way, said) {
+    this._desk[way]();
+    this._said = said;
+    this._settle();
+  }
+
+  _settle() {
+    const fragment = `#${toLink(this._desk.document).fragment}`;
+    if (fragment !== location.hash) history.replaceState(OWN, '', fragment);
+    this._tellTrouble();
+    this.requestUpdate();
+  }
+
+  _restore() {
+    const fragment = location.hash.slice(1);
+    if (viewOf(fragment) !== KIT) return;
+    const {request, problem} = fromLink(fragment, TABLE);
+    this._notice(problem && {text: problem});
+    // an entry of the page's own past holds an older kit than the one at hand
+    if (request && (this._isNew || !history.state?.kit)) this._take(request);
+    this._isNew = false;
+    this._settle();
+  }
+
+  /** A kit from a link takes the place of one's own; undo brings that back. */
+  _take(request) {
+    if (toLink(request).fragment === toLink(this._desk.document).fragment) return;
+    this._desk.put(request);
+    this._notice({text: 'The kit of this link is shown; Undo brings back the one before.'});
+  }
+
+  /** What the browser cannot keep is said once. */
+  _tellTrouble() {
+    const {problem, spoilt} = this._desk;
+    if (problem === this._told) return;
+    this._told = problem;
+    const action = spoilt && {words: 'Save it', run: () => save('jointwise-kit-unread.txt', 'text/plain', spoilt)};
+    this._notice(problem && {text: problem, action});
+  }
+
+  async _copy() {
+    const {fragment, whole} = toLink(this._desk.document);
+    this._notice(whole ? await copyLink(`${location.href.replace(/#.*$/, '')}#${fragment}`) : {text: TOO_LONG});
+  }
+
+  _notice(notice) {
+    if (notice) send(this, 'jw-notice', notice);
+  }
+}
+
+customElements.define('jw-kit-view', JwKitView);

@@ -1,0 +1,67 @@
+/**
+ * Every edit of a kit, as plain data: the request the core is asked.
+ *
+ * Ports are named in the pairs by their place, so that pairs follow a port that
+ * moves, a copy is joined as its original, and a port that goes takes its pairs
+ * along. Every edit gives a new value and leaves the old one whole.
+ */
+
+const replaced = (list, at, value) => list.map((one, index) => (index === at ? value : one));
+
+/** The fields that are set; null means "left out". */
+const given = (fields) => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
+
+const inOrder = ([one, other]) => (one < other ? [one, other] : [other, one]);
+const byPlace = ([a, b], [c, d]) => a - c || b - d;
+
+/** Every two of so many ports. */
+export const everyPair = (count) =>
+  Array.from({length: count}, (_, one) => Array.from({length: count - one - 1}, (_, more) => [one, one + 1 + more])).flat();
+
+/** The pairs of a request: those named, else every two. */
+export const pairsOf = ({pairs, ports}) => pairs ?? everyPair(ports.length);
+
+/** Ports in another order; `from` lists the old place of each, and one that stands twice is a copy. */
+function arranged(request, from) {
+  const places = request.ports.map((_, old) => from.flatMap((one, at) => (one === old ? [at] : [])));
+  const ports = from.map((old) => request.ports[old]);
+  if (!request.pairs) return {...request, ports};
+  const pairs = request.pairs.flatMap(([one, other]) =>
+    places[one].flatMap((first) => places[other].map((second) => inOrder([first, second]))),
+  );
+  return {...request, ports, pairs: pairs.sort(byPlace)};
+}
+
+const places = ({ports}) => ports.map((_, at) => at);
+
+const inRange = (at, list) => at >= 0 && at < list.length;
+
+const EDITS = {
+  set: (request, {at, changes}) => ({...request, ports: replaced(request.ports, at, given({...request.ports[at], ...changes}))}),
+  add: (request, {port}, {ports}) => (request.ports.length < ports.most ? {...request, ports: [...request.ports, port]} : request),
+  duplicate: (request, {at}, {ports}) =>
+    request.ports.length < ports.most ? arranged(request, places(request).toSpliced(at + 1, 0, at)) : request,
+  remove: (request, {at}, {ports}) =>
+    request.ports.length > ports.least ? arranged(request, places(request).toSpliced(at, 1)) : request,
+  move: (request, {at, to}) =>
+    at !== to && inRange(to, request.ports) ? arranged(request, places(request).toSpliced(at, 1).toSpliced(to, 0, at)) : request,
+  pairs: ({pairs: _, ...request}, {pairs}) => (pairs ? {...request, pairs} : request),
+  join: (request, {pair, joined}) => {
+    const wanted = inOrder(pair);
+    const others = pairsOf(request).map(inOrder).filter(([one, other]) => one !== wanted[0] || other !== wanted[1]);
+    return {...request, pairs: (joined ? [...others, wanted] : others).sort(byPlace)};
+  },
+  own: (request, {at, changes}) => ({...request, owned: replaced(request.owned, at, {...request.owned[at], ...changes})}),
+  acquire: (request, {adapter}, {owned}) =>
+    (request.owned ?? []).length < owned.most ? {...request, owned: [...(request.owned ?? []), adapter]} : request,
+  discard: (request, {at}) => ({...request, owned: request.owned.toSpliced(at, 1)}),
+  limit: (request, {changes}) => given({...request, ...changes}),
+  replace: (_, {request}) => request,
+};
+
+/**
+ * The request after one edit: {kind, ...}; the same request where the edit changes nothing.
+ *
+ * @param {object} limits - the fields of a request, for how many there may be
+ */
+export const edited = (request, edit, limits) => EDITS[edit.kind](request, edit, limits);

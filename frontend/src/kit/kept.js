@@ -1,0 +1,14 @@
+/** The kit this browser keeps. */
+import * as kept from '../state/kept.js';
+import {checkedKit} from './check.js';
+
+const PLACE = {
+  key: 'jointwise-kit',
+  blocked: 'This browser keeps nothing for the page: your kit ends when it is closed. Copy its link to keep it.',
+  full: 'This browser has no room for your kit: the latest changes are not kept. Copy its link to keep it.',
+  spoilt: 'The kit kept in this browser could not be read and was set aside. Save it as a file to look for what is left.',
+};
+
+export const recalled = (storage, table) => kept.recalled(storage, PLACE, (value) => checkedKit(value, table));
+
+export const remember = (storage, request) => kept.remember(storage, PLACE, request);
