@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {AXIS, ROW_HEIGHT, laidOut, twoLines} from '../../frontend/src/line/drawing.js';
 import {bandFigure, bandSlots, boundaries, lossFigure, lossSteps, waveFigure} from '../../frontend/src/line/figures.js';
-import {lossWords, nameOf, placeIn, readElement, spokenPart} from '../../frontend/src/line/reading.js';
+import {boundWords, lossWords, nameOf, placeIn, readElement, spokenPart} from '../../frontend/src/line/reading.js';
 import {contrast, contrastWords} from '../../frontend/src/line/reception.js';
 
 const part = (element, name, more = {}) => ({
@@ -84,6 +84,15 @@ test('the spread is drawn from its lowest to its highest percentile in the band 
   assert.deepEqual(shade.y, [1.1, 1.1, 2, 2, 1.1, null]);
   assert.ok(shade.x.slice(0, 5).every((x) => x > 1 && x < 2));
   assert.deepEqual(bandFigure({result: RESULT, spread, key: 'margin_db', title: ''}).data[0].y, []);
+});
+
+test('the bounds of the VSWR are told for the band looked at', () => {
+  const here = {column: {name: '20 m'}, vswr: [1.59, 1.6, 1.7, 1.8, 1.952], likely_vswr: 1.77, worst_vswr: null};
+
+  assert.equal(
+    boundWords({bands: [here]}),
+    'On 20 m the VSWR at the transmitter is 1.59 to 1.95 in nine of ten; by the root of the sum of squares 1.77, at the worst without bound.',
+  );
 });
 
 test('the ends of the elements are marked once each along the wave', () => {

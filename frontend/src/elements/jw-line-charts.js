@@ -1,6 +1,6 @@
 import {LitElement, css, html, nothing} from 'lit';
 import {bandFigure, lossFigure, waveFigure} from '../line/figures.js';
-import {lossWords} from '../line/reading.js';
+import {boundWords, lossWords} from '../line/reading.js';
 import {digits, frequency} from '../text/format.js';
 import {base} from './base.js';
 import './jw-chart.js';
@@ -86,7 +86,7 @@ class JwLineCharts extends LitElement {
     const {spread} = this;
     const known = spread
       ? `The curves are those of the cautious figures at nominal lengths. Shaded: nine of ten of ${spread.draws.toLocaleString('en')} lines ` +
-        'drawn at random within what is not known (electrical lengths, phases, tolerance of joints).'
+        `drawn at random within what is not known (electrical lengths, phases, tolerance of joints). ${boundWords(spread)}`
       : '';
     const button = (words, begin) => html`<button id="spread" @click=${() => send(this, 'jw-line-spread', {begin})}>${words}</button>`;
     if (this.drawing > 0) {

@@ -70,3 +70,13 @@ export function spokenPart(part, weakest) {
       : `margin ${decibels(part.margin_db)} dB, limited by ${LIMITED_BY[part.binding]}`;
   return `${part.name}: ${margin}, loses ${lossWords(part.loss_db)}${weakest ? ', the weakest part' : ''}. Open its derivation`;
 }
+
+/** How far the VSWR at the transmitter may lie on the band looked at: drawn, by the sum of squares, at the worst. */
+export function boundWords({bands: [here]}) {
+  const [low, , , , high] = here.vswr;
+  const figure = (value) => (value === null ? 'without bound' : digits(value, 3));
+  return (
+    `On ${here.column.name} the VSWR at the transmitter is ${figure(low)} to ${figure(high)} in nine of ten; ` +
+    `by the root of the sum of squares ${figure(here.likely_vswr)}, at the worst ${figure(here.worst_vswr)}.`
+  );
+}
