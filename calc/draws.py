@@ -1,7 +1,7 @@
 """Random numbers from a seed, the same in every home of the core and with every version of numpy.
 
 SplitMix64 (Steele, Lea and Flood, "Fast splittable pseudorandom number
-generators", 2014): the state is a counter, so a whole array is drawn at once.
+generators", 2014, from memory): the state is a counter, so a whole array is drawn at once.
 numpy's own generators would add a quarter to what the browser has to load.
 """
 

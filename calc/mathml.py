@@ -24,7 +24,7 @@ GREEK = {
     "tau": "τ",
     "theta": "θ",
 }
-FUNCTIONS = {"Min": "min", "Max": "max", "exp": "exp", "sin": "sin", "cos": "cos", "sinh": "sinh", "log": "ln"}
+FUNCTIONS = {"Min": "min", "Max": "max", "exp": "exp", "sin": "sin", "cos": "cos", "log": "ln"}
 BESSEL = {"besselj": "J", "bessely": "Y"}
 COMPARISONS = {ast.LtE: "≤", ast.GtE: "≥", ast.Lt: "<", ast.Gt: ">"}
 SUM, PRODUCT, POWER, ATOM = range(4)

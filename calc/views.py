@@ -17,11 +17,12 @@ from jointwise.calc.catalogue.schema import Interface, Quantity
 from jointwise.calc.formula import Sourced
 from jointwise.calc.formulas.coax import te11_root
 
-__all__ = ["ENDS", "End", "family_view", "table_view"]
+__all__ = ["CAUTIOUS", "ENDS", "GENEROUS", "End", "family_view", "table_view"]
 
 End = Literal["low", "high"]
 ENDS: tuple[End, End] = ("low", "high")
 """Conservative end first, optimistic second, wherever both are kept."""
+CAUTIOUS, GENEROUS = range(len(ENDS))
 
 
 def family_view(family: str, end: End) -> SimpleNamespace:

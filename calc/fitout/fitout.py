@@ -38,7 +38,7 @@ __all__ = ["fitout"]
 
 MATCHED = GivenVswr(vswr=1.0)
 THINNER = 0.9
-"""Of the thickest cable a family takes; below it some plugs need a reducer."""
+"""Of the thickest cable a family takes; below it some plugs need a reducer (common practice)."""
 
 
 def fitout(request: FitoutRequest) -> FitoutResult:
@@ -58,7 +58,7 @@ def fitout(request: FitoutRequest) -> FitoutResult:
         column=built.column,
         power_w=request.power_w,
         joints=sheets,
-        measurement=first_measurement(whole, built),
+        measurement=first_measurement(built),
         bonding=_bonding(request),
         marks=list(dict.fromkeys(mark for link in built.links for mark in link.marks)),
         quantities=quantities(request.elements, joints, sheets),

@@ -1,6 +1,6 @@
 """Metals that can meet in a joint, by the difference of their anodic indexes.
 
-Only the surfaces count, plating before base metal (MIL-DTL-14072F, 3.13.1).
+Only the surfaces count, plating before base metal (MIL-DTL-14072F, from memory).
 """
 
 from itertools import combinations_with_replacement

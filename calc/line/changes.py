@@ -11,6 +11,7 @@ from jointwise.calc.gates import cable_fits, gate_table
 from jointwise.calc.line.cable import CableModel, cable_marks, cable_table
 from jointwise.calc.line.chain import Chain, Link, joint_demands, touching
 from jointwise.calc.line.joint import joint_model
+from jointwise.calc.line.plain import fine
 from jointwise.calc.line.requests import CableRun, Joint
 from jointwise.calc.line.results import Change
 from jointwise.calc.line.solve import Solution, margins, solve
@@ -18,7 +19,6 @@ from jointwise.calc.views import ENDS, table_view
 
 __all__ = ["changes"]
 
-DECIMALS = 9  # what an exchange brings is a difference, whose last digits are rounding
 SAME_IMPEDANCE = 0.1
 """A cable is offered in another's place when their impedances differ by less than this share (common practice)."""
 
@@ -47,7 +47,7 @@ def changes(request: Any, chain: Chain, now: tuple[Solution, Solution]) -> list[
     smallest = _smallest(now, request.power_w)[0]
     loss = -decibels(_delivered(solved[1]))[:, 0]
     brought = zip(exchanges, -decibels(_delivered(now[1]))[0] - loss, margin - smallest, loss, margin, strict=True)
-    found = [Change(one.at, one.to, one.name, *map(_number, numbers)) for one, *numbers in brought]
+    found = [Change(one.at, one.to, one.name, *map(fine, brings)) for one, *brings in brought]
     found.sort(key=lambda change: (-(change.gained_db or 0), -(change.margin_gained_db or 0)))
     return found
 
@@ -77,10 +77,6 @@ def _delivered(solution: Solution) -> np.ndarray:
 def _smallest(solutions: tuple[Solution, Solution], power_w: float) -> np.ndarray:
     by_link = [margins(allowed, power_w).min(axis=0) for solution in solutions for allowed in solution.allowed]
     return np.min(np.stack(np.broadcast_arrays(*by_link)), axis=0)
-
-
-def _number(value: float) -> float | None:
-    return round(float(value), DECIMALS) if np.isfinite(value) else None
 
 
 def _exchanges(request: Any, chain: Chain, at: int) -> list[_Exchange]:

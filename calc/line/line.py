@@ -1,6 +1,6 @@
 """The line as an answer: losses, stresses and margins of every part, over all bands, in receive, and what helps."""
 
-from typing import Any
+from typing import Any, NamedTuple
 
 import numpy as np
 
@@ -16,6 +16,7 @@ from jointwise.calc.gates import gate_results, heat_room
 from jointwise.calc.line.chain import Chain, Link, chain
 from jointwise.calc.line.changes import changes
 from jointwise.calc.line.joint import joint_model
+from jointwise.calc.line.plain import fine, number, numbers, share_of
 from jointwise.calc.line.reception import receive_costs
 from jointwise.calc.line.requests import LineRequest
 from jointwise.calc.line.results import (
@@ -29,19 +30,17 @@ from jointwise.calc.line.results import (
     Terminal,
 )
 from jointwise.calc.line.solve import Solution, largest_power_w, margins, refused, solve
+from jointwise.calc.line.stress import Stress
 from jointwise.calc.matrix import LIMITS
 from jointwise.calc.results import Column, GateResult, Step
 from jointwise.calc.twoport import scattering
 from jointwise.calc.units import engineering
-from jointwise.calc.views import ENDS, family_view
+from jointwise.calc.views import CAUTIOUS, ENDS, GENEROUS, family_view
 
 __all__ = ["POINTS_PER_BAND", "line"]
 
 POINTS_PER_BAND = 9
 POINTS_PER_CABLE = 81
-DECIMALS = 9
-SHARE_DECIMALS = 12
-CAUTIOUS, GENEROUS = 0, 1
 
 
 @np.errstate(divide="ignore", invalid="ignore", over="ignore")  # no number becomes null
@@ -57,8 +56,7 @@ def line(request: LineRequest) -> LineResult:
         raise InputError("elements", at, "parts that let some of the power through")
     parts = [_part(request, built, at, now) for at in range(len(built.links))]
     bands = columns(request.region, None, [])
-    grid = np.linspace([band.low_hz for band in bands], [band.high_hz for band in bands], POINTS_PER_BAND, axis=1)
-    swept = tuple(solve(built, grid.ravel(), end) for end in (CAUTIOUS, GENEROUS))
+    swept = _swept(built, bands, request.power_w)
     margin, margin_high, weakest, undecided = _smallest(parts)
     largest = [part.largest_power_w for part in parts]
     # a refused part has no largest power, and so the line has none
@@ -70,8 +68,8 @@ def line(request: LineRequest) -> LineResult:
         column=built.column,
         frequency_hz=built.frequency_hz,
         power_w=request.power_w,
-        delivered_w=_number(expected * request.power_w),
-        delivered_low_w=_number(cautious * request.power_w),
+        delivered_w=number(expected * request.power_w),
+        delivered_low_w=number(cautious * request.power_w),
         loss_db=_decibels(expected),
         loss_high_db=_decibels(cautious),
         mismatch_db=_decibels(now[GENEROUS].waves.power_w[0, 0]),
@@ -86,9 +84,9 @@ def line(request: LineRequest) -> LineResult:
         verdict=_verdict(request, built, parts, margin, margin_high, weakest, expected),
         parts=parts,
         standing_wave=_standing_wave(built, now[CAUTIOUS], request.power_w),
-        sweep=_sweep(built, bands, grid, swept, request.power_w),
-        bands=_bands(built, bands, grid, swept, request.power_w),
-        reception=_reception(request, built, bands, grid.mean(axis=1)),
+        sweep=_sweep(built, swept),
+        bands=_bands(built, swept),
+        reception=_reception(request, built, bands),
         changes=changes(request, built, now),
         steps=[] if request.explain is None else _steps(request, built, now),
         cautions=CAUTIONS,
@@ -100,7 +98,7 @@ def _part(request: LineRequest, built: Chain, at: int, now: tuple[Solution, Solu
     by_end = np.sort([margins(solution.allowed[at], power_w)[:, 0] for solution in now], axis=0)
     gates = _gates(link, built.frequency_hz, power_w)
     refusing = next((gate for gate in gates if gate.hard and not gate.passed), None)
-    low, high = (_number(margin) for margin in by_end.min(axis=1))
+    low, high = (number(margin) for margin in by_end.min(axis=1))
     stress = now[CAUTIOUS].stresses[at]
     model, z_0 = link.models[CAUTIOUS], built.here.impedance_ohm
     waves, expected = now[CAUTIOUS].waves, now[GENEROUS].waves.power_w[:, 0]
@@ -115,21 +113,21 @@ def _part(request: LineRequest, built: Chain, at: int, now: tuple[Solution, Solu
         distance_m=_distance(built, at),
         loss_db=_decibels(expected[at + 1] / expected[at]),
         matched_loss_db=_decibels(np.abs(np.ravel(through)[0]) ** 2),
-        lost_w=_share_of(power_w, expected[at] - expected[at + 1]),
-        forward_w=_number(np.abs(waves.forward(z_0)[at, 0]) ** 2 * power_w),
-        reflected_w=_share_of(power_w, np.abs(waves.backward(z_0)[at, 0]) ** 2),
+        lost_w=share_of(power_w, expected[at] - expected[at + 1]),
+        forward_w=number(np.abs(waves.forward(z_0)[at, 0]) ** 2 * power_w),
+        reflected_w=share_of(power_w, np.abs(waves.backward(z_0)[at, 0]) ** 2),
         vswr=_vswr(waves.reflection(z_0)[at, 0]),
-        peak_voltage_v=_number(voltage.peak_voltage(power_w, z_0, stress.voltage_factor[0])),
+        peak_voltage_v=number(voltage.peak_voltage(power_w, z_0, stress.voltage_factor[0])),
         allowed_voltage_v=_allowed_voltage(link),
-        peak_current_a=_number(np.sqrt(2 * power_w * stress.current_factor[0] / z_0)),
+        peak_current_a=number(np.sqrt(2 * power_w * stress.current_factor[0] / z_0)),
         temperature_c=temperature,
         allowed_temperature_c=allowed_temperature,
         margin_db=None if refusing else low,
         margin_high_db=None if refusing else high,
         undecided=not refusing and low is not None and high is not None and low < 0 <= high,
         binding=LIMITS[int(by_end[0].argmin())] if not refusing and low is not None else None,
-        margin_by_limit_db=dict(zip(LIMITS, map(_number, by_end[0]), strict=True)),
-        largest_power_w=None if refusing else _number(largest),
+        margin_by_limit_db=dict(zip(LIMITS, map(number, by_end[0]), strict=True)),
+        largest_power_w=None if refusing else number(largest),
         refused_by=refusing.id if refusing else None,
         refusal=refusing.sentence if refusing else "",
         marks=link.marks + [gate.sentence for gate in gates if not gate.hard and not gate.passed],
@@ -146,7 +144,7 @@ def _gates(link: Link, frequency_hz: float, power_w: float) -> list[GateResult]:
 
 
 def _temperatures(
-    link: Link, model: Any, stress: Any, built: Chain, power_w: float
+    link: Link, model: Any, stress: Stress, built: Chain, power_w: float
 ) -> tuple[float | None, float | None]:
     """Of the contact or the cable's centre conductor at its hottest place, and the one allowed [°C]."""
     if link.kind == "joint":
@@ -161,13 +159,13 @@ def _temperatures(
     reached = heat.contact_temperature(
         built.here.ambient_temperature_c, rise, mean, 1.0, float(stress.heat_share[0]), resistance
     )
-    return _number(reached), float(allowed)
+    return number(reached), float(allowed)
 
 
 def _allowed_voltage(link: Link) -> float | None:
     if link.kind in ("joint", "cable"):
-        return _number(link.models[CAUTIOUS].peak_v)
-    return _number(link.models[CAUTIOUS].voltage_limit_v) if link.kind == "part" else None
+        return number(link.models[CAUTIOUS].peak_v)
+    return number(link.models[CAUTIOUS].voltage_limit_v) if link.kind == "part" else None
 
 
 def _distance(built: Chain, at: int) -> float:
@@ -182,7 +180,7 @@ def _smallest(parts: list[LinePart]) -> tuple[float | None, float | None, int | 
     high = np.nan_to_num(_floats([part.margin_high_db for part in parts]), nan=np.inf)
     if not np.isfinite(low).any():
         return None, None, None, False
-    return float(low.min()), _number(high.min()), int(low.argmin()), bool(low.min() < 0 <= high.min())
+    return float(low.min()), number(high.min()), int(low.argmin()), bool(low.min() < 0 <= high.min())
 
 
 def _standing_wave(built: Chain, solution: Solution, power_w: float) -> StandingWave:
@@ -196,77 +194,89 @@ def _standing_wave(built: Chain, solution: Solution, power_w: float) -> Standing
         places = np.linspace(0, model.length_m, POINTS_PER_CABLE)
         v, i = model.along(solution.waves, at, here, places)
         distance += (_distance(built, at) + places).tolist()
-        volts += _numbers(v * peak)
-        amperes += _numbers(i * peak)
+        volts += numbers(v * peak)
+        amperes += numbers(i * peak)
     return StandingWave(distance, volts, amperes)
 
 
-def _line_margins(built: Chain, swept: tuple, frequency: np.ndarray, power_w: float) -> tuple[np.ndarray, np.ndarray]:
-    """Margins [dB] by end, link, limit and frequency, and where a link is refused."""
+class _Swept(NamedTuple):
+    """The line over all bands, `POINTS_PER_BAND` frequencies [Hz] in each."""
+
+    bands: list[Column]
+    frequency: np.ndarray
+    solved: tuple[Solution, Solution]
+    margins_db: np.ndarray
+    """By end, link, limit and frequency."""
+    refused: np.ndarray
+    """By link and frequency."""
+
+
+def _swept(built: Chain, bands: list[Column], power_w: float) -> _Swept:
+    edges = [band.low_hz for band in bands], [band.high_hz for band in bands]
+    frequency = np.linspace(*edges, POINTS_PER_BAND, axis=1).ravel()
+    solved = tuple(solve(built, frequency, end) for end in (CAUTIOUS, GENEROUS))
     shape = (len(LIMITS), frequency.size)
-    by_end = [[np.broadcast_to(margins(one, power_w), shape) for one in solution.allowed] for solution in swept]
-    by_end = np.sort(by_end, axis=0)
-    return by_end, np.array([refused(built, link, frequency, power_w) for link in built.links])
+    by_end = [[np.broadcast_to(margins(one, power_w), shape) for one in solution.allowed] for solution in solved]
+    refusing = np.array([refused(built, link, frequency, power_w) for link in built.links])
+    return _Swept(bands, frequency, solved, np.sort(by_end, axis=0), refusing)
 
 
-def _sweep(built: Chain, bands: list[Column], grid: np.ndarray, swept: tuple, power_w: float) -> LineSweep:
-    frequency = grid.ravel()
-    by_end, refusing = _line_margins(built, swept, frequency, power_w)
-    smallest = np.where(refusing.any(axis=0), np.nan, by_end[0].min(axis=(0, 1)))
-    reflection = swept[GENEROUS].waves.reflection(built.here.impedance_ohm)[0]
+def _sweep(built: Chain, swept: _Swept) -> LineSweep:
+    smallest = np.where(swept.refused.any(axis=0), np.nan, swept.margins_db[CAUTIOUS].min(axis=(0, 1)))
+    waves = swept.solved[GENEROUS].waves
     return LineSweep(
-        band=[band.id for band in bands for _ in range(POINTS_PER_BAND)],
-        frequency_hz=frequency.tolist(),
-        loss_db=_numbers(-decibels(swept[GENEROUS].waves.power_w[-1])),
-        vswr=[_vswr(one) for one in reflection],
-        margin_db=_numbers(smallest),
+        band=[band.id for band in swept.bands for _ in range(POINTS_PER_BAND)],
+        frequency_hz=swept.frequency.tolist(),
+        loss_db=numbers(-decibels(waves.power_w[-1])),
+        vswr=[_vswr(one) for one in waves.reflection(built.here.impedance_ohm)[0]],
+        margin_db=numbers(smallest),
     )
 
 
-def _bands(built: Chain, bands: list[Column], grid: np.ndarray, swept: tuple, power_w: float) -> list[BandLine]:
-    frequency = grid.ravel()
-    by_end, refusing = _line_margins(built, swept, frequency, power_w)
-    loss = -decibels(swept[GENEROUS].waves.power_w[-1])
-    reflection = np.abs(swept[GENEROUS].waves.reflection(built.here.impedance_ohm)[0])
-    allowed = [largest_power_w(one) for solution in swept for one in solution.allowed]
-    largest = np.min([np.broadcast_to(one, frequency.shape) for one in allowed], axis=0)
+def _bands(built: Chain, swept: _Swept) -> list[BandLine]:
+    waves = swept.solved[GENEROUS].waves
+    loss = -decibels(waves.power_w[-1])
+    reflection = np.abs(waves.reflection(built.here.impedance_ohm)[0])
+    allowed = [largest_power_w(one) for solution in swept.solved for one in solution.allowed]
+    largest = np.min([np.broadcast_to(one, swept.frequency.shape) for one in allowed], axis=0)
     answers = []
-    for row, band in enumerate(bands):
+    for row, band in enumerate(swept.bands):
         at = slice(row * POINTS_PER_BAND, (row + 1) * POINTS_PER_BAND)
-        gone = np.flatnonzero(refusing[:, at].any(axis=1)).tolist()
-        low = by_end[0][..., at].min(axis=2)
+        gone = np.flatnonzero(swept.refused[:, at].any(axis=1)).tolist()
+        low = swept.margins_db[CAUTIOUS][..., at].min(axis=2)
         known = np.isfinite(low).any() and not np.isnan(low).any() and not gone
         weakest, limit = np.unravel_index(int(np.nan_to_num(low, nan=np.inf).argmin()), low.shape)
         answers.append(
             BandLine(
                 column=band,
-                loss_db=_number(loss[at].max()),
+                loss_db=number(loss[at].max()),
                 vswr=_vswr(reflection[at].max()),
-                margin_db=_number(low.min()) if known else None,
-                margin_high_db=_number(by_end[1][..., at].min()) if known else None,
+                margin_db=number(low.min()) if known else None,
+                margin_high_db=number(swept.margins_db[GENEROUS][..., at].min()) if known else None,
                 weakest=int(weakest) if known else None,
                 binding=LIMITS[int(limit)] if known else None,
-                largest_power_w=_number(largest[at].min()) if known else None,
+                largest_power_w=number(largest[at].min()) if known else None,
                 refused=gone,
             )
         )
     return answers
 
 
-def _reception(request: LineRequest, built: Chain, bands: list[Column], middles: np.ndarray) -> Reception:
+def _reception(request: LineRequest, built: Chain, bands: list[Column]) -> Reception:
+    middles = [(band.low_hz + band.high_hz) / 2 for band in bands]
     costs = receive_costs(built, request.receiver, np.array([built.frequency_hz, *middles]))
     rows = [(None, "Mismatch at the antenna", costs.mismatch_db)]
     rows += [(at, link.name, costs.links_db[at]) for at, link in enumerate(built.links)]
     return Reception(
         environment=catalogue().noise_environments[request.receiver.environment].name,
-        external_noise_db=_number(costs.external_db[0]),
-        system_noise_db=_number(costs.system_db[0]),
-        costs=[ReceptionCost(at, name, _fine(cost[0])) for at, name, cost in rows],
-        whole_cost_db=_fine(costs.whole_db[0]),
+        external_noise_db=number(costs.external_db[0]),
+        system_noise_db=number(costs.system_db[0]),
+        costs=[ReceptionCost(at, name, fine(cost[0])) for at, name, cost in rows],
+        whole_cost_db=fine(costs.whole_db[0]),
         bands=[band.id for band in bands],
-        half_decibel_cost_by_band_db=[_fine(cost) for cost in costs.half_decibel_db[1:]],
-        whole_cost_by_band_db=[_fine(cost) for cost in costs.whole_db[1:]],
-        costs_by_band_db=[[_fine(one) for one in cost[1:]] for _, _, cost in rows],
+        half_decibel_cost_by_band_db=[fine(cost) for cost in costs.half_decibel_db[1:]],
+        whole_cost_by_band_db=[fine(cost) for cost in costs.whole_db[1:]],
+        costs_by_band_db=[[fine(one) for one in cost[1:]] for _, _, cost in rows],
     )
 
 
@@ -282,14 +292,14 @@ def _steps(request: LineRequest, built: Chain, now: tuple[Solution, Solution]) -
     return steps
 
 
-def _derive(link: Link, end: int, frequency: float, stress: Any, power_w: float) -> None:
+def _derive(link: Link, end: int, frequency: float, stress: Stress, power_w: float) -> None:
     model = link.models[end]
     if link.kind == "joint":
         model = joint_model(family_view(link.family, ENDS[end]), model.here)  # again, so that the heat path is recorded
     if link.kind == "cable":
         model.constants(frequency)
     if link.kind != "measured":
-        allowed = model.allowed(frequency, type(stress)(*(float(value[0]) for value in stress)))
+        allowed = model.allowed(frequency, Stress(*(float(value[0]) for value in stress)))
         if power_w > 0:
             for one in allowed[:2]:
                 if np.isfinite(one) and one > 0:
@@ -306,7 +316,7 @@ def _verdict(
     delivered: float,
 ) -> str:
     if request.power_w == 0:
-        start = f"On {built.column.name} the line keeps {_decibels(delivered) or 0:.2f} dB."
+        start = f"On {built.column.name} the line loses {_decibels(delivered) or 0:.2f} dB."
     else:
         start = (
             f"On {built.column.name} {engineering(delivered * request.power_w, 'W')} of"
@@ -328,42 +338,23 @@ def _verdict(
 
 
 def _terminal(reflection: complex, impedance: float) -> Terminal:
-    with np.errstate(divide="ignore", invalid="ignore"):
-        seen = impedance * (1 + np.complex128(reflection)) / (1 - np.complex128(reflection))
+    seen = impedance * (1 + np.complex128(reflection)) / (1 - np.complex128(reflection))
     return Terminal(
         vswr=_vswr(reflection),
-        return_loss_db=_fine(return_loss(np.abs(reflection))),
-        resistance_ohm=_fine(seen.real),
-        reactance_ohm=_fine(seen.imag),
+        return_loss_db=fine(return_loss(np.abs(reflection))),
+        resistance_ohm=fine(seen.real),
+        reactance_ohm=fine(seen.imag),
     )
 
 
 def _vswr(reflection: complex) -> float | None:
     magnitude = float(np.abs(reflection))
-    return _fine(vswr_of_reflection(magnitude)) if magnitude < 1 else None
+    return fine(vswr_of_reflection(magnitude)) if magnitude < 1 else None
 
 
 def _decibels(ratio: float) -> float | None:
     """Loss of a power ratio out over in [dB]; none where nothing comes out."""
-    return _fine(-decibels(ratio)) if np.isfinite(ratio) and ratio > 0 else None
-
-
-def _number(value: float) -> float | None:
-    return float(value) if np.isfinite(value) else None
-
-
-def _fine(value: float) -> float | None:
-    """To a billionth of its unit: a small loss is a difference, whose last digits are rounding."""
-    return round(float(value), DECIMALS) if np.isfinite(value) else None
-
-
-def _share_of(power_w: float, share: float) -> float | None:
-    """A share of the power [W], itself to a millionth of a millionth: a small one is a difference too."""
-    return round(float(share), SHARE_DECIMALS) * power_w if np.isfinite(share) else None
-
-
-def _numbers(values: np.ndarray) -> list[float | None]:
-    return [_number(value) for value in values]
+    return fine(-decibels(ratio)) if np.isfinite(ratio) and ratio > 0 else None
 
 
 def _floats(values: list[float | None]) -> np.ndarray:

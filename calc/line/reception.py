@@ -10,10 +10,9 @@ from jointwise.calc.formulas import line, noise
 from jointwise.calc.line.chain import Chain
 from jointwise.calc.line.requests import Receiver
 from jointwise.calc.twoport import drive, reverse
+from jointwise.calc.views import GENEROUS
 
 __all__ = ["ReceiveCosts", "external_noise_db", "receive_costs"]
-
-GENEROUS = 1
 
 
 class ReceiveCosts(NamedTuple):

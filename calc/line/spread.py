@@ -15,13 +15,15 @@ from jointwise.calc.formulas.line import decibels, likely_reflection
 from jointwise.calc.formulas.match import vswr_of_reflection
 from jointwise.calc.limits import heat_power
 from jointwise.calc.line.chain import Chain, Link, chain
+from jointwise.calc.line.plain import number, numbers
 from jointwise.calc.line.requests import GivenVswr, SpreadRequest
 from jointwise.calc.line.results import SpreadBand, SpreadResult
 from jointwise.calc.line.solve import refused
 from jointwise.calc.line.stress import Stress
 from jointwise.calc.twoport import MOST_NEPERS, TwoPort, from_scattering, joint_section, scattering
+from jointwise.calc.views import CAUTIOUS, GENEROUS
 
-__all__ = ["PERCENTILES", "spread"]
+__all__ = ["PERCENTILES", "bounds", "spread"]
 
 BLOCK = 500
 """Draws at a time: a block of all bands stays within the processor's cache."""
@@ -30,7 +32,8 @@ BINS = 2000
 GRADES = 33
 """Steps from a typical joint to the worst its standard allows; a draw takes one of them."""
 LEAST_SPAN = 1e-6  # of a histogram: what does not spread still needs a bin
-CAUTIOUS, GENEROUS = 0, 1
+TOTAL = 1 - 1e-12
+"""Of a reflection: a VSWR beyond a million millions is no number worth drawing."""
 
 
 class _Draws(NamedTuple):
@@ -55,24 +58,48 @@ def spread(request: SpreadRequest) -> SpreadResult:
     frequency = np.array([(band.low_hz + band.high_hz) / 2 for band in bands], dtype=np.float64)
     drawer = _Drawer(request, built, frequency)
     tally = None
-    for number, first in enumerate(range(0, request.draws, BLOCK)):
-        draws = drawer.block(Stream(request.seed, number), min(BLOCK, request.draws - first))
+    for block, first in enumerate(range(0, request.draws, BLOCK)):
+        draws = drawer.block(Stream(request.seed, block), min(BLOCK, request.draws - first))
         tally = tally or _Tally(draws)
         tally.add(draws)
-    worst, likely = drawer.bounds()
+    worst, likely = bounds(built, frequency)
     vswr, loss, margin = tally.percentiles()
     answers = [
         SpreadBand(
             column=band,
-            vswr=_numbers(vswr[row]),
-            loss_db=_numbers(loss[row]),
-            margin_db=[None] * len(PERCENTILES) if drawer.refused[row] else _numbers(margin[row]),
-            worst_vswr=_number(vswr_of_reflection(worst[row])) if worst[row] < 1 else None,
-            likely_vswr=_number(vswr_of_reflection(likely[row])) if likely[row] < 1 else None,
+            vswr=numbers(vswr[row]),
+            loss_db=numbers(loss[row]),
+            margin_db=[None] * len(PERCENTILES) if drawer.refused[row] else numbers(margin[row]),
+            worst_vswr=number(vswr_of_reflection(worst[row])) if worst[row] < 1 else None,
+            likely_vswr=number(vswr_of_reflection(likely[row])) if likely[row] < 1 else None,
         )
         for row, band in enumerate(bands)
     ]
     return SpreadResult(draws=request.draws, seed=request.seed, percentiles=PERCENTILES, bands=answers)
+
+
+def bounds(built: Chain, frequency: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Worst and likely reflection at the transmitter [1] by frequency [Hz], from the antenna back over every step.
+
+    The worst takes every phase at its worst, the likely is the root of the sum of squares.
+    """
+    z_0 = built.here.impedance_ohm
+    worst = likely = np.abs(built.load(frequency))
+    for link in reversed(built.links):
+        model = link.models[CAUTIOUS]
+        if link.kind == "cable":
+            conductor, dielectric, beta = model.constants(frequency)
+            impedance = model.impedance(conductor, dielectric, beta)
+            step = (impedance - z_0) / (impedance + z_0)
+            kept = np.exp(-2 * (conductor + dielectric) * model.length_m)
+            inside = kept * _worst_seen(-step, 1 - step**2, step, worst)
+            worst = _worst_seen(step, 1 - step**2, -step, inside)
+            likely = likely_reflection(np.abs(step), kept * likely_reflection(np.abs(step), likely))
+        else:
+            s11, s12, s21, s22 = scattering(model.two_port(frequency), z_0)
+            worst = _worst_seen(s11, s12 * s21, s22, worst)
+            likely = likely_reflection(np.abs(s11), np.abs(s12 * s21) * likely)
+    return worst, likely
 
 
 class _Drawer:
@@ -86,6 +113,7 @@ class _Drawer:
         self._links = [_drawn(link, frequency, request.length_tolerance) for link in built.links]
         self.refused = np.any([refused(built, link, frequency, request.power_w) for link in built.links], axis=0)
 
+    @np.errstate(divide="ignore", invalid="ignore")  # what no draw lets through is infinite
     def block(self, random: Stream, draws: int) -> _Draws:
         """Solve `draws` random lines at every frequency, from the load back to the transmitter."""
         load = np.broadcast_to(self._load, (draws, self._frequency.size))
@@ -102,29 +130,9 @@ class _Drawer:
             after = before
         forward, backward = after.travelling(self._z_0)
         source = after.power if self._built.net else np.abs(forward) ** 2 / self._z_0
-        reflection = np.minimum(np.abs(backward / forward), 1 - 1e-12)
-        with np.errstate(divide="ignore", invalid="ignore"):
-            margin = -decibels(strain / source * self._power_w)
-            return _Draws(vswr_of_reflection(reflection), -decibels(delivered / source), margin)
-
-    def bounds(self) -> tuple[np.ndarray, np.ndarray]:
-        """Worst and likely reflection at the transmitter, from the antenna back over every step."""
-        worst = likely = np.abs(self._load)
-        for link in reversed(self._built.links):
-            model = link.models[CAUTIOUS]
-            if link.kind == "cable":
-                conductor, dielectric, beta = model.constants(self._frequency)
-                impedance = model.impedance(conductor, dielectric, beta)
-                step = (impedance - self._z_0) / (impedance + self._z_0)
-                kept = np.exp(-2 * (conductor + dielectric) * model.length_m)
-                inside = kept * _worst_seen(-step, 1 - step**2, step, worst)
-                worst = _worst_seen(step, 1 - step**2, -step, inside)
-                likely = likely_reflection(np.abs(step), kept * likely_reflection(np.abs(step), likely))
-            else:
-                s11, s12, s21, s22 = scattering(model.two_port(self._frequency), self._z_0)
-                worst = _worst_seen(s11, s12 * s21, s22, worst)
-                likely = likely_reflection(np.abs(s11), np.abs(s12 * s21) * likely)
-        return worst, likely
+        reflection = np.minimum(np.abs(backward / forward), TOTAL)
+        margin = -decibels(strain / source * self._power_w)
+        return _Draws(vswr_of_reflection(reflection), -decibels(delivered / source), margin)
 
 
 class _Plane(NamedTuple):
@@ -290,11 +298,3 @@ class _Tally:
         at = (reached[None] < wanted[..., None]).sum(axis=-1)
         values = self._low + (at + 0.5) * self._width
         return np.moveaxis(np.where(self._valid, values, np.nan), 0, -1)
-
-
-def _number(value: float) -> float | None:
-    return float(value) if np.isfinite(value) else None
-
-
-def _numbers(values: np.ndarray) -> list[float | None]:
-    return [_number(value) for value in values]

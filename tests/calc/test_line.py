@@ -371,6 +371,21 @@ def test_the_steps_reproduce_the_margins(element):
     assert {step["end"] for step in answer["steps"]} == {"low", "high"}
 
 
+@pytest.mark.parametrize("element", range(len(STATION["elements"])))
+def test_every_source_of_a_step_can_be_looked_up(element):
+    """What a derivation names as a number's source stands in the list of sources."""
+    steps = line(explain=element)["steps"]
+
+    assert {value["source"] for step in steps for value in step["inputs"]} - {""} <= set(catalogue().sources)
+
+
+def test_a_receive_line_says_what_it_loses():
+    """Without power the verdict tells the loss, in words and number."""
+    answer = line(power_w=0)
+
+    assert f"the line loses {answer['loss_db']:.2f} dB" in answer["verdict"]
+
+
 def exchanged(elements, part, parts, to):
     """The elements with one part of the chain exchanged for another."""
     at = parts[part]["element"]

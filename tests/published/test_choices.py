@@ -1,8 +1,9 @@
 """Twenty-five joints of different stations: which families may be fitted, and why the rest may not.
 
-Every expectation is common practice, no source, unless the row names one. All at VSWR 1.5, 40 °C, sea level, Region 1
-and five matings a year for ten years where nothing else is said. Where the trade fits something the core refuses, the
-row says so: the numbers are not bent.
+The sets were read from the core and then judged row by row against common practice, no source: they keep an answer
+that was found sensible from changing unseen, and the reasons are what it was judged by. All at VSWR 1.5, 40 °C, sea
+level, Region 1 and five matings a year for ten years where nothing else is said. Where the trade fits something the
+core refuses, the row says so: the numbers are not bent.
 """
 
 import json
@@ -134,7 +135,7 @@ SITUATIONS = [  # what, request, families that pass, why the others do not
         {"bands": ["2m"], "power_w": 50, "mode": "fm", "installation": "portable", "cable": "rg_58"}
         | {"matings_per_year": 365},
         "",
-        "500 matings is the most any family here is good for (MIL-PRF-39012 as quoted)",
+        "500 matings is the most any family here is good for (MIL-PRF-39012, from memory)",
     ),
     (
         "400 W digital on 6 m at 3000 m",
