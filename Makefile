@@ -12,7 +12,7 @@ serve: .venv/run.stamp
 test: .venv/test.stamp frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json lint
 test: $(WHEELS)/tools.stamp $(WHEELS)/numpy.stamp
 	e2e/need-browsers
-	$(BIN)/python -m pytest
+	$(BIN)/python -m pytest -n auto --dist loadfile --no-loadscope-reorder
 
 lint: .venv/test.stamp
 	$(BIN)/ruff check -q .
