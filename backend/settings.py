@@ -41,6 +41,12 @@ class Settings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
         int,
         Meta(ge=0, le=31_536_000, description="How long a browser may reuse an answer", extra={"unit": "s"}),
     ] = 3600
+    kept_bytes: Annotated[
+        int,
+        Meta(
+            ge=0, le=1_000_000_000, description="Answers each process keeps in memory; 0, none", extra={"unit": "bytes"}
+        ),
+    ] = 32_000_000
     page_folder: Annotated[
         str, Meta(description="Folder with the files of the page; empty for the page that came along")
     ] = ""

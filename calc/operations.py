@@ -30,7 +30,7 @@ from jointwise.calc.refusal import refusal
 from jointwise.calc.requests import CatalogueRequest, CellRequest, MatrixRequest
 from jointwise.calc.results import CatalogueResult, CellResult, MatrixResult
 
-__all__ = ["MOST_BYTES", "OPERATIONS", "InputError", "Operation", "call"]
+__all__ = ["MOST_BYTES", "OPERATIONS", "InputError", "Operation", "call", "canonical"]
 
 MOST_BYTES = 4_000_000
 """Longest request: one that is refused only after it was read whole stays within 2 s and 256 MB too."""
@@ -131,12 +131,20 @@ def call(name: str, body: bytes) -> bytes:
     sentence for the user, for a request that can't be answered.
     """
     operation = OPERATIONS[name]
+    return msgspec.json.encode(operation.answer(_read(operation, body)))
+
+
+def canonical(name: str, body: bytes) -> bytes:
+    """The same request with every field in its place, however it was written. Raises as `call` does."""
+    return msgspec.json.encode(_read(OPERATIONS[name], body))
+
+
+def _read(operation: Operation, body: bytes) -> msgspec.Struct:
     _refuse_unbounded(body)
     try:
-        request = msgspec.json.decode(body, type=operation.request)
+        return msgspec.json.decode(body, type=operation.request)
     except (msgspec.DecodeError, UnicodeDecodeError) as error:
         raise refusal(error, body, operation.request) from None
-    return msgspec.json.encode(operation.answer(request))
 
 
 def _refuse_unbounded(body: bytes) -> None:
