@@ -13,9 +13,10 @@ from werkzeug.exceptions import MethodNotAllowed
 import jointwise.dist
 from jointwise.backend import settings
 from jointwise.backend.fields import request_body
+from jointwise.backend.kept import Answer, Answers
 from jointwise.backend.openapi import document
 from jointwise.backend.problem import answer
-from jointwise.calc.operations import OPERATIONS, Operation, call
+from jointwise.calc.operations import OPERATIONS, Operation
 
 __all__ = ["create_app"]
 
@@ -57,7 +58,8 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     app.config["MAX_CONTENT_LENGTH"] = chosen.max_body_bytes
     app.register_error_handler(Exception, answer)
     page = Path(chosen.page_folder).absolute() if chosen.page_folder else BUILT_PAGE
-    openapi = msgspec.json.encode(document())
+    answers = Answers(chosen.kept_bytes)
+    described = answers.get("openapi", lambda: msgspec.json.encode(document()))
     health = msgspec.json.encode({"status": "ok", "version": version("jointwise")})
 
     @app.after_request
@@ -85,7 +87,7 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
         operation = _operation(name)
         if request.mimetype != JSON:
             abort(415, f"The body is {request.mimetype or 'of no stated type'}; allowed: {JSON}.")
-        return Response(call(operation.name, request.get_data()), mimetype=JSON)
+        return Response(answers.of(operation, request.get_data()).body, mimetype=JSON)
 
     @app.get("/api/v1/<name>")
     def get(name: str) -> Response:
@@ -93,24 +95,26 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
         if not operation.cacheable:
             raise MethodNotAllowed(["POST"])
         body = request_body(operation.request, request.args.to_dict(flat=False))
-        return _cached(call(operation.name, body))
+        return _cached(answers.of(operation, body), chosen.cache_seconds)
 
     @app.get("/api/v1/openapi.json")
     def describe() -> Response:
-        return _cached(openapi)
+        return _cached(described, chosen.cache_seconds)
 
     @app.get("/api/v1/health")
     def report_health() -> Response:
         return Response(health, mimetype=JSON)
 
-    def _cached(body: bytes) -> Response:
-        response = Response(body, mimetype=JSON)
-        response.cache_control.public = True
-        response.cache_control.max_age = chosen.cache_seconds
-        response.add_etag()
-        return response.make_conditional(request)
-
     return app
+
+
+def _cached(answer: Answer, seconds: int) -> Response:
+    """An answer that may be kept for so long."""
+    response = Response(answer.body, mimetype=JSON)
+    response.cache_control.public = True
+    response.cache_control.max_age = seconds
+    response.set_etag(answer.etag)
+    return response.make_conditional(request)
 
 
 def _operation(name: str) -> Operation:

@@ -7,7 +7,7 @@ import msgspec
 
 from jointwise.backend.fields import fields
 from jointwise.backend.problem import MEDIA_TYPE, InputProblem, InternalProblem, Problem
-from jointwise.calc.operations import OPERATIONS, Operation
+from jointwise.calc.operations import MOST_BYTES, OPERATIONS, Operation
 
 __all__ = ["document"]
 
@@ -64,7 +64,7 @@ def _path(operation: Operation, schemas: dict[str, Any]) -> dict[str, Any]:
     post = {
         "operationId": operation.name,
         "summary": operation.summary,
-        "requestBody": {"required": True, "content": _json(request)},
+        "requestBody": {"required": True, "description": f"At most {MOST_BYTES} bytes", "content": _json(request)},
         "responses": {"200": {"description": operation.summary, "content": _json(result)}, **_refused()},
     }
     if not operation.cacheable:

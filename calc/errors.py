@@ -4,7 +4,7 @@ import json
 from collections.abc import Mapping
 from typing import TypeVar
 
-__all__ = ["InputError", "known"]
+__all__ = ["InputError", "known", "shown"]
 
 Entry = TypeVar("Entry")
 
@@ -20,7 +20,7 @@ class InputError(ValueError):
 
     def __init__(self, field: str, value: object, allowed: str) -> None:
         self.field = field
-        self.value = _short(value)
+        self.value = shown(value)
         self.allowed = allowed
         super().__init__(f"{field} is {self.value}; allowed: {allowed}.")
 
@@ -32,7 +32,8 @@ def known(field: str, name: str, table: Mapping[str, Entry]) -> Entry:
     return table[name]
 
 
-def _short(value: object) -> str:
+def shown(value: object) -> str:
+    """A value as short JSON text."""
     text = json.dumps(value, ensure_ascii=False)
     # a lone surrogate is legal JSON text but no UTF-8
     text = text.encode("utf-8", "replace").decode()

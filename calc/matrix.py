@@ -21,7 +21,7 @@ from jointwise.calc.limits import (
     match_limit,
     voltage_limit,
 )
-from jointwise.calc.requests import MatrixRequest
+from jointwise.calc.requests import MOST_CELLS, MatrixRequest
 from jointwise.calc.results import Column, FamilyHead, LimitId, MatrixResult
 from jointwise.calc.station import Station, station
 from jointwise.calc.views import ENDS, table_view
@@ -29,7 +29,6 @@ from jointwise.calc.views import ENDS, table_view
 __all__ = ["LIMITS", "Margins", "agreement_ratio", "evaluate", "family_head", "matrix"]
 
 LIMITS: list[LimitId] = ["heat", "voltage", "match"]
-MOST_CELLS = 100_000  # keeps the answer of the largest matrix below some 20 MB
 
 
 class Margins(NamedTuple):

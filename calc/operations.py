@@ -3,11 +3,11 @@
 Both homes of the core use `call` and nothing else, so that they can't drift.
 """
 
-import re
 from collections.abc import Callable
 from typing import Any, NamedTuple
 
 import msgspec
+import numpy as np
 
 from jointwise.calc.cell import cell
 from jointwise.calc.choose.choose import choose
@@ -30,10 +30,16 @@ from jointwise.calc.refusal import refusal
 from jointwise.calc.requests import CatalogueRequest, CellRequest, MatrixRequest
 from jointwise.calc.results import CatalogueResult, CellResult, MatrixResult
 
-__all__ = ["OPERATIONS", "InputError", "Operation", "call"]
+__all__ = ["MOST_BYTES", "OPERATIONS", "InputError", "Operation", "call", "canonical"]
+
+MOST_BYTES = 4_000_000
+"""Longest request: one that is refused only after it was read whole stays within 2 s and 256 MB too."""
 
 DEEPEST = 50
 """Brackets within brackets a request may have; its own shape has three."""
+STEPS = np.zeros(256, dtype=np.int8)
+"""How much deeper each byte leads."""
+STEPS[list(b"[{")], STEPS[list(b"]}")] = 1, -1
 
 
 class Operation(NamedTuple):
@@ -125,19 +131,27 @@ def call(name: str, body: bytes) -> bytes:
     sentence for the user, for a request that can't be answered.
     """
     operation = OPERATIONS[name]
-    _refuse_deep_nesting(body)
+    return msgspec.json.encode(operation.answer(_read(operation, body)))
+
+
+def canonical(name: str, body: bytes) -> bytes:
+    """The same request with every field in its place, however it was written. Raises as `call` does."""
+    return msgspec.json.encode(_read(OPERATIONS[name], body))
+
+
+def _read(operation: Operation, body: bytes) -> msgspec.Struct:
+    _refuse_unbounded(body)
     try:
-        request = msgspec.json.decode(body, type=operation.request)
+        return msgspec.json.decode(body, type=operation.request)
     except (msgspec.DecodeError, UnicodeDecodeError) as error:
         raise refusal(error, body, operation.request) from None
-    return msgspec.json.encode(operation.answer(request))
 
 
-def _refuse_deep_nesting(body: bytes) -> None:
+def _refuse_unbounded(body: bytes) -> None:
     """In the browser a decoder that runs out of stack takes Python down with it, so it never gets there."""
-    depth = deepest = 0
-    for bracket in re.findall(rb"[\[{\]}]", body):
-        depth += 1 if bracket in b"[{" else -1
-        deepest = max(deepest, depth)
-    if deepest > DEEPEST:
-        raise InputError("request", body[:200].decode("utf-8", "replace"), f"brackets nested up to {DEEPEST} deep")
+    begins = body[:200].decode("utf-8", "replace")
+    if len(body) > MOST_BYTES:
+        raise InputError("request", begins, f"at most {MOST_BYTES} bytes; this one has {len(body)}")
+    depth = np.cumsum(STEPS[np.frombuffer(body, dtype=np.uint8)], dtype=np.int32)
+    if depth.max(initial=0) > DEEPEST:
+        raise InputError("request", begins, f"brackets nested up to {DEEPEST} deep")

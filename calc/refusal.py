@@ -7,7 +7,7 @@ from typing import Any
 
 import msgspec
 
-from jointwise.calc.errors import InputError
+from jointwise.calc.errors import InputError, shown
 
 __all__ = ["refusal"]
 
@@ -21,11 +21,16 @@ def refusal(error: Exception, body: bytes, request: type[msgspec.Struct]) -> Inp
         return twice
     except ValueError as broken:
         return InputError("request", body[:200].decode("utf-8", "replace"), f"a JSON object; this is broken: {broken}")
-    path = _path(str(error))
+    told = str(error)
+    # a name that is not ours may itself read like the end of the message
+    named = re.search(r"(unknown) field `(.*)`$", told, re.DOTALL)
+    path: list[str | int] = []
+    if not (named and named.group(2) in received):
+        named = re.search(r"(unknown|missing required) field `(.*?)`(?: - at `\$[^`]*`)?$", told, re.DOTALL)
+        path = _path(told)
     if not path and (endless := _not_finite(received)):
         return _refuse_endless(received, request, endless)
     value, kind = _at(received, msgspec.inspect.type_info(request), path)
-    named = re.search(r"(unknown|missing required) field `(.*?)`", str(error))
     if named and named.group(1) == "unknown":
         allowed = f"only the fields {', '.join(_names(_bare(kind, value)))}"
         return InputError(_field([*path, named.group(2)]), value.get(named.group(2)), allowed)
@@ -53,15 +58,17 @@ def _refuse_endless(received: Any, request: type[msgspec.Struct], path: list[str
 
 
 def _field(path: list[str | int]) -> str:
-    """The path as a user reads it: elements[2].length_m."""
-    return "".join(f"[{part}]" if isinstance(part, int) else f".{part}" for part in path).removeprefix(".") or "request"
+    """The path as a user reads it: elements[2].length_m; a name that is not ours may be of any length."""
+    parts = [part if isinstance(part, int) else shown(part).strip('"') for part in path]
+    words = (f"[{part}]" if isinstance(part, int) else f".{part}" for part in parts)
+    return "".join(words).removeprefix(".") or "request"
 
 
 def _given_once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     fields: dict[str, Any] = {}
     for name, value in pairs:
         if name in fields:
-            raise InputError(name, fields[name], "a field given once, not twice")
+            raise InputError(_field([name]), fields[name], "a field given once, not twice")
         fields[name] = value
     return fields
 
@@ -81,7 +88,7 @@ def _not_finite(received: Any) -> list[str | int]:
 
 def _path(message: str) -> list[str | int]:
     """The keys and indexes of a path like $.powers_w[2]; dict values give no key, and there are none here."""
-    found = re.search(r" - at `\$(.*)`$", message)
+    found = re.search(r" - at `\$([^`]*)`$", message)
     parts = re.findall(r"\.([A-Za-z_0-9]+)|\[(\d+)\]", found.group(1)) if found else []
     return [name or int(index) for name, index in parts]
 
