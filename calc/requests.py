@@ -9,6 +9,8 @@ from typing import Annotated, Literal
 
 from msgspec import Meta, Struct, field
 
+from jointwise.calc.catalogue import catalogue
+
 __all__ = [
     "AddedResistance",
     "Bands",
@@ -116,7 +118,7 @@ class MatrixRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=T
         list[Frequency], Meta(max_length=200, description="Spot frequencies, shown after the bands")
     ] = field(default_factory=list)
     powers_w: Annotated[list[Power], Meta(min_length=1, max_length=24, description="Power levels of every cell")] = (
-        field(default_factory=lambda: [0.0, 5.0, 50.0, 100.0, 400.0, 1500.0])
+        field(default_factory=lambda: list(catalogue().default_powers_w))
     )
 
 
