@@ -7,7 +7,8 @@ import msgspec
 
 from jointwise.backend.fields import fields
 from jointwise.backend.problem import MEDIA_TYPE, InputProblem, InternalProblem, Problem
-from jointwise.calc.operations import MOST_BYTES, OPERATIONS, Operation
+from jointwise.calc.operations import OPERATIONS, Operation
+from jointwise.calc.refusal import MOST_BYTES
 
 __all__ = ["document"]
 

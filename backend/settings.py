@@ -11,8 +11,7 @@ import msgspec
 from msgspec import Meta, Struct
 
 from jointwise.backend.fields import fields, plain, request_body
-from jointwise.calc.operations import MOST_BYTES
-from jointwise.calc.refusal import refusal
+from jointwise.calc.refusal import MOST_BYTES, refusal
 
 __all__ = ["Settings", "environment_name", "read"]
 

@@ -1,12 +1,10 @@
 """The catalogue as an answer: data sheets, tables, formulas with MathML, and sources."""
 
-from functools import lru_cache
-
 import msgspec
 
 import jointwise.calc.formulas  # noqa: F401  (registers every formula)
 from jointwise.calc.cable_fit import attenuation_coefficients
-from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue import catalogue, per_edition
 from jointwise.calc.catalogue.schema import Cable, Interface, Interval, Label, PowerRatings, Quantity
 from jointwise.calc.cautions import CAUTIONS
 from jointwise.calc.formula import FORMULAS
@@ -26,7 +24,7 @@ from jointwise.calc.results import (
 __all__ = ["describe"]
 
 
-@lru_cache(maxsize=1)
+@per_edition(maxsize=1)
 def describe(request: CatalogueRequest) -> CatalogueResult:
     """Everything the catalogue holds, ready to show."""
     tables = catalogue()
@@ -43,6 +41,9 @@ def describe(request: CatalogueRequest) -> CatalogueResult:
         formulas=_formulas(),
         sources=list(tables.sources.values()),
         cautions=CAUTIONS,
+        packs=list(tables.packs),
+        house_limits=list(tables.house_limits.values()),
+        default_powers_w=list(tables.default_powers_w),
     )
 
 
@@ -69,6 +70,7 @@ def _sheet(interface: Interface) -> DataSheet:
         also_called=interface.also_called,
         values=_values(interface),
         hazards=_hazards(interface),
+        pack=catalogue().pack_of("interfaces", interface.id),
     )
 
 
@@ -91,6 +93,7 @@ def _cable_sheet(cable: Cable) -> CableSheet:
         values=_fields(cable),
         attenuation=cable.attenuation,
         power=cable.power,
+        pack=catalogue().pack_of("cables", cable.id),
     )
 
 

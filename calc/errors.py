@@ -20,9 +20,14 @@ class InputError(ValueError):
 
     def __init__(self, field: str, value: object, allowed: str) -> None:
         self.field = field
+        self.received = value
         self.value = shown(value)
         self.allowed = allowed
         super().__init__(f"{field} is {self.value}; allowed: {allowed}.")
+
+    def elsewhere(self, field: str) -> "InputError":
+        """The same refusal, its field named as it is seen from outside."""
+        return InputError(field, self.received, self.allowed)
 
 
 def known(field: str, name: str, table: Mapping[str, Entry]) -> Entry:

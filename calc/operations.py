@@ -7,8 +7,8 @@ from collections.abc import Callable
 from typing import Any, NamedTuple
 
 import msgspec
-import numpy as np
 
+from jointwise.calc.catalogue import Edition, in_force
 from jointwise.calc.cell import cell
 from jointwise.calc.choose.choose import choose
 from jointwise.calc.choose.requests import ChooseRequest
@@ -26,20 +26,11 @@ from jointwise.calc.line.requests import LineRequest, SpreadRequest
 from jointwise.calc.line.results import LineResult, SpreadResult
 from jointwise.calc.line.spread import spread
 from jointwise.calc.matrix import matrix
-from jointwise.calc.refusal import refusal
+from jointwise.calc.refusal import decoded
 from jointwise.calc.requests import CatalogueRequest, CellRequest, MatrixRequest
 from jointwise.calc.results import CatalogueResult, CellResult, MatrixResult
 
-__all__ = ["MOST_BYTES", "OPERATIONS", "InputError", "Operation", "call", "canonical"]
-
-MOST_BYTES = 4_000_000
-"""Longest request: one that is refused only after it was read whole stays within 2 s and 256 MB too."""
-
-DEEPEST = 50
-"""Brackets within brackets a request may have; its own shape has three."""
-STEPS = np.zeros(256, dtype=np.int8)
-"""How much deeper each byte leads."""
-STEPS[list(b"[{")], STEPS[list(b"]}")] = 1, -1
+__all__ = ["OPERATIONS", "InputError", "Operation", "call", "canonical"]
 
 
 class Operation(NamedTuple):
@@ -124,34 +115,19 @@ OPERATIONS = {
 }
 
 
-def call(name: str, body: bytes) -> bytes:
+def call(name: str, body: bytes, edition: Edition | None = None) -> bytes:
     """Answer one operation: JSON request in, JSON result out.
 
+    The packs of an `edition` count, without one the built-in catalogue alone.
     Raises KeyError for an unknown operation and InputError, whose text is one
     sentence for the user, for a request that can't be answered.
     """
     operation = OPERATIONS[name]
-    return msgspec.json.encode(operation.answer(_read(operation, body)))
+    with in_force(edition):
+        return msgspec.json.encode(operation.answer(decoded(body, operation.request)))
 
 
-def canonical(name: str, body: bytes) -> bytes:
+def canonical(name: str, body: bytes, edition: Edition | None = None) -> bytes:
     """The same request with every field in its place, however it was written. Raises as `call` does."""
-    return msgspec.json.encode(_read(OPERATIONS[name], body))
-
-
-def _read(operation: Operation, body: bytes) -> msgspec.Struct:
-    _refuse_unbounded(body)
-    try:
-        return msgspec.json.decode(body, type=operation.request)
-    except (msgspec.DecodeError, UnicodeDecodeError) as error:
-        raise refusal(error, body, operation.request) from None
-
-
-def _refuse_unbounded(body: bytes) -> None:
-    """In the browser a decoder that runs out of stack takes Python down with it, so it never gets there."""
-    begins = body[:200].decode("utf-8", "replace")
-    if len(body) > MOST_BYTES:
-        raise InputError("request", begins, f"at most {MOST_BYTES} bytes; this one has {len(body)}")
-    depth = np.cumsum(STEPS[np.frombuffer(body, dtype=np.uint8)], dtype=np.int32)
-    if depth.max(initial=0) > DEEPEST:
-        raise InputError("request", begins, f"brackets nested up to {DEEPEST} deep")
+    with in_force(edition):
+        return msgspec.json.encode(decoded(body, OPERATIONS[name].request))

@@ -3,13 +3,49 @@
 import json
 import math
 import re
-from typing import Any
+from typing import Any, TypeVar
 
 import msgspec
+import numpy as np
 
+from jointwise.calc.catalogue.schema import ADDRESS, NAME
 from jointwise.calc.errors import InputError, shown
 
-__all__ = ["refusal"]
+__all__ = ["MOST_BYTES", "decoded", "refusal"]
+
+Decoded = TypeVar("Decoded")
+MOST_BYTES = 4_000_000
+"""Longest request: one that is refused only after it was read whole stays within 2 s and 256 MB too."""
+DEEPEST = 50
+"""Brackets within brackets a text may have; no request and no pack has more than eight."""
+STEPS = np.zeros(256, dtype=np.int8)
+"""How much deeper each byte leads."""
+STEPS[list(b"[{")], STEPS[list(b"]}")] = 1, -1
+MOST_NAMED = 8
+"""Fields of an object that a sentence still lists."""
+WORDS_OF_PATTERN = {
+    NAME: "a text of 1 to 80 characters that begins with none of = + - @ and no blank",
+    ADDRESS: "an address that begins with https:// or http://, at most 300 characters",
+}
+
+
+def decoded(body: bytes, request: type[Decoded]) -> Decoded:
+    """The body read as JSON into its type. Raises InputError naming the field that can't be taken."""
+    _refuse_unbounded(body)
+    try:
+        return msgspec.json.decode(body, type=request)
+    except (msgspec.DecodeError, UnicodeDecodeError) as error:
+        raise refusal(error, body, request) from None
+
+
+def _refuse_unbounded(body: bytes) -> None:
+    """In the browser a decoder that runs out of stack takes Python down with it, so it never gets there."""
+    begins = body[:200].decode("utf-8", "replace")
+    if len(body) > MOST_BYTES:
+        raise InputError("request", begins, f"at most {MOST_BYTES} bytes; this one has {len(body)}")
+    depth = np.cumsum(STEPS[np.frombuffer(body, dtype=np.uint8)], dtype=np.int32)
+    if depth.max(initial=0) > DEEPEST:
+        raise InputError("request", begins, f"brackets nested up to {DEEPEST} deep")
 
 
 def refusal(error: Exception, body: bytes, request: type[msgspec.Struct]) -> InputError:
@@ -87,8 +123,8 @@ def _not_finite(received: Any) -> list[str | int]:
 
 
 def _path(message: str) -> list[str | int]:
-    """The keys and indexes of a path like $.powers_w[2]; dict values give no key, and there are none here."""
-    found = re.search(r" - at `\$([^`]*)`$", message)
+    """The keys and indexes of a path like $.powers_w[2]; it ends where values of a dict give no key."""
+    found = re.search(r" - at `(?:key in )?\$([^`]*?)(\[\.\.\.\][^`]*)?`$", message)
     parts = re.findall(r"\.([A-Za-z_0-9]+)|\[(\d+)\]", found.group(1)) if found else []
     return [name or int(index) for name, index in parts]
 
@@ -158,7 +194,10 @@ def _words(kind: Any) -> str:
     if isinstance(kind, msgspec.inspect.BoolType):
         return "true or false"
     if isinstance(kind, msgspec.inspect.StrType) and kind.pattern is None:
-        return f"a text of at most {kind.max_length} characters"
+        least = f"{kind.min_length} to" if kind.min_length else "at most"
+        return f"a text of {least} {kind.max_length} characters"
+    if isinstance(kind, msgspec.inspect.StrType) and kind.pattern in WORDS_OF_PATTERN:
+        return WORDS_OF_PATTERN[kind.pattern]
     if isinstance(kind, msgspec.inspect.StrType):
         return "a name of small letters, digits and _, at most 40 characters"
     if isinstance(kind, msgspec.inspect.ListType):
@@ -166,4 +205,7 @@ def _words(kind: Any) -> str:
         return f"a list of {lengths} entries, each {_words(_bare(kind.item_type, None))}"
     if isinstance(kind, msgspec.inspect.UnionType):
         return f"a JSON object of kind {', '.join(_tags(kind))}"
-    return "a JSON object"
+    if isinstance(kind, msgspec.inspect.DictType):
+        return f"an object that has for {_words(kind.key_type)} each {_words(kind.value_type)}"
+    fields = [field.encode_name for field in getattr(kind, "fields", ()) if field.required]
+    return f"a JSON object with {', '.join(fields)}" if 0 < len(fields) <= MOST_NAMED else "a JSON object"

@@ -9,6 +9,8 @@ from typing import Annotated, Literal
 
 from msgspec import Meta, Struct, field
 
+from jointwise.calc.catalogue import catalogue
+
 __all__ = [
     "MOST_CELLS",
     "AddedResistance",
@@ -126,7 +128,7 @@ class MatrixRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=T
             max_length=24,
             description=f"Power levels of every cell; families x columns x powers at most {MOST_CELLS}",
         ),
-    ] = field(default_factory=lambda: [0.0, 5.0, 50.0, 100.0, 400.0, 1500.0])
+    ] = field(default_factory=lambda: list(catalogue().default_powers_w))
 
 
 class CellRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True):

@@ -13,7 +13,16 @@ from jointwise.calc.choose.results import Choice, ChooseResult, Rejection, Wear,
 from jointwise.calc.columns import columns
 from jointwise.calc.errors import known
 from jointwise.calc.formulas.loss import dissipative_loss, mismatch_loss
-from jointwise.calc.gates import EXPOSURES, GATES, SEALED_TO, VIBRATIONS, family_reasons, gate_table, site_demands
+from jointwise.calc.gates import (
+    EXPOSURES,
+    GATES,
+    HOUSE,
+    SEALED_TO,
+    VIBRATIONS,
+    family_reasons,
+    gate_table,
+    site_demands,
+)
 from jointwise.calc.limits import dissipation, match_limit
 from jointwise.calc.matrix import LIMITS, Margins, evaluate
 from jointwise.calc.requests import Scenario
@@ -40,6 +49,7 @@ DEMAND_OF_GATE = {
     "wear": "wear",
     "cable_fit": "cable",
     "cold": "cold",
+    HOUSE: "house limit",
 }
 DEMAND_OF_LIMIT = {"heat": "power", "voltage": "power", "match": "match"}
 LIMIT_NAMES = {"heat": "Heat", "voltage": "Voltage", "match": "Match"}
@@ -198,6 +208,7 @@ def _choice(
     return Choice(
         family=family,
         name=interface.name,
+        pack=catalogue().pack_of("interfaces", family),
         passes=not rejections,
         rank=None,
         margin_db=low if shown else None,

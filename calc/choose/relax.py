@@ -17,6 +17,7 @@ IN_WORDS = {
     "weather": "Kept from the weather",
     "cable": "On another cable",
     "cold": "Where it gets less cold",
+    "house limit": "Within the house limit",
     "port": "With another port on the equipment",
 }
 """Demands that give way by kind, not by a figure."""

@@ -40,6 +40,8 @@ class Choice(Struct, frozen=True):
 
     family: str
     name: str
+    pack: str
+    """Name of the pack the family comes from; empty for a built-in one."""
     passes: bool
     rank: int | None
     """1 is best; equal ranks are ties; null when it does not pass."""

@@ -233,7 +233,14 @@ def _count(one: AdapterType, count: int) -> AdapterCount:
         count=count,
         source=entry.source,
         kind=entry.kind,
+        pack=_pack(entry.id, first.family, second.family),
     )
+
+
+def _pack(adapter: str, *families: str) -> str:
+    tables = catalogue()
+    packs = [tables.pack_of("adapters", adapter), *(tables.pack_of("interfaces", family) for family in families)]
+    return next((pack for pack in packs if pack), "")
 
 
 def _shown(one: AdapterType) -> list[tuple[int, str]]:

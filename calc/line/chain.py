@@ -44,6 +44,7 @@ class Link(NamedTuple):
     kind: str
     name: str
     family: str | None
+    pack: str
     models: tuple[Any, Any]
     """By the cautious and the generous end of the ratings."""
     demands: list[Demand]
@@ -125,7 +126,8 @@ def _links(request: Any, at: int, here: Station, frequency: float) -> list[Link]
         entry = _cable_at(request.elements, at)
         models = tuple(CableModel(cable_view(entry.id, end), element.length_m, here) for end in ENDS)
         name, marks = f"{element.length_m:g} m of {entry.name}", cable_marks(entry, frequency, request.exposure)
-        return [Link(at, "cable", element.name or name, None, models, [], marks)]
+        pack = catalogue().pack_of("cables", entry.id)
+        return [Link(at, "cable", element.name or name, None, pack, models, [], marks)]
     if isinstance(element, Part):
         model = PartModel(
             element.loss_db,
@@ -134,10 +136,10 @@ def _links(request: Any, at: int, here: Station, frequency: float) -> list[Link]
             _limit(element.voltage_limit_v),
             here,
         )
-        return [Link(at, "part", element.name or "Part", None, (model, model), [], [])]
+        return [Link(at, "part", element.name or "Part", None, "", (model, model), [], [])]
     if isinstance(element, MeasuredPart):
         model = MeasuredModel(_measured(element.touchstone, f"elements[{at}].touchstone", 2), here)
-        return [Link(at, "measured", element.name or "Measured part", None, (model, model), [], [])]
+        return [Link(at, "measured", element.name or "Measured part", None, "", (model, model), [], [])]
     return _joint_links(request, at, element)
 
 
@@ -165,7 +167,8 @@ def _joint_link(request: Any, at: int, element: Joint, family: str, cables: list
     models = tuple(joint_model(family_view(family, end), here) for end in ENDS)
     interface = catalogue().interfaces[family]
     demands = joint_demands(request, element, family, cables)
-    return Link(at, "joint", element.name or interface.name, family, models, demands, [])
+    pack = catalogue().pack_of("interfaces", family)
+    return Link(at, "joint", element.name or interface.name, family, pack, models, demands, [])
 
 
 def joint_demands(request: Any, element: Joint, family: str, cables: list[Cable]) -> list[Demand]:

@@ -8,7 +8,8 @@ from jointwise.backend.openapi import document
 from jointwise.calc.errors import InputError
 from jointwise.calc.kit.requests import MOST_PAIRS, MOST_PORTS
 from jointwise.calc.line.requests import MOST_DRAWN
-from jointwise.calc.operations import MOST_BYTES, OPERATIONS, call
+from jointwise.calc.operations import OPERATIONS, call
+from jointwise.calc.refusal import MOST_BYTES
 from jointwise.calc.requests import MOST_CELLS
 from jointwise.calc.touchstone import MOST_CHARACTERS
 
