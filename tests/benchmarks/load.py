@@ -12,7 +12,6 @@ import subprocess
 import sys
 import tempfile
 import time
-from collections.abc import Iterator
 from contextlib import ExitStack
 from pathlib import Path
 from typing import NamedTuple
@@ -25,6 +24,8 @@ SCRIPT = HERE / "wrk.lua"
 CONNECTIONS = (1, 8, 64)
 TURNS = 3
 TURN_S = 2
+PATIENCE = "20s"
+"""How long a request may wait before it counts as an error."""
 SOAK_S = 300
 SOAK_LOOK_S = 20
 AIMED_SHARE = 0.7
@@ -48,6 +49,8 @@ class Row(NamedTuple):
     body: str | None = None
     tagged: bool = False
     """Asked with the tag of the answer one has."""
+    vary: str = ""
+    """What goes before a random number at the end of the path, so that no request is like another."""
 
 
 ROWS = [
@@ -57,6 +60,15 @@ ROWS = [
     Row("cell, unchanged (304)", "/api/v1/cell?family=n&band=2m", tagged=True),
     Row("line, 5 elements (POST)", "/api/v1/line", LINE),
 ]
+
+
+SOAKED = [
+    *ROWS,
+    Row("cell, ever another", "/api/v1/cell?family=n&band=2m", vary="&vswr=1"),
+    Row("refused", "/api/v1/cell?family=n&band=2m&colour=red"),
+    Row("page", "/"),
+]
+"""Half a million of different cells would not fit into what a process keeps."""
 
 
 class Measured(NamedTuple):
@@ -78,7 +90,17 @@ def asked(port: int, row: Row) -> tuple[int, str]:
 
 def wrk(port: int, path: str, connections: int, seconds: int, **environment: str) -> Measured:
     """Load one address with so many connections."""
-    command = ["wrk", "-t1", f"-c{connections}", f"-d{seconds}s", "-s", str(SCRIPT), f"http://127.0.0.1:{port}{path}"]
+    command = [
+        "wrk",
+        "-t1",
+        f"-c{connections}",
+        f"-d{seconds}s",
+        "--timeout",
+        PATIENCE,
+        "-s",
+        str(SCRIPT),
+        f"http://127.0.0.1:{port}{path}",
+    ]
     printed = subprocess.run(command, check=True, capture_output=True, text=True, env=os.environ | environment).stdout
     told = json.loads(printed.splitlines()[-1])
     return Measured(told["requests"] / told["seconds"], told["p50_ms"], told["p99_ms"], told["errors"])
@@ -97,9 +119,7 @@ def by_turns(ours: int, bare: int, row: Row, connections: int) -> tuple[Measured
         for _ in range(TURNS)
     ]
     return tuple(
-        Measured(
-            *(statistics.median(column) for column in list(zip(*runs, strict=True))[:3]), sum(r.errors for r in runs)
-        )
+        Measured(*map(statistics.median, list(zip(*runs, strict=True))[:3]), sum(run.errors for run in runs))
         for runs in zip(*pairs, strict=True)
     )
 
@@ -125,11 +145,12 @@ def resident_mb(server: Served) -> float:
 
 def soak(server: Served, port: int, seconds: int) -> None:
     """Load everything at once for so long, and print memory and errors on the way."""
-    command = ["wrk", "-t1", "-c8", f"-d{seconds}s", "-s", str(SCRIPT)]
+    command = ["wrk", "-t1", "-c8", f"-d{seconds}s", "--timeout", PATIENCE, "-s", str(SCRIPT)]
     with ExitStack() as stack:
         running = []
-        for row in varied():
+        for row in SOAKED:
             sent = {"WRK_METHOD": "POST", "WRK_BODY": row.body} if row.body else {}
+            sent |= {"WRK_VARY": row.vary} if row.vary else {}
             words = [*command, f"http://127.0.0.1:{port}{row.path}"]
             running.append(
                 stack.enter_context(subprocess.Popen(words, stdout=subprocess.PIPE, text=True, env=os.environ | sent))
@@ -142,17 +163,8 @@ def soak(server: Served, port: int, seconds: int) -> None:
         told = [json.loads(one.stdout.read().splitlines()[-1]) for one in running]
     settled = [memory for at, memory in looks if at > seconds / 4]
     requests, errors = (sum(one[name] for one in told) for name in ("requests", "errors"))
-    print(
-        f"{requests} requests in {seconds} s, {errors} errors; memory of master and workers after a quarter of the time"
-    )
+    print(f"{requests} requests in {seconds} s, {errors} errors; master and workers after a quarter of the time")
     print(f"{settled[0]:.1f} MB, at the end {settled[-1]:.1f} MB, {settled[-1] - settled[0]:+.1f} MB")
-
-
-def varied() -> Iterator[Row]:
-    """Every kind of request, those by query each with a value of its own as wrk starts."""
-    yield from ROWS
-    yield Row("refused", "/api/v1/cell?family=n&band=2m&vswr=0.5")
-    yield Row("page", "/")
 
 
 def main() -> None:

@@ -4,6 +4,10 @@ wrk.body = os.getenv("WRK_BODY")
 if wrk.body then wrk.headers["Content-Type"] = "application/json" end
 if os.getenv("WRK_TAG") then wrk.headers["If-None-Match"] = os.getenv("WRK_TAG") end
 
+if os.getenv("WRK_VARY") then
+  function request() return wrk.format(nil, wrk.path .. os.getenv("WRK_VARY") .. string.format("%.12f", math.random()):sub(2)) end
+end
+
 function done(summary, latency)
   local errors = summary.errors
   print(string.format('{"requests": %d, "seconds": %f, "p50_ms": %f, "p99_ms": %f, "errors": %d}',
