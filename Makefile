@@ -41,6 +41,13 @@ lock: .venv/run.stamp
 audit: .venv/run.stamp
 	$(BIN)/python tests/audit.py
 
+# the production server under load, against a bare route
+load soak: .venv/test.stamp
+	PYTHONPATH=tests $(BIN)/python tests/benchmarks/load.py $(if $(filter soak,$@),--soak)
+
+fuzz: .venv/fuzz.stamp
+	PYTHONPATH=tests $(BIN)/python tests/fuzz/fuzz.py
+
 .venv/run.stamp: pyproject.toml backend/requirements.txt
 	test -x $(BIN)/python || $(PYTHON) -m venv .venv
 	$(PINNED) -r backend/requirements.txt

@@ -9,6 +9,7 @@ from typing import Any
 import msgspec
 from flask import Flask, Response, abort, request, send_from_directory
 from werkzeug.exceptions import MethodNotAllowed
+from werkzeug.http import quote_etag
 
 import jointwise.dist
 from jointwise.backend import settings
@@ -95,7 +96,8 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
         if not operation.cacheable:
             raise MethodNotAllowed(["POST"])
         body = request_body(operation.request, request.args.to_dict(flat=False))
-        return _cached(answers.of(operation, body), chosen.cache_seconds)
+        packed = request.accept_encodings.quality("gzip") > 0
+        return _cached(answers.of(operation, body, packed), chosen.cache_seconds, packed)
 
     @app.get("/api/v1/openapi.json")
     def describe() -> Response:
@@ -108,13 +110,15 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     return app
 
 
-def _cached(answer: Answer, seconds: int) -> Response:
+def _cached(answer: Answer, seconds: int, packed: bool = False) -> Response:
     """An answer that may be kept for so long."""
-    response = Response(answer.body, mimetype=JSON)
-    response.cache_control.public = True
-    response.cache_control.max_age = seconds
-    response.set_etag(answer.etag)
-    return response.make_conditional(request)
+    headers = {"Cache-Control": f"public, max-age={seconds}", "ETag": quote_etag(answer.etag)}
+    if packed:
+        headers["Content-Encoding"] = "gzip"
+    response = Response(answer.body, headers=headers, mimetype=JSON)
+    response.vary.add("Accept-Encoding")
+    # without a tag to compare there is nothing to decide, only time to lose
+    return response.make_conditional(request) if request.if_none_match else response
 
 
 def _operation(name: str) -> Operation:

@@ -1,5 +1,6 @@
 """The latest answers of this process, so that what many ask is computed once."""
 
+import gzip
 from collections.abc import Callable, Hashable
 from contextlib import suppress
 from threading import Lock
@@ -27,11 +28,16 @@ class Answers:
         self._kept: LRUCache[Hashable, Answer] = LRUCache(most_bytes, getsizeof=lambda answer: len(answer.body))
         self._lock = Lock()
 
-    def of(self, operation: Operation, body: bytes) -> Answer:
-        """The answer to a request; kept where others are likely to ask the same."""
+    def of(self, operation: Operation, body: bytes, packed: bool = False) -> Answer:
+        """The answer to a request, on demand as gzip; kept where others are likely to ask the same."""
         if not operation.cacheable:
             return Answer(call(operation.name, body), "")
-        return self.get(key(operation, body), lambda: call(operation.name, body))
+
+        def make() -> bytes:
+            answer = call(operation.name, body)
+            return gzip.compress(answer, mtime=0) if packed else answer
+
+        return self.get((key(operation, body), packed), make)
 
     def get(self, key: Hashable, make: Callable[[], bytes]) -> Answer:
         """The answer kept under the key, or the one now made."""
