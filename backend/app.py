@@ -2,6 +2,7 @@
 
 import os
 from collections.abc import Mapping
+from functools import partial
 from importlib.metadata import version
 from pathlib import Path
 from typing import Any
@@ -14,7 +15,10 @@ import jointwise.dist
 from jointwise.backend import settings
 from jointwise.backend.fields import request_body
 from jointwise.backend.openapi import document
+from jointwise.backend.packs import documents
 from jointwise.backend.problem import answer
+from jointwise.calc.catalogue.merge import edition_of
+from jointwise.calc.catalogue.pack import pack_schema
 from jointwise.calc.operations import OPERATIONS, Operation, call
 
 __all__ = ["create_app"]
@@ -49,7 +53,7 @@ HEADERS = {
 def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     """The app, with settings from `config` (names of `settings.Settings`) before the environment's.
 
-    Raises InputError when a setting is out of range.
+    Raises InputError when a setting is out of range or a pack can't be taken.
     """
     app = Flask(__name__, static_folder=None)
     chosen = settings.read(os.environ, config or {})
@@ -57,7 +61,13 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     app.config["MAX_CONTENT_LENGTH"] = chosen.max_body_bytes
     app.register_error_handler(Exception, answer)
     page = Path(chosen.page_folder).absolute() if chosen.page_folder else BUILT_PAGE
-    openapi = msgspec.json.encode(document())
+    packs = documents(chosen.packs_folder)
+    edition = edition_of(packs) if packs else None
+    published = {
+        "openapi": document(),
+        "pack-schema": pack_schema(),
+        "packs": [{"label": pack.label, "text": pack.text.decode()} for pack in packs],
+    }
     health = msgspec.json.encode({"status": "ok", "version": version("jointwise")})
 
     @app.after_request
@@ -85,7 +95,7 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
         operation = _operation(name)
         if request.mimetype != JSON:
             abort(415, f"The body is {request.mimetype or 'of no stated type'}; allowed: {JSON}.")
-        return Response(call(operation.name, request.get_data()), mimetype=JSON)
+        return Response(call(operation.name, request.get_data(), edition), mimetype=JSON)
 
     @app.get("/api/v1/<name>")
     def get(name: str) -> Response:
@@ -93,11 +103,7 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
         if not operation.cacheable:
             raise MethodNotAllowed(["POST"])
         body = request_body(operation.request, request.args.to_dict(flat=False))
-        return _cached(call(operation.name, body))
-
-    @app.get("/api/v1/openapi.json")
-    def describe() -> Response:
-        return _cached(openapi)
+        return _cached(call(operation.name, body, edition))
 
     @app.get("/api/v1/health")
     def report_health() -> Response:
@@ -106,10 +112,13 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     def _cached(body: bytes) -> Response:
         response = Response(body, mimetype=JSON)
         response.cache_control.public = True
-        response.cache_control.max_age = chosen.cache_seconds
+        # another start may have other packs: then a browser asks whether an answer is unchanged
+        response.cache_control.max_age = 0 if packs else chosen.cache_seconds
         response.add_etag()
         return response.make_conditional(request)
 
+    for name, content in published.items():
+        app.add_url_rule(f"/api/v1/{name}.json", name, partial(_cached, msgspec.json.encode(content)))
     return app
 
 
