@@ -6,13 +6,16 @@ from importlib.metadata import EntryPoint
 from pathlib import Path
 
 import jsonschema
+import msgspec
 import pytest
 from click.testing import CliRunner
 
 from jointwise.backend import packs
 from jointwise.backend.app import create_app
 from jointwise.backend.cli import main
-from jointwise.calc.catalogue.pack import MOST_BYTES
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue.merge import edition_of
+from jointwise.calc.catalogue.pack import MOST_BYTES, TABLES, Document
 from jointwise.calc.operations import InputError
 
 PACK = {
@@ -73,6 +76,34 @@ def test_the_schema_is_served(client):
 
     jsonschema.validate(PACK, schema)
     assert json.loads(run("pack", "schema").stdout) == schema
+
+
+BEYOND = [
+    {"extra": 1},
+    {"name": ""},
+    {"house_limits": [PACK["house_limits"][0] | {"power_w": -1}]},
+    {"modes": [PACK["modes"][0] | {"duty_factor": {"value": 2, "source": "rules", "kind": "memory"}}]},
+    {"modes": [PACK["modes"][0] | {"duty_factor": {"value": 0.5, "source": "", "kind": "memory"}}]},
+]
+
+
+def test_the_schema_is_valid_and_takes_a_whole_family(client):
+    """The JSON Schema (draft 2020-12, checked by jsonschema) is valid and takes any built-in family and cable."""
+    schema = client.get("pack-schema.json").json()
+    tables = catalogue()
+    whole = {name: msgspec.to_builtins(list(getattr(tables, name).values())) for name in TABLES}
+
+    jsonschema.Draft202012Validator.check_schema(schema)
+    jsonschema.validate(PACK | whole, schema)
+
+
+@pytest.mark.parametrize("fields", BEYOND)
+def test_the_schema_refuses_what_the_core_refuses(client, fields):
+    """The JSON Schema knows the fields, the ranges of values, and that a source is needed."""
+    with pytest.raises(jsonschema.ValidationError):
+        jsonschema.validate(PACK | fields, client.get("pack-schema.json").json())
+    with pytest.raises(InputError):
+        edition_of([Document("", json.dumps(PACK | fields).encode())])
 
 
 def test_a_package_publishes_packs(monkeypatch, tmp_path):

@@ -5,7 +5,6 @@ import re
 from contextlib import suppress
 from pathlib import Path
 
-import jsonschema
 import msgspec
 import pytest
 from hypothesis import given
@@ -15,7 +14,7 @@ from scenarios import FAMILIES, STATIONS, examples
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.merge import edition_of
-from jointwise.calc.catalogue.pack import MOST_BYTES, Document, Pack, pack_schema
+from jointwise.calc.catalogue.pack import MOST_BYTES, Document, Pack
 from jointwise.calc.operations import OPERATIONS, InputError, call
 
 JOINT = {"kind": "joint", "family": "bnc"}
@@ -294,45 +293,12 @@ def test_default_powers_hold_where_none_are_asked_for():
     assert ask("matrix", packed, powers_w=[5])["powers_w"] == [5]
 
 
-def test_the_schema_takes_what_the_core_takes():
-    """The JSON Schema (draft 2020-12, checked by jsonschema) is valid and takes the packs of these tests."""
-    jsonschema.Draft202012Validator.check_schema(pack_schema())
-    whole = HEAD | {
-        "interfaces": [family()],
-        "cables": [built_in("cables", "rg_58", id="own", name="Own")],
-        "bands": [band()],
-        "house_limits": [LIMIT],
-        "default_powers_w": [5],
-    }
-
-    jsonschema.validate(whole, pack_schema())
-    edition(whole)
-
-
-@pytest.mark.parametrize(
-    "fields",
-    [
-        {"extra": 1},
-        {"house_limits": [LIMIT | {"power_w": -1}]},
-        {"interfaces": [family(inner_diameter_m=value(0))]},
-        {"interfaces": [family(inner_diameter_m={"value": 1e-3, "source": "", "kind": "memory"})]},
-    ],
-)
-def test_the_schema_refuses_what_the_core_refuses(fields):
-    """The JSON Schema knows the fields, the ranges of values, and that a source is needed."""
-    with pytest.raises(jsonschema.ValidationError):
-        jsonschema.validate(HEAD | fields, pack_schema())
-    with pytest.raises(InputError):
-        edition(**fields)
-
-
 def test_the_readme_s_pack_works():
     """The example of the README is a valid pack that does what the text around it says."""
     readme = (Path(__file__).parents[2] / "README.md").read_text()
     text = re.search(r"## Packs.*?```json\n(.*?)```", readme, re.DOTALL).group(1)
     packed = edition_of([Document("README.md", text.encode())])
 
-    jsonschema.validate(json.loads(text), pack_schema())
     assert packed.tables.packs[0].changed == ["modes/cw", "modes/cw.duty_factor", "default_powers_w"]
     assert ask("cell", packed, family="bnc", band="20m", power_w=51)["refused_by"] == "house"
 
