@@ -2,6 +2,7 @@
 
 import os
 from collections.abc import Mapping
+from functools import partial
 from importlib.metadata import version
 from pathlib import Path
 from typing import Any
@@ -16,7 +17,10 @@ from jointwise.backend import settings
 from jointwise.backend.fields import request_body
 from jointwise.backend.kept import Answer, Answers
 from jointwise.backend.openapi import document
+from jointwise.backend.packs import documents
 from jointwise.backend.problem import answer
+from jointwise.calc.catalogue.merge import edition_of
+from jointwise.calc.catalogue.pack import pack_schema
 from jointwise.calc.operations import OPERATIONS, Operation
 
 __all__ = ["create_app"]
@@ -51,7 +55,7 @@ HEADERS = {
 def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     """The app, with settings from `config` (names of `settings.Settings`) before the environment's.
 
-    Raises InputError when a setting is out of range.
+    Raises InputError when a setting is out of range or a pack can't be taken.
     """
     app = Flask(__name__, static_folder=None)
     chosen = settings.read(os.environ, config or {})
@@ -59,8 +63,15 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     app.config["MAX_CONTENT_LENGTH"] = chosen.max_body_bytes
     app.register_error_handler(Exception, answer)
     page = Path(chosen.page_folder).absolute() if chosen.page_folder else BUILT_PAGE
-    answers = Answers(chosen.kept_bytes)
-    described = answers.get("openapi", lambda: msgspec.json.encode(document()))
+    packs = documents(chosen.packs_folder)
+    answers = Answers(chosen.kept_bytes, edition_of(packs) if packs else None)
+    # another start may have other packs: then a browser asks whether an answer is unchanged
+    seconds = 0 if packs else chosen.cache_seconds
+    published = {
+        "openapi": document(),
+        "pack-schema": pack_schema(),
+        "packs": [{"label": pack.label, "text": pack.text.decode()} for pack in packs],
+    }
     health = msgspec.json.encode({"status": "ok", "version": version("jointwise")})
 
     @app.after_request
@@ -97,16 +108,15 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
             raise MethodNotAllowed(["POST"])
         body = request_body(operation.request, request.args.to_dict(flat=False))
         packed = request.accept_encodings.quality("gzip") > 0
-        return _cached(answers.of(operation, body, packed), chosen.cache_seconds, packed)
-
-    @app.get("/api/v1/openapi.json")
-    def describe() -> Response:
-        return _cached(described, chosen.cache_seconds)
+        return _cached(answers.of(operation, body, packed), seconds, packed)
 
     @app.get("/api/v1/health")
     def report_health() -> Response:
         return Response(health, mimetype=JSON)
 
+    for name, content in published.items():
+        answered = Answer.tagged(msgspec.json.encode(content))
+        app.add_url_rule(f"/api/v1/{name}.json", name, partial(_cached, answered, seconds))
     return app
 
 

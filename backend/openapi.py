@@ -30,6 +30,8 @@ def document() -> dict[str, Any]:
         f"/api/v1/{operation.name}": _path(operation, schemas) for operation in OPERATIONS.values()
     }
     paths["/api/v1/openapi.json"] = {"get": _plain("openapi", "This description.")}
+    paths["/api/v1/pack-schema.json"] = {"get": _plain("pack_schema", "The JSON Schema of a pack.")}
+    paths["/api/v1/packs.json"] = {"get": _plain("packs", "The packs in force on this server.", "array")}
     paths["/api/v1/health"] = {"get": _plain("health", "Whether the server answers, and its version.")}
     return {
         "openapi": "3.1.0",
@@ -97,8 +99,8 @@ def _parameters(schema: dict[str, Any]) -> list[dict[str, Any]]:
     ]
 
 
-def _plain(name: str, summary: str) -> dict[str, Any]:
-    content = {"application/json": {"schema": {"type": "object"}}}
+def _plain(name: str, summary: str, kind: str = "object") -> dict[str, Any]:
+    content = {"application/json": {"schema": {"type": kind}}}
     return {
         "operationId": name,
         "summary": summary,

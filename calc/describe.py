@@ -7,6 +7,7 @@ from jointwise.calc.cable_fit import attenuation_coefficients
 from jointwise.calc.catalogue import catalogue, per_edition
 from jointwise.calc.catalogue.schema import Cable, Interface, Interval, Label, PowerRatings, Quantity
 from jointwise.calc.cautions import CAUTIONS
+from jointwise.calc.errors import known
 from jointwise.calc.formula import FORMULAS
 from jointwise.calc.kit.mating import End, meeting
 from jointwise.calc.mathml import mathml
@@ -24,9 +25,9 @@ from jointwise.calc.results import (
 __all__ = ["describe"]
 
 
-@per_edition(maxsize=1)
+@per_edition(maxsize=2)
 def describe(request: CatalogueRequest) -> CatalogueResult:
-    """Everything the catalogue holds, ready to show."""
+    """Everything the catalogue holds, ready to show. Raises InputError for an unknown entry."""
     tables = catalogue()
     return CatalogueResult(
         families=[_sheet(interface) for interface in tables.interfaces.values()],
@@ -44,6 +45,7 @@ def describe(request: CatalogueRequest) -> CatalogueResult:
         packs=list(tables.packs),
         house_limits=list(tables.house_limits.values()),
         default_powers_w=list(tables.default_powers_w),
+        entry=request.entry and known("entry", request.entry, tables.interfaces),
     )
 
 

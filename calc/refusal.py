@@ -126,7 +126,7 @@ def _not_finite(received: Any) -> list[str | int]:
 
 def _path(message: str) -> list[str | int]:
     """The keys and indexes of a path like $.powers_w[2]; it ends where values of a dict give no key."""
-    found = re.search(r" - at `(?:key in )?\$([^`]*?)(\[\.\.\.\][^`]*)?`$", message)
+    found = re.search(r" - at `(?:key` in `)?\$([^`]*?)(\[\.\.\.\][^`]*)?`$", message)
     parts = re.findall(r"\.([A-Za-z_0-9]+)|\[(\d+)\]", found.group(1)) if found else []
     return [name or int(index) for name, index in parts]
 

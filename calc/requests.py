@@ -143,4 +143,8 @@ class CellRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=Tru
 
 
 class CatalogueRequest(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """The whole catalogue, the formulas and the sources: no choices."""
+    """The whole catalogue, the formulas and the sources."""
+
+    entry: Annotated[
+        Identifier | None, Meta(description="Interface family to give as a pack holds it; left out, none")
+    ] = None

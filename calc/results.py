@@ -16,6 +16,7 @@ from jointwise.calc.catalogue.schema import (
     CablePower,
     Condition,
     HouseLimit,
+    Interface,
     Mating,
     Mode,
     NoiseEnvironment,
@@ -320,3 +321,5 @@ class CatalogueResult(Struct, frozen=True):
     packs: list[PackSummary]
     house_limits: list[HouseLimit]
     default_powers_w: list[float]
+    entry: Interface | None
+    """The family asked for, as a pack holds it."""

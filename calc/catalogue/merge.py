@@ -180,7 +180,7 @@ class _Laying:
 
         was = msgspec.to_builtins(before) if before is not None else None
         result = credited(msgspec.to_builtins(entry), was, "")
-        return msgspec.convert(result, type(entry)), differing
+        return msgspec.convert(result, type(entry)), sorted(differing)
 
     def _lead(self, pack: Pack, own: dict[str, Source], field: str, name: str) -> str:
         source = own.get(name) or self._built_in.sources.get(name)
@@ -188,7 +188,7 @@ class _Laying:
             listed = ", ".join(own) or "none yet"
             raise InputError(field, name, f"a source of the pack ({listed}), or a built-in one")
         lead = f"{pack.id}.{name}"
-        self._tables["sources"][lead] = msgspec.structs.replace(source, id=lead)
+        self._tables["sources"][lead] = Source(lead, source.title, source.seen, source.address)
         return lead
 
 

@@ -20,8 +20,9 @@ from jointwise.calc.catalogue.schema import (
     Mating,
     Mode,
     Name,
+    PackSource,
     Quantity,
-    Source,
+    Section,
     Text,
 )
 from jointwise.calc.errors import InputError
@@ -60,7 +61,7 @@ class Pack(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     id: Annotated[Id, Meta(description="Short name; it stands before the ids of the pack's sources")]
     name: Annotated[Name, Meta(description="Name shown beside everything that comes from the pack")]
     version: Annotated[str, Meta(min_length=1, max_length=40, description="Version or date of the pack")]
-    sources: Annotated[list[Source], Meta(max_length=200, description="Where the values come from")]
+    sources: Annotated[list[PackSource], Meta(max_length=200, description="Where the values come from")]
     note: Annotated[Text, Meta(description="What the pack is for")] = ""
     overrides: Overrides = Overrides()
     interfaces: Annotated[list[Interface], Meta(max_length=60, description="Interface families")] = []
@@ -85,7 +86,7 @@ TABLES = Overrides.__struct_fields__
 def read_pack(document: Document) -> Pack:
     """The pack in a document. Raises InputError naming the field, the value and what is allowed."""
     if len(document.text) > MOST_BYTES:
-        raise InputError("pack", f"{len(document.text)} bytes long", f"a document of up to {MOST_BYTES} bytes")
+        raise InputError("pack", "too long", f"a document of up to {MOST_BYTES} bytes")
     pack = decoded(document.text, Pack)
     for name in ("interfaces", "cables", "modes"):
         for at, entry in enumerate(getattr(pack, name)):
@@ -137,7 +138,8 @@ def _refuse_beyond_range(path: str, entry: Struct) -> None:
         elif name in bounds and isinstance(value, Interval):
             _refuse_outside(f"{here}.low.value", value.low.value, *bounds[name])
             _refuse_outside(f"{here}.high.value", value.high.value, *bounds[name])
-            if value.low.value > value.high.value:
+            # a section's ends are the cautious and the generous one, whichever is larger
+            if value.low.value > value.high.value and not isinstance(entry, Section):
                 raise InputError(f"{here}.low.value", value.low.value, f"no more than the high end, {value.high.value}")
         elif isinstance(value, Struct):
             _refuse_beyond_range(here, value)

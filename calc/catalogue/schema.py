@@ -29,6 +29,7 @@ __all__ = [
     "Mating",
     "Mode",
     "NoiseEnvironment",
+    "PackSource",
     "PackSummary",
     "PowerRating",
     "Quantity",
@@ -345,12 +346,18 @@ class NoiseEnvironment(Struct, forbid_unknown_fields=True, frozen=True):
 
 
 class Source(Struct, forbid_unknown_fields=True, frozen=True):
-    """Where a value or a formula comes from, and how it was seen."""
+    """Where a value or a formula comes from, and how it was seen; the id of one of a pack is led by the pack's."""
 
-    id: Id
+    id: Annotated[str, Meta(max_length=81)]
     title: Annotated[str, Meta(min_length=1, max_length=300)]
     seen: Literal["read", "as quoted", "from memory", "computed"]
     address: Annotated[str, Meta(pattern=ADDRESS, max_length=300)] = ""
+
+
+class PackSource(Source, forbid_unknown_fields=True, frozen=True):
+    """A source as a pack lists it."""
+
+    id: Id
 
 
 class HouseLimit(Struct, forbid_unknown_fields=True, frozen=True):

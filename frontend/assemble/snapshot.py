@@ -12,6 +12,8 @@ import msgspec
 from msgspec import inspect
 
 from jointwise.calc.catalogue import catalogue as tables
+from jointwise.calc.catalogue.pack import MOST_BYTES, ranges
+from jointwise.calc.catalogue.schema import HouseLimit, Interface, Kind, Source
 from jointwise.calc.choose.requests import ChooseRequest
 from jointwise.calc.fitout.requests import FitoutRequest
 from jointwise.calc.kit import requests as kit
@@ -154,6 +156,16 @@ def snapshot() -> dict[str, Any]:
         "kit": {
             name: {field.name: described(field) for field in inspect.type_info(part).fields}
             for name, part in KIT_PARTS.items()
+        },
+        "pack": {
+            "values": {
+                name: {"unit": unit, "min": least, "max": most}
+                for name, (unit, least, most) in ranges(Interface).items()
+            },
+            "house_limit": {field.name: described(field) for field in inspect.type_info(HouseLimit).fields},
+            "kinds": list(Kind.__args__),
+            "seen": list(Source.__annotations__["seen"].__args__),
+            "most_bytes": MOST_BYTES,
         },
         "first_bands": FIRST_BANDS,
         "matrix": rounded(matrix),

@@ -2,9 +2,9 @@
 
 import pytest
 
-from jointwise.backend.kept import Answers, key
+from jointwise.backend.kept import Answers
 from jointwise.calc.errors import InputError
-from jointwise.calc.operations import OPERATIONS
+from jointwise.calc.operations import OPERATIONS, canonical
 
 CELL = OPERATIONS["cell"]
 
@@ -50,15 +50,17 @@ def test_an_answer_too_long_to_keep_is_told_all_the_same():
 )
 def test_a_key_tells_requests_apart_however_they_are_written(one, other, same):
     """Requests that mean the same have the same key, others have not."""
-    assert (key(CELL, one) == key(CELL, other)) is same
+    assert (canonical("cell", one) == canonical("cell", other)) is same
 
 
 def test_a_key_tells_operations_apart():
     """The same request of two operations has two keys."""
-    assert key(OPERATIONS["matrix"], b"{}") != key(OPERATIONS["choose"], b"{}")
+    answers = Answers(1_000_000)
+
+    assert answers.of(OPERATIONS["matrix"], b"{}") != answers.of(OPERATIONS["catalogue"], b"{}")
 
 
 def test_a_bad_request_has_no_key():
     """A request that can't be answered is refused, not kept."""
     with pytest.raises(InputError, match="vswr is 0"):
-        key(CELL, b'{"family":"n","band":"2m","vswr":0}')
+        Answers(1_000_000).of(CELL, b'{"family":"n","band":"2m","vswr":0}')

@@ -3,6 +3,7 @@ import {valuesOf} from '../export/values.js';
 
 const COLUMNS = [
   ['family', (one) => one.name],
+  ['from_pack', (one) => one.pack],
   ['passes', (one) => one.passes],
   ['rank', (one) => one.rank],
   ['margin_db', (one) => one.margin_db],

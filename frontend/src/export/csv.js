@@ -4,7 +4,9 @@ import {valuesOf} from './values.js';
 
 const COLUMNS = [
   ['family', (cell) => cell.family.name],
+  ['family_from_pack', (cell) => cell.family.pack],
   ['band', (cell) => cell.column.name],
+  ['band_from_pack', (cell) => cell.column.pack],
   ['low_hz', (cell) => cell.column.low_hz],
   ['high_hz', (cell) => cell.column.high_hz],
   ['power_w', (cell) => cell.power],

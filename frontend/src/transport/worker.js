@@ -37,7 +37,7 @@ export function workerTransport({payload, createWorker, onProgress = () => {}}) 
   return {
     /** Begin a worker before there is anything to ask. */
     start: () => desk.start(),
-    ask: (operation, request, {signal} = {}) => desk.ask(operation, request, signal),
+    ask: (operation, request, {signal, packs} = {}) => desk.ask(operation, request, signal, packs),
   };
 }
 
@@ -58,11 +58,11 @@ class Desk {
     this.#onProgress = onProgress;
   }
 
-  ask(operation, request, signal) {
+  ask(operation, request, signal, packs) {
     return new Promise((resolve, reject) => {
       signal?.throwIfAborted();
       const body = new TextEncoder().encode(JSON.stringify(request));
-      const job = {number: ++this.#number, operation, body, tries: 0, unwanted: false, resolve, reject};
+      const job = {number: ++this.#number, operation, body, packs, tries: 0, unwanted: false, resolve, reject};
       signal?.addEventListener('abort', () => this.#giveUp(job, signal.reason), {once: true});
       this.#waiting.push(job);
       this.#proceed();
@@ -82,7 +82,7 @@ class Desk {
     if (!this.#ready || this.#given) return;
     const job = (this.#given = this.#waiting.shift());
     job.tries++;
-    this.#life.send(ask(job.number, job.operation, job.body));
+    this.#life.send(ask(job.number, job.operation, job.body, job.packs));
     this.#expect(TAKEN_MS, () => this.#hear.died());
   }
 
