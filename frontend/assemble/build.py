@@ -26,6 +26,7 @@ ONE_FILE = PROJECT / "dist" / "jointwise.html"
 
 COPIED = [
     *("app.js", "app.css", "charts.js", "licences.txt"),
+    *("embed.js", "embed.html", "embed.css", "frame.js"),
     *("icon.svg", "manifest.webmanifest", "icon-192.png", "icon-512.png"),
 ]
 
@@ -39,7 +40,7 @@ SERVED_LICENCES = '<p><a href="licences.txt">Their texts</a></p>'
 PACKED_LICENCES = """<details id="licences"><summary>Their texts</summary>
 <pre>They lie packed in this page; with scripts on they are unpacked here.</pre></details>"""
 
-PARTS = ["page", "charts", "licences"]
+PARTS = ["page", "charts", "embed", "licences"]
 """What the one-file page holds packed beside the payload; the page's code comes first, so that it survives a cut."""
 
 
@@ -97,7 +98,7 @@ def _integrity(path: Path) -> str:
 
 def _write_one_file(tables: str) -> None:
     start = script_text((MADE / "start.js").read_text("utf-8"))
-    scripts = [start, *((MADE / name).read_text("utf-8") for name in ("file.js", "charts.js"))]
+    scripts = [start, *((MADE / name).read_text("utf-8") for name in ("file.js", "charts.js", "embed.js"))]
     description = (MADE / "payload" / "payload.json").read_text("utf-8")
     files = {name: MADE / f"{name}.part" for name in PARTS}
     files |= {part["name"]: MADE / "payload" / part["file"] for part in json.loads(description)["parts"]}

@@ -8,6 +8,7 @@ import {eitherTransport, serverAnswers} from './transport/either.js';
 import {httpTransport} from './transport/http.js';
 import {workerTransport} from './transport/worker.js';
 import {fetchedPayload} from './worker/fetched.js';
+import {embedScript} from './website/script.js';
 import {keepForOffline} from './worker/register.js';
 
 const app = document.querySelector('jw-app');
@@ -21,6 +22,7 @@ app.transport = eitherTransport({
   answers: serverAnswers(api),
 });
 app.loadCharts = chartScript('charts.js');
+app.loadEmbed = embedScript('embed.js');
 app.file = 'jointwise.html';
 // the page does without where the browser refuses to keep it
 keepForOffline('service-worker.js', (apply) => app.offerUpdate(apply)).catch((error) => console.info(String(error)));

@@ -8,6 +8,7 @@
 import {embeddedCharts} from './chart/embedded.js';
 import {partText, runPart} from './part-text.js';
 import {workerTransport} from './transport/worker.js';
+import {packedEmbed} from './website/packed.js';
 import {embeddedPayload} from './worker/embedded.js';
 
 const UNABLE = 'The live page cannot be started from this file in this browser; only the built-in tables can be shown.';
@@ -27,6 +28,7 @@ app.transport = workerTransport({
 });
 app.transport.start();
 app.loadCharts = embeddedCharts(document);
+app.loadEmbed = packedEmbed(document);
 
 // code that was altered is kept from running by the policy, and nothing is thrown
 runPart(document, 'page').then(() => customElements.get('jw-app') ?? sayUnable(), sayUnable);
