@@ -1,7 +1,6 @@
 """The Flask app: the page's files and one thin route per kind of request to the core."""
 
 import gzip
-import math
 import os
 import time
 from collections.abc import Callable, Mapping
@@ -151,7 +150,7 @@ def _limited(app: Flask, per_minute: int) -> Callable[[RouteCallable], RouteCall
         return lambda route: route
 
     def refuse(used: RequestLimit) -> None:
-        seconds = max(1, math.ceil(used.reset_at - time.time()))
+        seconds = max(1, int(used.reset_at - time.time()))
         sentence = f"This address has used up its answers; allowed: {per_minute} a minute. Ask again in {seconds} s."
         raise TooManyRequests(sentence, retry_after=seconds)
 
@@ -163,8 +162,9 @@ def _cached(body: bytes, seconds: int) -> Response:
     """JSON that may be kept, packed for whoever can unpack it."""
     packed = "gzip" in request.accept_encodings
     response = Response(gzip.compress(body, mtime=0) if packed else body, mimetype=JSON)
-    response.content_encoding = "gzip" if packed else None
-    response.vary.add("Accept-Encoding")
+    if packed:
+        response.content_encoding = "gzip"
+    response.vary.update(["Accept-Encoding", "Origin"])
     response.cache_control.public = True
     response.cache_control.max_age = seconds
     response.add_etag()

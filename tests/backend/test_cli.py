@@ -11,6 +11,7 @@ from click.testing import CliRunner
 from jointwise.backend.cli import main
 from jointwise.calc.operations import call
 from jointwise.calc.requests import CellRequest, MatrixRequest
+from jointwise.calc.snapshot.requests import SnapshotRequest
 
 REFUSED = [
     (["cell", "--family", "nothing", "--band", "2m"], "family is"),
@@ -19,6 +20,8 @@ REFUSED = [
     (["cell", "--family", "n", "--band", "2m", "--vswr", "nan"], "vswr is NaN"),
     (["cell", "--family", "n", "--frequency-hz", "0"], "frequency_hz is 0"),
     (["cell", "--band", "2m"], "family is null"),
+    (["snapshot", "--families", "n", "--power-w", "-1"], "power_w is -1"),
+    (["serve", "--embed-origins", "club.example"], "embed_origins[0] is"),
     (["matrix", "--powers-w", "5,many"], 'powers_w[1] is "many"'),
     (["matrix", "--families", "n,nothing"], "families[1] is"),
     (["matrix", "--powers-w", "5,50", "--show-power", "75"], "show_power is"),
@@ -31,7 +34,9 @@ def run(*arguments):
     return CliRunner().invoke(main, arguments)
 
 
-@pytest.mark.parametrize(("command", "struct"), [("matrix", MatrixRequest), ("cell", CellRequest)])
+@pytest.mark.parametrize(
+    ("command", "struct"), [("matrix", MatrixRequest), ("cell", CellRequest), ("snapshot", SnapshotRequest)]
+)
 def test_every_field_is_an_option(command, struct):
     """Each field of the request is an option of the same name, explained with range and unit."""
     help_ = " ".join(run(command, "--help").stdout.split())
@@ -62,6 +67,13 @@ def test_matrix_prints_the_margins_of_the_core():
     for family, row in zip(expected["families"], expected["margin_db"], strict=True):
         line = next(line for line in printed.splitlines() if line.startswith(f"{family['name']} "))
         assert all(f"{cell[1]:+.1f}" in line for cell in row)
+
+
+def test_snapshot_prints_the_answer_of_the_core():
+    """A snapshot is printed as the core makes it, ready for a file."""
+    printed = run("snapshot", "--families", "n", "--bands", "2m", "--mode", "ft8").stdout
+
+    assert printed.encode() == call("snapshot", b'{"families": ["n"], "bands": ["2m"], "mode": "ft8"}') + b"\n"
 
 
 def test_refused_family_is_printed_with_its_reason():
