@@ -87,10 +87,10 @@ class JwWebsite extends LitElement {
       <p class="quiet">${words}</p>
       <div class="choices">
         ${this._select('theme', 'Light or dark', THEMES)} ${this._select('lang', 'Language', LANGUAGES)}
-        <label><input id="compact" type="checkbox" .checked=${this._look.compact} @change=${({target}) => this._set('compact', target.checked)}>Compact: numbers only</label>
+        <label><input id="site-compact" type="checkbox" .checked=${this._look.compact} @change=${({target}) => this._set('compact', target.checked)}>Compact: numbers only</label>
         ${this._way === 'files'
           ? html`<label class="wide">Where the full page lies for your visitors; empty for nowhere
-              <input id="page" placeholder="jointwise.html" .value=${this._look.page} @input=${({target}) => this._set('page', target.value.trim())}></label>`
+              <input id="site-page" placeholder="jointwise.html" .value=${this._look.page} @input=${({target}) => this._set('page', target.value.trim())}></label>`
           : nothing}
       </div>
       ${this._made()}`;
@@ -98,7 +98,7 @@ class JwWebsite extends LitElement {
 
   _select(name, words, options) {
     return html`<label>${words}
-      <select id=${name} @change=${({target}) => this._set(name, target.value)}>
+      <select id="site-${name}" @change=${({target}) => this._set(name, target.value)}>
         ${options.map(([value, label]) => html`<option value=${value} ?selected=${value === this._look[name]}>${label}</option>`)}
       </select></label>`;
   }

@@ -75,7 +75,7 @@ export function derivation(snapshot, cell, [f, c], words, link, close) {
   const {gate_reasons: reasons} = cell.family;
   const failed = [cell.refusedBy, ...cell.marks].filter(Boolean);
   const bindingFirst = limitsOf(snapshot, f, c, cell.power).sort((one, other) => (other.id === cell.limit) - (one.id === cell.limit));
-  return el('section', {class: 'derivation', 'aria-labelledby': 'heading'},
+  return el('div', {class: 'derivation', role: 'group', 'aria-labelledby': 'heading'},
     el('div', {class: 'head'},
       el('h3', {id: 'heading', tabindex: -1}, `${cell.family.name} · ${cell.column.name} · ${words.level(cell.power)}`),
       el('button', {class: 'close', onclick: close}, words.close)),

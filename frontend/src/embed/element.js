@@ -217,8 +217,8 @@ export class JointwiseMatrix extends HTMLElement {
     this.#root.style.setProperty('--columns', columns);
     this.#root.style.setProperty('--room', size ? `${HEAD_PX + size.rows * ROW_PX[compact ? 'compact' : 'full']}px` : '0');
     const busy = !this.#snapshot && !this.#trouble;
-    const card = el('section', {class: 'card', 'aria-label': words.title, 'aria-busy': String(busy)},
-      el('div', {class: 'bar'}, el('h3', {}, words.title), this.#snapshot ? this.#powers() : undefined),
+    const card = el('div', {class: 'card', role: 'group', 'aria-label': words.title, 'aria-busy': String(busy)},
+      el('div', {class: 'bar'}, el('h2', {}, words.title), this.#snapshot ? this.#powers() : undefined),
       this.#trouble ? this.#troubled() : el('div', {class: 'scroll'}),
       this.#foot(compact));
     this.#root.replaceChildren(card);

@@ -51,7 +51,7 @@ function cell(read, ladder, words, f, c) {
     number,
     ladder.length > 0 ? around(read, ladder) : undefined,
   );
-  return el('td', {'data-family': read.family.id, 'data-band': read.column.id}, button);
+  return el('td', {'data-family': read.family.id, 'data-band': read.column.id, 'data-power': read.power}, button);
 }
 
 /** Marks, the corner of an undecided cell, range and ladder. */

@@ -8,7 +8,7 @@
 export class Misshapen extends Error {}
 
 const refuse = (path, allowed) => {
-  throw new Misshapen(`${path} must be ${allowed}`);
+  throw new Misshapen(`${path || 'it'} must be ${allowed}`);
 };
 
 export const number = (value, path) => (Number.isFinite(value) ? value : refuse(path, 'a number'));

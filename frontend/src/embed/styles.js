@@ -20,7 +20,7 @@ const RULES = `
 .card { font-size: 0.9375em; line-height: 1.45; background: var(--card); border: 1px solid var(--line); border-radius: 8px; overflow: hidden; }
 *, *::before, *::after { box-sizing: border-box; }
 button, select { font: inherit; color: inherit; }
-h3, p, ul, ol { margin: 0; padding: 0; }
+h2, h3, p, ul, ol { margin: 0; padding: 0; }
 [hidden] { display: none !important; }
 :focus-visible { outline: 3px solid var(--accent); outline-offset: -2px; border-radius: 4px; position: relative; z-index: 1; }
 a { color: var(--accent); }
@@ -28,7 +28,7 @@ small { font-size: 0.85em; }
 .soft { color: var(--soft); font-size: 0.87em; }
 .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 .bar { display: flex; gap: 12px; align-items: center; height: 52px; padding: 0 10px; border-bottom: 1px solid var(--line); }
-.bar h3 { flex: 1; min-width: 0; font-size: 1em; line-height: 1.2; max-height: 2.4em; overflow: hidden; }
+.bar h2 { flex: 1; min-width: 0; font-size: 1em; line-height: 1.2; max-height: 2.4em; overflow: hidden; }
 .bar label { display: flex; gap: 8px; align-items: center; flex: none; font-size: 0.87em; }
 select, .close, .again { min-height: 44px; padding: 0 10px; background: var(--card); border: 1px solid var(--edge); border-radius: 8px; cursor: pointer; }
 .scroll { position: relative; overflow: auto hidden; overscroll-behavior-x: contain; scroll-padding-left: var(--head); }
