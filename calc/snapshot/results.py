@@ -64,8 +64,8 @@ class SnapshotResult(Struct, frozen=True):
 
     format: Literal["jointwise snapshot 1"]
     request: SnapshotRequest
-    mode: str
-    """Name of the emission mode."""
+    names: dict[str, str]
+    """What the request chose by an id of the catalogue, by the field: mode, cable_dielectric, condition."""
     matrix: MatrixResult
     derivations: Derivations
     cautions: list[str]

@@ -47,10 +47,15 @@ def snapshot(request: SnapshotRequest) -> SnapshotResult:
     cells = len(margins.families) * len(margins.columns)
     if cells > MOST_CELLS:
         raise InputError("bands", cells, f"up to {MOST_CELLS} cells, families times bands and spot frequencies")
+    tables = catalogue()
     return SnapshotResult(
         format="jointwise snapshot 1",
         request=request,
-        mode=catalogue().modes[request.mode].name,
+        names={
+            "mode": tables.modes[request.mode].name,
+            "cable_dielectric": tables.cable_dielectrics[request.cable_dielectric].name,
+            "condition": tables.conditions[request.condition].name,
+        },
         matrix=msgspec.convert(rounded(msgspec.to_builtins(margins), MARGIN_DIGITS), MatrixResult),
         derivations=_derivations(request, margins),
         cautions=CAUTIONS,

@@ -30,6 +30,9 @@ COPIED = [
     *("icon.svg", "manifest.webmanifest", "icon-192.png", "icon-512.png"),
 ]
 
+FRAME = ["embed.html", "embed.css", "frame.js"]
+"""The page for a frame; it always comes from the server, whose header says who may frame it."""
+
 SERVED_HEAD = """<link rel="icon" href="icon.svg" type="image/svg+xml">
 <link rel="apple-touch-icon" href="icon-192.png">
 <link rel="manifest" href="manifest.webmanifest">
@@ -85,6 +88,8 @@ def _write_site(tables: str) -> None:
     shutil.copytree(MADE / "payload", SITE / "payload")
     files = {path.relative_to(SITE).as_posix(): _integrity(path) for path in sorted(SITE.rglob("*")) if path.is_file()}
     files["./"] = files.pop("index.html")
+    for name in FRAME:
+        del files[name]
     version = hashlib.sha256(json.dumps(files).encode()).hexdigest()[:16]
     known = json.dumps({"version": version, "files": files}, separators=(",", ":"))
     worker = (MADE / "service-worker.js").read_text("utf-8")

@@ -105,9 +105,9 @@ def test_all_families_on_all_bands_stay_small():
 
 
 def test_a_snapshot_says_what_was_asked(snapshot):
-    """The request goes along with its defaults filled in, and the mode by its name."""
+    """The request goes along with its defaults filled in, and what it chose by id has its name."""
     assert snapshot["request"].items() >= (SCENARIO | {"bands": BANDS, "power_w": 100.0, "region": 1}).items()
-    assert snapshot["mode"] == "FT8"
+    assert snapshot["names"] == {"mode": "FT8", "cable_dielectric": "Solid polyethylene", "condition": "New and clean"}
 
 
 def test_too_many_cells_are_refused():

@@ -10,7 +10,7 @@ const symbol = (name, unit) => ({symbol: name, meaning: 'a meaning', unit});
 const small = () => ({
   format: 'jointwise snapshot 1',
   request: {mode: 'ssb', vswr: 1.5, bands: ['2m'], cable_diameter_m: null, added_sealing: false},
-  mode: 'SSB, conversation',
+  names: {mode: 'SSB, conversation'},
   matrix: {
     families: [{id: 'n', name: 'N', summary: 'a summary', receive_only: false, gate_reasons: {weather: 'not sealed'}}],
     columns: [{id: '2m', name: '2 m', low_hz: 144e6, high_hz: 146e6}],
@@ -71,7 +71,7 @@ test('what is not declared stays behind', () => {
 test('misshapen parts are refused by their place', () => {
   const cases = [
     ['format', 'jointwise snapshot 9', 'format must be "jointwise snapshot 1"'],
-    ['mode', 7, 'mode must be a text of at most 200 characters'],
+    ['names.mode', 7, 'names.mode must be a text of at most 200 characters'],
     ['cautions', 'care', 'cautions must be a list of 0 to 30'],
     ['request', [], 'request must be an object of at most 60 fields'],
     ['request.vswr', {deep: 1}, 'request.vswr must be a text'],
@@ -97,7 +97,7 @@ test('misshapen parts are refused by their place', () => {
 test('every declared part is needed', () => {
   const paths = (inside, before = '') => Object.entries(inside).flatMap(([name, value]) => {
     const path = before + name;
-    return [path, ...(typeof value === 'object' && !Array.isArray(value) && name !== 'request' ? paths(value, `${path}.`) : [])];
+    return [path, ...(typeof value === 'object' && !Array.isArray(value) && !['request', 'names'].includes(name) ? paths(value, `${path}.`) : [])];
   });
   for (const path of paths(small())) {
     assert.throws(() => read(changed(path, undefined)), (error) => error.message.startsWith(path), path);

@@ -46,6 +46,7 @@ export class JointwiseMatrix extends HTMLElement {
   #power;
   #opened;
   #stop;
+  #begun = false;
   #awaited = false;
   #online = () => this.#trouble instanceof Trouble && this.#load();
 
@@ -58,6 +59,7 @@ export class JointwiseMatrix extends HTMLElement {
 
   connectedCallback() {
     window.addEventListener('online', this.#online);
+    this.#begun = true;
     this.#refresh();
   }
 
@@ -68,7 +70,7 @@ export class JointwiseMatrix extends HTMLElement {
   }
 
   attributeChangedCallback() {
-    if (!this.isConnected || this.#awaited || this.#settings === undefined) return;
+    if (!this.#begun || this.#awaited) return;
     this.#awaited = true;
     queueMicrotask(() => {
       this.#awaited = false;
@@ -89,11 +91,9 @@ export class JointwiseMatrix extends HTMLElement {
       this.#settings = readAttributes(this, this.#given !== undefined);
     } catch (error) {
       if (!(error instanceof BadAttribute)) throw error;
-      this.#settings = undefined;
-      this.#address = undefined;
-      this.#fail(error);
-      this.#settings = null;
-      return;
+      this.#settings = this.#address = undefined;
+      this.#forget();
+      return this.#fail(error);
     }
     const {src, block, link} = this.#settings;
     const address = this.#given === undefined ? (src?.href ?? (block ? `#${block}` : snapshotAddress(link).href)) : 'given';
@@ -108,6 +108,7 @@ export class JointwiseMatrix extends HTMLElement {
   }
 
   #forget() {
+    this.#stop?.abort();
     this.#text = this.#snapshot = this.#power = this.#opened = this.#trouble = undefined;
   }
 
@@ -266,7 +267,7 @@ export class JointwiseMatrix extends HTMLElement {
       el('p', {class: 'caution'}, words.caution),
       el('p', {class: 'status soft', role: 'status'}, this.#status),
       el('details', {}, el('summary', {}, words.conditions), this.#snapshot
-        ? el('ul', {}, conditionsIn(words, this.#snapshot).map(([label, value]) => el('li', {}, `${label}: ${value}`))) : undefined),
+        ? el('ul', {class: 'conditions'}, conditionsIn(words, this.#snapshot).map(([label, value]) => el('li', {}, `${label}: ${value}`))) : undefined),
       el('details', {}, el('summary', {}, words.marks), this.#snapshot ? marks(words, this.#snapshot.matrix) : undefined),
       this.#settings?.link ? el('p', {class: 'ends'}, el('a', {
         href: link ? fullPage(link, this.#snapshot, this.#snapshot.matrix.powers_w[this.#level]) : this.#settings.link.href,
@@ -360,7 +361,7 @@ function legend(words) {
 }
 
 function marks(words, {gates}) {
-  const row = (mark, text, lang) => el('li', {lang}, el('b', {}, mark), ' ', text);
+  const row = (mark, text, lang) => el('li', {lang}, el('b', {}, mark), el('span', {}, text));
   return el('ul', {class: 'marks-list'},
     row('?', words.undecided),
     row(DISAGREES, words.disagrees),

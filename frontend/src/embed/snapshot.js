@@ -79,7 +79,7 @@ const step = ({formulas, purposes, values}) => (value, path) => {
 const snapshot = record({
   format: exactly('jointwise snapshot 1'),
   request: dictionary(plain, 60),
-  mode: name,
+  names: dictionary(name, 10),
   matrix,
   derivations,
   cautions: list(sentence, 0, 30),

@@ -93,7 +93,8 @@ sub { font-size: 0.75em; line-height: 0; }
 .scale span:nth-of-type(5) { border-left: 3px solid var(--ink); }
 .marks-list { display: grid; grid-template-columns: repeat(auto-fill, minmax(240px, 1fr)); gap: 2px 16px; padding-bottom: 8px; list-style: none; }
 details > .marks-list { padding-left: 0; }
-.marks-list b { display: inline-block; min-width: 4em; }
+.marks-list li { display: grid; grid-template-columns: 4.5em 1fr; }
+.conditions { columns: 240px; }
 .trouble { min-height: var(--room); padding: 16px; background: var(--alarm-wash); color: var(--ink); }
 .trouble p + button { margin-top: 12px; }
 .ends { display: flex; flex-wrap: wrap; gap: 4px 16px; align-items: center; justify-content: space-between; }

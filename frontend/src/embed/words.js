@@ -33,14 +33,17 @@ const en = {
   disagrees: 'two ways to the heat limit differ by more than three times',
   conditions: 'Conditions',
   fields: {
-    vswr: 'VSWR', exposure: 'Exposure', added_sealing: 'Taped or booted', ambient_temperature_c: 'Air in the shade',
+    mode: 'Mode', vswr: 'VSWR', exposure: 'Exposure', added_sealing: 'Taped or booted', ambient_temperature_c: 'Air in the shade',
     solar_irradiance_w_per_m2: 'Sun on the joint', altitude_m: 'Altitude', vibration: 'Vibration', region: 'ITU Region',
     power_is: 'Powers are', transmit_share: 'Share on the air', on_time_s: 'One over', off_time_s: 'Pause after it',
     system_impedance_ohm: 'Line impedance', return_loss_asked_db: 'Return loss asked for', condition: 'Joint condition',
     cable_dielectric: 'Cable insulation', cable_diameter_m: 'Cable diameter', added_resistance_ohm: 'Added contact resistance',
     matings_per_year: 'Swaps per year', service_life_years: 'Years in service',
   },
-  mode: 'Mode',
+  choices: {
+    indoor: 'indoors', sheltered: 'outdoors, sheltered', exposed: 'outdoors, exposed', immersed: 'under water', none: 'none',
+    vehicle: 'vehicle', severe: 'severe', forward: 'forward power', net: 'net power',
+  },
   yes: 'yes',
   no: 'no',
   caution:
@@ -93,14 +96,17 @@ const de = {
   disagrees: 'zwei Wege zur Erwärmungsgrenze weichen um mehr als das Dreifache ab',
   conditions: 'Bedingungen',
   fields: {
-    vswr: 'SWR', exposure: 'Wetter', added_sealing: 'Umwickelt oder verkappt', ambient_temperature_c: 'Luft im Schatten',
+    mode: 'Betriebsart', vswr: 'SWR', exposure: 'Wetter', added_sealing: 'Umwickelt oder verkappt', ambient_temperature_c: 'Luft im Schatten',
     solar_irradiance_w_per_m2: 'Sonne auf der Verbindung', altitude_m: 'Höhe', vibration: 'Erschütterung', region: 'ITU-Region',
     power_is: 'Leistung gilt als', transmit_share: 'Sendeanteil', on_time_s: 'Ein Durchgang', off_time_s: 'Pause danach',
     system_impedance_ohm: 'Leitungsimpedanz', return_loss_asked_db: 'Verlangte Rückflussdämpfung', condition: 'Zustand der Kontakte',
     cable_dielectric: 'Kabelisolation', cable_diameter_m: 'Kabeldurchmesser', added_resistance_ohm: 'Zusätzlicher Kontaktwiderstand',
     matings_per_year: 'Steckvorgänge im Jahr', service_life_years: 'Betriebsjahre',
   },
-  mode: 'Betriebsart',
+  choices: {
+    indoor: 'innen', sheltered: 'außen, geschützt', exposed: 'außen, frei', immersed: 'unter Wasser', none: 'keine',
+    vehicle: 'Fahrzeug', severe: 'stark', forward: 'vorlaufende Leistung', net: 'abgegebene Leistung',
+  },
   yes: 'ja',
   no: 'nein',
   caution:
@@ -149,14 +155,15 @@ export const printedIn = (words, cell) => words.words[cell.refusedBy?.id] ?? wor
 /** A value with its unit, as the language writes numbers. */
 export const quantityIn = (words, value, unit) => words.number(quantity(value, unit));
 
-/** What a snapshot was asked with: pairs of a label and a value; a choice keeps the core's name. */
-export function conditionsIn(words, {request, mode}) {
+/** What a snapshot was asked with: pairs of a label and a value; what the catalogue names keeps its name. */
+export function conditionsIn(words, {request, names}) {
   const given = Object.entries(words.fields).filter(([name]) => request[name] !== null && request[name] !== undefined);
   const value = (name, one) => {
+    if (name in names) return names[name];
     if (typeof one === 'boolean') return one ? words.yes : words.no;
-    if (typeof one !== 'number') return String(one).replaceAll('_', ' ');
+    if (typeof one !== 'number') return Object.hasOwn(words.choices, one) ? words.choices[one] : String(one);
     const unit = Object.keys(UNITS).find((ending) => name.endsWith(`_${ending}`));
     return quantityIn(words, one, UNITS[unit] ?? '');
   };
-  return [[words.mode, mode], ...given.map(([name, label]) => [label, value(name, request[name])])];
+  return given.map(([name, label]) => [label, value(name, request[name])]);
 }
