@@ -1,9 +1,11 @@
 """The command line: what it prints, and how it refuses."""
 
 import json
+import re
 import subprocess
 import sys
-from urllib.request import urlopen
+from urllib.error import HTTPError
+from urllib.request import Request, urlopen
 
 import pytest
 from click.testing import CliRunner
@@ -136,6 +138,30 @@ def test_serve_prints_its_address_and_answers_there():
         server.terminate()
 
     assert status == "ok"
+
+
+def status(address, visitor):
+    """The status of an answer to a request that a proxy sends on for a visitor."""
+    try:
+        with urlopen(Request(address, headers={"X-Forwarded-For": visitor})) as answer:
+            return answer.status
+    except HTTPError as error:
+        with error:
+            return error.code
+
+
+@pytest.mark.parametrize(("proxies", "second"), [("1", 200), ("0", 429)])
+def test_visitors_behind_a_proxy_are_told_apart(proxies, second):
+    """The rate counts the visitor that a trusted proxy names; without one the header of a visitor changes nothing."""
+    command = [sys.executable, "-m", "jointwise.backend.cli", "serve", "--port", "0"]
+    with subprocess.Popen(
+        [*command, "--requests-per-minute", "1", "--proxies", proxies], stderr=subprocess.PIPE, text=True
+    ) as server:
+        address = re.search(r"http://[\d.:]+/", server.stderr.readline())[0]
+        found = [status(f"{address}api/v1/cell?family=n&band=2m", f"192.0.2.{visitor}") for visitor in (1, 2, 1)]
+        server.terminate()
+
+    assert found == [200, second, 429]
 
 
 def test_taken_port_is_said(client):
