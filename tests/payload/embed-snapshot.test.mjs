@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {LONGEST_TEXT, readSnapshot} from '../../frontend/src/embed/snapshot.js';
+import {wordsFor} from '../../frontend/src/embed/words.js';
 import {snippet} from '../../frontend/src/website/snippet.js';
 
 const symbol = (name, unit) => ({symbol: name, meaning: 'a meaning', unit});
@@ -147,4 +148,13 @@ test('nothing typed into the panel can leave its attribute', () => {
   const line = snippet('files', {...WANTED, page: '"><script>alert(1)</script>'});
 
   assert.ok(line.includes('link="&quot;>&lt;script>alert(1)&lt;/script>"'));
+});
+
+test('every language is whole', () => {
+  const [english, german] = ['en', 'de-AT'].map(wordsFor);
+
+  assert.equal(german.code, 'de');
+  assert.equal(wordsFor('eo'), english);
+  for (const part of ['fields', 'choices', 'limits']) assert.deepEqual(Object.keys(german[part]), Object.keys(english[part]), part);
+  assert.deepEqual(Object.keys(german), Object.keys(english));
 });

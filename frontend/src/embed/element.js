@@ -8,27 +8,23 @@
  * @fires jointwise-cell - {family, band, power_w, margin_db, margin_high_db, limit, refused_by}: a cell was opened
  * @fires jointwise-error - {message, attribute}: why there is none, or no newer one
  */
-import {stepOf, STEPS} from '../colour/scale.js';
-import {DISAGREES, letterOf, readCell, refusedWord} from '../matrix/reading.js';
+import {readCell} from '../matrix/reading.js';
 import {destination} from '../matrix/keys.js';
 import {nearestPower} from '../state/levels.js';
-import {MINUS} from '../text/format.js';
+import {Trouble, answered} from './answer.js';
 import {BadAttribute, NAMES, readAttributes} from './attributes.js';
 import {derivation} from './derivation.js';
 import {el} from './dom.js';
+import {foot} from './foot.js';
 import {emptyGrid, grid} from './grid.js';
 import {keep, recall} from './kept.js';
 import {fullPage, snapshotAddress} from './question.js';
 import {readSnapshot} from './snapshot.js';
 import {sheets} from './styles.js';
-import {conditionsIn, wordsFor} from './words.js';
+import {wordsFor} from './words.js';
 
-const PATIENCE_MS = 30_000;
 const HEAD_PX = 40;
 const ROW_PX = {full: 46, compact: 28};
-
-/** A failure told in a sentence of the element's own. */
-class Trouble extends Error {}
 
 export class JointwiseMatrix extends HTMLElement {
   static observedAttributes = NAMES;
@@ -39,6 +35,8 @@ export class JointwiseMatrix extends HTMLElement {
   /** Where the snapshot shown came from, and its text. */
   #address;
   #text;
+  /** When it was fetched. */
+  #day;
   #snapshot;
   #given;
   #status = '';
@@ -48,7 +46,8 @@ export class JointwiseMatrix extends HTMLElement {
   #stop;
   #begun = false;
   #awaited = false;
-  #online = () => this.#trouble instanceof Trouble && this.#load();
+  /** Try again where a matrix, or a newer one, could not be had. */
+  #online = () => (this.#trouble instanceof Trouble || this.#status) && this.#load();
 
   constructor() {
     super();
@@ -133,49 +132,37 @@ export class JointwiseMatrix extends HTMLElement {
   async #fetch() {
     const address = this.#address;
     const kept = this.#text === undefined ? recall(address) : undefined;
-    if (!kept || !this.#take(kept.text, 'kept')) {
+    if (!kept || !this.#take(kept.text, 'kept', kept.day)) {
       this.#status = this.#words.fetching;
       this.#draw();
     }
     const stop = (this.#stop = new AbortController());
     try {
-      const text = await this.#answer(address, AbortSignal.any([stop.signal, AbortSignal.timeout(PATIENCE_MS)]));
+      const text = await answered(address, this.#words, stop.signal);
       if (stop.signal.aborted) return;
       if (text === this.#text) return this.#say('');
       if (this.#take(text, 'network')) keep(address, text);
     } catch (error) {
       if (stop.signal.aborted) return;
       if (!this.#snapshot) return this.#fail(error);
-      this.#say(this.#words.kept(this.#words.day(kept?.day ?? new Date().toISOString())));
+      this.#say(this.#words.kept(this.#words.day(this.#day)));
       this.#tell('jointwise-error', {message: error.message});
     }
   }
 
-  /** The text of the answer; a refusal of a Jointwise server is its own sentence. */
-  async #answer(address, signal) {
-    let answer, text;
-    try {
-      answer = await fetch(address, {signal, credentials: 'omit', referrerPolicy: 'no-referrer', cache: 'no-cache'});
-      text = await answer.text();
-    } catch {
-      throw new Trouble(this.#words.unreachable);
-    }
-    if (answer.ok) return text;
-    throw new Trouble(detailOf(text) ?? this.#words.refused(answer.status));
-  }
-
   /** Show a snapshot; whether it is one. */
-  #take(text, from) {
+  #take(text, from, day = new Date().toISOString()) {
     try {
       this.#snapshot = readSnapshot(text);
     } catch (error) {
-      const trouble = new Trouble(this.#words.misshapen(this.#given === undefined ? this.#address : 'snapshot', error.message));
       if (from === 'kept') return false;
+      const trouble = new Trouble(this.#words.misshapen(this.#given === undefined ? this.#address : 'snapshot', error.message));
       if (!this.#snapshot) this.#fail(trouble);
       else this.#tell('jointwise-error', {message: trouble.message});
       return false;
     }
     this.#text = text;
+    this.#day = day;
     this.#trouble = undefined;
     this.#status = '';
     this.#opened = undefined;
@@ -221,7 +208,7 @@ export class JointwiseMatrix extends HTMLElement {
     const card = el('div', {class: 'card', role: 'group', 'aria-label': words.title, 'aria-busy': String(busy)},
       el('div', {class: 'bar'}, el('h2', {}, words.title), this.#snapshot ? this.#powers() : undefined),
       this.#trouble ? this.#troubled() : el('div', {class: 'scroll'}),
-      this.#foot(compact));
+      foot(words, {compact, link: this.#link(), status: this.#status, snapshot: this.#snapshot}));
     this.#root.replaceChildren(card);
     if (!this.#trouble) this.#fill();
   }
@@ -236,6 +223,7 @@ export class JointwiseMatrix extends HTMLElement {
     table.addEventListener('keydown', (event) => this.#moved(event));
     table.addEventListener('click', ({target}) => target.closest('td > button') && this.#open(target.closest('td > button')));
     room.replaceChildren(table);
+    this.#root.querySelector('.ends a')?.setAttribute('href', this.#link());
     const opened = this.#opened;
     this.#opened = undefined;
     if (opened) this.#unfold(opened);
@@ -259,20 +247,11 @@ export class JointwiseMatrix extends HTMLElement {
     return el('label', {}, words.power, el('select', {onchange: chosen}, options));
   }
 
-  #foot(compact) {
-    const words = this.#words;
-    const link = this.#snapshot && this.#settings?.link;
-    return el('div', {class: 'foot'},
-      compact ? undefined : legend(words),
-      el('p', {class: 'caution'}, words.caution),
-      el('p', {class: 'status soft', role: 'status'}, this.#status),
-      el('details', {}, el('summary', {}, words.conditions), this.#snapshot
-        ? el('ul', {class: 'conditions'}, conditionsIn(words, this.#snapshot).map(([label, value]) => el('li', {}, `${label}: ${value}`))) : undefined),
-      el('details', {}, el('summary', {}, words.marks), this.#snapshot ? marks(words, this.#snapshot.matrix) : undefined),
-      this.#settings?.link ? el('p', {class: 'ends'}, el('a', {
-        href: link ? fullPage(link, this.#snapshot, this.#snapshot.matrix.powers_w[this.#level]) : this.#settings.link.href,
-        target: '_blank', rel: 'noopener',
-      }, words.full)) : undefined);
+  /** Where the full page shows the scenario, with a cell open if one is given; undefined when the site links to none. */
+  #link(cell) {
+    const link = this.#settings?.link;
+    if (!link || !this.#snapshot) return link?.href;
+    return fullPage(link, this.#snapshot, this.#snapshot.matrix.powers_w[this.#level], cell);
   }
 
   #moved(event) {
@@ -314,10 +293,9 @@ export class JointwiseMatrix extends HTMLElement {
     this.#fold();
     this.#opened = at;
     const cell = readCell(this.#snapshot.matrix, ...at, this.#level);
-    const link = this.#settings.link && fullPage(this.#settings.link, this.#snapshot, cell.power, cell);
     const button = this.#button(at);
     button.setAttribute('aria-expanded', 'true');
-    const shown = derivation(this.#snapshot, cell, at, this.#words, link, () => this.#close());
+    const shown = derivation(this.#snapshot, cell, at, this.#words, this.#link(cell), () => this.#close());
     const wide = el('td', {colspan: this.#snapshot.matrix.columns.length + 1}, shown);
     button.closest('tr').after(el('tr', {class: 'open'}, wide));
   }
@@ -333,37 +311,4 @@ export class JointwiseMatrix extends HTMLElement {
     this.#opened = undefined;
     button.focus();
   }
-}
-
-/** The sentence of a server's refusal, if it is one. */
-function detailOf(text) {
-  try {
-    const {detail} = JSON.parse(text);
-    return typeof detail === 'string' ? detail.slice(0, 500) : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-const signed = (edge) => `${edge > 0 ? '+' : edge < 0 ? MINUS : ''}${Math.abs(edge)}`;
-
-function legend(words) {
-  const range = ({from}, i) => {
-    const high = STEPS[i + 1]?.from;
-    if (from === -Infinity) return words.below(signed(high));
-    return high === undefined ? words.above(signed(from)) : words.between(signed(from), signed(high));
-  };
-  return [
-    el('p', {class: 'legend soft', id: 'legend'}, words.legend),
-    el('div', {class: 'scale', role: 'img', 'aria-labelledby': 'legend'},
-      STEPS.map((step, i) => el('span', {'data-step': stepOf(step.from === -Infinity ? -1e9 : step.from)}, range(step, i)))),
-  ];
-}
-
-function marks(words, {gates}) {
-  const row = (mark, text, lang) => el('li', {lang}, el('b', {}, mark), el('span', {}, text));
-  return el('ul', {class: 'marks-list'},
-    row('?', words.undecided),
-    row(DISAGREES, words.disagrees),
-    gates.map((gate) => row(gate.hard ? (words.words[gate.id] ?? refusedWord(gate)) : letterOf(gate), gate.name, 'en')));
 }

@@ -9,7 +9,7 @@ const MOST_COPIES = 3;
 export function recall(address) {
   try {
     const {day, text} = JSON.parse(localStorage.getItem(PREFIX + address));
-    return typeof day === 'string' && typeof text === 'string' ? {day, text} : undefined;
+    return Number.isFinite(Date.parse(day)) && typeof text === 'string' ? {day, text} : undefined;
   } catch {
     return undefined;
   }

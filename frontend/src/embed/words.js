@@ -68,7 +68,6 @@ const en = {
   between: (low, high) => `${low} to ${high}`,
   above: (edge) => `${edge} and above`,
   largest: (cell) => (cell.largest === null ? 'No power holds.' : `Holds up to ${watts(roundedDown(cell.largest, 2))} PEP.`),
-  checks: 'Marks',
   source: 'Source',
   at: (column) => `at ${frequency(column.high_hz)}`,
 };
@@ -139,7 +138,6 @@ const de = {
   above: (edge) => `${edge} und mehr`,
   largest: (cell) =>
     cell.largest === null ? 'Keine Leistung ist zulässig.' : `Zulässig bis ${comma(watts(roundedDown(cell.largest, 2)))} PEP.`,
-  checks: 'Hinweise',
   source: 'Quelle',
   at: (column) => `bei ${comma(frequency(column.high_hz))}`,
 };
