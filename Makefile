@@ -42,7 +42,7 @@ audit: .venv/run.stamp
 	$(BIN)/python tests/audit.py
 
 # the production server under load, against a bare route
-load soak: .venv/test.stamp
+soak load: .venv/test.stamp
 	PYTHONPATH=tests $(BIN)/python tests/benchmarks/load.py $(if $(filter soak,$@),--soak)
 
 fuzz: .venv/fuzz.stamp

@@ -1,7 +1,8 @@
 """The Flask app: the page's files and one thin route per kind of request to the core."""
 
 import os
-from collections.abc import Mapping
+import time
+from collections.abc import Callable, Mapping
 from functools import partial
 from importlib.metadata import version
 from pathlib import Path
@@ -9,7 +10,11 @@ from typing import Any
 
 import msgspec
 from flask import Flask, Response, abort, request, send_from_directory
-from werkzeug.exceptions import MethodNotAllowed
+from flask.typing import RouteCallable
+from flask_cors import CORS
+from flask_limiter import Limiter, RequestLimit
+from flask_limiter.util import get_remote_address
+from werkzeug.exceptions import MethodNotAllowed, TooManyRequests
 from werkzeug.http import quote_etag
 
 import jointwise.dist
@@ -19,6 +24,7 @@ from jointwise.backend.kept import Answer, Answers
 from jointwise.backend.openapi import document
 from jointwise.backend.packs import documents
 from jointwise.backend.problem import answer
+from jointwise.backend.settings import Settings
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import pack_schema
 from jointwise.calc.operations import OPERATIONS, Operation
@@ -27,6 +33,10 @@ __all__ = ["create_app"]
 
 JSON = "application/json"
 START = "index.html"
+FRAME = "embed.html"
+"""The page that other websites may show in a frame."""
+OPEN_TO_OTHERS = [r"/api/v1/.*", "/embed.js"]
+"""What a page of another website may read, by GET and without credentials."""
 
 # `importlib.resources` can't open a package without a module when it is installed for editing
 BUILT_PAGE = Path(jointwise.dist.__path__[0]) / "site"
@@ -40,11 +50,18 @@ CONTENT_POLICY = {
     "connect-src": "'self'",
     "base-uri": "'none'",
     "form-action": "'none'",
-    "frame-ancestors": "'none'",
 }
 
+
+def content_policy(frame_ancestors: str) -> str:
+    """The policy of a page that these ancestors may frame."""
+    return "; ".join(
+        f"{name} {value}" for name, value in {**CONTENT_POLICY, "frame-ancestors": frame_ancestors}.items()
+    )
+
+
 HEADERS = {
-    "Content-Security-Policy": "; ".join(f"{name} {value}" for name, value in CONTENT_POLICY.items()),
+    "Content-Security-Policy": content_policy("'none'"),
     "X-Content-Type-Options": "nosniff",
     "Referrer-Policy": "no-referrer",
     "Permissions-Policy": "camera=(), geolocation=(), microphone=(), payment=(), usb=()",
@@ -62,23 +79,22 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     app.config["JOINTWISE"] = chosen
     app.config["MAX_CONTENT_LENGTH"] = chosen.max_body_bytes
     app.register_error_handler(Exception, answer)
-    page = Path(chosen.page_folder).absolute() if chosen.page_folder else BUILT_PAGE
-    packs = documents(chosen.packs_folder)
-    answers = Answers(chosen.kept_bytes, edition_of(packs) if packs else None)
-    # another start may have other packs: then a browser asks whether an answer is unchanged
-    seconds = 0 if packs else chosen.cache_seconds
-    published = {
-        "openapi": document(),
-        "pack-schema": pack_schema(),
-        "packs": [{"label": pack.label, "text": pack.text.decode()} for pack in packs],
-    }
-    health = msgspec.json.encode({"status": "ok", "version": version("jointwise")})
+    CORS(app, resources=OPEN_TO_OTHERS, origins=chosen.embed_origins, methods=["GET", "HEAD"], send_wildcard=True)
 
     @app.after_request
     def secure(response: Response) -> Response:
-        response.headers.update(HEADERS)
-        response.headers.setdefault("Cache-Control", "no-store")
+        for name, value in {**HEADERS, "Cache-Control": "no-store"}.items():
+            response.headers.setdefault(name, value)
         return response
+
+    _serve_page(app, chosen)
+    _serve_interface(app, chosen)
+    return app
+
+
+def _serve_page(app: Flask, chosen: Settings) -> None:
+    """The files of the page; one of them other websites may frame."""
+    page = Path(chosen.page_folder).absolute() if chosen.page_folder else BUILT_PAGE
 
     @app.get("/")
     def start() -> Response:
@@ -90,11 +106,33 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     def one_file() -> Response:
         return send_from_directory(page.parent, "jointwise.html", as_attachment=True)
 
+    @app.get(f"/{FRAME}")
+    def frame() -> Response:
+        response = page_file(FRAME)
+        response.headers["Content-Security-Policy"] = content_policy(" ".join(["'self'", *chosen.embed_origins]))
+        return response
+
     @app.get("/<path:name>")
     def page_file(name: str) -> Response:
         return send_from_directory(page, name)
 
+
+def _serve_interface(app: Flask, chosen: Settings) -> None:
+    """The operations, what describes them, and the server's health."""
+    limited = _limited(app, chosen.requests_per_minute)
+    packs = documents(chosen.packs_folder)
+    answers = Answers(chosen.kept_bytes, edition_of(packs) if packs else None)
+    # another start may have other packs: then a browser asks whether an answer is unchanged
+    seconds = 0 if packs else chosen.cache_seconds
+    published = {
+        "openapi": document(),
+        "pack-schema": pack_schema(),
+        "packs": [{"label": pack.label, "text": pack.text.decode()} for pack in packs],
+    }
+    health = msgspec.json.encode({"status": "ok", "version": version("jointwise")})
+
     @app.post("/api/v1/<name>")
+    @limited
     def post(name: str) -> Response:
         operation = _operation(name)
         if request.mimetype != JSON:
@@ -102,6 +140,7 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
         return Response(answers.of(operation, request.get_data()).body, mimetype=JSON)
 
     @app.get("/api/v1/<name>")
+    @limited
     def get(name: str) -> Response:
         operation = _operation(name)
         if not operation.cacheable:
@@ -117,7 +156,20 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     for name, content in published.items():
         answered = Answer.tagged(msgspec.json.encode(content))
         app.add_url_rule(f"/api/v1/{name}.json", name, partial(_cached, answered, seconds))
-    return app
+
+
+def _limited(app: Flask, per_minute: int) -> Callable[[RouteCallable], RouteCallable]:
+    """Marks a route whose answers are counted for each address; 0 counts nothing."""
+    if per_minute == 0:
+        return lambda route: route
+
+    def refuse(used: RequestLimit) -> None:
+        seconds = max(1, int(used.reset_at - time.time()))
+        sentence = f"This address has used up its answers; allowed: {per_minute} a minute. Ask again in {seconds} s."
+        raise TooManyRequests(sentence, retry_after=seconds)
+
+    limiter = Limiter(get_remote_address, app=app, storage_uri="memory://", on_breach=refuse)
+    return limiter.shared_limit(f"{per_minute} per minute", scope="answers")
 
 
 def _cached(answer: Answer, seconds: int, packed: bool = False) -> Response:
@@ -126,7 +178,7 @@ def _cached(answer: Answer, seconds: int, packed: bool = False) -> Response:
     if packed:
         headers["Content-Encoding"] = "gzip"
     response = Response(answer.body, headers=headers, mimetype=JSON)
-    response.vary.add("Accept-Encoding")
+    response.vary.update(["Accept-Encoding", "Origin"])
     # without a tag to compare there is nothing to decide, only time to lose
     return response.make_conditional(request) if request.if_none_match else response
 

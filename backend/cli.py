@@ -96,6 +96,13 @@ def _result(name: str, answer: bytes) -> Any:
     return msgspec.json.decode(answer, type=OPERATIONS[name].result)
 
 
+def _behind(proxies: int) -> dict[str, Any]:
+    """What makes waitress take the visitor's address from the proxies in front."""
+    if proxies == 0:
+        return {}
+    return {"trusted_proxy": "*", "trusted_proxy_count": proxies, "trusted_proxy_headers": {"x-forwarded-for"}}
+
+
 @click.group(cls=Commands)
 @click.version_option(package_name="jointwise")
 def main() -> None:
@@ -114,6 +121,7 @@ def serve(**options: Any) -> None:
             port=chosen.port,
             threads=chosen.threads,
             max_request_body_size=chosen.max_unread_bytes,
+            **_behind(chosen.proxies),
         )
     except (OSError, ValueError) as error:
         raise click.ClickException(f"Can't listen on {chosen.host} port {chosen.port}: {error}.") from error
@@ -144,6 +152,13 @@ def cell(as_json: bool, packs: tuple[Path, ...], **options: Any) -> None:
         return
     catalogue = _result("catalogue", call("catalogue", b"{}", edition))
     click.echo(tables.cell(_result("cell", answer), catalogue))
+
+
+@main.command(params=_options(OPERATIONS["snapshot"].request))
+@_packs
+def snapshot(packs: tuple[Path, ...], **options: Any) -> None:
+    """Print the JSON of a matrix with every derivation, for a website: redirect it into a file."""
+    click.echo(_ask("snapshot", options, edition_of_files(packs)))
 
 
 @main.command()

@@ -19,6 +19,7 @@ PROBLEMS: dict[int, tuple[type[Problem], str]] = {
     405: (Problem, "The address does not answer to this method"),
     413: (Problem, "The body is too long"),
     415: (Problem, "The body is not application/json"),
+    429: (Problem, "The address has asked for too many answers; Retry-After says how many seconds to wait"),
     500: (InternalProblem, "A fault of the server, with the reference under which it is logged"),
 }
 

@@ -4,18 +4,22 @@ Each is read from the environment as JOINTWISE_ and its name in capitals; an
 option of `jointwise serve` or the mapping given to `create_app` goes before it.
 """
 
+import re
 from collections.abc import Mapping
 from typing import Annotated, Any
 
 import msgspec
-from msgspec import Meta, Struct
+from msgspec import Meta, Struct, field
 
 from jointwise.backend.fields import fields, plain, request_body
+from jointwise.calc.errors import InputError
 from jointwise.calc.refusal import MOST_BYTES, refusal
 
 __all__ = ["Settings", "environment_name", "read"]
 
 PREFIX = "JOINTWISE_"
+
+ORIGIN = re.compile(r"\*|https?://[A-Za-z0-9.-]+(:\d{1,5})?")
 
 
 class Settings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
@@ -46,6 +50,19 @@ class Settings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
             ge=0, le=1_000_000_000, description="Answers each process keeps in memory; 0, none", extra={"unit": "bytes"}
         ),
     ] = 32_000_000
+    embed_origins: Annotated[
+        list[str],
+        Meta(
+            max_length=100,
+            description="Websites that may show the matrix: origins such as https://club.example, * for all, or empty",
+        ),
+    ] = field(default_factory=lambda: ["*"])
+    requests_per_minute: Annotated[
+        int, Meta(ge=0, le=100_000, description="Answers an address may ask for in a minute; 0, any number")
+    ] = 0
+    proxies: Annotated[
+        int, Meta(ge=0, le=5, description="Proxies in front of the server whose X-Forwarded-For is believed")
+    ] = 0
     page_folder: Annotated[
         str, Meta(description="Folder with the files of the page; empty for the page that came along")
     ] = ""
@@ -66,6 +83,10 @@ def read(environment: Mapping[str, str], given: Mapping[str, Any]) -> Settings:
     }
     body = request_body(Settings, {name: [plain(value)] for name, value in {**found, **given}.items()})
     try:
-        return msgspec.json.decode(body, type=Settings)
+        chosen = msgspec.json.decode(body, type=Settings)
     except msgspec.ValidationError as error:
         raise refusal(error, body, Settings) from None
+    for index, origin in enumerate(chosen.embed_origins):
+        if not ORIGIN.fullmatch(origin):
+            raise InputError(f"embed_origins[{index}]", origin, "an origin such as https://club.example, or *")
+    return chosen

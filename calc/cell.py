@@ -43,13 +43,13 @@ from jointwise.calc.station import Station, station
 from jointwise.calc.units import engineering
 from jointwise.calc.views import ENDS, End, family_view
 
-__all__ = ["cell"]
+__all__ = ["Limits", "both_ends", "cell", "limits_at"]
 
 NAMES: dict[LimitId, str] = {"heat": "Heat", "voltage": "Voltage", "match": "Match"}
 
 
-class _Ends(NamedTuple):
-    """Limits at one end of the ratings with their steps by limit."""
+class Limits(NamedTuple):
+    """The limits at one end of the ratings with their steps by limit."""
 
     heat: Heat
     voltage: Voltage
@@ -68,8 +68,8 @@ def cell(request: CellRequest) -> CellResult:
     column = _column(request)
     here = station(request)
     frequency = column.high_hz
-    views = _views(request.family, frequency, here)
-    low, high = (_limits(request, frequency, here, end, views) for end in ENDS)
+    views = both_ends(request.family, frequency, here)
+    low, high = (limits_at(request.power_w, frequency, here, end, views) for end in ENDS)
     demands = site_demands(request.family, request)
     gates = gate_results(request.family, demands, column.high_hz, request.power_w, here, low.heat)
     refusing = next((gate for gate in gates if gate.hard and not gate.passed), None)
@@ -112,7 +112,7 @@ def _column(request: CellRequest) -> Column:
     return spot_column(request.frequency_hz)
 
 
-def _views(family: str, frequency: float, here: Station) -> dict[LimitId, list[SimpleNamespace]]:
+def both_ends(family: str, frequency: float, here: Station) -> dict[LimitId, list[SimpleNamespace]]:
     """For each limit both ends of the ratings, the more cautious first."""
     both = [family_view(family, end) for end in ENDS]
     return {
@@ -122,17 +122,18 @@ def _views(family: str, frequency: float, here: Station) -> dict[LimitId, list[S
     }
 
 
-def _limits(request: CellRequest, frequency: float, here: Station, end: End, views: dict) -> _Ends:
+def limits_at(power_w: float, frequency: float, here: Station, end: End, views: dict) -> Limits:
+    """The limits of a joint at one end of its ratings, each with the steps that led to it."""
     view = {limit: ordered[ENDS.index(end)] for limit, ordered in views.items()}
     with recording(end) as heat_steps:
         heat = heat_limit(view["heat"], frequency, here)
-        heat_margin = _power_margin(heat.allowed_w, request.power_w)
+        heat_margin = _power_margin(heat.allowed_w, power_w)
     with recording(end) as voltage_steps:
         volts = voltage_limit(view["voltage"], here)
-        voltage_margin = _power_margin(volts.allowed_w, request.power_w)
+        voltage_margin = _power_margin(volts.allowed_w, power_w)
     with recording(end) as match_steps:
         reflection = match_limit(view["match"], frequency, here)
-    return _Ends(
+    return Limits(
         heat,
         volts,
         reflection,
@@ -150,7 +151,7 @@ def _finite(value: float | None) -> float:
     return np.inf if value is None else value
 
 
-def _state(request: CellRequest, low: _Ends, here: Station) -> tuple[float | None, float]:
+def _state(request: CellRequest, low: Limits, here: Station) -> tuple[float | None, float]:
     """Contact temperature [°C] and peak voltage [V] at the cell's power, recorded with their limits."""
     heat = low.heat
     with recording("low") as steps:
@@ -170,12 +171,12 @@ def _state(request: CellRequest, low: _Ends, here: Station) -> tuple[float | Non
     return float(temperature), float(peak)
 
 
-def _largest(low: _Ends, house_w: float) -> float | None:
+def _largest(low: Limits, house_w: float) -> float | None:
     largest = float(min(low.heat.allowed_w, low.voltage.allowed_w, house_w))
     return largest if low.match.margin_db >= 0 and largest > 0 else None
 
 
-def _limit_results(binding: LimitId, low: _Ends, high: _Ends) -> list[LimitResult]:
+def _limit_results(binding: LimitId, low: Limits, high: Limits) -> list[LimitResult]:
     order = [binding, *(limit for limit in NAMES if limit != binding)]
     allowed = {limit: [float(getattr(end, limit).allowed_w) for end in (low, high)] for limit in ("heat", "voltage")}
     return [
@@ -194,7 +195,7 @@ def _limit_results(binding: LimitId, low: _Ends, high: _Ends) -> list[LimitResul
     ]
 
 
-def _limit_sentence(limit: LimitId, low: _Ends, high: _Ends) -> str:
+def _limit_sentence(limit: LimitId, low: Limits, high: Limits) -> str:
     if limit == "heat":
         return (
             f"The centre contact reaches {low.heat.allowed_temperature_c:.0f} °C at"
@@ -257,7 +258,7 @@ def _losses(request: CellRequest, frequency: float, here: Station, expected: Mat
     )
 
 
-def _cross_check(request: CellRequest, low: _Ends, high: _Ends, here: Station) -> CrossCheck:
+def _cross_check(request: CellRequest, low: Limits, high: Limits, here: Station) -> CrossCheck:
     with recording() as steps:
         estimate = first_principles_power(family_view(request.family, "low"), low.heat, here)
     ratio = float(agreement_ratio(estimate, low.heat.allowed_w, high.heat.allowed_w)) if estimate > 0 else 1.0

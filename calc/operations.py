@@ -29,6 +29,9 @@ from jointwise.calc.matrix import matrix
 from jointwise.calc.refusal import decoded
 from jointwise.calc.requests import CatalogueRequest, CellRequest, MatrixRequest
 from jointwise.calc.results import CatalogueResult, CellResult, MatrixResult
+from jointwise.calc.snapshot.requests import SnapshotRequest
+from jointwise.calc.snapshot.results import SnapshotResult
+from jointwise.calc.snapshot.snapshot import snapshot
 
 __all__ = ["OPERATIONS", "InputError", "Operation", "call", "canonical"]
 
@@ -61,6 +64,14 @@ OPERATIONS = {
             CellRequest,
             CellResult,
             cell,
+            cacheable=True,
+        ),
+        Operation(
+            "snapshot",
+            "A matrix with every derivation, packed for a club's website.",
+            SnapshotRequest,
+            SnapshotResult,
+            snapshot,
             cacheable=True,
         ),
         Operation(

@@ -47,6 +47,7 @@ async function bundle(entry, name, format) {
     minify: true,
     charset: 'utf8',
     legalComments: 'inline',
+    loader: {'.css': 'text'},
     logLevel: 'warning',
   });
 }
@@ -55,18 +56,22 @@ await bundle('main.js', 'app.js', 'esm');
 await bundle('main-file.js', 'file.js', 'iife');
 await bundle('start-file.js', 'start.js', 'iife');
 await bundle('worker/service-worker.js', 'service-worker.js', 'iife');
-writeFileSync(`${out}app.css`, read('src/theme.css') + scaleCss() + STEP_RULES);
+await bundle('embed/embed.js', 'embed.js', 'iife');
+await bundle('embed/frame.js', 'frame.js', 'iife');
+copyFileSync(`${here}src/embed/frame.html`, `${out}embed.html`);
+copyFileSync(`${here}src/embed/frame.css`, `${out}embed.css`);
+writeFileSync(`${out}app.css`, read('src/tokens.css') + read('src/theme.css') + scaleCss() + STEP_RULES);
 writeFileSync(`${out}charts.js`, withoutServices(read('node_modules/plotly.js-basic-dist-min/plotly-basic.min.js')));
 writeFileSync(`${out}scale.json`, JSON.stringify({edges_db: STEPS.slice(1).map(({from}) => from)}));
-for (const [part, name] of Object.entries({page: 'file.js', charts: 'charts.js', licences: 'licences.txt'})) {
+for (const [part, name] of Object.entries({page: 'file.js', charts: 'charts.js', embed: 'embed.js', licences: 'licences.txt'})) {
   writeFileSync(`${out}${part}.part`, packed(readFileSync(out + name)));
 }
 for (const name of ['icon.svg', 'icon-192.png', 'icon-512.png', 'manifest.webmanifest']) copyFileSync(`${here}src/${name}`, out + name);
 
-for (const name of ['app.js', 'file.js', 'start.js', 'service-worker.js', 'app.css', 'charts.js']) {
+for (const name of ['app.js', 'file.js', 'start.js', 'service-worker.js', 'app.css', 'charts.js', 'embed.js', 'frame.js']) {
   console.log(`${name.padEnd(18)} ${String(statSync(out + name).size).padStart(8)} bytes`);
 }
-for (const name of ['app.js', 'file.js', 'start.js', 'service-worker.js', 'app.css']) {
+for (const name of ['app.js', 'file.js', 'start.js', 'service-worker.js', 'app.css', 'embed.js', 'frame.js', 'embed.html']) {
   const found = outsideAddresses(readFileSync(out + name, 'utf8'));
   if (found.length > 0) throw new Error(`${name} names an address outside: ${found.join(', ')}`);
 }

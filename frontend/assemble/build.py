@@ -26,8 +26,12 @@ ONE_FILE = PROJECT / "dist" / "jointwise.html"
 
 COPIED = [
     *("app.js", "app.css", "charts.js", "licences.txt"),
+    *("embed.js", "embed.html", "embed.css", "frame.js"),
     *("icon.svg", "manifest.webmanifest", "icon-192.png", "icon-512.png"),
 ]
+
+FRAME = ["embed.html", "embed.css", "frame.js"]
+"""The page for a frame; it always comes from the server, whose header says who may frame it."""
 
 SERVED_HEAD = """<link rel="icon" href="icon.svg" type="image/svg+xml">
 <link rel="apple-touch-icon" href="icon-192.png">
@@ -39,7 +43,7 @@ SERVED_LICENCES = '<p><a href="licences.txt">Their texts</a></p>'
 PACKED_LICENCES = """<details id="licences"><summary>Their texts</summary>
 <pre>They lie packed in this page; with scripts on they are unpacked here.</pre></details>"""
 
-PARTS = ["page", "charts", "licences"]
+PARTS = ["page", "charts", "embed", "licences"]
 """What the one-file page holds packed beside the payload; the page's code comes first, so that it survives a cut."""
 
 
@@ -84,6 +88,8 @@ def _write_site(tables: str) -> None:
     shutil.copytree(MADE / "payload", SITE / "payload")
     files = {path.relative_to(SITE).as_posix(): _integrity(path) for path in sorted(SITE.rglob("*")) if path.is_file()}
     files["./"] = files.pop("index.html")
+    for name in FRAME:
+        del files[name]
     version = hashlib.sha256(json.dumps(files).encode()).hexdigest()[:16]
     known = json.dumps({"version": version, "files": files}, separators=(",", ":"))
     worker = (MADE / "service-worker.js").read_text("utf-8")
@@ -97,7 +103,7 @@ def _integrity(path: Path) -> str:
 
 def _write_one_file(tables: str) -> None:
     start = script_text((MADE / "start.js").read_text("utf-8"))
-    scripts = [start, *((MADE / name).read_text("utf-8") for name in ("file.js", "charts.js"))]
+    scripts = [start, *((MADE / name).read_text("utf-8") for name in ("file.js", "charts.js", "embed.js"))]
     description = (MADE / "payload" / "payload.json").read_text("utf-8")
     files = {name: MADE / f"{name}.part" for name in PARTS}
     files |= {part["name"]: MADE / "payload" / part["file"] for part in json.loads(description)["parts"]}

@@ -20,6 +20,7 @@ from jointwise.calc.kit import requests as kit
 from jointwise.calc.line import requests as line
 from jointwise.calc.operations import call
 from jointwise.calc.requests import CellRequest, MatrixRequest
+from jointwise.calc.rounding import rounded
 
 __all__ = ["FIRST_BANDS", "snapshot"]
 
@@ -91,17 +92,6 @@ def _collect(kind: inspect.Type, facts: dict[str, Any]) -> None:
             facts.update(type="list", items=inner, least=kind.min_length or 0, most=kind.max_length)
 
 
-def rounded(value: Any) -> Any:
-    """The same value with its numbers cut to what a reader can use."""
-    if isinstance(value, float):
-        return float(f"{value:.{SIGNIFICANT_DIGITS}g}")
-    if isinstance(value, list):
-        return [rounded(item) for item in value]
-    if isinstance(value, dict):
-        return {key: rounded(item) for key, item in value.items()}
-    return value
-
-
 def line_fields() -> dict[str, dict[str, Any]]:
     """The fields of every part of a line, and of its station."""
     station = [field for field in inspect.type_info(line.LineRequest).fields if field.name not in NOT_OF_THE_STATION]
@@ -168,5 +158,5 @@ def snapshot() -> dict[str, Any]:
             "most_bytes": MOST_BYTES,
         },
         "first_bands": FIRST_BANDS,
-        "matrix": rounded(matrix),
+        "matrix": rounded(matrix, SIGNIFICANT_DIGITS),
     }

@@ -10,6 +10,7 @@ import {httpTransport} from './transport/http.js';
 import {packsOfServer, withPacks} from './transport/with-packs.js';
 import {workerTransport} from './transport/worker.js';
 import {fetchedPayload} from './worker/fetched.js';
+import {embedScript} from './website/script.js';
 import {keepForOffline} from './worker/register.js';
 
 const app = document.querySelector('jw-app');
@@ -24,6 +25,7 @@ app.transport = withPacks({plain, worker, shelf: app.shelf});
 // without a network the packs it last told count on
 packsOfServer(api).then((texts) => app.shelf.takeServer(texts), (error) => console.info(String(error)));
 app.loadCharts = chartScript('charts.js');
+app.loadEmbed = embedScript('embed.js');
 app.file = 'jointwise.html';
 // the page does without where the browser refuses to keep it
 keepForOffline('service-worker.js', (apply) => app.offerUpdate(apply)).catch((error) => console.info(String(error)));

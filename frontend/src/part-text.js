@@ -7,9 +7,14 @@ export async function partText(document, name) {
   return new TextDecoder().decode(await inflated(takePart(document, name)));
 }
 
-/** Runs part `name` as a script: the page's policy names the hash of its text. */
-export async function runPart(document, name) {
+/** Runs a part's text as a script: the page's policy names its hash. */
+export function run(document, code) {
   const script = document.createElement('script');
-  script.textContent = await partText(document, name);
+  script.textContent = code;
   document.head.append(script);
+}
+
+/** Runs part `name` as a script. */
+export async function runPart(document, name) {
+  run(document, await partText(document, name));
 }

@@ -10,6 +10,7 @@ import {Shelf} from './packs/shelf.js';
 import {partText, runPart} from './part-text.js';
 import {withPacks} from './transport/with-packs.js';
 import {workerTransport} from './transport/worker.js';
+import {packedEmbed} from './website/packed.js';
 import {embeddedPayload} from './worker/embedded.js';
 
 const UNABLE = 'The live page cannot be started from this file in this browser; only the built-in tables can be shown.';
@@ -31,6 +32,7 @@ worker.start();
 app.shelf = new Shelf(() => localStorage);
 app.transport = withPacks({plain: worker, worker, shelf: app.shelf});
 app.loadCharts = embeddedCharts(document);
+app.loadEmbed = packedEmbed(document);
 
 // code that was altered is kept from running by the policy, and nothing is thrown
 runPart(document, 'page').then(() => customElements.get('jw-app') ?? sayUnable(), sayUnable);

@@ -20,6 +20,7 @@ PORTS = [
 REQUESTS = {
     "matrix": {"powers_w": [0, 100]},
     "cell": CELL,
+    "snapshot": {"families": ["n"], "bands": ["2m"]},
     "catalogue": {},
     "line": LINE,
     "spread": LINE | {"draws": 100},
@@ -34,6 +35,7 @@ SAME = [
     ("cell", "family=n&frequency_hz=1.44e8&band=null", {"family": "n", "frequency_hz": 1.44e8}),
     ("cell", "family=n&band=2m&added_sealing=true", {"family": "n", "band": "2m", "added_sealing": True}),
     ("matrix", "", {}),
+    ("snapshot", "families=n&bands=2m&power_w=5", {"families": ["n"], "bands": ["2m"], "power_w": 5}),
     ("matrix", "families=n,sma&powers_w=0,100", {"families": ["n", "sma"], "powers_w": [0, 100]}),
     ("matrix", "families=n&families=sma&vswr=3", {"families": ["n", "sma"], "vswr": 3}),
     ("matrix", "bands=&frequencies_hz=1e9&region=2", {"bands": [], "frequencies_hz": [1e9], "region": 2}),
@@ -102,7 +104,7 @@ def test_an_answer_is_packed_for_those_who_can_unpack_it(client, accepts, packed
 
     answer = client.get("cell", "family=n&band=2m", Accept_Encoding=accepts)
 
-    assert answer.headers["Vary"] == "Accept-Encoding"
+    assert answer.headers["Vary"] == "Accept-Encoding, Origin"
     assert (answer.headers["Content-Encoding"] == "gzip") is packed
     assert (gzip.decompress(answer.body) if packed else answer.body) == plain.body
     assert (answer.headers["ETag"] != plain.headers["ETag"]) is packed

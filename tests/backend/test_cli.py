@@ -1,9 +1,11 @@
 """The command line: what it prints, and how it refuses."""
 
 import json
+import re
 import subprocess
 import sys
-from urllib.request import urlopen
+from urllib.error import HTTPError
+from urllib.request import Request, urlopen
 
 import pytest
 from click.testing import CliRunner
@@ -11,6 +13,7 @@ from click.testing import CliRunner
 from jointwise.backend.cli import main
 from jointwise.calc.operations import call
 from jointwise.calc.requests import CellRequest, MatrixRequest
+from jointwise.calc.snapshot.requests import SnapshotRequest
 
 REFUSED = [
     (["cell", "--family", "nothing", "--band", "2m"], "family is"),
@@ -19,6 +22,8 @@ REFUSED = [
     (["cell", "--family", "n", "--band", "2m", "--vswr", "nan"], "vswr is NaN"),
     (["cell", "--family", "n", "--frequency-hz", "0"], "frequency_hz is 0"),
     (["cell", "--band", "2m"], "family is null"),
+    (["snapshot", "--families", "n", "--power-w", "-1"], "power_w is -1"),
+    (["serve", "--embed-origins", "club.example"], "embed_origins[0] is"),
     (["matrix", "--powers-w", "5,many"], 'powers_w[1] is "many"'),
     (["matrix", "--families", "n,nothing"], "families[1] is"),
     (["matrix", "--powers-w", "5,50", "--show-power", "75"], "show_power is"),
@@ -31,7 +36,9 @@ def run(*arguments):
     return CliRunner().invoke(main, arguments)
 
 
-@pytest.mark.parametrize(("command", "struct"), [("matrix", MatrixRequest), ("cell", CellRequest)])
+@pytest.mark.parametrize(
+    ("command", "struct"), [("matrix", MatrixRequest), ("cell", CellRequest), ("snapshot", SnapshotRequest)]
+)
 def test_every_field_is_an_option(command, struct):
     """Each field of the request is an option of the same name, explained with range and unit."""
     help_ = " ".join(run(command, "--help").stdout.split())
@@ -62,6 +69,13 @@ def test_matrix_prints_the_margins_of_the_core():
     for family, row in zip(expected["families"], expected["margin_db"], strict=True):
         line = next(line for line in printed.splitlines() if line.startswith(f"{family['name']} "))
         assert all(f"{cell[1]:+.1f}" in line for cell in row)
+
+
+def test_snapshot_prints_the_answer_of_the_core():
+    """A snapshot is printed as the core makes it, ready for a file."""
+    printed = run("snapshot", "--families", "n", "--bands", "2m", "--mode", "ft8").stdout
+
+    assert printed.encode() == call("snapshot", b'{"families": ["n"], "bands": ["2m"], "mode": "ft8"}') + b"\n"
 
 
 def test_refused_family_is_printed_with_its_reason():
@@ -124,6 +138,30 @@ def test_serve_prints_its_address_and_answers_there():
         server.terminate()
 
     assert status == "ok"
+
+
+def status(address, visitor):
+    """The status of an answer to a request that a proxy sends on for a visitor."""
+    try:
+        with urlopen(Request(address, headers={"X-Forwarded-For": visitor})) as answer:
+            return answer.status
+    except HTTPError as error:
+        with error:
+            return error.code
+
+
+@pytest.mark.parametrize(("proxies", "second"), [("1", 200), ("0", 429)])
+def test_visitors_behind_a_proxy_are_told_apart(proxies, second):
+    """The rate counts the visitor that a trusted proxy names; without one the header of a visitor changes nothing."""
+    command = [sys.executable, "-m", "jointwise.backend.cli", "serve", "--port", "0"]
+    with subprocess.Popen(
+        [*command, "--requests-per-minute", "1", "--proxies", proxies], stderr=subprocess.PIPE, text=True
+    ) as server:
+        address = re.search(r"http://[\d.:]+/", server.stderr.readline())[0]
+        found = [status(f"{address}api/v1/cell?family=n&band=2m", f"192.0.2.{visitor}") for visitor in (1, 2, 1)]
+        server.terminate()
+
+    assert found == [200, second, 429]
 
 
 def test_taken_port_is_said(client):

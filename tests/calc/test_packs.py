@@ -23,6 +23,7 @@ PORTS = [{"family": "bnc", "gender": "plug", "highest_frequency_hz": 14e6, "powe
 REQUESTS = {
     "matrix": {},
     "cell": {"family": "bnc", "band": "20m"},
+    "snapshot": {"bands": ["20m"]},
     "choose": {"bands": ["20m"]},
     "line": {"elements": [JOINT, {"kind": "cable", "cable": "rg_58", "length_m": 5}], "load": LOAD, "band": "20m"},
     "spread": {"elements": [JOINT], "load": LOAD, "band": "20m", "draws": 100},
@@ -199,7 +200,7 @@ def test_a_copied_family_answers_as_the_original(operation, original):
         adapters=[barrel],
         cables=[built_in("cables", "rg_58", id="copied", name="Copied", order=500)],
     )
-    asked = json.dumps(REQUESTS[operation] | ({"families": [original]} if operation == "matrix" else {}))
+    asked = json.dumps(REQUESTS[operation] | ({"families": [original]} if operation in ("matrix", "snapshot") else {}))
     renamed = asked.replace('"bnc"', f'"{original}"').replace('"rg_58"', '"copied"')
     answered = json.loads(call(operation, renamed.replace(f'"{original}"', '"copy"').encode(), packed))
     msgspec.convert(answered, OPERATIONS[operation].result)

@@ -33,14 +33,14 @@ export function stepRange(index) {
   return `${signed(low)} to ${signed(high)}`;
 }
 
-/** The steps as custom properties --step-N and --step-N-ink for light, dark and print. */
-export function scaleCss() {
+/** The steps as custom properties --step-N and --step-N-ink of an element, for light, dark and print. */
+export function scaleCss(selector = ':root') {
   const screen = STEPS.map(
     ({light, dark}, i) =>
       `--step-${i}:light-dark(${light[0]},${dark[0]});--step-${i}-ink:light-dark(${light[1]},${dark[1]});`,
   );
   const paper = STEPS.map(({print}, i) => `--step-${i}:${print[0]};--step-${i}-ink:${print[1]};`);
-  return `:root{${screen.join('')}}\n@media print{:root{${paper.join('')}}}\n`;
+  return `${selector}{${screen.join('')}}\n@media print{${selector}{${paper.join('')}}}\n`;
 }
 
 /** Rules that paint any element by its data-step attribute. */

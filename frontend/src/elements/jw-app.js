@@ -27,6 +27,7 @@ const NO_NOTICE = {text: '', link: '', action: undefined};
  * @property {string} stage - how far a core of the page's own has come in starting
  * @property {string} file - address of the page as one file; empty where there is none
  * @property {function(): Promise<object>} loadCharts - brings the chart library
+ * @property {function(): Promise<string>} loadEmbed - brings the element for other websites, and its script's text
  */
 class JwApp extends LitElement {
   static styles = [base, appStyles];
@@ -37,6 +38,7 @@ class JwApp extends LitElement {
     stage: {type: String},
     file: {type: String},
     loadCharts: {attribute: false},
+    loadEmbed: {attribute: false},
     _view: {state: true},
     _notice: {state: true},
   };
@@ -98,7 +100,7 @@ class JwApp extends LitElement {
   }
 
   _shown() {
-    const {transport, stage, file, loadCharts} = this;
+    const {transport, stage, file, loadCharts, loadEmbed} = this;
     switch (this._view) {
       case CHOOSE:
         return html`<jw-choose-view class="view" .transport=${transport} .stage=${stage}></jw-choose-view>`;
@@ -109,7 +111,7 @@ class JwApp extends LitElement {
       case FITOUT:
         return html`<jw-fitout-view class="view" .transport=${transport} .stage=${stage}></jw-fitout-view>`;
     }
-    return html`<jw-matrix-view class="view" .transport=${transport} .stage=${stage} .file=${file} .loadCharts=${loadCharts}></jw-matrix-view>`;
+    return html`<jw-matrix-view class="view" .transport=${transport} .stage=${stage} .file=${file} .loadCharts=${loadCharts} .loadEmbed=${loadEmbed}></jw-matrix-view>`;
   }
 
   _turned({detail: {view}}) {

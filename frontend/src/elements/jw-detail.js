@@ -5,9 +5,10 @@ import './jw-band-limits.js';
 import './jw-data-sheet.js';
 import './jw-derivation.js';
 import './jw-methods.js';
+import './jw-website.js';
 
 /**
- * What the open sheet shows: one of derivation, family, band, methods, or why it cannot.
+ * What the open sheet shows: one of derivation, family, band, methods, website, or why it cannot.
  *
  * @property {string} kind
  * @property {object} state
@@ -17,6 +18,8 @@ import './jw-methods.js';
  * @property {Error} error - why what is awaited does not come
  * @property {number} power - the power level printed, in W
  * @property {function(): Promise<object>} loadCharts
+ * @property {function(): Promise<string>} loadEmbed
+ * @property {{ask: function}} transport
  */
 class JwDetail extends LitElement {
   static styles = [base, css`.room { height: 70vh; }`];
@@ -30,6 +33,8 @@ class JwDetail extends LitElement {
     error: {attribute: false},
     power: {type: Number},
     loadCharts: {attribute: false},
+    loadEmbed: {attribute: false},
+    transport: {attribute: false},
   };
 
   render() {
@@ -49,6 +54,8 @@ class JwDetail extends LitElement {
         return cell && html`<jw-derivation .cell=${cell} .catalogue=${catalogue} .loadCharts=${this.loadCharts}></jw-derivation>`;
       case 'methods':
         return catalogue && html`<jw-methods .catalogue=${catalogue}></jw-methods>`;
+      case 'website':
+        return html`<jw-website .state=${state} .power=${this.power} .transport=${this.transport} .loadEmbed=${this.loadEmbed}></jw-website>`;
       case 'family': {
         const sheet = catalogue?.families.find(({id}) => id === state.family);
         return sheet && html`<jw-data-sheet .sheet=${sheet} .sources=${catalogue.sources} .packs=${catalogue.packs}></jw-data-sheet>`;

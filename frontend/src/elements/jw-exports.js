@@ -1,13 +1,13 @@
 import {LitElement, css, html, nothing} from 'lit';
 import {base} from './base.js';
 
-const KINDS = [['link', 'Copy link'], ['csv', 'CSV'], ['json', 'JSON'], ['print', 'Print']];
+const KINDS = [['link', 'Copy link'], ['csv', 'CSV'], ['json', 'JSON'], ['print', 'Print'], ['website', 'Put on a website']];
 
 /**
  * Ways to take the shown matrix along.
  *
  * @property {string} file - address of the page as one file; empty where there is none
- * @fires jw-export - {kind}: link, csv, json or print
+ * @fires jw-export - {kind}: link, csv, json, print or website
  */
 class JwExports extends LitElement {
   static styles = [

@@ -2,7 +2,8 @@ import {LitElement, html, nothing} from 'lit';
 import {MATRIX_WAYS, WAYS} from '../export/ways.js';
 import {Enquiry} from '../state/enquiry.js';
 import {fromFragment, toFragment} from '../state/fragment.js';
-import {awaitedMatrix, headingOf, isOpenCell, isSpot, nearestPower, openColumn} from '../state/shown.js';
+import {nearestPower} from '../state/levels.js';
+import {awaitedMatrix, headingOf, isOpenCell, isSpot, openColumn} from '../state/shown.js';
 import {CAUTIONS, FIELDS, FIRST_MATRIX, FIRST_STATE, NOTHING_OPEN, cellRequest, matrixRequest, openSheet} from '../state/station.js';
 import {MATRIX, viewOf} from '../state/views.js';
 import {WORDS} from '../state/words.js';
@@ -33,6 +34,7 @@ const sameMatrix = (one, other) => JSON.stringify(matrixRequest(one)) === JSON.s
  * @property {string} stage - how far a core of the page's own has come in starting
  * @property {string} file - address of the page as one file; empty where there is none
  * @property {function(): Promise<object>} loadCharts - brings the chart library
+ * @property {function(): Promise<string>} loadEmbed - brings the element for other websites, and its script's text
  * @fires jw-notice - {text, link}: a sentence for the reader
  */
 class JwMatrixView extends LitElement {
@@ -41,6 +43,7 @@ class JwMatrixView extends LitElement {
     stage: {type: String},
     file: {type: String},
     loadCharts: {attribute: false},
+    loadEmbed: {attribute: false},
     _state: {state: true},
   };
 
@@ -103,7 +106,7 @@ class JwMatrixView extends LitElement {
         ${sheet
           ? html`<jw-detail .kind=${sheet} .state=${state} .matrix=${matrix} .cell=${this._wantedCell}
               .catalogue=${this._catalogue.result} .error=${this._cell.error ?? this._catalogue.error}
-              .power=${this._power} .loadCharts=${this.loadCharts}></jw-detail>`
+              .power=${this._power} .loadCharts=${this.loadCharts} .loadEmbed=${this.loadEmbed} .transport=${this.transport}></jw-detail>`
           : nothing}
       </jw-sheet>
     </div>`;
@@ -161,7 +164,7 @@ class JwMatrixView extends LitElement {
     if (again || text !== this._asked) this._matrix.askNext(request);
     this._asked = text;
     const sheet = openSheet(this._state);
-    if (sheet && ['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
+    if (sheet && sheet !== 'website' && ['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
     if (sheet === 'derivation') this._askCell();
   }
 
@@ -220,6 +223,7 @@ class JwMatrixView extends LitElement {
   }
 
   async _exported(event) {
+    if (event.detail.kind === 'website') return this._change({...NOTHING_OPEN, view: 'website'});
     if (this._shown.margin_db === undefined && MATRIX_WAYS.has(event.detail.kind)) {
       send(this, 'jw-notice', {text: 'The core is still at work on the numbers; try again when they are here.'});
       return;

@@ -3,7 +3,7 @@ import {html, nothing, render} from 'lit';
 import {stepOf} from '../colour/scale.js';
 import {decibels} from '../text/format.js';
 import {ladderClass} from './ladder.js';
-import {range} from './range.js';
+import {rangeClass} from './range.js';
 import {DISAGREES, letterOf, printed, readCell, refusedWord, spokenCell} from './reading.js';
 
 const stepNameOf = (cell) => (cell.refusedBy ? 'refused' : stepOf(cell.margin));
@@ -34,7 +34,7 @@ function folded(cell, levels) {
   const letters = lettersOf(cell, cell.disagrees);
   return html`${letters ? html`<span class="marks" data-letters=${letters}></span>` : nothing}
     ${cell.undecided ? html`<span class="corner" data-step=${stepOf(cell.high)}></span>` : nothing}
-    ${cell.refusedBy ? nothing : range(cell.margin, cell.high)}
+    ${cell.refusedBy ? nothing : html`<span class="range"><i class=${rangeClass(cell.margin, cell.high)}></i></span>`}
     <span class="ladder ${ladderClass(levels.map(stepNameOf))}"></span>`;
 }
 

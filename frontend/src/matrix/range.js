@@ -1,5 +1,4 @@
 /** The range bar of a folded cell: from the most cautious to the most generous figures. */
-import {html} from 'lit';
 
 /** The bar spans this many dB to both sides of the limit. */
 const RANGE_DB = 20;
@@ -8,9 +7,10 @@ const PLACES = 80;
 
 const place = (db) => Math.round(((Math.min(Math.max(db, -RANGE_DB), RANGE_DB) + RANGE_DB) / (2 * RANGE_DB)) * PLACES);
 
-export function range(low, high) {
+/** The classes that put the bar into its place. */
+export function rangeClass(low, high) {
   const [from, to] = [place(low), place(high)];
-  return html`<span class="range"><i class="from-${from} over-${to - from}"></i></span>`;
+  return `from-${from} over-${to - from}`;
 }
 
 /** Rules that put the bar into its place. */

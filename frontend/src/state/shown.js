@@ -13,10 +13,6 @@ export function awaitedMatrix(state, refused) {
   };
 }
 
-/** The power level printed: the one chosen, or the nearest the matrix has. */
-export const nearestPower = (levels, wanted) =>
-  levels.reduce((best, one) => (Math.abs(one - wanted) < Math.abs(best - wanted) ? one : best));
-
 /** Whether a column is a spot frequency; heads that are still awaited have no edges. */
 export const isSpot = (column) => column.low_hz !== undefined && column.low_hz === column.high_hz;
 
@@ -40,6 +36,8 @@ export function headingOf(sheet, state, matrix) {
   switch (sheet) {
     case 'methods':
       return 'Method';
+    case 'website':
+      return 'Put this on your website';
     case 'family':
       return nameOf(FAMILIES, state.family);
     case 'band':

@@ -12,7 +12,7 @@ const text = {type: 'text', nullable: true, default: null};
 export const FIELDS = {
   ...snapshot.fields,
   shows: {type: 'choice', choices: ['margin', 'largest'], default: 'margin', nullable: false},
-  view: {...text, type: 'choice', choices: ['methods']},
+  view: {...text, type: 'choice', choices: ['methods', 'website']},
 };
 
 /** A first visit: the core's defaults with the columns that fit a tablet. */
@@ -50,9 +50,9 @@ export function cellRequest(state) {
   return pick(state, [...SCENARIO, 'family', 'band', 'frequency_hz', 'power_w']);
 }
 
-/** Which sheet is open: derivation, family, band, methods, or none. */
+/** Which sheet is open: derivation, family, band, methods, website, or none. */
 export function openSheet(state) {
-  if (state.view === 'methods') return 'methods';
+  if (state.view !== null) return state.view;
   if (cellRequest(state)) return 'derivation';
   if (state.family !== null) return 'family';
   return state.band === null && state.frequency_hz === null ? undefined : 'band';

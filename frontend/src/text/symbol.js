@@ -1,14 +1,8 @@
-/** A formula's symbol as it is printed: Greek letters, a subscript after the first underscore. */
+/** A formula's symbol as it is printed. */
 import {html} from 'lit';
-
-const GREEK = {
-  alpha: 'α', beta: 'β', gamma: 'γ', Gamma: 'Γ', delta: 'δ', Delta: 'Δ', epsilon: 'ε', eps: 'ε', eta: 'η',
-  theta: 'θ', kappa: 'κ', lambda: 'λ', lamda: 'λ', mu: 'µ', pi: 'π', rho: 'ρ', sigma: 'σ', tau: 'τ', phi: 'φ',
-  chi: 'χ', psi: 'ψ', omega: 'ω',
-};
+import {letters} from './letters.js';
 
 export function symbol(name) {
-  const [letter, ...rest] = name.split('_');
-  const under = rest.map((part) => GREEK[part] ?? part).join(', ');
-  return html`<var>${GREEK[letter] ?? letter}${under ? html`<sub>${under}</sub>` : ''}</var>`;
+  const [letter, under] = letters(name);
+  return html`<var>${letter}${under ? html`<sub>${under}</sub>` : ''}</var>`;
 }

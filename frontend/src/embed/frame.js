@@ -1,0 +1,18 @@
+/**
+ * The matrix as a page of its own, to stand in a frame: for sites that allow no script.
+ *
+ * The address tells the element's attributes in its query, and the scenario in
+ * its fragment, as in a link to the page: embed.html?theme=dark&lang=de#vswr=2.
+ * Without `src` the server that this page comes from answers. The height goes
+ * to the page around it, which may fit the frame to it.
+ */
+const given = new URLSearchParams(location.search);
+const matrix = document.createElement('jointwise-matrix');
+for (const name of matrix.constructor.observedAttributes) if (given.has(name) && name !== 'link') matrix.setAttribute(name, given.get(name));
+if (given.has('lang')) document.documentElement.lang = given.get('lang');
+matrix.setAttribute('link', new URL(`./${location.hash}`, location.href).href);
+document.body.append(matrix);
+
+const tell = () => parent.postMessage({type: 'jointwise-height', height: Math.ceil(matrix.getBoundingClientRect().height)}, '*');
+new ResizeObserver(tell).observe(matrix);
+addEventListener('hashchange', () => location.reload());

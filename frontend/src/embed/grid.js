@@ -1,0 +1,66 @@
+/** The table of an embedded matrix: the cells of the page, drawn without a template. */
+import {stepOf} from '../colour/scale.js';
+import {ladderClass} from '../matrix/ladder.js';
+import {rangeClass} from '../matrix/range.js';
+import {DISAGREES, letterOf, readCell} from '../matrix/reading.js';
+import {el} from './dom.js';
+import {printedIn} from './words.js';
+
+const stepNameOf = (cell) => (cell.refusedBy ? 'refused' : stepOf(cell.margin));
+
+const head = (name) => {
+  const [number, ...unit] = name.split(' ');
+  return [number, ' ', el('small', {}, unit.join(' '))];
+};
+
+function frame(words, heads, rows) {
+  const blank = el('th', {}, el('span', {class: 'unseen'}, words.family));
+  return el('table', {role: 'grid', 'aria-label': words.title}, el('thead', {}, el('tr', {}, blank, heads)), el('tbody', {}, rows));
+}
+
+/** The table before there are numbers: the same room, nothing in it. */
+export function emptyGrid(words, {rows, columns}) {
+  const times = (count, make) => Array.from({length: count}, make);
+  const row = () => el('tr', {}, el('th', {scope: 'row'}, '\u00a0'), times(columns, () => el('td', {}, el('span', {class: 'empty'}))));
+  const table = frame(words, times(columns, () => el('th', {scope: 'col'}, '\u00a0')), times(rows, row));
+  table.setAttribute('aria-hidden', 'true');
+  return table;
+}
+
+/** The table of a matrix at power level `p`; `compact` leaves all but the number out. */
+export function grid({matrix}, p, words, compact) {
+  const {families, columns, powers_w: levels} = matrix;
+  const heads = columns.map(({name}) => el('th', {scope: 'col'}, head(name)));
+  const cells = (f) =>
+    columns.map((_, c) => {
+      const ladder = compact ? [] : levels.map((_, level) => readCell(matrix, f, c, level));
+      return cell(readCell(matrix, f, c, p), ladder, words, f, c);
+    });
+  return frame(words, heads, families.map(({name}, f) => el('tr', {}, el('th', {scope: 'row'}, el('span', {}, name)), cells(f))));
+}
+
+function cell(read, ladder, words, f, c) {
+  const word = printedIn(words, read);
+  const number = el('span', {class: word.length > 5 ? 'number long' : 'number'}, word);
+  const button = el(
+    'button',
+    {
+      'aria-label': words.cell(read), 'data-step': stepNameOf(read), 'data-undecided': read.undecided,
+      'data-row': f, 'data-column': c, tabindex: f === 0 && c === 0 ? 0 : -1, 'aria-expanded': 'false',
+    },
+    number,
+    ladder.length > 0 ? around(read, ladder) : undefined,
+  );
+  return el('td', {'data-family': read.family.id, 'data-band': read.column.id, 'data-power': read.power}, button);
+}
+
+/** Marks, the corner of an undecided cell, range and ladder. */
+function around(read, ladder) {
+  const letters = read.marks.map(letterOf).join('') + (read.disagrees ? DISAGREES : '');
+  return [
+    letters ? el('span', {class: 'marks', 'data-letters': letters}) : undefined,
+    read.undecided ? el('span', {class: 'corner', 'data-step': stepOf(read.high)}) : undefined,
+    read.refusedBy ? undefined : el('span', {class: 'range'}, el('i', {class: rangeClass(read.margin, read.high)})),
+    el('span', {class: `ladder ${ladderClass(ladder.map(stepNameOf))}`}),
+  ];
+}

@@ -1,0 +1,53 @@
+/** What a link to the page asks of a server, and the link that shows what a snapshot holds. */
+import {bands as BANDS, families as FAMILIES, first_bands as FIRST_BANDS} from '../../build/snapshot.json';
+import {toFragment} from '../state/fragment.js';
+
+/** What a link opens on the page, but does not ask the core. */
+const OF_THE_PAGE = ['family', 'band', 'frequency_hz', 'shows', 'view'];
+/** Sheets of the matrix; any other view is not one. */
+const SHEETS = [null, 'methods', 'website'];
+
+const fieldsOf = (link) => new URLSearchParams(link.hash.slice(1).replaceAll('+', '%2B'));
+
+export const leadsToMatrix = (link) => SHEETS.includes(fieldsOf(link).get('view'));
+
+/** The columns of a first visit that the Region has. */
+function firstBands(region) {
+  const known = new Map(BANDS.map((band) => [band.id, band]));
+  return FIRST_BANDS.filter((id) => known.get(id).regions.includes(region));
+}
+
+/** The address that answers a link with a snapshot. */
+export function snapshotAddress(link) {
+  const fields = fieldsOf(link);
+  for (const name of OF_THE_PAGE) fields.delete(name);
+  if (!fields.has('bands')) fields.set('bands', firstBands(fields.get('region') ?? '1').join());
+  const address = new URL('api/v1/snapshot', link);
+  address.search = fields;
+  return address;
+}
+
+const count = (text) => text.split(',').filter(Boolean).length;
+
+/** Rows and columns a link will have; those of a first visit where it does not say. */
+export function expectedSize(link) {
+  const fields = link ? fieldsOf(link) : new URLSearchParams();
+  const named = (name, otherwise) => (fields.has(name) ? count(fields.get(name)) : otherwise);
+  return {
+    rows: named('families', FAMILIES.length),
+    columns: named('bands', FIRST_BANDS.length) + named('frequencies_hz', 0),
+  };
+}
+
+/** The address of the full page showing a snapshot's scenario, with a cell open if one is given. */
+export function fullPage(link, {request, matrix}, power, cell) {
+  const bands = matrix.columns.filter(({low_hz: low, high_hz: high}) => low !== high).map(({id}) => id);
+  const isSpot = cell && cell.column.low_hz === cell.column.high_hz;
+  const open = !cell ? {} : {family: cell.family.id, ...(isSpot ? {frequency_hz: cell.column.low_hz} : {band: cell.column.id})};
+  const state = {...request, bands, power_w: power, ...open};
+  const said = Object.keys(state).filter((name) => state[name] !== null);
+  const first = {...Object.fromEntries(said.map((name) => [name, undefined])), bands: FIRST_BANDS};
+  const address = new URL(link);
+  address.hash = toFragment(state, first);
+  return address.href;
+}

@@ -1,0 +1,119 @@
+/** The look of the element. Nothing is inherited from the host page but what a reader sets for all pages. */
+import {STEPS, STEP_RULES, scaleCss} from '../colour/scale.js';
+import {ladders} from '../matrix/ladder.js';
+import {RANGE_RULES} from '../matrix/range.js';
+import tokens from '../tokens.css';
+
+const CORNERS = STEPS.map(
+  (_, i) => `.corner[data-step="${i}"]{background:linear-gradient(to bottom left,var(--step-${i}) 50%,transparent calc(50% + 0.5px))}`,
+).join('');
+
+const RULES = `
+:host { display: block !important; overflow: visible !important; }
+:host([hidden]) { display: none !important; }
+.root {
+  --head: 92px; --least: 44px; --row: 46px;
+  --hatch: repeating-linear-gradient(135deg, var(--refused) 0 4px, var(--refused-line) 4px 5px);
+  display: block; container-type: inline-size; text-align: start; font-family: var(--figures); font-variant-numeric: tabular-nums; color: var(--ink);
+}
+.root[data-compact] { --least: 40px; --row: 28px; }
+.card { font-size: 0.9375em; line-height: 1.45; background: var(--card); border: 1px solid var(--line); border-radius: 8px; overflow: hidden; }
+*, *::before, *::after { box-sizing: border-box; }
+button, select { font: inherit; color: inherit; }
+h2, h3, p, ul, ol { margin: 0; padding: 0; }
+[hidden] { display: none !important; }
+:focus-visible { outline: 3px solid var(--accent); outline-offset: -2px; border-radius: 4px; position: relative; z-index: 1; }
+a { color: var(--accent); }
+small { font-size: 0.85em; }
+.soft { color: var(--soft); font-size: 0.87em; }
+.unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+.bar { display: flex; gap: 12px; align-items: center; height: 52px; padding: 0 10px; border-bottom: 1px solid var(--line); }
+.bar h2 { flex: 1; min-width: 0; font-size: 1em; line-height: 1.2; max-height: 2.4em; overflow: hidden; }
+.bar label { display: flex; gap: 8px; align-items: center; flex: none; font-size: 0.87em; }
+select, .close, .again { min-height: 44px; padding: 0 10px; background: var(--card); border: 1px solid var(--edge); border-radius: 8px; cursor: pointer; }
+.scroll { position: relative; overflow: auto hidden; overscroll-behavior-x: contain; scroll-padding-left: var(--head); }
+table { border-collapse: separate; border-spacing: 0; table-layout: fixed; width: 100%; min-width: calc(var(--head) + var(--columns) * var(--least)); }
+th, td { padding: 0; font-weight: inherit; }
+thead th { height: 40px; border-bottom: 1px solid var(--edge); font-size: 0.93em; font-weight: 650; line-height: 1.05; text-align: center; }
+thead th small { display: block; font-weight: 400; font-size: 0.75em; color: var(--soft); }
+th:first-child { position: sticky; left: 0; z-index: 2; width: var(--head); background: var(--card); border-right: 1px solid var(--edge); }
+tbody th { height: var(--row); padding: 0 4px 0 8px; text-align: left; font-size: 0.82em; line-height: 1.15; font-weight: 600; overflow-wrap: anywhere; }
+tbody th span { display: block; max-height: var(--row); overflow: hidden; }
+.empty, td > button { display: grid; width: 100%; height: var(--row); min-width: 0; padding: 0; border: 1px solid transparent; border-radius: 5px; background-clip: padding-box; }
+.empty { background-color: var(--sunk); }
+td > button { grid-template: minmax(0, 1fr) 16px 7px 8px / 100%; cursor: pointer; }
+td > button:hover { border-color: var(--ink); }
+[data-compact] td > button { grid-template: 100% / 100%; align-items: center; }
+[data-compact] td > button > .number { grid-row: 1; font-size: 0.8em; }
+[data-compact] td > button > .long { font-size: 0.66em; }
+td > button[aria-expanded='true'] { outline: 3px solid var(--accent); outline-offset: -2px; position: relative; z-index: 1; }
+.number { grid-row: 2; font-size: 0.9em; font-stretch: condensed; font-weight: 600; line-height: 16px; text-align: center; letter-spacing: -0.02em; white-space: nowrap; }
+.long { font-size: 0.7em; font-weight: 500; letter-spacing: -0.03em; }
+.marks { grid-area: 1 / 1; align-self: end; overflow: clip; font-size: 0.7em; line-height: 11px; height: 11px; padding-left: 3px; text-align: left; white-space: nowrap; letter-spacing: 0.06em; font-weight: 600; }
+.marks::before { content: attr(data-letters); }
+.corner { grid-area: 1 / 1; justify-self: end; width: 17px; height: 17px; margin-bottom: -6px; padding-right: 2px; border-radius: 0 4px 0 0; font-weight: 700; font-size: 10px; line-height: 11px; text-align: right; }
+.corner::before { content: '?'; }
+td > button[data-undecided] { border: 1px dashed currentColor; background-clip: border-box; }
+.range { grid-row: 3; height: 5px; margin: 0 4px; padding: 2px 0; background: color-mix(in srgb, currentColor 30%, transparent) content-box; }
+.range i { display: block; height: 3px; min-width: 3px; margin-top: -1px; background: currentColor; }
+.range::after { content: ''; display: block; width: 1px; height: 5px; margin: -4px 0 0 50%; background: color-mix(in srgb, currentColor 75%, transparent); }
+.ladder { --underline: linear-gradient(var(--accent) 0 0); grid-row: 4; border-top: 1px solid var(--card); border-radius: 0 0 4px 4px; background-clip: padding-box; background-repeat: no-repeat;
+  background-position: var(--chosen) 100%, 0 0, 0 0; background-size: calc((100% + 1px) / var(--levels) - 1px) 3px, auto, auto; }
+[data-step='refused'] { background-image: var(--hatch); color: var(--refused-ink); }
+td [data-step='refused'] > .number { font-weight: 500; }
+.open > td { border-block: 2px solid var(--accent); }
+.derivation { position: sticky; left: 0; width: calc(100cqi - 2px); padding: 10px 14px 16px; }
+.head { display: flex; gap: 12px; align-items: center; }
+.head h3 { flex: 1; font-size: 1.07em; }
+.head h3:focus { outline: none; }
+.verdict { margin: 6px 0 10px; }
+.failed { margin: 0 0 10px; padding-left: 1.2em; color: var(--alarm); }
+details { border-top: 1px solid var(--line); }
+summary { min-height: 44px; padding: 6px 2px; display: flex; flex-wrap: wrap; gap: 4px 10px; align-items: center; cursor: pointer; }
+summary::before { content: '▸'; color: var(--accent); }
+details[open] > summary::before { content: '▾'; }
+summary b { padding: 2px 8px; border-radius: 5px; }
+.binds { padding: 1px 8px; border-radius: 99px; background: var(--accent); color: var(--accent-ink); font-size: 0.8em; }
+details > ul { padding: 0 0 8px 1.2em; }
+ol { list-style: none; }
+ol > li { padding: 8px 0 8px 14px; border-top: 1px solid var(--line); }
+ol ul { list-style: none; font-size: 0.93em; }
+.formula { overflow-x: auto; padding: 6px 0; }
+.formula math { width: max-content; margin: 0; }
+math { font-family: math, 'STIX Two Math', 'Cambria Math', 'Latin Modern Math', 'DejaVu Math TeX Gyre', serif; }
+mtd { text-align: left; }
+var { font-style: italic; font-family: 'STIX Two Math', 'Latin Modern Math', Cambria, 'DejaVu Serif', serif; }
+sub { font-size: 0.75em; line-height: 0; }
+.result { font-weight: 650; }
+.foot { padding: 8px 10px 10px; border-top: 1px solid var(--line); font-size: 0.87em; }
+.foot > * + * { margin-top: 6px; }
+.status { min-height: 1lh; }
+.scale { display: flex; max-width: 640px; }
+.scale span { flex: 1; min-width: 0; padding: 5px 1px; text-align: center; font-size: 0.86em; line-height: 1.15; min-height: calc(2lh + 10px); }
+.scale span:nth-of-type(5) { border-left: 3px solid var(--ink); }
+.marks-list { display: grid; grid-template-columns: repeat(auto-fill, minmax(240px, 1fr)); gap: 2px 16px; padding-bottom: 8px; list-style: none; }
+details > .marks-list { padding-left: 0; }
+.marks-list li { display: grid; grid-template-columns: 4.5em 1fr; }
+.conditions { columns: 240px; }
+.trouble { min-height: var(--room); padding: 16px; background: var(--alarm-wash); color: var(--ink); }
+.trouble p + button { margin-top: 12px; }
+.ends { display: flex; flex-wrap: wrap; gap: 4px 16px; align-items: center; justify-content: space-between; }
+.ends a { display: inline-flex; align-items: center; min-height: 44px; }
+@container (max-width: 480px) {
+  .status, .legend { min-height: 2lh; }
+  .scale span { font-size: 0.78em; }
+}
+@media print {
+  .root { color-scheme: light; }
+  * { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+  select, .close { border: 0; }
+}
+`;
+
+const own = new CSSStyleSheet();
+own.replaceSync(
+  ['.root { all: initial; }', tokens.replaceAll(':root', '.root'), scaleCss('.root'), STEP_RULES, CORNERS, RANGE_RULES, RULES].join('\n'),
+);
+
+/** For the element's root; a sheet made by a script is no inline style, so a strict policy of the host lets it be. */
+export const sheets = [own, ladders];

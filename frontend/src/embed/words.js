@@ -1,0 +1,167 @@
+/**
+ * The element's own words, by language. Names, formulas and reasons come from the core, in English.
+ *
+ * A language here is whole: each has the same keys.
+ */
+import {decibels, frequency, power as watts, quantity, roundedDown} from '../text/format.js';
+import {printed, spokenCell} from '../matrix/reading.js';
+
+const point = (text) => text;
+const comma = (text) => text.replaceAll('.', ',');
+
+/** Units of the conditions, by the ending of the field's name. */
+const UNITS = {c: '°C', w_per_m2: 'W/m²', m: 'm', s: 's', ohm: 'Ω', db: 'dB'};
+
+const en = {
+  code: 'en',
+  number: point,
+  day: (iso) => new Intl.DateTimeFormat('en-GB', {dateStyle: 'long'}).format(new Date(iso)),
+  title: 'Power margins of coaxial joints',
+  family: 'Interface family',
+  power: 'Power',
+  level: watts,
+  fetching: 'Fetching the matrix…',
+  kept: (day) => `The copy kept on ${day}; a newer one could not be fetched.`,
+  unreachable: 'The matrix could not be fetched; check the network, then try again.',
+  refused: (status) => `The matrix could not be fetched: the answer was ${status}.`,
+  noBlock: (id) => `src is "#${id}"; allowed: the id of a data block in this page.`,
+  misshapen: (where, why) => `${where} holds no snapshot that can be shown: ${why}.`,
+  again: 'Try again',
+  legend: 'dB of room: 0 is at the limit, + is room left, − is beyond it',
+  marks: 'Letters and words in the cells',
+  undecided: 'the sources differ on which side of the limit it lies',
+  disagrees: 'two ways to the heat limit differ by more than three times',
+  conditions: 'Conditions',
+  fields: {
+    mode: 'Mode', vswr: 'VSWR', exposure: 'Exposure', added_sealing: 'Taped or booted', ambient_temperature_c: 'Air in the shade',
+    solar_irradiance_w_per_m2: 'Sun on the joint', altitude_m: 'Altitude', vibration: 'Vibration', region: 'ITU Region',
+    power_is: 'Powers are', transmit_share: 'Share on the air', on_time_s: 'One over', off_time_s: 'Pause after it',
+    system_impedance_ohm: 'Line impedance', return_loss_asked_db: 'Return loss asked for', condition: 'Joint condition',
+    cable_dielectric: 'Cable insulation', cable_diameter_m: 'Cable diameter', added_resistance_ohm: 'Added contact resistance',
+    matings_per_year: 'Swaps per year', service_life_years: 'Years in service',
+  },
+  choices: {
+    indoor: 'indoors', sheltered: 'outdoors, sheltered', exposed: 'outdoors, exposed', immersed: 'under water', none: 'none',
+    vehicle: 'vehicle', severe: 'severe', forward: 'forward power', net: 'net power',
+  },
+  yes: 'yes',
+  no: 'no',
+  caution:
+    'An estimate from published figures. RF burns, high voltage, heights and lightning can kill: local codes and licensed practice come first.',
+  cautions: 'Before you work on it',
+  full: 'Open on the full page',
+  close: 'Close',
+  limits: {heat: 'Heat', voltage: 'Voltage', match: 'Match'},
+  words: {},
+  cell: spokenCell,
+  verdict: (cell) => {
+    if (cell.refusedBy) return `Refused: ${cell.refusedBy.name}.`;
+    if (cell.margin >= 0) return `${decibels(cell.margin)} dB of room; ${cell.limit} binds.`;
+    if (cell.undecided) return `Undecided: the cautious sources put it over its ${cell.limit} limit, the generous ones leave room.`;
+    return `${decibels(-cell.margin).slice(1)} dB over its ${cell.limit} limit.`;
+  },
+  binds: 'binds',
+  range: (low, high) => `${low} to ${high} dB`,
+  allows: (low, high) => `allows ${low} to ${high}`,
+  receiving: 'no margin in receive',
+  below: (edge) => `below ${edge}`,
+  between: (low, high) => `${low} to ${high}`,
+  above: (edge) => `${edge} and above`,
+  largest: (cell) => (cell.largest === null ? 'No power holds.' : `Holds up to ${watts(roundedDown(cell.largest, 2))} PEP.`),
+  source: 'Source',
+  at: (column) => `at ${frequency(column.high_hz)}`,
+};
+
+const LIMITS_DE = {heat: 'Erwärmung', voltage: 'Spannung', match: 'Anpassung'};
+
+const de = {
+  code: 'de',
+  number: comma,
+  day: (iso) => new Intl.DateTimeFormat('de', {dateStyle: 'long'}).format(new Date(iso)),
+  title: 'Leistungsreserve von HF-Steckern',
+  family: 'Steckerfamilie',
+  power: 'Leistung',
+  level: (value) => (value === 0 ? 'Empfang' : comma(watts(value))),
+  fetching: 'Die Tabelle wird geholt …',
+  kept: (day) => `Aufbewahrte Fassung vom ${day}; eine neuere war nicht zu erreichen.`,
+  unreachable: 'Die Tabelle war nicht zu erreichen; bitte das Netz prüfen und erneut versuchen.',
+  refused: (status) => `Die Tabelle war nicht zu holen: Die Antwort war ${status}.`,
+  noBlock: (id) => `src ist „#${id}“; erlaubt: die id eines Datenblocks auf dieser Seite.`,
+  misshapen: (where, why) => `${where} enthält keine Tabelle, die sich zeigen lässt: ${why}.`,
+  again: 'Erneut versuchen',
+  legend: 'Reserve in dB: 0 ist an der Grenze, + ist Reserve, − ist darüber hinaus',
+  marks: 'Buchstaben und Wörter in den Zellen',
+  undecided: 'die Quellen sind uneins, auf welcher Seite der Grenze es liegt',
+  disagrees: 'zwei Wege zur Erwärmungsgrenze weichen um mehr als das Dreifache ab',
+  conditions: 'Bedingungen',
+  fields: {
+    mode: 'Betriebsart', vswr: 'SWR', exposure: 'Wetter', added_sealing: 'Umwickelt oder verkappt', ambient_temperature_c: 'Luft im Schatten',
+    solar_irradiance_w_per_m2: 'Sonne auf der Verbindung', altitude_m: 'Höhe', vibration: 'Erschütterung', region: 'ITU-Region',
+    power_is: 'Leistung gilt als', transmit_share: 'Sendeanteil', on_time_s: 'Ein Durchgang', off_time_s: 'Pause danach',
+    system_impedance_ohm: 'Leitungsimpedanz', return_loss_asked_db: 'Verlangte Rückflussdämpfung', condition: 'Zustand der Kontakte',
+    cable_dielectric: 'Kabelisolation', cable_diameter_m: 'Kabeldurchmesser', added_resistance_ohm: 'Zusätzlicher Kontaktwiderstand',
+    matings_per_year: 'Steckvorgänge im Jahr', service_life_years: 'Betriebsjahre',
+  },
+  choices: {
+    indoor: 'innen', sheltered: 'außen, geschützt', exposed: 'außen, frei', immersed: 'unter Wasser', none: 'keine',
+    vehicle: 'Fahrzeug', severe: 'stark', forward: 'vorlaufende Leistung', net: 'abgegebene Leistung',
+  },
+  yes: 'ja',
+  no: 'nein',
+  caution:
+    'Eine Schätzung aus veröffentlichten Werten. HF-Verbrennung, Hochspannung, Absturz und Blitz können töten: Örtliche Vorschriften und fachkundige Praxis gehen vor.',
+  cautions: 'Vor der Arbeit daran',
+  full: 'Auf der ganzen Seite öffnen',
+  close: 'Schließen',
+  limits: LIMITS_DE,
+  words: {te11: 'TE11', no_figures: 'Freq.', receive_only: 'nur Rx', no_heat_room: 'heiß', immersion: 'nass'},
+  cell: (cell) => {
+    const where = `${cell.family.name}, ${cell.column.name}, ${de.level(cell.power)}`;
+    if (cell.refusedBy) return `${where}: ausgeschlossen, ${de.words[cell.refusedBy.id] ?? cell.refusedBy.name}`;
+    const parts = [`${where}: Reserve ${comma(decibels(cell.margin))} dB, begrenzt durch ${LIMITS_DE[cell.limit]}`];
+    parts.push(`Bereich ${comma(decibels(cell.margin))} bis ${comma(decibels(cell.high))} dB`);
+    if (cell.undecided) parts.push(`unentschieden: ${de.undecided}`);
+    return [...parts, ...cell.marks.map((gate) => gate.name)].join('. ');
+  },
+  verdict: (cell) => {
+    if (cell.refusedBy) return `Ausgeschlossen: ${cell.refusedBy.name}.`;
+    if (cell.margin >= 0) return `${comma(decibels(cell.margin))} dB Reserve; begrenzt durch ${LIMITS_DE[cell.limit]}.`;
+    if (cell.undecided) return `Unentschieden: ${LIMITS_DE[cell.limit]} ist nach den vorsichtigen Quellen überschritten, nach den großzügigen nicht.`;
+    return `Grenze um ${comma(decibels(-cell.margin).slice(1))} dB überschritten: ${LIMITS_DE[cell.limit]}.`;
+  },
+  binds: 'begrenzt',
+  range: (low, high) => `${low} bis ${high} dB`,
+  allows: (low, high) => `erlaubt ${low} bis ${high}`,
+  receiving: 'keine Reserve beim Empfang',
+  below: (edge) => `unter ${edge}`,
+  between: (low, high) => `${low} bis ${high}`,
+  above: (edge) => `${edge} und mehr`,
+  largest: (cell) =>
+    cell.largest === null ? 'Keine Leistung ist zulässig.' : `Zulässig bis ${comma(watts(roundedDown(cell.largest, 2)))} PEP.`,
+  source: 'Quelle',
+  at: (column) => `bei ${comma(frequency(column.high_hz))}`,
+};
+
+const LANGUAGES = new Map([['en', en], ['de', de]]);
+
+/** The words of a language tag such as de-AT; English where there are none. */
+export const wordsFor = (tag) => LANGUAGES.get(tag.toLowerCase().split('-')[0]) ?? en;
+
+/** What a cell prints. */
+export const printedIn = (words, cell) => words.words[cell.refusedBy?.id] ?? words.number(printed(cell, 'margin'));
+
+/** A value with its unit, as the language writes numbers. */
+export const quantityIn = (words, value, unit) => words.number(quantity(value, unit));
+
+/** What a snapshot was asked with: pairs of a label and a value; what the catalogue names keeps its name. */
+export function conditionsIn(words, {request, names}) {
+  const given = Object.entries(words.fields).filter(([name]) => request[name] !== null && request[name] !== undefined);
+  const value = (name, one) => {
+    if (name in names) return names[name];
+    if (typeof one === 'boolean') return one ? words.yes : words.no;
+    if (typeof one !== 'number') return Object.hasOwn(words.choices, one) ? words.choices[one] : String(one);
+    const unit = Object.keys(UNITS).find((ending) => name.endsWith(`_${ending}`));
+    return quantityIn(words, one, UNITS[unit] ?? '');
+  };
+  return given.map(([name, label]) => [label, value(name, request[name])]);
+}
