@@ -58,6 +58,7 @@ class JwLegend extends LitElement {
         ${this._row(html`<span class="undecided" data-step="3"><i data-step="5">?</i></span>`, 'undecided: the sources differ on which side of the limit it lies', 'folded')}
         ${this._row(DISAGREES, 'two ways to the heat limit differ by more than three times')}
         ${this.gates.map((gate) => this._row(gate.hard ? refusedWord(gate) : letterOf(gate), GATE_WORDS[gate.id] ?? gate.name, '', gate.hard))}
+        ${this._row('◆', 'from a pack of yours or of the server')}
       </dl>`;
   }
 
@@ -80,6 +81,7 @@ const GATE_WORDS = {
   wear: 'wears out: more swaps than it is made for',
   cable_fit: 'not made for this cable diameter',
   cold: 'too cold',
+  house: 'refused: above a limit the station set itself, from a pack',
 };
 
 customElements.define('jw-legend', JwLegend);

@@ -43,7 +43,9 @@ class JwMasthead extends LitElement {
         .switches { margin-left: auto; }
       }
       @media (max-width: 480px) {
-        header { padding: 6px 10px; }
+        header { gap: 4px 8px; padding: 6px 10px; }
+        .switches { gap: 4px; }
+        .switches button { padding: 0 8px; }
         nav { order: 3; }
         p { flex-basis: 180px; font-size: 0.8rem; }
       }

@@ -2,6 +2,7 @@ import {LitElement, css, html, nothing} from 'lit';
 import snapshot from '../../build/snapshot.json';
 import {save} from '../export/save.js';
 import {packStyles} from '../packs/mark.js';
+import {entriesInWords} from '../packs/words.js';
 import {Enquiry} from '../state/enquiry.js';
 import {READY} from '../worker/messages.js';
 import {base} from './base.js';
@@ -30,7 +31,7 @@ class JwPacksView extends LitElement {
     packStyles,
     css`
       main { max-width: 1100px; margin: 0 auto; grid-template-columns: minmax(0, 1fr) !important; }
-      .drop { display: grid; gap: 6px; padding: 14px; border: 2px dashed var(--edge); border-radius: var(--round); background: var(--card); }
+      .drop { margin-top: 8px; display: grid; gap: 6px; padding: 14px; border: 2px dashed var(--edge); border-radius: var(--round); background: var(--card); }
       .drop[data-over] { border-color: var(--accent); background: var(--accent-wash); }
       input[type='file'] { padding: 8px; width: 100%; }
       ::file-selector-button { font: inherit; padding: 4px 10px; color: var(--ink); background: var(--sunk); border: 1px solid var(--edge); border-radius: 6px; }
@@ -41,6 +42,7 @@ class JwPacksView extends LitElement {
       li h3 { flex: 1 1 12rem; overflow-wrap: anywhere; }
       li header button { font-size: 0.85rem; }
       p { overflow-wrap: anywhere; }
+      #said { min-height: 1.4em; }
       .trouble b { overflow-wrap: anywhere; }
       @media print { .drop, jw-pack-form, li header button { display: none; } }
     `,
@@ -116,8 +118,8 @@ class JwPacksView extends LitElement {
 
   _told({version, note, added, changed}) {
     return html`<p class="quiet">Version ${version}${note ? html`. ${note}` : nothing}</p>
-      ${added.length > 0 ? html`<p>Adds ${added.map(inWords).join(', ')}.</p>` : nothing}
-      ${changed.length > 0 ? html`<p>Changes ${changed.map(inWords).join(', ')}.</p>` : nothing}`;
+      ${added.length > 0 ? html`<p>Adds ${entriesInWords(added)}.</p>` : nothing}
+      ${changed.length > 0 ? html`<p>Changes ${entriesInWords(changed)}.</p>` : nothing}`;
   }
 
   _dragged(event) {
@@ -178,11 +180,6 @@ class JwPacksView extends LitElement {
     this.shelf.remove(pack);
     this._said = `${pack.name} is removed.`;
   }
-}
-
-/** "interfaces/bnc.working_voltage_rms_v.low" as a reader says it. */
-function inWords(path) {
-  return path.replace('/', ' ').replaceAll('_', ' ').replaceAll('.', ', ');
 }
 
 customElements.define('jw-packs-view', JwPacksView);

@@ -4,9 +4,7 @@ import {valuesOf} from './values.js';
 
 const COLUMNS = [
   ['family', (cell) => cell.family.name],
-  ['family_from_pack', (cell) => cell.family.pack],
   ['band', (cell) => cell.column.name],
-  ['band_from_pack', (cell) => cell.column.pack],
   ['low_hz', (cell) => cell.column.low_hz],
   ['high_hz', (cell) => cell.column.high_hz],
   ['power_w', (cell) => cell.power],
@@ -18,6 +16,8 @@ const COLUMNS = [
   ['refused_by', (cell) => cell.refusedBy?.name],
   ['marks', (cell) => cell.marks.map((gate) => gate.name).join('; ')],
   ['largest_power_w', (cell) => cell.largest],
+  ['family_from_pack', (cell) => cell.family.pack],
+  ['band_from_pack', (cell) => cell.column.pack],
 ];
 
 export function matrixCsv(matrix) {

@@ -19,5 +19,5 @@ export const packStyles = css`
     display: inline-block; max-width: 100%; padding: 0 7px; border: 1px dashed var(--accent); border-radius: 99px;
     color: var(--accent); font-size: 0.75rem; font-weight: 500; overflow-wrap: anywhere;
   }
-  .pack.sign { padding: 0 2px; border: 0; font-size: 0.7em; }
+  .pack.sign { padding: 0 2px; border: 0; font-size: 0.8em; }
 `;
