@@ -3,7 +3,7 @@
 Every ratio is of times from one run; the times themselves say as much about the machine and its other work.
 """
 
-import datetime
+import datetime as dt
 import os
 import platform
 import re
@@ -27,7 +27,7 @@ def machine() -> list[str]:
     model = re.search(r"model name\s*: (.*)", processors)
     memory = re.search(r"MemTotal:\s*(\d+) kB", Path("/proc/meminfo").read_text())
     lines = [
-        f"{datetime.datetime.now(datetime.UTC):%Y-%m-%d %H:%M} UTC, load at the start {os.getloadavg()[0]:.1f}",
+        f"{dt.datetime.now(dt.UTC):%Y-%m-%d %H:%M} UTC, load at the start {os.getloadavg()[0]:.1f}",
         f"{os.cpu_count()} processors, {model[1] if model else platform.machine()}, {int(memory[1]) / 1e6:.0f} GB",
         f"{platform.system()} {platform.release()}, Python {platform.python_version()}",
         ", ".join(f"{name} {version(name)}" for name in PACKAGES),
