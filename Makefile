@@ -8,7 +8,7 @@ WHEELS := frontend/build/wheels
 PINNED := $(BIN)/python -m pip install -q --require-hashes
 LOCK := $(BIN)/uv pip compile -q --universal --generate-hashes --no-annotate --no-header --python-version 3.11
 
-.PHONY: serve test lint page bench fuzz load soak lock audit
+.PHONY: serve test lint page bench fuzz lock audit
 
 serve: .venv/run.stamp
 	$(BIN)/jointwise serve
@@ -27,9 +27,8 @@ page: .venv/run.stamp
 
 bench: .venv/test.stamp frontend/node_modules/.package-lock.json
 	e2e/need-browsers
-	$(BIN)/python tests/benchmarks/matrix.py
-	$(BIN)/python tests/benchmarks/line.py
-	PYTHONPATH=e2e $(BIN)/python tests/benchmarks/page.py
+	command -v wrk >/dev/null || apt-get install -y -q --no-install-recommends wrk
+	$(BIN)/python tests/benchmarks/report.py $(ONLY)
 
 # after every change of a dependency
 lock: .venv/run.stamp
@@ -40,10 +39,6 @@ lock: .venv/run.stamp
 
 audit: .venv/run.stamp
 	$(BIN)/python tests/audit.py
-
-# the production server under load, against a bare route
-soak load: .venv/test.stamp
-	PYTHONPATH=tests $(BIN)/python tests/benchmarks/load.py $(if $(filter soak,$@),--soak)
 
 fuzz: .venv/fuzz.stamp
 	PYTHONPATH=tests $(BIN)/python tests/fuzz/fuzz.py

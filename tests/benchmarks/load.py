@@ -1,7 +1,7 @@
 """Requests a second and their times under the server command of README, against a bare Flask route of as many bytes.
 
-Run with `make load`, or `make soak` for five minutes of everything at once. Needs wrk and nginx. Ours and the bare
-route are loaded by turns, so that whatever else the machine does falls on both.
+Run with `make bench ONLY="load soak"`; the soak is five minutes of everything at once. Needs wrk and nginx. Ours and
+the bare route are loaded by turns, so that whatever else the machine does falls on both.
 """
 
 import argparse
