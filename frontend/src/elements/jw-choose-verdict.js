@@ -1,8 +1,6 @@
 import {LitElement, css, html, nothing} from 'lit';
 import {planWords} from '../choose/reading.js';
-import {changeOf, changeWords} from '../choose/relax.js';
-import {FIELDS} from '../choose/table.js';
-import {wordsOf} from '../state/words.js';
+import {spoken, wordsOf} from '../state/words.js';
 import {base} from './base.js';
 import {panelStyles} from './line-styles.js';
 import {send} from './send.js';
@@ -63,17 +61,19 @@ class JwChooseVerdict extends LitElement {
       <ul class="ways">${relaxations.map((one) => this._way(one))}</ul>`;
   }
 
-  _way(relaxation) {
-    const change = changeOf(relaxation, this.result, this.answered, FIELDS);
-    return html`<li data-demand=${relaxation.demand}>
-      <span>${relaxation.sentence}</span>
-      ${change
-        ? html`<button ?disabled=${this.outdated !== ''} @click=${() => send(this, 'jw-choose-change', {changes: {[change.field]: change.value}, live: false})}>
-            Set ${changeWords(change, wordsOf(`choose.${change.field}`).label.toLowerCase(), FIELDS[change.field].unit ?? '')}
+  _way({demand, sentence, field, value}) {
+    return html`<li data-demand=${demand}>
+      <span>${sentence}</span>
+      ${field
+        ? html`<button ?disabled=${this.outdated !== ''} @click=${() => send(this, 'jw-choose-change', {changes: {[field]: value}, live: false})}>
+            Set ${changeWords(field, value)}
           </button>`
         : nothing}
     </li>`;
   }
 }
+
+/** What a button that eases a demand sets, in words. */
+const changeWords = (field, value) => `${wordsOf(`choose.${field}`).label.toLowerCase()}: ${spoken(`choose.${field}`, value)}`;
 
 customElements.define('jw-choose-verdict', JwChooseVerdict);
