@@ -25,6 +25,7 @@ bench: .venv/test.stamp frontend/node_modules/.package-lock.json
 	e2e/need-browsers
 	$(BIN)/python tests/benchmarks/matrix.py
 	$(BIN)/python tests/benchmarks/line.py
+	$(BIN)/python tests/benchmarks/kit.py
 	PYTHONPATH=e2e $(BIN)/python tests/benchmarks/page.py
 
 .venv/run.stamp: pyproject.toml
