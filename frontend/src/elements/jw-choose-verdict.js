@@ -24,7 +24,7 @@ class JwChooseVerdict extends LitElement {
       .outdated, .doubts { padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round); }
       h3 { margin-top: 10px; }
       ul { padding-left: 1.1em; }
-      .ways { padding: 0; list-style: none; }
+      .ways { display: grid; gap: 10px; padding: 4px 0 0; list-style: none; }
       .ways li { display: flex; flex-wrap: wrap; gap: 4px 12px; align-items: center; min-height: var(--target); }
       .ways button { font-size: 0.85rem; }
       @media print { button { display: none; } #verdict { font-size: 11pt; } .ways li { min-height: 0; } }
