@@ -1,7 +1,7 @@
 """How many kits of twenty ports are proven smallest within the work the operation allows, and how far off the rest are.
 
-Run with `python tests/benchmarks/kit.py [adapters in series ...]`; three take a quarter of an hour. The baseline is the bound by ends alone: the
-fewest adapters that touch every end which must be joined.
+Run with `python tests/benchmarks/kit.py [adapters in series ...]`; three in series take a quarter of an hour.
+The baseline is the bound by ends alone: the fewest adapters that touch every end which must be joined.
 """
 
 import random
@@ -16,7 +16,8 @@ from jointwise.calc.kit.mating import End, mates_of
 from jointwise.calc.kit.requests import KitRequest, Port
 
 PORTS = 20
-FAMILIES = "uhf n bnc sma tnc rp_sma mini_uhf smb mcx mmcx 7_16 4_3_10 c hn 3_5mm 2_92mm".split()
+FAMILIES = ["uhf", "n", "bnc", "sma", "tnc", "rp_sma", "mini_uhf", "smb", "mcx", "mmcx", "7_16", "4_3_10", "c"]
+FAMILIES += ["hn", "3_5mm", "2_92mm"]
 SHAPES = {"every pair": 1.0, "two halves": None, "0.3 of all pairs": 0.3, "0.1 of all pairs": 0.1}
 COUNTS = [3, 6, 9, 12, 16]  # families
 SEEDS = range(2)
