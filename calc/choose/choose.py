@@ -68,8 +68,43 @@ class _Evaluated(NamedTuple):
     loss_db: np.ndarray
 
 
+class _Judged(NamedTuple):
+    """Every family against every demand, ranked, and what it was judged by."""
+
+    choices: list[Choice]
+    heads: list[Column]
+    power_w: float
+    margins: Margins
+    port_doubts: list[str]
+
+    @property
+    def passing(self) -> list[str]:
+        return [choice.family for choice in self.choices if choice.passes]
+
+
 def choose(request: ChooseRequest) -> ChooseResult:
     """Check every family against every demand. Raises InputError for unknown names."""
+    judged = _judged(request)
+    edges = {head.id: head.high_hz for head in judged.heads}
+    eased = [] if judged.passing else relaxations(request, judged.choices, judged.margins, edges, _passing)
+    return ChooseResult(
+        columns=judged.heads,
+        power_w=judged.power_w,
+        choices=sorted(judged.choices, key=lambda choice: choice.family != request.plan),
+        passing=judged.passing,
+        port_doubts=judged.port_doubts,
+        rule=RULE,
+        verdict=_verdict(request, judged.choices),
+        relaxations=eased,
+        cautions=CAUTIONS,
+    )
+
+
+def _passing(request: ChooseRequest) -> list[str]:
+    return _judged(request).passing
+
+
+def _judged(request: ChooseRequest) -> _Judged:
     asked = _settled(request)
     here = station(asked)
     heads = columns(request.region, request.bands, request.frequencies_hz)
@@ -85,26 +120,16 @@ def choose(request: ChooseRequest) -> ChooseResult:
     failed = gate_table(families, demands, highest_hz, np.array([power_w]), here, margins.heat).any(axis=(2, 3))
     if request.port is not None:
         evaluated = _with_port(evaluated, families.index(request.port))
+    behind_port = _port_rejections(request, families, failed, evaluated)
     choices = []
     for row, family in enumerate(families):
         reasons = family_reasons(family, demands[row])
         rejections = _gate_rejections(failed[:, row], reasons)
-        rejections += _limit_rejections(evaluated, row, heads, request)
+        rejections += _limit_rejections(evaluated, row, heads)
         rejections += _room(family, request)
+        rejections += behind_port if family != request.port else []
         choices.append(_choice(request, asked, family, row, evaluated, heads, rejections))
-    choices = _ranked(choices)
-    passing = [choice.family for choice in choices if choice.passes]
-    return ChooseResult(
-        columns=heads,
-        power_w=power_w,
-        choices=sorted(choices, key=lambda choice: choice.family != request.plan),
-        passing=passing,
-        port_doubts=_port_doubts(request, families, failed, demands),
-        rule=RULE,
-        verdict=_verdict(request, choices),
-        relaxations=[] if passing else relaxations(request, choices, margins),
-        cautions=CAUTIONS,
-    )
+    return _Judged(_ranked(choices), heads, power_w, margins, _port_doubts(request, families, failed, demands))
 
 
 def _settled(request: ChooseRequest) -> Scenario:
@@ -166,7 +191,7 @@ def _gate_rejections(failed: np.ndarray, reasons: dict[str, str]) -> list[Reject
     ]
 
 
-def _limit_rejections(evaluated: _Evaluated, row: int, heads: list[Column], request: ChooseRequest) -> list[Rejection]:
+def _limit_rejections(evaluated: _Evaluated, row: int, heads: list[Column]) -> list[Rejection]:
     found = []
     for index, limit in enumerate(LIMITS):
         margin = evaluated.by_limit_db[index, row]
@@ -175,10 +200,26 @@ def _limit_rejections(evaluated: _Evaluated, row: int, heads: list[Column], requ
         where = heads[evaluated.column[index, row]].name
         over = f"{-margin:.1f} dB over its {limit} limit" if np.isfinite(margin) else f"no room under its {limit} limit"
         found.append(Rejection(DEMAND_OF_LIMIT[limit], LIMIT_NAMES[limit], False, f"On {where}: {over}."))
-    if request.port is not None and not found and evaluated.low_db[row] < 0:
-        name = catalogue().interfaces[request.port].name
-        found.append(Rejection("port", "Port", False, f"The port's own {name} joint in front of it is over its limit."))
     return found
+
+
+def _port_rejections(
+    request: ChooseRequest, families: list[str], failed: np.ndarray, evaluated: _Evaluated
+) -> list[Rejection]:
+    """What every other family is refused for when the port's own joint in front of it can't carry the power."""
+    if request.port is None:
+        return []
+    row, name = families.index(request.port), catalogue().interfaces[request.port].name
+    refused = [gate.name for gate, fails in zip(GATES, failed[:, row], strict=True) if fails and gate.hard]
+    if refused:
+        sentence = f"The port's own {name} joint in front of it is refused: {', '.join(refused)}."
+    elif evaluated.low_db[row] < 0:
+        over = -evaluated.low_db[row]
+        stands = f"is {over:.1f} dB over its limit" if np.isfinite(over) else "has no room"
+        sentence = f"The port's own {name} joint in front of it {stands}."
+    else:
+        return []
+    return [Rejection("port", "Port", bool(refused), sentence)]
 
 
 def _room(family: str, request: ChooseRequest) -> list[Rejection]:

@@ -4,7 +4,10 @@ from msgspec import Struct
 
 from jointwise.calc.results import Column, LimitId
 
-__all__ = ["Choice", "ChooseResult", "Rejection", "Relaxation", "Wear", "Weather"]
+__all__ = ["Choice", "ChooseResult", "Rejection", "Relaxation", "Value", "Wear", "Weather"]
+
+Value = bool | float | str | list[str | float] | None
+"""What a field of a request may be set to."""
 
 
 class Rejection(Struct, frozen=True):
@@ -73,6 +76,10 @@ class Relaxation(Struct, frozen=True):
     demand: str
     sentence: str
     families: list[str]
+    field: str | None
+    """The field of the request that can be set so that at least one of them passes; null where no single one does."""
+    value: Value
+    """What to set it to; null too for a field that may be left out."""
 
 
 class ChooseResult(Struct, frozen=True):

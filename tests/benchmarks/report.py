@@ -15,7 +15,7 @@ from pathlib import Path
 
 HERE = Path(__file__).parent
 RESULTS = HERE / "RESULTS.md"
-NAMES = ["matrix", "line", "limits", "load", "soak", "page"]
+NAMES = ["matrix", "line", "kit", "sweep", "limits", "load", "soak", "page"]
 """Modules beside this one; `soak` is the load for five minutes."""
 PACKAGES = ["numpy", "msgspec", "flask", "werkzeug", "gunicorn", "waitress"]
 TOOLS = {"nginx": "-v", "wrk": "-v", "node": "--version", "chromium": "--version"}
