@@ -29,6 +29,9 @@ from jointwise.calc.matrix import matrix
 from jointwise.calc.refusal import refusal
 from jointwise.calc.requests import CatalogueRequest, CellRequest, MatrixRequest
 from jointwise.calc.results import CatalogueResult, CellResult, MatrixResult
+from jointwise.calc.sweep.requests import SweepRequest
+from jointwise.calc.sweep.results import SweepResult
+from jointwise.calc.sweep.sweep import sweep
 
 __all__ = ["OPERATIONS", "InputError", "Operation", "call"]
 
@@ -88,6 +91,14 @@ OPERATIONS = {
             SpreadRequest,
             SpreadResult,
             spread,
+            cacheable=False,
+        ),
+        Operation(
+            "sweep",
+            "Which joint of a line is worse than it should be, by a measured sweep of it.",
+            SweepRequest,
+            SweepResult,
+            sweep,
             cacheable=False,
         ),
         Operation(

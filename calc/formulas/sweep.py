@@ -6,10 +6,8 @@ from jointwise.calc.constants import C_0
 from jointwise.calc.formula import formula
 
 __all__ = [
-    "alias_free_distance",
     "added_resistance",
-    "resistance_loss",
-    "resistance_reflection",
+    "alias_free_distance",
     "separating_span",
     "sweep_resolution",
     "window_broadening",
@@ -82,28 +80,6 @@ def sweep_resolution(v, k_b, f_s):
 )
 def separating_span(v, k_b, d_j):
     return C_0 * v * k_b / (2 * d_j)
-
-
-@formula(
-    title="Reflection of a resistance in series",
-    equation="Gamma = R_a/(R_a + 2*Z_0)",
-    symbols={"Gamma": ("reflection coefficient, magnitude", "1"), "R_a": _R_A, "Z_0": _Z_0},
-    validity="between matched ends; exact",
-    source="microwave_textbook",
-)
-def resistance_reflection(R_a, Z_0):
-    return R_a / (R_a + 2 * Z_0)
-
-
-@formula(
-    title="Loss of a resistance in series",
-    equation="L_a = 20*log(1 + R_a/(2*Z_0), 10)",
-    symbols={"L_a": _L_A, "R_a": _R_A, "Z_0": _Z_0},
-    validity="between matched ends, reflection and heat together; exact",
-    source="microwave_textbook",
-)
-def resistance_loss(R_a, Z_0):
-    return 20 * np.log1p(R_a / (2 * Z_0)) / np.log(10)
 
 
 @formula(

@@ -6,15 +6,14 @@ from typing import NamedTuple
 import numpy as np
 
 from jointwise.calc.constants import C_0
+from jointwise.calc.limits import assumption
 from jointwise.calc.sweep.model import Line, Piece, product
 from jointwise.calc.twoport import TwoPort, line_section
 from jointwise.calc.views import GENEROUS
 
-__all__ = ["KINDS", "WET_LOSS", "Fault", "Kind", "Size", "faults_of"]
+__all__ = ["KINDS", "Fault", "Kind", "Size", "faults_of"]
 
 Number = np.ndarray
-WET_LOSS = 0.05
-"""Loss tangent that wet insulation gets for each 1 that its permittivity grows, as a share; from memory."""
 
 
 class Size(NamedTuple):
@@ -125,11 +124,12 @@ def _wet(piece: Piece, frequency: Number, *, first: bool) -> Callable[..., TwoPo
     model = piece.link.models[GENEROUS]
     conductor, dielectric, beta = model.constants(frequency)
     impedance = model.impedance(conductor, dielectric, beta)
+    tangent = float(assumption("wet_loss_tangent"))
 
     def port(own: TwoPort, sizes: list[Number]) -> TwoPort:
         length, growth = np.minimum(sizes[0], model.length_m), sizes[1]
         slower = np.sqrt(1 + growth)
-        alpha = (conductor + dielectric) * slower + beta * slower * WET_LOSS * growth / 2
+        alpha = (conductor + dielectric) * slower + beta * slower * tangent * growth / 2
         wet = line_section(impedance / slower, (alpha + 1j * beta * slower) * length)
         # as much of the dry run is taken away again as is wet
         dry = line_section(impedance, -(conductor + dielectric + 1j * beta) * length)

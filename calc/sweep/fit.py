@@ -16,7 +16,7 @@ from jointwise.calc.sweep.model import Line, Planes
 from jointwise.calc.twoport import TwoPort
 from jointwise.calc.views import GENEROUS
 
-__all__ = ["Fit", "Fits", "fit_all", "fitted_reflection"]
+__all__ = ["Fit", "Fits", "fit_all", "fitted_reflection", "least_resistance"]
 
 Number = np.ndarray
 FIRST_ROUNDS, ROUNDS = 5, 30
@@ -24,8 +24,8 @@ WORTH = 200.0  # a fit that is as much worse after its first rounds is not gone 
 DAMPING = (1e-3, 0.2, 10.0, 1e9)
 """Where it starts, its fall on success and rise on failure, and where the fit gives up."""
 ENOUGH = 1e-4  # of the judged figure: a step that wins less is the last
-FLOOR = 1e-5
-"""Least noise a fit goes by, against a full reflection: beyond the accuracy of any analyser in the field."""
+FLOOR = 1e-3
+"""Least noise a fit goes by, against a full reflection: beyond the accuracy of an analyser in the field."""
 PHASE_STEP = 0.8  # rad at the upper edge, between two places tried
 REACH = 3.0  # standard deviations of cable length that are tried
 MOST_STRETCHES, MOST_SHIFTS = 401, 41
@@ -37,6 +37,7 @@ REFINED = 9
 LARGEST_LOG_STEP = 1.5
 STEP = 1e-5  # of the logarithm of a size, for its slope
 TINY = 1e-12
+LEAST_LEFT = 1e-4  # of what a resistance between matched ends shows; below it the line hides one there
 FURTHEST = 6.0
 """Standard deviations a fit may move a good part's numbers."""
 
@@ -78,8 +79,14 @@ def fit_all(line: Line, measured: Number) -> Fits:
     tried = [*_screened(line, measured, start), *_soaked(line, bands)]
     rough = [_fit(line, measured, *one, rounds=FIRST_ROUNDS) for one in tried]
     reach = min((one.figure for one in rough), default=0.0) + WORTH
+    best_of = {}
+    for one in rough:
+        best_of[one.fault.joint] = min(best_of.get(one.fault.joint, one), one, key=lambda fit: fit.figure)
     faulty = [
-        _fit(line, measured, one.fault, one.values, one.logs) if one.figure < reach else one for one in rough
+        _fit(line, measured, one.fault, one.values, one.logs)
+        if one.figure < reach or one is best_of[one.fault.joint]
+        else one
+        for one in rough
     ]
     best = min(faulty, key=lambda one: one.figure, default=sound)
     if best.figure < sound.figure:
@@ -88,10 +95,39 @@ def fit_all(line: Line, measured: Number) -> Fits:
     return Fits(sound, faulty, 2 * measured.size)
 
 
-def fitted_reflection(line: Line, fit: Fit) -> Number:
-    """What the line shows with the numbers of a fit."""
-    ports = _ports(line, fit.fault, fit.values, fit.logs)
+def fitted_reflection(line: Line, fit: Fit, *, sound: bool = False) -> Number:
+    """What the line shows with the numbers of a fit, or would show without its fault."""
+    fault = None if sound or fit.fault is None else _same(fit.fault, line)
+    ports = _ports(line, fault, fit.values, fit.logs)
     return Planes.of(ports, line.end(fit.values), line.impedance_ohm).reflection(0, ports[0])
+
+
+def least_resistance(line: Line, measured: Number, fit: Fit, place: int, evidence: float) -> float:
+    """The smallest resistance in series at a joint that a sweep like this would show [Ω]; infinite where it shows none.
+
+    A linear estimate at a fit: its standard deviation with the good parts' numbers free, times the
+    root of the evidence asked for.
+    """
+    x = np.concatenate([fit.values, fit.logs])
+    state = _state(line, measured, fit.fault, x)
+    points = 2 * measured.size
+    noise = state.squares / points + FLOOR**2
+    slopes = _slopes(line, fit.fault, x, state)[: fit.values.size]
+    own = state.ports[place]
+    none = np.zeros_like(own.a)
+    ohm = state.planes.slopes(place, own, [TwoPort(none, own.a, none, own.c)])[0]
+    normal, shared = _products(slopes, slopes), _products(slopes, ohm[None, :])[:, 0]
+    held = np.linalg.solve(normal / noise + np.eye(fit.values.size), shared / noise)
+    alone = float((np.abs(ohm) ** 2).sum())
+    left = alone - float((shared * held).sum())
+    if not left > LEAST_LEFT * points * resistance_slope(line.impedance_ohm) ** 2:
+        return np.inf
+    return float(np.sqrt((evidence + np.log(points)) * noise / left))
+
+
+def resistance_slope(impedance: float) -> float:
+    """How the reflection between matched ends moves with a small resistance in series [1/Ω]."""
+    return 1 / (2 * impedance)
 
 
 def _ports(line: Line, fault: Fault | None, values: Number, logs: Number) -> list[TwoPort]:
@@ -148,7 +184,7 @@ def _same(fault: Fault, line: Line) -> Fault:
 
 
 def _soaked(line: Line, bands: list[tuple[Line, Number]]) -> list[tuple[Fault, Number, Number]]:
-    """Water in a cable slows the wave, so that what lies behind must be found anew: each led up from low frequencies."""
+    """Water slows the wave, so that what lies behind must be found anew: each led up from low frequencies."""
     found = []
     if not bands:
         return found
@@ -157,7 +193,7 @@ def _soaked(line: Line, bands: list[tuple[Line, Number]]) -> list[tuple[Fault, N
     for fault in faults_of(lowest):
         if not fault.kind.id.startswith("wet"):
             continue
-        _, _, _, logs = _tried(lowest, seen, fault, values)
+        _, _, _, logs = _tried(lowest, seen, fault, values, aligned=False)
         found.append((_same(fault, line), *_risen(bands, fault, values[:, 0, 0], logs)))
     return found
 
@@ -194,7 +230,7 @@ def _screened(line: Line, measured: Number, start: Number) -> list[tuple[Fault, 
     coarse, seen = line.at(few), measured[few]
     chosen = []
     for faults in _by_joint(faults_of(coarse)):
-        tried = [_tried(coarse, seen, fault, _shifts(coarse, fault.place, start)) for fault in faults]
+        tried = [_tried(coarse, seen, fault, _shifts(coarse, fault.place, start), aligned=True) for fault in faults]
         tried.sort(key=lambda one: one[0])
         chosen += [(faults_index, values, logs) for _, faults_index, values, logs in tried[:REFINED]]
     return [(_same(fault, line), values, logs) for fault, values, logs in chosen]
@@ -205,7 +241,9 @@ def _by_joint(faults: list[Fault]) -> list[list[Fault]]:
     return [[fault for fault in faults if fault.joint == joint] for joint in joints]
 
 
-def _tried(line: Line, seen: Number, fault: Fault, values: Number) -> tuple[float, Fault, Number, Number]:
+def _tried(
+    line: Line, seen: Number, fault: Fault, values: Number, *, aligned: bool
+) -> tuple[float, Fault, Number, Number]:
     """The best start of one fault: (squares, fault, values, logarithms of its sizes)."""
     ports = line.ports(values)
     planes = Planes.of(ports, line.end(values), line.impedance_ohm)
@@ -213,7 +251,7 @@ def _tried(line: Line, seen: Number, fault: Fault, values: Number) -> tuple[floa
     best = None
     for sizes in product_of(*(size.starts for size in fault.kind.sizes)):
         start = own.copy()
-        if piece.link.kind == "cable":
+        if aligned and piece.link.kind == "cable":
             # the far end was aligned without the water, which slows the wave
             length = min(sizes[0], piece.link.models[GENEROUS].length_m)
             slowed = length * (np.sqrt(1 + sizes[1]) - 1)
@@ -290,6 +328,16 @@ def _state(line: Line, measured: Number, fault: Fault | None, x: Number) -> _Sta
 
 def _normal(line: Line, fault: Fault | None, x: Number, state: _State) -> tuple[Number, Number]:
     """Products of the slopes with each other and with what is missing."""
+    slopes = _slopes(line, fault, x, state)
+    return _products(slopes, slopes), _products(slopes, state.missing[None, :])[:, 0]
+
+
+def _products(some: Number, others: Number) -> Number:
+    return some.real @ others.real.T + some.imag @ others.imag.T
+
+
+def _slopes(line: Line, fault: Fault | None, x: Number, state: _State) -> Number:
+    """How what is seen moves with every number: (numbers, frequencies)."""
     values, logs = x[: line.count], x[line.count :]
     rows, by_size = [], []
     for at, piece in enumerate(line.pieces):
@@ -301,9 +349,7 @@ def _normal(line: Line, fault: Fault | None, x: Number, state: _State) -> tuple[
             by_size = state.planes.slopes(at, state.ports[at], _by_size(fault, own, logs, state.ports[at]))
         rows += state.planes.slopes(at, state.ports[at], changes)
     end = state.planes.end_slope(state.ports[-1])
-    slopes = np.array([*rows, *(end * term for term in line.load_terms), *by_size])
-    normal = (slopes.real @ slopes.real.T) + (slopes.imag @ slopes.imag.T)
-    return normal, slopes.real @ state.missing.real + slopes.imag @ state.missing.imag
+    return np.array([*rows, *(end * term for term in line.load_terms), *by_size])
 
 
 def _by_size(fault: Fault, own: TwoPort, logs: Number, now: TwoPort) -> list[TwoPort]:

@@ -247,4 +247,3 @@ def _part(link: Link, port: TwoPort, frequency: Number, z_0: float, reflection: 
         return [by_series, product(TwoPort(x[0] * series * shunt, none, shunt, none), port)]
 
     return Piece(link, 2, shifted, slopes)
-

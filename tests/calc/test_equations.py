@@ -170,7 +170,6 @@ OVERRIDES = {  # by formula: a letter that stands for something else there
     ("external_noise_figure", "d"): (20, 30),
     ("system_noise_factor", "f_r"): NOISE_FACTOR,
     ("mismatch_loss", "Gamma"): (1e-9, 0.999),  # below it the evaluator's own digits run out: 1 - 1e-18
-    ("resistance_loss", "R_a"): (1e-9, 1e4),
 }
 TOGETHER = {  # by formula: a letter that others bound; the drawn value is a factor on what is returned
     ("characteristic_impedance", "D"): (lambda drawn: drawn["d"], (1.05, 12)),
