@@ -239,6 +239,7 @@ def _joints(line: Line, measured: Number, ruling: Fit, sight: _Sight, chances: d
         nearest = min(others, default=None)
         resolution = _resolution(sight.transform, _near_velocity(line, at))
         seen, expected, excess, threshold, change = sight.at(place)
+        shadowed = ruling.fault is not None and at > ruling.fault.place
         least = least_resistance(line, measured, ruling, at, evidence)
         joints.append(
             SweptJoint(
@@ -250,7 +251,8 @@ def _joints(line: Line, measured: Number, ruling: Fit, sight: _Sight, chances: d
                 excess=_fine(excess),
                 threshold=_fine(threshold),
                 change=None if change is None else _fine(change),
-                seen=bool(excess > threshold),
+                shadowed=shadowed,
+                seen=bool(excess > threshold) and not shadowed,
                 nearest_m=None if nearest is None else round(nearest, DECIMALS),
                 resolution_m=resolution,
                 separate=nearest is None or nearest > resolution,

@@ -62,8 +62,10 @@ class SweptJoint(Struct, frozen=True):
     threshold: float | None
     change: float | None
     """Against the earlier sweep; null without one."""
+    shadowed: bool
+    """Behind the suspect, whose fault changes what is seen from here on."""
     seen: bool
-    """The excess is above the threshold."""
+    """The excess is above the threshold and not the suspect's shadow."""
     nearest_m: float | None
     """To the nearest other joint; null of a lone joint."""
     resolution_m: float

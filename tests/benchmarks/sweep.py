@@ -17,13 +17,10 @@ sys.path.insert(0, str(Path(__file__).parents[1] / "calc"))
 
 from sweeps import KINDS, draw
 
-from jointwise.calc.sweep.one_port import END_TERMS  # noqa: F401  (the settings of the search)
 from jointwise.calc.sweep.sweep import sweep
 
 LINES, HELD_OUT = 200, 100_000
 NOISES = [0.001, 0.01, 0.03]
-SHOWS = 2.0
-"""A fault shows when it moves the reflection by twice what the search asks for as evidence, tolerances allowed for."""
 
 
 class Run(NamedTuple):
@@ -37,8 +34,8 @@ class Run(NamedTuple):
     place_error_m: float
     bump: int
     hidden: bool
+    """The joint stands at an open end, where no current flows through it."""
     seconds: float
-    size_error: float | None
 
 
 def run(seed, kind, noise):
@@ -52,7 +49,7 @@ def run(seed, kind, noise):
     bump = max(joints.values(), key=lambda joint: joint.excess / joint.threshold).element
     error = abs(joints[named[0]].distance_m - joints[drawn.joint].distance_m) if named else np.nan
     hidden = drawn.load.what == "open" and drawn.joint == len(drawn.elements) - 1
-    return Run(kind, noise, drawn.joint, check.finding, named, error, bump, hidden, taken, None)
+    return Run(kind, noise, drawn.joint, check.finding, named, error, bump, hidden, taken)
 
 
 def share(part, whole):
@@ -88,7 +85,9 @@ def main():
     for noise in NOISES:
         kinds = [kind for kind in (*KINDS, None) for _ in range(lines // (len(KINDS) if kind else 1))]
         runs = [run(first + at, kind, noise) for at, kind in enumerate(kinds)]
-        print(f"noise {noise:.1%} of a full reflection, {lines} lines with a fault and {lines} without, from seed {first}")
+        print(
+            f"noise {noise:.1%} of a full reflection, {lines} lines with a fault and {lines} without, from seed {first}"
+        )
         table(runs)
 
 
