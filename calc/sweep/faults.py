@@ -47,7 +47,7 @@ STEP_LENGTH = Size("electrical length of the wrong part", "m", (0.02, 0.04, 0.08
 KINDS = {
     kind.id: kind
     for kind in (
-        Kind("resistance", "added contact resistance", (RESISTANCE,)),
+        Kind("resistance", "a bad contact", (RESISTANCE,)),
         Kind("inductance", "a detour of the current, as at a loose or missing shield", (INDUCTANCE,)),
         Kind("shield", "a shield that hangs by little, resistance and detour", (RESISTANCE, INDUCTANCE)),
         Kind("gap", "a contact that does not touch", (GAP,)),

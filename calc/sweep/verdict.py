@@ -97,10 +97,8 @@ def _advice(check: LineCheck, joints: dict[int, SweptJoint], load: Load | KnownE
     hidden = [joint for joint in joints.values() if (joint.least_resistance_ohm or 1e9) > WEAK_OHM]
     if hidden and check.finding != "no fit":
         names = ", ".join(_joint(joint) for joint in hidden)
-        other = (
-            "a short" if isinstance(load, KnownEnd) and load.what == "open" else "another end, short and open in turn"
-        )
-        advice.append(f"Hardly to be judged with this end: {names}. Sweep again with {other}.")
+        other = "with a short" if isinstance(load, KnownEnd) and load.what == "open" else "with some cable behind it"
+        advice.append(f"Hardly to be judged with this end: {names}. Sweep again {other}.")
     if not isinstance(load, KnownEnd):
         advice.append(
             "An antenna hides the joints near it: a short, an open or a matched load in its place shows more."

@@ -5,6 +5,7 @@ export const CHOOSE = 'choose';
 export const LINE = 'line';
 export const KIT = 'kit';
 export const FITOUT = 'fitout';
+export const SWEEP = 'sweep';
 
 export const VIEWS = [
   [MATRIX, 'Matrix'],
@@ -12,12 +13,13 @@ export const VIEWS = [
   [LINE, 'Line'],
   [KIT, 'Kit'],
   [FITOUT, 'Fit-out'],
+  [SWEEP, 'Sweep'],
 ];
 
 /** What leads to a view that was not seen yet. */
 export const FIRST_FRAGMENTS = {
   [MATRIX]: '',
-  ...Object.fromEntries([CHOOSE, LINE, KIT, FITOUT].map((view) => [view, `view=${view}`])),
+  ...Object.fromEntries([CHOOSE, LINE, KIT, FITOUT, SWEEP].map((view) => [view, `view=${view}`])),
 };
 
 /** The view a fragment belongs to. */
