@@ -16,7 +16,7 @@ from jointwise.calc.sweep.model import Line, Planes
 from jointwise.calc.twoport import TwoPort
 from jointwise.calc.views import GENEROUS
 
-__all__ = ["Fit", "Fits", "fit_all", "fitted_reflection", "least_resistance"]
+__all__ = ["Fit", "Fits", "fit_all", "fitted_reflection", "least_resistance", "spaced"]
 
 Number = np.ndarray
 FIRST_ROUNDS, ROUNDS = 5, 30
@@ -93,6 +93,11 @@ def fit_all(line: Line, measured: Number) -> Fits:
         again = _fit(line, measured, None, best.values, np.zeros(0))
         sound = min(sound, again, key=lambda one: one.figure)
     return Fits(sound, faulty, 2 * measured.size)
+
+
+def spaced(size: int, most: int) -> Number:
+    """At most so many of `size` places, evenly spaced from the first to the last."""
+    return np.linspace(0, size - 1, min(size, most)).round().astype(np.int64)
 
 
 def fitted_reflection(line: Line, fit: Fit, *, sound: bool = False) -> Number:
@@ -226,7 +231,7 @@ def _shifts(line: Line, place: int, start: Number) -> Number:
 
 def _screened(line: Line, measured: Number, start: Number) -> list[tuple[Fault, Number, Number]]:
     """Of each joint the few faults, with place and sizes, that come nearest to the measurement as they stand."""
-    few = np.unique(np.linspace(0, measured.size - 1, min(SCREENED_POINTS, measured.size)).round().astype(np.int64))
+    few = spaced(measured.size, SCREENED_POINTS)
     coarse, seen = line.at(few), measured[few]
     chosen = []
     for faults in _by_joint(faults_of(coarse)):

@@ -12,7 +12,7 @@ from jointwise.calc.line.chain import Chain
 from jointwise.calc.line.plain import number
 from jointwise.calc.line.requests import ImpedanceTable, KnownEnd, Load, MeasuredLoad
 from jointwise.calc.results import Step
-from jointwise.calc.sweep.fit import Fit, Fits, fit_all, fitted_reflection, least_resistance
+from jointwise.calc.sweep.fit import Fit, Fits, fit_all, fitted_reflection, least_resistance, spaced
 from jointwise.calc.sweep.model import Line, Spreads, line_of
 from jointwise.calc.sweep.results import (
     Candidate,
@@ -59,7 +59,7 @@ def line_check(
     built: Chain, frequency: Number, measured: Number, earlier: tuple[Number, Number] | None, setting: Setting
 ) -> tuple[LineCheck, list[Step]]:
     """Judge a measured reflection; `earlier` is another sweep of it with frequencies of its own [Hz]."""
-    few = np.unique(np.linspace(0, frequency.size - 1, min(frequency.size, MOST_FITTED)).round().astype(np.int64))
+    few = spaced(frequency.size, MOST_FITTED)
     spreads = _spreads(setting)
     line = line_of(built, frequency[few], spreads, _end_terms(frequency[few], setting.load))
     fits = fit_all(line, measured[few])
@@ -343,7 +343,7 @@ def _deviations(line: Line, fit: Fit) -> list[Deviation]:
 
 
 def _curves(frequency: Number, measured: Number, expected: Number, fitted: Number) -> ReflectionCurves:
-    few = np.unique(np.linspace(0, frequency.size - 1, min(frequency.size, MOST_FITTED)).round().astype(np.int64))
+    few = spaced(frequency.size, MOST_FITTED)
     levels = [_all(-return_loss(np.minimum(np.abs(one[few]), 1.0))) for one in (measured, expected, fitted)]
     return ReflectionCurves(
         frequency[few].tolist(),

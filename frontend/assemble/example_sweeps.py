@@ -97,7 +97,7 @@ def _text(of: str, frequency: np.ndarray, columns: list[np.ndarray]) -> str:
 def main() -> None:
     """Write the module of the page."""
     files = {"line": ("hill-hut.s1p", measured_line()), "jumper": ("jumper.s2p", measured_jumper())}
-    whole = {id: {**EXAMPLES[id], "file": {"name": name, "text": text}} for id, (name, text) in files.items()}
+    whole = {one: {**EXAMPLES[one], "file": {"name": name, "text": text}} for one, (name, text) in files.items()}
     head = "/** Invented measurements to start from; written by frontend/assemble/example_sweeps.py. */\n"
     MODULE.parent.mkdir(exist_ok=True)
     MODULE.write_text(f"{head}export const EXAMPLES = {json.dumps(whole, indent=1)};\n", "utf-8")
