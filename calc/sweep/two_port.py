@@ -19,7 +19,7 @@ from jointwise.calc.twoport import cascade, scattering
 from jointwise.calc.units import engineering
 from jointwise.calc.views import CAUTIOUS, GENEROUS
 
-__all__ = ["Scattered", "part_check"]
+__all__ = ["Scattered", "ohms", "part_check"]
 
 Number = np.ndarray
 COMMON_DEVIATIONS = 2.0  # standard deviations of cable loss that its limit leaves
@@ -48,7 +48,7 @@ def part_check(
     expected = scattering(cascade([link.models[GENEROUS].two_port(frequency) for link in built.links]), z_0)
     loss, expected_loss = _loss(measured.s21), _loss(expected[2]) + 0 * frequency
     limit_loss = sum((_limit_db(link, frequency, z_0) for link in built.links), np.zeros_like(frequency))
-    worst, _ = bounds(built, frequency)
+    worst, _ = bounds(built._replace(load=np.zeros_like), frequency)
     seen = np.maximum(np.abs(measured.s11), np.abs(measured.s22))
     limit_return, seen_return = return_loss(np.minimum(worst, 1.0)), return_loss(np.minimum(seen, 1.0))
     loss_margin, match_margin = limit_loss - loss, seen_return - limit_return
@@ -123,14 +123,19 @@ def _trend(frequency: Number, loss: Number, then_hz: Number, then: Scattered, z_
     fitted, at = _resistance(shared, change, z_0), int(np.argmax(np.abs(change)))
     moved = abs(fitted.ohm) > CERTAIN * fitted.uncertainty_ohm
     way = "risen" if fitted.ohm > 0 else "fallen"
-    off = engineering(fitted.uncertainty_ohm, "Ω")
-    sentence = f"Since the earlier sweep the resistance has {way} by {engineering(abs(fitted.ohm), 'Ω')} ± {off}."
+    off = ohms(fitted.uncertainty_ohm)
+    sentence = f"Since the earlier sweep the resistance has {way} by {ohms(abs(fitted.ohm))} ± {off}."
     if not moved:
-        least = engineering(CERTAIN * fitted.uncertainty_ohm, "Ω")
+        least = ohms(CERTAIN * fitted.uncertainty_ohm)
         sentence = f"No change of resistance since the earlier sweep beyond {least}."
     return Trend(
         _rounded(fitted.ohm), _rounded(fitted.uncertainty_ohm), _rounded(float(change[at])), float(shared[at]), sentence
     )
+
+
+def ohms(value: float) -> str:
+    """A fitted resistance [Ω] with the two figures that are known of it."""
+    return engineering(float(f"{value:.2g}"), "Ω")
 
 
 def _between(frequency: Number, own_hz: Number, values: Number) -> Number:

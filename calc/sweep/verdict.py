@@ -4,6 +4,7 @@ from itertools import pairwise
 
 from jointwise.calc.line.requests import KnownEnd, Load
 from jointwise.calc.sweep.results import Candidate, LineCheck, PartCheck, SweptJoint
+from jointwise.calc.sweep.two_port import ohms
 from jointwise.calc.units import engineering
 
 __all__ = ["fault_words", "line_words", "part_words"]
@@ -31,11 +32,11 @@ def part_words(check: PartCheck) -> str:
     ]
     standing = f"It {' and '.join(failed)}." if failed else "It keeps within the limits of its parts."
     certain = check.resistance_ohm > CERTAIN * check.resistance_uncertainty_ohm
+    off = ohms(check.resistance_uncertainty_ohm)
     resistance = (
-        f" Its excess loss is that of {engineering(check.resistance_ohm, 'Ω')}"
-        f" ± {engineering(check.resistance_uncertainty_ohm, 'Ω')} in series."
+        f" Its excess loss is that of {ohms(check.resistance_ohm)} ± {off} in series."
         if certain
-        else f" No added resistance shows beyond {engineering(CERTAIN * check.resistance_uncertainty_ohm, 'Ω')}."
+        else f" No added resistance shows beyond {ohms(CERTAIN * check.resistance_uncertainty_ohm)}."
     )
     trend = f" {check.trend.sentence}" if check.trend else ""
     return standing + resistance + trend
@@ -44,12 +45,15 @@ def part_words(check: PartCheck) -> str:
 def fault_words(candidate: Candidate) -> str:
     """A fault with its sizes."""
     sizes = [
-        f"{size.name} {engineering(size.value, size.unit) if size.unit != '1' else f'{size.value:.3g}'}"
-        f" ({engineering(size.low, size.unit) if size.unit != '1' else f'{size.low:.3g}'}"
-        f" to {engineering(size.high, size.unit) if size.unit != '1' else f'{size.high:.3g}'})"
+        "{} {} ({} to {})".format(size.name, *(_sized(one, size.unit) for one in (size.value, size.low, size.high)))
         for size in candidate.sizes
     ]
     return f"{candidate.name}, {', '.join(sizes)}"
+
+
+def _sized(value: float, unit: str) -> str:
+    shown = float(f"{value:.3g}")
+    return f"{shown:g}" if unit == "1" else engineering(shown, unit)
 
 
 def _over(verb: str, margin_db: float | None, at_hz: float | None) -> str:

@@ -1,11 +1,11 @@
 import {LitElement, css, html, nothing} from 'lit';
 import {partLossFigure, partReturnFigure, partSmith} from '../sweep/figures.js';
-import {frequency, quantity} from '../text/format.js';
+import {MINUS, frequency, quantity} from '../text/format.js';
 import {base} from './base.js';
 import './jw-chart.js';
 import {panelStyles} from './line-styles.js';
 
-const decibels = (value) => (value === null ? '–' : `${value.toFixed(2)} dB`);
+const decibels = (value) => (value === null ? '–' : `${value.toFixed(2).replace('-', MINUS)} dB`);
 
 /**
  * A two-port sweep of a jumper, adapter or part against its limits.

@@ -16,9 +16,9 @@ class JwSweepVerdict extends LitElement {
     base,
     panelStyles,
     css`
-      .finding { display: flex; gap: 10px; align-items: baseline; }
+      .finding { display: flex; flex-wrap: wrap; gap: 6px 10px; align-items: baseline; }
       .mark { flex: none; min-width: 1.6em; padding: 1px 10px; border-radius: 99px; background: var(--accent); color: var(--accent-ink); font-weight: 700; text-align: center; }
-      #verdict { font-size: 1.12rem; font-weight: 650; line-height: 1.35; overflow-wrap: anywhere; }
+      #verdict { flex: 1 1 280px; font-size: 1.12rem; font-weight: 650; line-height: 1.35; overflow-wrap: anywhere; }
       ul { padding-left: 1.2em; margin-top: 6px; font-size: 0.92rem; }
       .outdated { padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round); }
       .quiet { margin-top: 6px; }
