@@ -32,6 +32,9 @@ from jointwise.calc.results import CatalogueResult, CellResult, MatrixResult
 from jointwise.calc.snapshot.requests import SnapshotRequest
 from jointwise.calc.snapshot.results import SnapshotResult
 from jointwise.calc.snapshot.snapshot import snapshot
+from jointwise.calc.sweep.requests import SweepRequest
+from jointwise.calc.sweep.results import SweepResult
+from jointwise.calc.sweep.sweep import sweep
 
 __all__ = ["OPERATIONS", "InputError", "Operation", "call", "canonical"]
 
@@ -96,6 +99,14 @@ OPERATIONS = {
             SpreadRequest,
             SpreadResult,
             spread,
+            cacheable=False,
+        ),
+        Operation(
+            "sweep",
+            "Which joint of a line is worse than it should be, by a measured sweep of it.",
+            SweepRequest,
+            SweepResult,
+            sweep,
             cacheable=False,
         ),
         Operation(

@@ -21,6 +21,7 @@ from jointwise.calc.line.requests import (
     GivenVswr,
     ImpedanceTable,
     Joint,
+    KnownEnd,
     Load,
     MeasuredPart,
     Part,
@@ -34,6 +35,8 @@ from jointwise.calc.views import ENDS, family_view
 
 __all__ = ["Chain", "Link", "chain", "chain_at", "chosen_column", "joint_scenario", "touching"]
 
+KNOWN_ENDS = {"short": -1.0, "open": 1.0, "matched": 0.0}
+"""Their reflection."""
 LEAST_TAKEN = 1e-9  # share of a wave; below it what an antenna takes drowns in rounding
 
 
@@ -195,13 +198,15 @@ def _measured(text: str, field: str, ports: int) -> Measured:
     return measured
 
 
-def _load(load: Load, impedance: float, wanted_hz: float) -> Callable[[np.ndarray], np.ndarray]:
+def _load(load: Load | KnownEnd, impedance: float, wanted_hz: float) -> Callable[[np.ndarray], np.ndarray]:
     if isinstance(load, GivenVswr):
         reflection = reflection_of_vswr(load.vswr) * np.exp(1j * np.deg2rad(load.angle_deg))
         return lambda frequency: np.full(np.shape(frequency), reflection)
     if isinstance(load, GivenImpedance):
         reflection = _reflection(load.resistance_ohm, load.reactance_ohm, impedance)
         return lambda frequency: np.full(np.shape(frequency), reflection)
+    if isinstance(load, KnownEnd):
+        return lambda frequency: np.full(np.shape(frequency), KNOWN_ENDS[load.what], dtype=np.complex128)
     if isinstance(load, ImpedanceTable):
         return _table(load, impedance, wanted_hz)
     measured = _measured(load.touchstone, "load.touchstone", 1)

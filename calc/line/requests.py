@@ -1,6 +1,6 @@
 """What a caller may ask about a whole line: its elements in order from the transmitter, and its load."""
 
-from typing import Annotated
+from typing import Annotated, Literal
 
 from msgspec import Meta, Struct, field
 
@@ -24,6 +24,7 @@ __all__ = [
     "ImpedancePoint",
     "ImpedanceTable",
     "Joint",
+    "KnownEnd",
     "LineRequest",
     "Load",
     "MeasuredLoad",
@@ -32,6 +33,7 @@ __all__ = [
     "Preamplifier",
     "Receiver",
     "SpreadRequest",
+    "Touchstone",
 ]
 
 MOST_DRAWN = 600_000
@@ -125,6 +127,12 @@ class MeasuredLoad(Struct, tag_field="kind", tag="measured", kw_only=True, forbi
     """A one-port you measured at the antenna."""
 
     touchstone: Touchstone
+
+
+class KnownEnd(Struct, tag_field="kind", tag="end", kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """What a line ends in while it is measured without its antenna."""
+
+    what: Literal["short", "open", "matched"]
 
 
 Load = GivenVswr | GivenImpedance | ImpedanceTable | MeasuredLoad

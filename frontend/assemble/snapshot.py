@@ -21,6 +21,7 @@ from jointwise.calc.line import requests as line
 from jointwise.calc.operations import call
 from jointwise.calc.requests import CellRequest, MatrixRequest
 from jointwise.calc.rounding import rounded
+from jointwise.calc.sweep.requests import SweepRequest
 
 __all__ = ["FIRST_BANDS", "snapshot"]
 
@@ -47,6 +48,9 @@ LINE_PARTS = {
     "preamplifier": line.Preamplifier,
 }
 """What a line is made of, by the name its fields stand under in the page."""
+
+SWEEP_SETTINGS = ("length_tolerance", "window_shape")
+"""What the sweep view lets its reader set, beside the files."""
 
 KIT_PARTS = {"kit": kit.KitRequest, "port": kit.Port, "owned": kit.OwnedAdapter}
 """What a kit is made of, by the name its fields stand under in the page."""
@@ -142,6 +146,11 @@ def snapshot() -> dict[str, Any]:
             field.name: described(field)
             for field in inspect.type_info(FitoutRequest).fields
             if field.name not in NOT_OF_THE_STATION
+        },
+        "sweep": {
+            field.name: described(field)
+            for field in inspect.type_info(SweepRequest).fields
+            if field.name in SWEEP_SETTINGS
         },
         "kit": {
             name: {field.name: described(field) for field in inspect.type_info(part).fields}

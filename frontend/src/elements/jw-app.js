@@ -3,7 +3,7 @@ import {cache} from 'lit/directives/cache.js';
 import {keyed} from 'lit/directives/keyed.js';
 import {layOver} from '../packs/lay.js';
 import {save} from '../export/save.js';
-import {CHOOSE, FIRST_FRAGMENTS, FITOUT, KIT, LINE, MATRIX, PACKS, viewOf} from '../state/views.js';
+import {CHOOSE, FIRST_FRAGMENTS, FITOUT, KIT, LINE, MATRIX, PACKS, SWEEP, viewOf} from '../state/views.js';
 import {base} from './base.js';
 import './jw-choose-view.js';
 import './jw-fitout-view.js';
@@ -13,6 +13,7 @@ import './jw-masthead.js';
 import './jw-matrix-view.js';
 import './jw-notice.js';
 import './jw-packs-view.js';
+import './jw-sweep-view.js';
 import {appStyles} from './app-styles.js';
 
 const NO_NOTICE = {text: '', link: '', action: undefined};
@@ -108,6 +109,8 @@ class JwApp extends LitElement {
         return html`<jw-line-view class="view" .transport=${transport} .stage=${stage} .loadCharts=${loadCharts}></jw-line-view>`;
       case KIT:
         return html`<jw-kit-view class="view" .transport=${transport} .stage=${stage}></jw-kit-view>`;
+      case SWEEP:
+        return html`<jw-sweep-view class="view" .transport=${transport} .stage=${stage} .loadCharts=${loadCharts}></jw-sweep-view>`;
       case FITOUT:
         return html`<jw-fitout-view class="view" .transport=${transport} .stage=${stage}></jw-fitout-view>`;
     }

@@ -47,6 +47,7 @@ class JwMasthead extends LitElement {
         .switches { gap: 4px; }
         .switches button { padding: 0 8px; }
         nav { order: 3; }
+        nav button { padding: 0 9px; }
         p { flex-basis: 180px; font-size: 0.8rem; }
       }
       @media print { header { padding: 0 0 2mm; } nav, .switches { display: none; } h1 { font-size: 13pt; } p { font-size: 8pt; } }
