@@ -46,13 +46,13 @@ class JwSweepFile extends LitElement {
       <span id="under" class=${problem ? 'under error' : 'under'} role=${problem ? 'alert' : 'note'}>${problem || 'It stays on this device, unless the page asks a server.'}</span>`;
   }
 
-  async _picked(event) {
-    const [file] = event.target.files;
+  async _picked({target: input}) {
+    const [file] = input.files;
     if (!file) return;
     // judged by its size before it is read: a file too large would fill the memory
     this._problem = tooLarge(file);
     const text = this._problem ? undefined : await file.text();
-    event.target.value = '';
+    input.value = '';
     if (text !== undefined) send(this, 'jw-sweep-file', {name: this.name, file: {name: file.name, text}});
   }
 }

@@ -71,11 +71,11 @@ class JwSweepHistory extends LitElement {
       )}</tbody></table></div>`;
   }
 
-  async _import(event) {
-    const [file] = event.target.files;
+  async _import({target: input}) {
+    const [file] = input.files;
     if (!file) return;
     const text = await file.text();
-    event.target.value = '';
+    input.value = '';
     try {
       send(this, 'jw-sweep-import', {entries: fromFile(text)});
     } catch (error) {

@@ -23,6 +23,7 @@ class JwSweepLine extends LitElement {
       .scroll { overflow-x: auto; }
       tr[data-accused] { background: var(--alarm-wash); font-weight: 650; }
       td.words { min-width: 9em; }
+      summary { cursor: pointer; min-height: var(--target); align-content: center; }
       p + .scroll { margin-top: 6px; }
       @media print { :host { display: block; } .panel { margin-bottom: 2mm; } .scroll { overflow: visible; } }
     `,
