@@ -116,7 +116,9 @@ def test_the_other_lines_name_this_server(visit: Visit, address: str, way: str) 
 @pytest.mark.parametrize("size", SIZES)
 def test_rules_find_nothing(visit: Visit, size: str) -> None:
     """No accessibility rule is broken by the panel."""
-    page = panel(visit("#view=website", prepare=lambda context: context.add_init_script(path=AXE), **SIZES[size]))
+    page = panel(
+        visit("#families=uhf,n&view=website", prepare=lambda context: context.add_init_script(path=AXE), **SIZES[size])
+    )
 
     found = page.evaluate(
         "() => axe.run({include: [{fromShadowDom: ['jw-app', 'jw-sheet']}]}, {resultTypes: ['violations']})"
