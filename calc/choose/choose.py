@@ -121,15 +121,19 @@ def _judged(request: ChooseRequest) -> _Judged:
     if request.port is not None:
         evaluated = _with_port(evaluated, families.index(request.port))
     behind_port = _port_rejections(request, families, failed, evaluated)
+    values = [_asked(power_w, highest_hz.max(), asked, *heat) for heat in _temperatures(margins, len(families))]
+    heat_gate = [gate.id for gate in GATES].index("no_heat_room")
     choices = []
     for row, family in enumerate(families):
         reasons = family_reasons(family, demands[row])
-        rejections = _gate_rejections(failed[:, row], reasons)
-        rejections += _limit_rejections(evaluated, row, heads)
+        rejections = _gate_rejections(failed[:, row], reasons, values[row])
+        rejections += _limit_rejections(
+            evaluated, row, heads, power_w, request.return_loss_asked_db, bool(failed[heat_gate, row])
+        )
         rejections += _room(family, request)
         rejections += behind_port if family != request.port else []
         choices.append(_choice(request, asked, family, row, evaluated, heads, rejections))
-    return _Judged(_ranked(choices), heads, power_w, margins, _port_doubts(request, families, failed, demands))
+    return _Judged(_ranked(choices), heads, power_w, margins, _port_doubts(request, families, failed, demands, values))
 
 
 def _settled(request: ChooseRequest) -> Scenario:
@@ -150,7 +154,7 @@ def _worse(order: list[str], one: str, other: str) -> str:
 
 def _evaluated(families: list[str], margins: Margins, highest_hz: np.ndarray, here: Station) -> _Evaluated:
     by_limit = margins.by_limit_db[..., 0]  # ends x limits x family x column
-    cautious = np.nan_to_num(by_limit[0], nan=-np.inf)
+    cautious = np.where(np.isnan(by_limit[0]), -np.inf, by_limit[0])
     smallest = cautious.min(axis=2)
     view = table_view(families, "high")
     reflection = match_limit(view, highest_hz.max(), here).reflection
@@ -175,30 +179,69 @@ def _with_port(evaluated: _Evaluated, port: int) -> _Evaluated:
     )
 
 
-def _port_doubts(request: ChooseRequest, families: list[str], failed: np.ndarray, demands: list) -> list[str]:
+def _port_doubts(
+    request: ChooseRequest, families: list[str], failed: np.ndarray, demands: list, values: list[dict[str, str]]
+) -> list[str]:
     if request.port is None:
         return []
     row = families.index(request.port)
     reasons = family_reasons(request.port, demands[row])
-    return [rejection.sentence for rejection in _gate_rejections(failed[:, row], reasons)]
+    return [rejection.sentence for rejection in _gate_rejections(failed[:, row], reasons, values[row])]
 
 
-def _gate_rejections(failed: np.ndarray, reasons: dict[str, str]) -> list[Rejection]:
+def _temperatures(margins: Margins, count: int) -> list[tuple[float, float]]:
+    """By family, the sun's share of the heating [K] and the temperature allowed [°C], in the tightest column."""
+    rise, allowed = (
+        np.broadcast_to(values, (count, 1)) if np.ndim(values) < 2 else values
+        for values in (margins.heat.solar_rise_k, margins.heat.allowed_temperature_c)
+    )
+    return list(zip(rise.max(axis=1).tolist(), allowed.min(axis=1).tolist(), strict=True))
+
+
+def _asked(power_w: float, highest_hz: float, scenario: Scenario, sun_k: float, allowed_c: float) -> dict[str, str]:
+    """What is asked of a family, for the gates whose own sentence names the limit alone."""
+    reach = f" Asked: up to {engineering(float(highest_hz), 'Hz')}."
+    heated = scenario.ambient_temperature_c + sun_k
+    return {
+        **dict.fromkeys(("te11", "no_figures", "customary_frequency"), reach),
+        "receive_only": f" Asked: to transmit {engineering(power_w, 'W')}.",
+        "no_heat_room": f" Asked: {heated:.0f} °C with the sun; allowed: {allowed_c:.0f} °C.",
+        "immersion": f" Asked: {scenario.exposure}.",
+    }
+
+
+def _gate_rejections(failed: np.ndarray, reasons: dict[str, str], values: dict[str, str]) -> list[Rejection]:
     return [
-        Rejection(DEMAND_OF_GATE[gate.id], gate.name, gate.hard, reasons[gate.id])
+        Rejection(DEMAND_OF_GATE[gate.id], gate.name, gate.hard, reasons[gate.id] + values.get(gate.id, ""))
         for gate, fails in zip(GATES, failed, strict=True)
         if fails
     ]
 
 
-def _limit_rejections(evaluated: _Evaluated, row: int, heads: list[Column]) -> list[Rejection]:
+def _limit_rejections(
+    evaluated: _Evaluated,
+    row: int,
+    heads: list[Column],
+    power_w: float,
+    return_loss_db: float,
+    no_heat_room: bool,
+) -> list[Rejection]:
+    """The limits a family is over; of heat nothing is said where a gate says that there is no room for it at all."""
     found = []
     for index, limit in enumerate(LIMITS):
         margin = evaluated.by_limit_db[index, row]
-        if margin >= 0:
+        if margin >= 0 or (limit == "heat" and no_heat_room):
             continue
         where = heads[evaluated.column[index, row]].name
-        over = f"{-margin:.1f} dB over its {limit} limit" if np.isfinite(margin) else f"no room under its {limit} limit"
+        if not np.isfinite(margin):
+            over = f"no room under its {limit} limit"
+        else:
+            if limit == "match":
+                figures = f"return loss {return_loss_db + margin:.1f} dB, asked {return_loss_db:g} dB"
+            else:
+                allowed = float(power_w * 10 ** (margin / 10))
+                figures = f"asked {engineering(power_w, 'W')}, allowed {engineering(allowed, 'W')}"
+            over = f"{figures}, {-margin:.1f} dB over its {limit} limit"
         found.append(Rejection(DEMAND_OF_LIMIT[limit], LIMIT_NAMES[limit], False, f"On {where}: {over}."))
     return found
 

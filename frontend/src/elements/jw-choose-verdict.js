@@ -27,7 +27,7 @@ class JwChooseVerdict extends LitElement {
       .ways { display: grid; gap: 10px; padding: 4px 0 0; list-style: none; }
       .ways li { display: flex; flex-wrap: wrap; gap: 4px 12px; align-items: center; min-height: var(--target); }
       .ways button { font-size: 0.85rem; }
-      @media print { button { display: none; } #verdict { font-size: 11pt; } .ways li { min-height: 0; } }
+      @media print { button { display: none; } #verdict { font-size: 11pt; } .ways { gap: 0; } .ways li { min-height: 0; } }
     `,
   ];
 
