@@ -40,8 +40,8 @@ export function numbersOf(entry) {
 /** The name of a field in words, without the unit that stands beside it. */
 export function wordsOf({field, end}) {
   const stem = field.replace(/_(ohm|m2|m|hz|rms_v|c|s|nm|matings)$/, '').replaceAll('_', ' ');
-  const words = stem[0].toUpperCase() + stem.slice(1).replace('vswr', 'VSWR');
-  return end ? `${words}, ${end === 'low' ? 'least' : 'most'} credible` : words;
+  const words = (stem[0].toUpperCase() + stem.slice(1)).replace(/vswr/i, 'VSWR');
+  return end ? `${words}, ${end === 'low' ? 'least' : 'most'}` : words;
 }
 
 /** The family with the reader's numbers in the place of the built-in ones, each with the reader's source. */
