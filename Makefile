@@ -4,7 +4,11 @@ PYTHON ?= python3
 BIN := .venv/bin
 WHEELS := frontend/build/wheels
 
-.PHONY: serve test lint page bench
+# what `make lock` pinned: each package with the hashes of its files
+PINNED := $(BIN)/python -m pip install -q --require-hashes
+LOCK := $(BIN)/uv pip compile -q --universal --generate-hashes --no-annotate --no-header --python-version 3.11
+
+.PHONY: serve test lint page bench fuzz lock audit
 
 serve: .venv/run.stamp
 	$(BIN)/jointwise serve
@@ -12,7 +16,7 @@ serve: .venv/run.stamp
 test: .venv/test.stamp frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json lint
 test: $(WHEELS)/tools.stamp $(WHEELS)/numpy.stamp
 	e2e/need-browsers
-	$(BIN)/python -m pytest
+	$(BIN)/python -m pytest -n auto --dist loadfile --no-loadscope-reorder
 
 lint: .venv/test.stamp
 	$(BIN)/ruff check -q .
@@ -23,17 +27,34 @@ page: .venv/run.stamp
 
 bench: .venv/test.stamp frontend/node_modules/.package-lock.json
 	e2e/need-browsers
-	$(BIN)/python tests/benchmarks/matrix.py
-	$(BIN)/python tests/benchmarks/line.py
-	PYTHONPATH=e2e $(BIN)/python tests/benchmarks/page.py
+	command -v wrk >/dev/null || apt-get install -y -q --no-install-recommends wrk
+	$(BIN)/python tests/benchmarks/report.py $(ONLY)
 
-.venv/run.stamp: pyproject.toml
+# after every change of a dependency
+lock: .venv/run.stamp
+	$(BIN)/python -m pip install -q uv
+	$(LOCK) --extra many --extra build pyproject.toml -o backend/requirements.txt
+	$(LOCK) --extra many --extra test pyproject.toml -c backend/requirements.txt -o tests/requirements.txt
+	$(LOCK) --extra many --extra test --extra fuzz pyproject.toml -c tests/requirements.txt -o tests/fuzz/requirements.txt
+
+audit: .venv/run.stamp
+	$(BIN)/python tests/audit.py
+
+fuzz: .venv/fuzz.stamp
+	PYTHONPATH=tests $(BIN)/python tests/fuzz/fuzz.py
+
+.venv/run.stamp: pyproject.toml backend/requirements.txt
 	test -x $(BIN)/python || $(PYTHON) -m venv .venv
-	$(BIN)/python -m pip install -q -e .
+	$(PINNED) -r backend/requirements.txt
+	$(BIN)/python -m pip install -q --no-deps --no-build-isolation -e .
 	touch $@
 
-.venv/test.stamp: pyproject.toml .venv/run.stamp
-	$(BIN)/python -m pip install -q -e '.[test]'
+.venv/test.stamp: tests/requirements.txt .venv/run.stamp
+	$(PINNED) -r tests/requirements.txt
+	touch $@
+
+.venv/fuzz.stamp: tests/fuzz/requirements.txt .venv/test.stamp
+	$(PINNED) -r tests/fuzz/requirements.txt
 	touch $@
 
 $(WHEELS)/tools.stamp: frontend/runtime/requirements-test.txt

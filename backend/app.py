@@ -1,9 +1,9 @@
 """The Flask app: the page's files and one thin route per kind of request to the core."""
 
-import gzip
 import os
 import time
 from collections.abc import Callable, Mapping
+from functools import partial
 from importlib.metadata import version
 from pathlib import Path
 from typing import Any
@@ -15,14 +15,19 @@ from flask_cors import CORS
 from flask_limiter import Limiter, RequestLimit
 from flask_limiter.util import get_remote_address
 from werkzeug.exceptions import MethodNotAllowed, TooManyRequests
+from werkzeug.http import quote_etag
 
 import jointwise.dist
 from jointwise.backend import settings
 from jointwise.backend.fields import request_body
+from jointwise.backend.kept import Answer, Answers
 from jointwise.backend.openapi import document
+from jointwise.backend.packs import documents
 from jointwise.backend.problem import answer
 from jointwise.backend.settings import Settings
-from jointwise.calc.operations import OPERATIONS, Operation, call
+from jointwise.calc.catalogue.merge import edition_of
+from jointwise.calc.catalogue.pack import pack_schema
+from jointwise.calc.operations import OPERATIONS, Operation
 
 __all__ = ["create_app"]
 
@@ -67,7 +72,7 @@ HEADERS = {
 def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     """The app, with settings from `config` (names of `settings.Settings`) before the environment's.
 
-    Raises InputError when a setting is out of range.
+    Raises InputError when a setting is out of range or a pack can't be taken.
     """
     app = Flask(__name__, static_folder=None)
     chosen = settings.read(os.environ, config or {})
@@ -115,7 +120,15 @@ def _serve_page(app: Flask, chosen: Settings) -> None:
 def _serve_interface(app: Flask, chosen: Settings) -> None:
     """The operations, what describes them, and the server's health."""
     limited = _limited(app, chosen.requests_per_minute)
-    openapi = msgspec.json.encode(document())
+    packs = documents(chosen.packs_folder)
+    answers = Answers(chosen.kept_bytes, edition_of(packs) if packs else None)
+    # another start may have other packs: then a browser asks whether an answer is unchanged
+    seconds = 0 if packs else chosen.cache_seconds
+    published = {
+        "openapi": document(),
+        "pack-schema": pack_schema(),
+        "packs": [{"label": pack.label, "text": pack.text.decode()} for pack in packs],
+    }
     health = msgspec.json.encode({"status": "ok", "version": version("jointwise")})
 
     @app.post("/api/v1/<name>")
@@ -124,7 +137,7 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
         operation = _operation(name)
         if request.mimetype != JSON:
             abort(415, f"The body is {request.mimetype or 'of no stated type'}; allowed: {JSON}.")
-        return Response(call(operation.name, request.get_data()), mimetype=JSON)
+        return Response(answers.of(operation, request.get_data()).body, mimetype=JSON)
 
     @app.get("/api/v1/<name>")
     @limited
@@ -133,15 +146,16 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
         if not operation.cacheable:
             raise MethodNotAllowed(["POST"])
         body = request_body(operation.request, request.args.to_dict(flat=False))
-        return _cached(call(operation.name, body), chosen.cache_seconds)
-
-    @app.get("/api/v1/openapi.json")
-    def describe() -> Response:
-        return _cached(openapi, chosen.cache_seconds)
+        packed = request.accept_encodings.quality("gzip") > 0
+        return _cached(answers.of(operation, body, packed), seconds, packed)
 
     @app.get("/api/v1/health")
     def report_health() -> Response:
         return Response(health, mimetype=JSON)
+
+    for name, content in published.items():
+        answered = Answer.tagged(msgspec.json.encode(content))
+        app.add_url_rule(f"/api/v1/{name}.json", name, partial(_cached, answered, seconds))
 
 
 def _limited(app: Flask, per_minute: int) -> Callable[[RouteCallable], RouteCallable]:
@@ -158,17 +172,15 @@ def _limited(app: Flask, per_minute: int) -> Callable[[RouteCallable], RouteCall
     return limiter.shared_limit(f"{per_minute} per minute", scope="answers")
 
 
-def _cached(body: bytes, seconds: int) -> Response:
-    """JSON that may be kept, packed for whoever can unpack it."""
-    packed = "gzip" in request.accept_encodings
-    response = Response(gzip.compress(body, mtime=0) if packed else body, mimetype=JSON)
+def _cached(answer: Answer, seconds: int, packed: bool = False) -> Response:
+    """An answer that may be kept for so long."""
+    headers = {"Cache-Control": f"public, max-age={seconds}", "ETag": quote_etag(answer.etag)}
     if packed:
-        response.content_encoding = "gzip"
+        headers["Content-Encoding"] = "gzip"
+    response = Response(answer.body, headers=headers, mimetype=JSON)
     response.vary.update(["Accept-Encoding", "Origin"])
-    response.cache_control.public = True
-    response.cache_control.max_age = seconds
-    response.add_etag()
-    return response.make_conditional(request)
+    # without a tag to compare there is nothing to decide, only time to lose
+    return response.make_conditional(request) if request.if_none_match else response
 
 
 def _operation(name: str) -> Operation:

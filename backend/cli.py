@@ -3,6 +3,7 @@
 import logging
 import sys
 from collections.abc import Mapping
+from pathlib import Path
 from typing import Any, BinaryIO
 
 import click
@@ -13,7 +14,11 @@ from msgspec import Struct
 from jointwise.backend import tables
 from jointwise.backend.app import create_app
 from jointwise.backend.fields import Field, fields, plain, request_body
+from jointwise.backend.packs import edition_of_files, from_files
 from jointwise.backend.settings import Settings, environment_name
+from jointwise.calc.catalogue import Edition
+from jointwise.calc.catalogue.merge import edition_of
+from jointwise.calc.catalogue.pack import pack_schema
 from jointwise.calc.operations import OPERATIONS, InputError, call
 
 __all__ = ["main"]
@@ -72,9 +77,19 @@ def _given(options: Mapping[str, Any]) -> dict[str, str]:
     return {name: plain(value) for name, value in options.items() if value is not None}
 
 
-def _ask(name: str, options: Mapping[str, Any]) -> bytes:
+def _ask(name: str, options: Mapping[str, Any], edition: Edition | None) -> bytes:
     texts = {field: [text] for field, text in _given(options).items()}
-    return call(name, request_body(OPERATIONS[name].request, texts))
+    return call(name, request_body(OPERATIONS[name].request, texts), edition)
+
+
+_packs = click.option(
+    "--pack",
+    "packs",
+    multiple=True,
+    type=click.Path(path_type=Path),
+    metavar="FILE",
+    help="Lay a pack over the catalogue; may be given several times",
+)
 
 
 def _result(name: str, answer: bytes) -> Any:
@@ -118,36 +133,63 @@ def serve(**options: Any) -> None:
 @main.command(params=_options(OPERATIONS["matrix"].request))
 @click.option("--show-power", type=float, metavar="NUMBER", help="Which of the powers the table shows; W")
 @click.option("--json", "as_json", is_flag=True, help="Print the whole answer as JSON")
-def matrix(show_power: float | None, as_json: bool, **options: Any) -> None:
+@_packs
+def matrix(show_power: float | None, as_json: bool, packs: tuple[Path, ...], **options: Any) -> None:
     """Print the margins of the families on the bands, in dB."""
-    answer = _ask("matrix", options)
+    answer = _ask("matrix", options, edition_of_files(packs))
     click.echo(answer if as_json else tables.matrix(_result("matrix", answer), show_power))
 
 
 @main.command(params=_options(OPERATIONS["cell"].request))
 @click.option("--json", "as_json", is_flag=True, help="Print the whole answer as JSON")
-def cell(as_json: bool, **options: Any) -> None:
+@_packs
+def cell(as_json: bool, packs: tuple[Path, ...], **options: Any) -> None:
     """Print one cell with everything it was computed from."""
-    answer = _ask("cell", options)
+    edition = edition_of_files(packs)
+    answer = _ask("cell", options, edition)
     if as_json:
         click.echo(answer)
         return
-    catalogue = _result("catalogue", call("catalogue", b"{}"))
+    catalogue = _result("catalogue", call("catalogue", b"{}", edition))
     click.echo(tables.cell(_result("cell", answer), catalogue))
 
 
 @main.command(params=_options(OPERATIONS["snapshot"].request))
-def snapshot(**options: Any) -> None:
+@_packs
+def snapshot(packs: tuple[Path, ...], **options: Any) -> None:
     """Print the JSON of a matrix with every derivation, for a website: redirect it into a file."""
-    click.echo(_ask("snapshot", options))
+    click.echo(_ask("snapshot", options, edition_of_files(packs)))
 
 
 @main.command()
 @click.argument("operation", type=click.Choice(list(OPERATIONS)))
 @click.argument("request", type=click.File("rb"), default="-")
-def ask(operation: str, request: BinaryIO) -> None:
+@_packs
+def ask(operation: str, request: BinaryIO, packs: tuple[Path, ...]) -> None:
     """Print the answer to a JSON request, read from a file or standard input."""
-    click.echo(call(operation, request.read()))
+    click.echo(call(operation, request.read(), edition_of_files(packs)))
+
+
+@main.group()
+def pack() -> None:
+    """Check packs, or print the JSON Schema they follow."""
+
+
+@pack.command()
+@click.argument("files", nargs=-1, required=True, type=click.Path(path_type=Path), metavar="FILE...")
+def check(files: tuple[Path, ...]) -> None:
+    """Check packs together, as they would be laid over the catalogue."""
+    for one in edition_of(from_files(files)).tables.packs:
+        click.echo(f"{one.name}, version {one.version}")
+        for verb, entries in (("adds", one.added), ("changes", one.changed)):
+            for entry in entries:
+                click.echo(f"  {verb} {entry}")
+
+
+@pack.command()
+def schema() -> None:
+    """Print the JSON Schema of a pack."""
+    click.echo(msgspec.json.format(msgspec.json.encode(pack_schema())))
 
 
 @main.command()

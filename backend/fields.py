@@ -7,6 +7,7 @@ the same sentence whichever door it came by.
 
 import json
 from collections.abc import Mapping, Sequence
+from functools import lru_cache
 from typing import Any, NamedTuple
 
 import msgspec
@@ -30,6 +31,7 @@ class Field(NamedTuple):
     allowed: str
 
 
+@lru_cache
 def fields(struct: type[Struct]) -> dict[str, Field]:
     """The fields of a Struct by name, in the order of its declaration."""
     return {field.encode_name: _field(field) for field in inspect.type_info(struct).fields}

@@ -8,6 +8,7 @@ import msgspec
 from jointwise.backend.fields import fields
 from jointwise.backend.problem import MEDIA_TYPE, InputProblem, InternalProblem, Problem
 from jointwise.calc.operations import OPERATIONS, Operation
+from jointwise.calc.refusal import MOST_BYTES
 
 __all__ = ["document"]
 
@@ -30,6 +31,8 @@ def document() -> dict[str, Any]:
         f"/api/v1/{operation.name}": _path(operation, schemas) for operation in OPERATIONS.values()
     }
     paths["/api/v1/openapi.json"] = {"get": _plain("openapi", "This description.")}
+    paths["/api/v1/pack-schema.json"] = {"get": _plain("pack_schema", "The JSON Schema of a pack.")}
+    paths["/api/v1/packs.json"] = {"get": _plain("packs", "The packs in force on this server.", "array")}
     paths["/api/v1/health"] = {"get": _plain("health", "Whether the server answers, and its version.")}
     return {
         "openapi": "3.1.0",
@@ -65,7 +68,7 @@ def _path(operation: Operation, schemas: dict[str, Any]) -> dict[str, Any]:
     post = {
         "operationId": operation.name,
         "summary": operation.summary,
-        "requestBody": {"required": True, "content": _json(request)},
+        "requestBody": {"required": True, "description": f"At most {MOST_BYTES} bytes", "content": _json(request)},
         "responses": {"200": {"description": operation.summary, "content": _json(result)}, **_refused()},
     }
     if not operation.cacheable:
@@ -97,8 +100,8 @@ def _parameters(schema: dict[str, Any]) -> list[dict[str, Any]]:
     ]
 
 
-def _plain(name: str, summary: str) -> dict[str, Any]:
-    content = {"application/json": {"schema": {"type": "object"}}}
+def _plain(name: str, summary: str, kind: str = "object") -> dict[str, Any]:
+    content = {"application/json": {"schema": {"type": kind}}}
     return {
         "operationId": name,
         "summary": summary,

@@ -13,7 +13,7 @@ from msgspec import Meta, Struct, field
 
 from jointwise.backend.fields import fields, plain, request_body
 from jointwise.calc.errors import InputError
-from jointwise.calc.refusal import refusal
+from jointwise.calc.refusal import MOST_BYTES, refusal
 
 __all__ = ["Settings", "environment_name", "read"]
 
@@ -29,8 +29,8 @@ class Settings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     port: Annotated[int, Meta(ge=0, le=65535, description="Port to listen on; 0 takes a free one")] = 8073
     threads: Annotated[int, Meta(ge=1, le=64, description="Requests answered at the same time")] = 4
     max_body_bytes: Annotated[
-        int, Meta(ge=1000, le=16_000_000, description="Longest request body", extra={"unit": "bytes"})
-    ] = 4_000_000
+        int, Meta(ge=1000, le=MOST_BYTES, description="Longest request body", extra={"unit": "bytes"})
+    ] = MOST_BYTES
     max_unread_bytes: Annotated[
         int,
         Meta(
@@ -44,6 +44,12 @@ class Settings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
         int,
         Meta(ge=0, le=31_536_000, description="How long a browser may reuse an answer", extra={"unit": "s"}),
     ] = 3600
+    kept_bytes: Annotated[
+        int,
+        Meta(
+            ge=0, le=1_000_000_000, description="Answers each process keeps in memory; 0, none", extra={"unit": "bytes"}
+        ),
+    ] = 32_000_000
     embed_origins: Annotated[
         list[str],
         Meta(
@@ -59,6 +65,9 @@ class Settings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     ] = 0
     page_folder: Annotated[
         str, Meta(description="Folder with the files of the page; empty for the page that came along")
+    ] = ""
+    packs_folder: Annotated[
+        str, Meta(description="Folder with packs, its files *.json; empty for none but those of installed packages")
     ] = ""
 
 

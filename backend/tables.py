@@ -7,7 +7,7 @@ from string import ascii_lowercase
 
 from jointwise.backend.fields import plain
 from jointwise.calc.operations import InputError
-from jointwise.calc.results import CatalogueResult, CellResult, LimitResult, MatrixResult, Step, SymbolValue
+from jointwise.calc.results import CatalogueResult, CellResult, FamilyHead, LimitResult, MatrixResult, Step, SymbolValue
 from jointwise.calc.units import engineering
 
 __all__ = ["cell", "matrix"]
@@ -15,6 +15,7 @@ __all__ = ["cell", "matrix"]
 USUAL_POWER_W = 100.0  # what most transceivers give, so the level shown unless another is asked for
 REFUSED = "--"
 UNDECIDED = "?"
+FROM_PACK = "*"
 
 
 def matrix(result: MatrixResult, show_power_w: float | None = None) -> str:
@@ -23,9 +24,9 @@ def matrix(result: MatrixResult, show_power_w: float | None = None) -> str:
     Raises InputError when the power asked for is not among the result's.
     """
     level = result.powers_w.index(_shown_power(result.powers_w, show_power_w))
-    head = ["", *(column.name for column in result.columns)]
+    head = ["", *(f"{column.name}{FROM_PACK if column.pack else ''}" for column in result.columns)]
     rows = [
-        [family.name, *(_margin(result, row, column, level) for column in range(len(result.columns)))]
+        [_family(family), *(_margin(result, row, column, level) for column in range(len(result.columns)))]
         for row, family in enumerate(result.families)
     ]
     title = f"Margin in dB at {_power(result.powers_w[level])}: 0 is the limit, more is room left."
@@ -36,6 +37,7 @@ def cell(result: CellResult, catalogue: CatalogueResult) -> str:
     """Verdict, limits, gates and losses of a cell, then every step with its inputs and sources."""
     equations = {sheet.id: f"{sheet.title}: {sheet.equation}" for sheet in catalogue.formulas}
     titles = {source.id: source.title for source in catalogue.sources}
+    packs = {pack.id: pack.name for pack in catalogue.packs}
     steps = [
         *((f"{limit.name}", limit.steps) for limit in result.limits),
         ("Heat from first principles (a check, never the verdict)", result.cross_check.steps),
@@ -54,8 +56,18 @@ def cell(result: CellResult, catalogue: CatalogueResult) -> str:
     for name, group in steps:
         lines += _section(name, (line for step in group for line in _step(step, equations)))
     lines += _section("Cautions", result.cautions)
-    lines += _section("Sources", (f"{id_}: {titles.get(id_, '')}" for id_ in sorted(used)))
+    lines += _section("Sources", (f"{id_}: {titles.get(id_, '')}{_from(packs, id_)}" for id_ in sorted(used)))
     return "\n".join(lines)
+
+
+def _family(family: FamilyHead) -> str:
+    return f"{family.name}{FROM_PACK if family.pack else ''}"
+
+
+def _from(packs: dict[str, str], source: str) -> str:
+    """The pack that leads a source's id, in words."""
+    pack, led, _ = source.partition(".")
+    return f" (from pack {packs[pack]})" if led else ""
 
 
 def _shown_power(powers_w: list[float], asked: float | None) -> float:
@@ -86,6 +98,9 @@ def _legend(result: MatrixResult, level: int) -> Iterator[str]:
     yield ""
     if any(cell_[level] for row in result.undecided for cell_ in row):
         yield f"{UNDECIDED}  undecided: the sign depends on which source one believes"
+    for head in (*result.families, *result.columns):
+        if head.pack:
+            yield f"{FROM_PACK}  {head.name}: from pack {head.pack}"
     for row, family in enumerate(result.families):
         for at, gate in enumerate(result.gates):
             failed = [_shows(result, row, column, level, at) for column in range(len(result.columns))]

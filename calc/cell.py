@@ -13,7 +13,8 @@ from jointwise.calc.errors import InputError, known
 from jointwise.calc.formula import recording
 from jointwise.calc.formulas import coax, loss, voltage
 from jointwise.calc.formulas.heat import average_power, contact_temperature, margin
-from jointwise.calc.gates import gate_results, site_demands
+from jointwise.calc.gates import HOUSE, gate_results, site_demands
+from jointwise.calc.house import house_power
 from jointwise.calc.limits import (
     Heat,
     Match,
@@ -90,7 +91,9 @@ def cell(request: CellRequest) -> CellResult:
         contact_temperature_c=temperature,
         allowed_temperature_c=float(low.heat.allowed_temperature_c),
         peak_voltage_v=peak,
-        largest_power_w=None if refusing or interface.receive_only else _largest(low),
+        largest_power_w=_largest(low, house_power([request.family], np.array([frequency]))[0, 0])
+        if not interface.receive_only and (not refusing or refusing.id == HOUSE)
+        else None,
         limits=_limit_results(binding, low, high),
         gates=gates,
         losses=_losses(request, frequency, here, high.match),
@@ -168,8 +171,8 @@ def _state(request: CellRequest, low: Limits, here: Station) -> tuple[float | No
     return float(temperature), float(peak)
 
 
-def _largest(low: Limits) -> float | None:
-    largest = float(min(low.heat.allowed_w, low.voltage.allowed_w))
+def _largest(low: Limits, house_w: float) -> float | None:
+    largest = float(min(low.heat.allowed_w, low.voltage.allowed_w, house_w))
     return largest if low.match.margin_db >= 0 and largest > 0 else None
 
 

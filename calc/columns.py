@@ -27,7 +27,8 @@ def band_column(name: str, region: int, field: str = "band") -> Column:
         held = ", ".join(sorted(band.regions))
         raise InputError(field, name, f"a band of Region {region}; this one is allocated in Region {held}")
     edges = band.regions[str(region)]
-    return Column(id=name, name=band.name, low_hz=edges.low_hz, high_hz=edges.high_hz)
+    pack = catalogue().pack_of("bands", name)
+    return Column(id=name, name=band.name, low_hz=edges.low_hz, high_hz=edges.high_hz, pack=pack)
 
 
 def spot_column(frequency_hz: float) -> Column:

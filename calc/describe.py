@@ -1,14 +1,13 @@
 """The catalogue as an answer: data sheets, tables, formulas with MathML, and sources."""
 
-from functools import lru_cache
-
 import msgspec
 
 import jointwise.calc.formulas  # noqa: F401  (registers every formula)
 from jointwise.calc.cable_fit import attenuation_coefficients
-from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue import catalogue, per_edition
 from jointwise.calc.catalogue.schema import Cable, Interface, Interval, Label, PowerRatings, Quantity
 from jointwise.calc.cautions import CAUTIONS
+from jointwise.calc.errors import known
 from jointwise.calc.formula import FORMULAS
 from jointwise.calc.kit.mating import End, meeting
 from jointwise.calc.mathml import mathml
@@ -26,9 +25,9 @@ from jointwise.calc.results import (
 __all__ = ["describe"]
 
 
-@lru_cache(maxsize=1)
+@per_edition(maxsize=2)
 def describe(request: CatalogueRequest) -> CatalogueResult:
-    """Everything the catalogue holds, ready to show."""
+    """Everything the catalogue holds, ready to show. Raises InputError for an unknown entry."""
     tables = catalogue()
     return CatalogueResult(
         families=[_sheet(interface) for interface in tables.interfaces.values()],
@@ -43,6 +42,10 @@ def describe(request: CatalogueRequest) -> CatalogueResult:
         formulas=_formulas(),
         sources=list(tables.sources.values()),
         cautions=CAUTIONS,
+        packs=list(tables.packs),
+        house_limits=list(tables.house_limits.values()),
+        default_powers_w=list(tables.default_powers_w),
+        entry=request.entry and known("entry", request.entry, tables.interfaces),
     )
 
 
@@ -69,6 +72,7 @@ def _sheet(interface: Interface) -> DataSheet:
         also_called=interface.also_called,
         values=_values(interface),
         hazards=_hazards(interface),
+        pack=catalogue().pack_of("interfaces", interface.id),
     )
 
 
@@ -91,6 +95,7 @@ def _cable_sheet(cable: Cable) -> CableSheet:
         values=_fields(cable),
         attenuation=cable.attenuation,
         power=cable.power,
+        pack=catalogue().pack_of("cables", cable.id),
     )
 
 

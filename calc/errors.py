@@ -4,7 +4,7 @@ import json
 from collections.abc import Mapping
 from typing import TypeVar
 
-__all__ = ["InputError", "known"]
+__all__ = ["InputError", "known", "shown"]
 
 Entry = TypeVar("Entry")
 
@@ -20,9 +20,14 @@ class InputError(ValueError):
 
     def __init__(self, field: str, value: object, allowed: str) -> None:
         self.field = field
-        self.value = _short(value)
+        self.received = value
+        self.value = shown(value)
         self.allowed = allowed
         super().__init__(f"{field} is {self.value}; allowed: {allowed}.")
+
+    def elsewhere(self, field: str) -> "InputError":
+        """The same refusal, its field named as it is seen from outside."""
+        return InputError(field, self.received, self.allowed)
 
 
 def known(field: str, name: str, table: Mapping[str, Entry]) -> Entry:
@@ -32,7 +37,8 @@ def known(field: str, name: str, table: Mapping[str, Entry]) -> Entry:
     return table[name]
 
 
-def _short(value: object) -> str:
+def shown(value: object) -> str:
+    """A value as short JSON text."""
     text = json.dumps(value, ensure_ascii=False)
     # a lone surrogate is legal JSON text but no UTF-8
     text = text.encode("utf-8", "replace").decode()

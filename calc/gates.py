@@ -6,15 +6,15 @@ value; `gate_table` does so for whole columns, `gate_results` for one cell with
 sentences.
 """
 
-from functools import lru_cache
 from typing import NamedTuple
 
 import numpy as np
 
-from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue import catalogue, per_edition
 from jointwise.calc.catalogue.schema import Interface, Label, Quantity
 from jointwise.calc.formula import Sourced
 from jointwise.calc.formulas.coax import te11_cutoff
+from jointwise.calc.house import house_limit, house_power, house_sentence
 from jointwise.calc.limits import Heat, HeatPath
 from jointwise.calc.requests import Scenario
 from jointwise.calc.results import GateKind, GateResult
@@ -25,6 +25,7 @@ from jointwise.calc.views import family_view
 __all__ = [
     "EXPOSURES",
     "GATES",
+    "HOUSE",
     "SEALED_TO",
     "VIBRATIONS",
     "Demand",
@@ -36,6 +37,7 @@ __all__ = [
     "site_demands",
 ]
 
+HOUSE = "house"
 GATES = [
     GateKind("te11", "TE11 cutoff", hard=True),
     GateKind("no_figures", "Published figures", hard=True),
@@ -48,8 +50,9 @@ GATES = [
     GateKind("wear", "Wear", hard=False),
     GateKind("cable_fit", "Cable fit", hard=False),
     GateKind("cold", "Cold", hard=False),
+    GateKind(HOUSE, "House limit", hard=True),
 ]
-"""In the order they are tried: the first hard one that fails names the refusal."""
+"""In the order they are tried: the first hard one that fails names the refusal, physics before house rules."""
 
 EXPOSURES = ["indoor", "sheltered", "exposed", "immersed"]
 VIBRATIONS = ["none", "vehicle", "severe"]
@@ -92,6 +95,8 @@ def gate_table(
     failed[order["receive_only"]] = (receive_only > 0) & transmitting
     failed[order["no_heat_room"]] = _no_heat_room(heat, station)[..., None] & transmitting
     failed[order["customary_frequency"]] = frequency > customary
+    if catalogue().house_limits:
+        failed[order[HOUSE]] = powers_w > house_power(families, highest_hz)[..., None]
     for row, family_demands in enumerate(demands):
         for demand in family_demands:
             failed[order[demand.gate], row] = not demand.passed
@@ -106,7 +111,7 @@ def gate_results(
     station: Station,
     heat: Heat | HeatPath,
 ) -> list[GateResult]:
-    """Every gate of one cell with its sentence, in the order they are tried."""
+    """Every gate of one cell with its sentence, in the order they are tried; a house limit's where there is one."""
     interface = catalogue().interfaces[family]
     hottest = _no_heat_room(heat, station)
     cutoff, highest, customary, _ = _thresholds(family)
@@ -118,12 +123,14 @@ def gate_results(
         "no_heat_room": (not (hottest and power_w > 0), interface.highest_temperature_c),
         "customary_frequency": (highest_hz <= customary, rated.low),
     }
+    if limit := house_limit(family, highest_hz):
+        met[HOUSE] = (power_w <= limit.power_w, limit)
     results = {
         gate: _result(Demand(gate, bool(passed), _family_sentences(family)[gate], origin.source, origin.kind))
         for gate, (passed, origin) in met.items()
     }
     results |= {demand.gate: _result(demand) for demand in demands}
-    return [results[gate.id] for gate in GATES]
+    return [results[gate.id] for gate in GATES if gate.id in results]
 
 
 def cable_fits(interface: Interface, diameter_m: float) -> bool:
@@ -174,7 +181,7 @@ def _no_heat_room(heat: Heat | HeatPath, station: Station):
     return station.ambient_temperature_c + heat.solar_rise_k >= heat.allowed_temperature_c
 
 
-@lru_cache(maxsize=128)
+@per_edition(maxsize=256)
 def _thresholds(family: str) -> tuple[float, float, float, float]:
     """TE11 cutoff, highest published and customary frequency [Hz], and receive only as 0 or 1."""
     interface, view = catalogue().interfaces[family], family_view(family, "low")
@@ -188,7 +195,7 @@ def _thresholds(family: str) -> tuple[float, float, float, float]:
     )
 
 
-@lru_cache(maxsize=128)
+@per_edition(maxsize=256)
 def _family_sentences(family: str) -> dict[str, str]:
     interface = catalogue().interfaces[family]
     cutoff, highest, customary, _ = _thresholds(family)
@@ -199,6 +206,7 @@ def _family_sentences(family: str) -> dict[str, str]:
         else "Its impedance is known from the geometry, so the match is computed at any frequency.",
         "receive_only": interface.receive_only_reason if interface.receive_only else "Made to transmit through.",
         "no_heat_room": "The air, with the sun's share, must be cooler than the contact and the cable may get.",
+        HOUSE: house_sentence(family),
         "customary_frequency": f"Customarily used up to {engineering(customary, 'Hz')}.",
     }
 

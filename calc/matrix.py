@@ -12,7 +12,8 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.columns import columns
 from jointwise.calc.errors import InputError, known
 from jointwise.calc.formulas.heat import margin
-from jointwise.calc.gates import GATES, Demand, family_reasons, gate_table, site_demands
+from jointwise.calc.gates import GATES, HOUSE, Demand, family_reasons, gate_table, site_demands
+from jointwise.calc.house import house_power
 from jointwise.calc.limits import (
     Heat,
     assumption,
@@ -21,7 +22,7 @@ from jointwise.calc.limits import (
     match_limit,
     voltage_limit,
 )
-from jointwise.calc.requests import MatrixRequest
+from jointwise.calc.requests import MOST_CELLS, MatrixRequest
 from jointwise.calc.results import Column, FamilyHead, LimitId, MatrixResult
 from jointwise.calc.station import Station, station
 from jointwise.calc.views import ENDS, table_view
@@ -29,7 +30,6 @@ from jointwise.calc.views import ENDS, table_view
 __all__ = ["LIMITS", "Margins", "agreement_ratio", "evaluate", "family_head", "matrix"]
 
 LIMITS: list[LimitId] = ["heat", "voltage", "match"]
-MOST_CELLS = 100_000  # keeps the answer of the largest matrix below some 20 MB
 
 
 class Margins(NamedTuple):
@@ -61,7 +61,8 @@ def matrix(request: MatrixRequest) -> MatrixResult:
     demands = [site_demands(family, request) for family in families]
     failed = gate_table(families, demands, highest_hz, powers, here, margins.heat)
     rows = [family_head(family, wanted) for family, wanted in zip(families, demands, strict=True)]
-    return _result(request, rows, heads, margins, failed)
+    house_w = house_power(families, highest_hz)
+    return _result(request, rows, heads, margins, failed, house_w)
 
 
 def evaluate(families: list[str], frequency_hz: np.ndarray, powers_w: np.ndarray, here: Station) -> Margins:
@@ -102,6 +103,7 @@ def family_head(family: str, demands: list[Demand]) -> FamilyHead:
         summary=interface.summary,
         receive_only=interface.receive_only,
         gate_reasons=family_reasons(family, demands),
+        pack=catalogue().pack_of("interfaces", family),
     )
 
 
@@ -119,13 +121,16 @@ def _result(
     heads: list[Column],
     margins: Margins,
     failed: np.ndarray,
+    house_w: np.ndarray,
 ) -> MatrixResult:
     conservative, optimistic = margins.by_limit_db.min(axis=1)
     hard = np.array([gate.hard for gate in GATES])
     refusing = failed & hard[:, None, None, None]
     refused = refusing.any(axis=0)
-    always_refused = refused.all(axis=-1)
-    largest = np.where(margins.match_db[0] >= 0, margins.allowed_w[0].min(axis=0), np.nan)
+    # a house limit leaves room below it, whatever the powers asked for
+    physical = np.array([gate.id != HOUSE for gate in GATES])
+    always_refused = refusing[physical].any(axis=0).all(axis=-1)
+    largest = np.where(margins.match_db[0] >= 0, np.minimum(margins.allowed_w[0].min(axis=0), house_w), np.nan)
     rated = np.array([not row.receive_only for row in rows])
     largest = np.where(rated[:, None] & ~always_refused & (largest > 0), largest, np.nan)
     weights = np.where(hard, 0, 2 ** np.arange(len(GATES), dtype=np.int64))

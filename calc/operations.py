@@ -3,12 +3,12 @@
 Both homes of the core use `call` and nothing else, so that they can't drift.
 """
 
-import re
 from collections.abc import Callable
 from typing import Any, NamedTuple
 
 import msgspec
 
+from jointwise.calc.catalogue import Edition, in_force
 from jointwise.calc.cell import cell
 from jointwise.calc.choose.choose import choose
 from jointwise.calc.choose.requests import ChooseRequest
@@ -26,17 +26,17 @@ from jointwise.calc.line.requests import LineRequest, SpreadRequest
 from jointwise.calc.line.results import LineResult, SpreadResult
 from jointwise.calc.line.spread import spread
 from jointwise.calc.matrix import matrix
-from jointwise.calc.refusal import refusal
+from jointwise.calc.refusal import decoded
 from jointwise.calc.requests import CatalogueRequest, CellRequest, MatrixRequest
 from jointwise.calc.results import CatalogueResult, CellResult, MatrixResult
 from jointwise.calc.snapshot.requests import SnapshotRequest
 from jointwise.calc.snapshot.results import SnapshotResult
 from jointwise.calc.snapshot.snapshot import snapshot
+from jointwise.calc.sweep.requests import SweepRequest
+from jointwise.calc.sweep.results import SweepResult
+from jointwise.calc.sweep.sweep import sweep
 
-__all__ = ["OPERATIONS", "InputError", "Operation", "call"]
-
-DEEPEST = 50
-"""Brackets within brackets a request may have; its own shape has three."""
+__all__ = ["OPERATIONS", "InputError", "Operation", "call", "canonical"]
 
 
 class Operation(NamedTuple):
@@ -102,6 +102,14 @@ OPERATIONS = {
             cacheable=False,
         ),
         Operation(
+            "sweep",
+            "Which joint of a line is worse than it should be, by a measured sweep of it.",
+            SweepRequest,
+            SweepResult,
+            sweep,
+            cacheable=False,
+        ),
+        Operation(
             "fitout",
             "How to fit, seal and look after every joint of a line.",
             FitoutRequest,
@@ -129,26 +137,19 @@ OPERATIONS = {
 }
 
 
-def call(name: str, body: bytes) -> bytes:
+def call(name: str, body: bytes, edition: Edition | None = None) -> bytes:
     """Answer one operation: JSON request in, JSON result out.
 
+    The packs of an `edition` count, without one the built-in catalogue alone.
     Raises KeyError for an unknown operation and InputError, whose text is one
     sentence for the user, for a request that can't be answered.
     """
     operation = OPERATIONS[name]
-    _refuse_deep_nesting(body)
-    try:
-        request = msgspec.json.decode(body, type=operation.request)
-    except (msgspec.DecodeError, UnicodeDecodeError) as error:
-        raise refusal(error, body, operation.request) from None
-    return msgspec.json.encode(operation.answer(request))
+    with in_force(edition):
+        return msgspec.json.encode(operation.answer(decoded(body, operation.request)))
 
 
-def _refuse_deep_nesting(body: bytes) -> None:
-    """In the browser a decoder that runs out of stack takes Python down with it, so it never gets there."""
-    depth = deepest = 0
-    for bracket in re.findall(rb"[\[{\]}]", body):
-        depth += 1 if bracket in b"[{" else -1
-        deepest = max(deepest, depth)
-    if deepest > DEEPEST:
-        raise InputError("request", body[:200].decode("utf-8", "replace"), f"brackets nested up to {DEEPEST} deep")
+def canonical(name: str, body: bytes, edition: Edition | None = None) -> bytes:
+    """The same request with every field in its place, however it was written. Raises as `call` does."""
+    with in_force(edition):
+        return msgspec.json.encode(decoded(body, OPERATIONS[name].request))

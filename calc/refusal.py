@@ -3,13 +3,51 @@
 import json
 import math
 import re
-from typing import Any
+from typing import Any, TypeVar
 
 import msgspec
+import numpy as np
 
-from jointwise.calc.errors import InputError
+from jointwise.calc.catalogue.schema import ADDRESS, NAME
+from jointwise.calc.errors import InputError, shown
 
-__all__ = ["refusal"]
+__all__ = ["MOST_BYTES", "decoded", "refusal"]
+
+Decoded = TypeVar("Decoded")
+MOST_BYTES = 4_000_000
+"""Longest request: one that is refused only after it was read whole stays within 2 s and 256 MB too."""
+DEEPEST = 50
+"""Brackets within brackets a text may have; no request and no pack has more than eight."""
+STEPS = np.zeros(256, dtype=np.int8)
+"""How much deeper each byte leads."""
+STEPS[list(b"[{")], STEPS[list(b"]}")] = 1, -1
+MOST_NAMED = 8
+"""Fields of an object that a sentence still lists."""
+WORDS_OF_PATTERN = {
+    NAME: "a text of 1 to 80 characters that begins with none of = + - @ and no blank",
+    ADDRESS: "an address that begins with https:// or http://, at most 300 characters",
+}
+
+
+def decoded(body: bytes, request: type[Decoded]) -> Decoded:
+    """The body read as JSON into its type. Raises InputError naming the field that can't be taken."""
+    _refuse_unbounded(body)
+    try:
+        return msgspec.json.decode(body, type=request)
+    except (msgspec.DecodeError, UnicodeDecodeError) as error:
+        raise refusal(error, body, request) from None
+
+
+def _refuse_unbounded(body: bytes) -> None:
+    """In the browser a decoder that runs out of stack takes Python down with it, so it never gets there."""
+    begins = body[:200].decode("utf-8", "replace")
+    if len(body) > MOST_BYTES:
+        raise InputError("request", begins, f"at most {MOST_BYTES} bytes; this one has {len(body)}")
+    if body.count(b"[") + body.count(b"{") <= DEEPEST:
+        return
+    depth = np.cumsum(STEPS[np.frombuffer(body, dtype=np.uint8)], dtype=np.int32)
+    if depth.max() > DEEPEST:
+        raise InputError("request", begins, f"brackets nested up to {DEEPEST} deep")
 
 
 def refusal(error: Exception, body: bytes, request: type[msgspec.Struct]) -> InputError:
@@ -21,11 +59,16 @@ def refusal(error: Exception, body: bytes, request: type[msgspec.Struct]) -> Inp
         return twice
     except ValueError as broken:
         return InputError("request", body[:200].decode("utf-8", "replace"), f"a JSON object; this is broken: {broken}")
-    path = _path(str(error))
+    told = str(error)
+    # a name that is not ours may itself read like the end of the message
+    named = re.search(r"(unknown) field `(.*)`$", told, re.DOTALL)
+    path: list[str | int] = []
+    if not (named and named.group(2) in received):
+        named = re.search(r"(unknown|missing required) field `(.*?)`(?: - at `\$[^`]*`)?$", told, re.DOTALL)
+        path = _path(told)
     if not path and (endless := _not_finite(received)):
         return _refuse_endless(received, request, endless)
     value, kind = _at(received, msgspec.inspect.type_info(request), path)
-    named = re.search(r"(unknown|missing required) field `(.*?)`", str(error))
     if named and named.group(1) == "unknown":
         allowed = f"only the fields {', '.join(_names(_bare(kind, value)))}"
         return InputError(_field([*path, named.group(2)]), value.get(named.group(2)), allowed)
@@ -53,15 +96,17 @@ def _refuse_endless(received: Any, request: type[msgspec.Struct], path: list[str
 
 
 def _field(path: list[str | int]) -> str:
-    """The path as a user reads it: elements[2].length_m."""
-    return "".join(f"[{part}]" if isinstance(part, int) else f".{part}" for part in path).removeprefix(".") or "request"
+    """The path as a user reads it: elements[2].length_m; a name that is not ours may be of any length."""
+    parts = [part if isinstance(part, int) else shown(part).strip('"') for part in path]
+    words = (f"[{part}]" if isinstance(part, int) else f".{part}" for part in parts)
+    return "".join(words).removeprefix(".") or "request"
 
 
 def _given_once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     fields: dict[str, Any] = {}
     for name, value in pairs:
         if name in fields:
-            raise InputError(name, fields[name], "a field given once, not twice")
+            raise InputError(_field([name]), fields[name], "a field given once, not twice")
         fields[name] = value
     return fields
 
@@ -80,8 +125,8 @@ def _not_finite(received: Any) -> list[str | int]:
 
 
 def _path(message: str) -> list[str | int]:
-    """The keys and indexes of a path like $.powers_w[2]; dict values give no key, and there are none here."""
-    found = re.search(r" - at `\$(.*)`$", message)
+    """The keys and indexes of a path like $.powers_w[2]; it ends where values of a dict give no key."""
+    found = re.search(r" - at `(?:key` in `)?\$([^`]*?)(\[\.\.\.\][^`]*)?`$", message)
     parts = re.findall(r"\.([A-Za-z_0-9]+)|\[(\d+)\]", found.group(1)) if found else []
     return [name or int(index) for name, index in parts]
 
@@ -151,7 +196,10 @@ def _words(kind: Any) -> str:
     if isinstance(kind, msgspec.inspect.BoolType):
         return "true or false"
     if isinstance(kind, msgspec.inspect.StrType) and kind.pattern is None:
-        return f"a text of at most {kind.max_length} characters"
+        least = f"{kind.min_length} to" if kind.min_length else "at most"
+        return f"a text of {least} {kind.max_length} characters"
+    if isinstance(kind, msgspec.inspect.StrType) and kind.pattern in WORDS_OF_PATTERN:
+        return WORDS_OF_PATTERN[kind.pattern]
     if isinstance(kind, msgspec.inspect.StrType):
         return "a name of small letters, digits and _, at most 40 characters"
     if isinstance(kind, msgspec.inspect.ListType):
@@ -159,4 +207,7 @@ def _words(kind: Any) -> str:
         return f"a list of {lengths} entries, each {_words(_bare(kind.item_type, None))}"
     if isinstance(kind, msgspec.inspect.UnionType):
         return f"a JSON object of kind {', '.join(_tags(kind))}"
-    return "a JSON object"
+    if isinstance(kind, msgspec.inspect.DictType):
+        return f"an object that has for {_words(kind.key_type)} each {_words(kind.value_type)}"
+    fields = [field.encode_name for field in getattr(kind, "fields", ()) if field.required]
+    return f"a JSON object with {', '.join(fields)}" if 0 < len(fields) <= MOST_NAMED else "a JSON object"

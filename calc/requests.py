@@ -9,7 +9,10 @@ from typing import Annotated, Literal
 
 from msgspec import Meta, Struct, field
 
+from jointwise.calc.catalogue import catalogue
+
 __all__ = [
+    "MOST_CELLS",
     "AddedResistance",
     "Bands",
     "CatalogueRequest",
@@ -24,6 +27,9 @@ __all__ = [
     "Scenario",
     "Surroundings",
 ]
+
+MOST_CELLS = 100_000
+"""Of one matrix; keeps its answer below some 20 MB."""
 
 Identifier = Annotated[str, Meta(min_length=1, max_length=40, pattern="^[a-z0-9_]+$")]
 Frequency = Annotated[float, Meta(ge=1e5, le=5e10, extra={"unit": "Hz"})]
@@ -115,9 +121,14 @@ class MatrixRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=T
     frequencies_hz: Annotated[
         list[Frequency], Meta(max_length=200, description="Spot frequencies, shown after the bands")
     ] = field(default_factory=list)
-    powers_w: Annotated[list[Power], Meta(min_length=1, max_length=24, description="Power levels of every cell")] = (
-        field(default_factory=lambda: [0.0, 5.0, 50.0, 100.0, 400.0, 1500.0])
-    )
+    powers_w: Annotated[
+        list[Power],
+        Meta(
+            min_length=1,
+            max_length=24,
+            description=f"Power levels of every cell; families x columns x powers at most {MOST_CELLS}",
+        ),
+    ] = field(default_factory=lambda: list(catalogue().default_powers_w))
 
 
 class CellRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True):
@@ -132,4 +143,8 @@ class CellRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=Tru
 
 
 class CatalogueRequest(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """The whole catalogue, the formulas and the sources: no choices."""
+    """The whole catalogue, the formulas and the sources."""
+
+    entry: Annotated[
+        Identifier | None, Meta(description="Interface family to give as a pack holds it; left out, none")
+    ] = None

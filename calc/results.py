@@ -15,9 +15,12 @@ from jointwise.calc.catalogue.schema import (
     CableDielectric,
     CablePower,
     Condition,
+    HouseLimit,
+    Interface,
     Mating,
     Mode,
     NoiseEnvironment,
+    PackSummary,
     Source,
 )
 
@@ -51,6 +54,8 @@ class FamilyHead(Struct, frozen=True):
     summary: str
     receive_only: bool
     gate_reasons: dict[str, str]
+    pack: str = ""
+    """Name of the pack the family comes from; empty for a built-in one, here and wherever it stands."""
 
 
 class Column(Struct, frozen=True):
@@ -63,6 +68,7 @@ class Column(Struct, frozen=True):
     name: str
     low_hz: float
     high_hz: float
+    pack: str = ""
 
 
 class GateKind(Struct, frozen=True):
@@ -258,6 +264,7 @@ class DataSheet(Struct, frozen=True):
     also_called: list[str]
     values: list[DataValue]
     hazards: list["HazardText"]
+    pack: str = ""
 
 
 class HazardText(Struct, frozen=True):
@@ -292,6 +299,7 @@ class CableSheet(Struct, frozen=True):
     values: list[DataValue]
     attenuation: list[Attenuation]
     power: list[CablePower]
+    pack: str = ""
 
 
 class CatalogueResult(Struct, frozen=True):
@@ -308,4 +316,10 @@ class CatalogueResult(Struct, frozen=True):
     noise_environments: list[NoiseEnvironment]
     formulas: list[FormulaSheet]
     sources: list[Source]
+    """A value of a pack names its source led by the pack's id and a point."""
     cautions: list[str]
+    packs: list[PackSummary]
+    house_limits: list[HouseLimit]
+    default_powers_w: list[float]
+    entry: Interface | None
+    """The family asked for, as a pack holds it."""

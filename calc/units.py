@@ -4,12 +4,12 @@ import math
 
 __all__ = ["engineering"]
 
-_PREFIXES = {-2: "µ", -1: "m", 0: "", 1: "k", 2: "M", 3: "G"}
+_PREFIXES = {-4: "p", -3: "n", -2: "µ", -1: "m", 0: "", 1: "k", 2: "M", 3: "G"}
 
 
 def engineering(value: float, unit: str) -> str:
     """`value` [unit] to four figures with the SI prefix that keeps it between 1 and 1000."""
     if value == 0:
         return f"0 {unit}"
-    power = min(max(math.floor(math.log10(abs(value)) / 3 + 1e-9), -2), 3)
+    power = min(max(math.floor(math.log10(abs(value)) / 3 + 1e-9), min(_PREFIXES)), max(_PREFIXES))
     return f"{value / 1000**power:.4g} {_PREFIXES[power]}{unit}"

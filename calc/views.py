@@ -6,13 +6,12 @@ resistance and the standard's VSWR limit; the optimistic view the other ends.
 `table_view` gives columns of shape (families, 1), for the matrix.
 """
 
-from functools import lru_cache
 from types import SimpleNamespace
 from typing import Literal
 
 import numpy as np
 
-from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue import catalogue, per_edition
 from jointwise.calc.catalogue.schema import Interface, Quantity
 from jointwise.calc.formula import Sourced
 from jointwise.calc.formulas.coax import te11_root
@@ -37,18 +36,18 @@ def table_view(families: list[str], end: End) -> SimpleNamespace:
     return SimpleNamespace(**{name: column[chosen] for name, column in _columns(end).items()})
 
 
-@lru_cache(maxsize=1)
+@per_edition(maxsize=1)
 def _rows() -> dict[str, int]:
     return {family: row for row, family in enumerate(catalogue().interfaces)}
 
 
-@lru_cache(maxsize=2)
+@per_edition(maxsize=2)
 def _columns(end: End) -> dict[str, np.ndarray]:
     rows = [_values(family, end) for family in catalogue().interfaces]
     return {name: np.array([float(row[name]) for row in rows], dtype=np.float64)[:, None] for name in rows[0]}
 
 
-@lru_cache(maxsize=128)
+@per_edition(maxsize=256)
 def _values(family: str, end: End) -> dict[str, Sourced]:
     interface = catalogue().interfaces[family]
     generous = end == "high"
@@ -99,7 +98,7 @@ def _values(family: str, end: End) -> dict[str, Sourced]:
     return sourced
 
 
-@lru_cache(maxsize=1)
+@per_edition(maxsize=1)
 def _te11_roots() -> dict[str, float]:
     """Of all families at once: a search over an array costs what one over a scalar does."""
     interfaces = catalogue().interfaces

@@ -107,7 +107,11 @@ def asked() -> list[Asked]:
     senseless = [{}, {"family": "n"}, {"family": "x", "band": "2m"}, {"family": "n", "band": "2m", "power_w": -1}]
     matrices = [{name: value} for name, values in (FIELDS | choices).items() for value in values]
     return [
-        *(Asked(case["operation"], case["body"].encode()) for case in CASES if case["operation"] in OPERATIONS),
+        *(
+            Asked(case["operation"], case["body"].encode())
+            for case in CASES
+            if case["operation"] in OPERATIONS and "packs" not in case
+        ),
         *(Asked("cell", json.dumps(one).encode()) for one in cells + spots + senseless),
         *(Asked("matrix", json.dumps(one).encode()) for one in matrices),
         *(Asked(operation, body) for operation in OPERATIONS for body in BROKEN),

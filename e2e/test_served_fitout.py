@@ -136,6 +136,25 @@ def test_single_joint_is_fitted(visit: Visit) -> None:
     expect(shown(page).locator("#torque .figure")).to_have_text(sheet["torque"]["sentence"])
 
 
+def test_works_by_keyboard_alone(visit: Visit) -> None:
+    """Another joint is turned to, the day put and a single joint asked for without a pointer."""
+    page = opened(visit)
+    joints = of_line()["joints"]
+    page.locator(".joints button").first.focus()
+
+    page.keyboard.press("Tab")
+    page.keyboard.press("Enter")
+    expect(shown(page).locator("#heading")).to_have_text(joints[1]["heading"])
+    page.get_by_role("button", name="Today").focus()
+    page.keyboard.press("Space")
+    expect(page.locator("input[type=date]")).not_to_have_value("")
+    page.get_by_label("Sheets for").focus()
+    page.keyboard.press("End")
+
+    expect(page.locator("[name='fitout.family'] select")).to_be_visible()
+    expect(shown(page).locator("#heading")).to_have_text(of_joint()["joints"][0]["heading"])
+
+
 def test_refusal_stands_at_its_field(visit: Visit) -> None:
     """A length the core refuses is named at its field, and the sheets are marked as out of date."""
     page = opened(visit, JOINT_LINK, forgiven=REFUSED)

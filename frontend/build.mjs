@@ -36,12 +36,13 @@ function outsideAddresses(text) {
 
 const read = (path) => readFileSync(`${here}${path}`, 'utf8');
 
-async function bundle(entry, name, format) {
+async function bundle(entry, name, format, define = {}) {
   await build({
     absWorkingDir: here,
     entryPoints: [`src/${entry}`],
     outfile: `${out}${name}`,
     bundle: true,
+    define,
     format,
     target: ['chrome123', 'firefox121', 'safari17.5'],
     minify: true,
@@ -61,7 +62,9 @@ await bundle('embed/frame.js', 'frame.js', 'iife');
 copyFileSync(`${here}src/embed/frame.html`, `${out}embed.html`);
 copyFileSync(`${here}src/embed/frame.css`, `${out}embed.css`);
 writeFileSync(`${out}app.css`, read('src/tokens.css') + read('src/theme.css') + scaleCss() + STEP_RULES);
-writeFileSync(`${out}charts.js`, withoutServices(read('node_modules/plotly.js-basic-dist-min/plotly-basic.min.js')));
+// the library's sources call the page's own scope by the name it has in Node
+await bundle('chart/library.js', 'charts.js', 'iife', {global: 'window'});
+writeFileSync(`${out}charts.js`, withoutServices(read('build/charts.js')));
 writeFileSync(`${out}scale.json`, JSON.stringify({edges_db: STEPS.slice(1).map(({from}) => from)}));
 for (const [part, name] of Object.entries({page: 'file.js', charts: 'charts.js', embed: 'embed.js', licences: 'licences.txt'})) {
   writeFileSync(`${out}${part}.part`, packed(readFileSync(out + name)));

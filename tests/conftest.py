@@ -2,7 +2,7 @@
 
 import json
 from collections.abc import Callable, Iterator
-from contextlib import ExitStack, closing, contextmanager
+from contextlib import ExitStack, closing, contextmanager, suppress
 from email.message import Message
 from http.client import HTTPConnection
 from threading import Thread
@@ -62,8 +62,10 @@ def serving(app: Flask) -> Iterator[Client]:
     try:
         yield Client(int(served.effective_port))
     finally:
-        # the server's loop is not thread-safe: it must close its own sockets, and ends with the last
-        served.trigger.pull_trigger(lambda: wasyncore.close_all(sockets))
+        # the server's loop is not thread-safe: it must close its own sockets, and ends with the last;
+        # awake already, it has done so before the trigger, one of them, is pulled
+        with suppress(OSError):
+            served.trigger.pull_trigger(lambda: wasyncore.close_all(sockets))
         thread.join()
         served.task_dispatcher.shutdown()
 

@@ -1,6 +1,7 @@
-"""The shape of the catalogue: every value with its source and kind.
+"""The shape of the catalogue, and so of packs: every value with its source and kind.
 
-A field's unit stands here, once, and travels with the value in every answer.
+A field's unit stands here, once, and travels with the value in every answer;
+so does the range a value of a pack must lie in.
 An `Interval` holds the lowest and the highest credible figure; where only one
 figure is known both ends repeat it.
 """
@@ -19,6 +20,7 @@ __all__ = [
     "CableDielectric",
     "CablePower",
     "Condition",
+    "HouseLimit",
     "Installation",
     "Interface",
     "Interval",
@@ -27,22 +29,45 @@ __all__ = [
     "Mating",
     "Mode",
     "NoiseEnvironment",
+    "PackSource",
+    "PackSummary",
     "PowerRating",
     "Quantity",
     "Source",
 ]
 
 Kind = Literal["standard", "datasheet", "handbook", "common practice", "memory"]
-Id = Annotated[str, Meta(pattern="^[a-z0-9_]+$", max_length=40)]
+ID = "^(?!constructor$)[a-z0-9][a-z0-9_]*$"
+"""No name that means something to the tables of a page's script: it can't begin with an underscore either."""
+NAME = r"^[^\s=+@-]"
+"""No name that a spreadsheet takes for a formula."""
+ADDRESS = r"^(https?://\S+)?$"
+"""No address that runs a script."""
+Id = Annotated[str, Meta(pattern=ID, min_length=1, max_length=40)]
+Name = Annotated[str, Meta(pattern=NAME, min_length=1, max_length=80)]
+Text = Annotated[str, Meta(max_length=600)]
+Named = Annotated[str, Meta(min_length=1, max_length=100)]
+"""An id of another table, or a word of the trade."""
+Order = Annotated[int, Meta(ge=0, le=1000)]
+Names = Annotated[list[Name], Meta(max_length=20)]
+Frequency = Annotated[float, Meta(ge=1e4, le=2e11)]
+Watts = Annotated[float, Meta(ge=1e-3, le=1e6)]
+Temperature = Annotated[float, Meta(ge=-100, le=600)]
+Exposure = Literal["indoor", "sheltered", "exposed", "immersed"]
+
+
+def Unit(unit: str, least: float | None = None, most: float | None = None) -> Meta:
+    """The unit that travels with a field, and the range of its values."""
+    return Meta(extra={"unit": unit, "least": least, "most": most})
 
 
 class Quantity(Struct, forbid_unknown_fields=True, frozen=True):
     """One number with where it comes from."""
 
     value: float
-    source: str
+    source: Named
     kind: Kind
-    note: str = ""
+    note: Text = ""
 
 
 class Interval(Struct, forbid_unknown_fields=True, frozen=True):
@@ -55,23 +80,23 @@ class Interval(Struct, forbid_unknown_fields=True, frozen=True):
 class Label(Struct, forbid_unknown_fields=True, frozen=True):
     """One word or phrase with where it comes from."""
 
-    value: str
-    source: str
+    value: Annotated[str, Meta(max_length=200)]
+    source: Named
     kind: Kind
-    note: str = ""
+    note: Text = ""
 
 
 class PowerRating(Struct, forbid_unknown_fields=True, frozen=True):
     """An average-power rating together with the conditions it holds under."""
 
-    power_w: Annotated[float, Meta(gt=0)]
-    frequency_hz: Annotated[float, Meta(gt=0)]
-    ambient_temperature_c: float
-    contact_temperature_c: float
-    altitude_m: float
-    source: str
+    power_w: Watts
+    frequency_hz: Frequency
+    ambient_temperature_c: Temperature
+    contact_temperature_c: Temperature
+    altitude_m: Annotated[float, Meta(ge=0, le=30_000)]
+    source: Named
     kind: Kind
-    note: str = ""
+    note: Text = ""
 
 
 class PowerRatings(Struct, forbid_unknown_fields=True, frozen=True):
@@ -84,77 +109,72 @@ class PowerRatings(Struct, forbid_unknown_fields=True, frozen=True):
 class Section(Struct, forbid_unknown_fields=True, frozen=True):
     """A mated pair without constant impedance, as a short line section."""
 
-    impedance_ohm: Interval
-    electrical_length_m: Interval
+    impedance_ohm: Annotated[Interval, Unit("Ω", 5, 500)]
+    electrical_length_m: Annotated[Interval, Unit("m", 1e-4, 1)]
 
 
 class VswrLimit(Struct, forbid_unknown_fields=True, frozen=True):
     """The greatest VSWR allowed: at_dc + slope_per_hz * frequency."""
 
-    at_dc: Quantity
-    slope_per_hz: Quantity
+    at_dc: Annotated[Quantity, Unit("1", 1, 10)]
+    slope_per_hz: Annotated[Quantity, Unit("1/Hz", 0, 1e-7)]
 
 
 class InsertionLoss(Struct, forbid_unknown_fields=True, frozen=True):
     """The guaranteed loss of a mated pair, reflection included, growing with the square root of frequency."""
 
-    loss_db: Quantity
-    at_frequency_hz: Annotated[float, Meta(gt=0)]
-
-
-def Unit(unit: str) -> Meta:
-    """The unit that travels with a field."""
-    return Meta(extra={"unit": unit})
+    loss_db: Annotated[Quantity, Unit("dB", 1e-3, 10)]
+    at_frequency_hz: Frequency
 
 
 class Interface(Struct, forbid_unknown_fields=True, frozen=True):
     """One interface family; geometry is that of the mating plane."""
 
     id: Id
-    name: str
-    order: int
-    summary: str
-    also_called: list[str]
+    name: Name
+    order: Order
+    summary: Text
+    also_called: Names
 
-    nominal_impedance_ohm: Annotated[Quantity, Unit("Ω")]
+    nominal_impedance_ohm: Annotated[Quantity, Unit("Ω", 10, 300)]
     constant_impedance: bool
-    inner_diameter_m: Annotated[Quantity, Unit("m")]
-    outer_diameter_m: Annotated[Quantity, Unit("m")]
+    inner_diameter_m: Annotated[Quantity, Unit("m", 1e-05, 0.2)]
+    outer_diameter_m: Annotated[Quantity, Unit("m", 0.0001, 0.5)]
     dielectric: Label
-    section_length_m: Annotated[Quantity, Unit("m")]
-    bead_length_m: Annotated[Quantity, Unit("m")]
+    section_length_m: Annotated[Quantity, Unit("m", 0.0001, 1)]
+    bead_length_m: Annotated[Quantity, Unit("m", 1e-05, 1)]
     bead_material: Label
-    body_diameter_m: Annotated[Quantity, Unit("m")]
-    body_length_m: Annotated[Quantity, Unit("m")]
+    body_diameter_m: Annotated[Quantity, Unit("m", 0.001, 1)]
+    body_length_m: Annotated[Quantity, Unit("m", 0.001, 1)]
     inner_plating: Label
     outer_plating: Label
 
-    rated_frequency_hz: Annotated[Interval, Unit("Hz")]
+    rated_frequency_hz: Annotated[Interval, Unit("Hz", 1e06, 2e11)]
     vswr_limit: VswrLimit
-    vswr_typical: Annotated[Quantity, Unit("1")]
+    vswr_typical: Annotated[Quantity, Unit("1", 1.001, 10)]
     insertion_loss: InsertionLoss
 
-    working_voltage_rms_v: Annotated[Interval, Unit("V")]
-    proof_voltage_rms_v: Annotated[Interval, Unit("V")]
-    altitude_voltage_rms_v: Annotated[Quantity, Unit("V")]
-    centre_contact_resistance_ohm: Annotated[Interval, Unit("Ω")]
-    outer_contact_resistance_ohm: Annotated[Interval, Unit("Ω")]
+    working_voltage_rms_v: Annotated[Interval, Unit("V", 1, 100000)]
+    proof_voltage_rms_v: Annotated[Interval, Unit("V", 1, 200000)]
+    altitude_voltage_rms_v: Annotated[Quantity, Unit("V", 1, 100000)]
+    centre_contact_resistance_ohm: Annotated[Interval, Unit("Ω", 1e-06, 1)]
+    outer_contact_resistance_ohm: Annotated[Interval, Unit("Ω", 1e-06, 1)]
     average_power: PowerRatings
-    lowest_temperature_c: Annotated[Quantity, Unit("°C")]
-    highest_temperature_c: Annotated[Quantity, Unit("°C")]
-    thermal_time_constant_s: Annotated[Interval, Unit("s")]
+    lowest_temperature_c: Annotated[Quantity, Unit("°C", -100, 100)]
+    highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500)]
+    thermal_time_constant_s: Annotated[Interval, Unit("s", 0.1, 100000)]
 
-    durability_matings: Annotated[Interval, Unit("matings")]
+    durability_matings: Annotated[Interval, Unit("matings", 1, 1e06)]
     coupling: Label
-    coupling_torque_nm: Annotated[Interval, Unit("N·m")]
+    coupling_torque_nm: Annotated[Interval, Unit("N·m", 0, 500)]
     sealing_mated: Label
-    exposure_mated: Literal["indoor", "sheltered", "exposed", "immersed"]
+    exposure_mated: Exposure
     vibration: Label
-    cable_diameter_m: Annotated[Interval, Unit("m")]
-    cable_conductor_area_m2: Annotated[Quantity, Unit("m²")]
+    cable_diameter_m: Annotated[Interval, Unit("m", 0.0001, 0.2)]
+    cable_conductor_area_m2: Annotated[Quantity, Unit("m²", 1e-09, 0.01)]
     gender: Label
     receive_only: bool
-    receive_only_reason: str = ""
+    receive_only_reason: Text = ""
     section: Section | None = None
 
 
@@ -168,8 +188,8 @@ class Mating(Struct, forbid_unknown_fields=True, frozen=True):
     plug: Id
     jack: Id
     verdict: Literal["mates", "mates with care", "not held", "no contact", "does not fit", "damages"]
-    text: str
-    source: str
+    text: Text
+    source: Named
     kind: Kind
     either_way: bool = False
 
@@ -181,38 +201,38 @@ class Adapter(Struct, forbid_unknown_fields=True, frozen=True):
     """
 
     id: Id
-    joins: list[Id]
-    source: str
+    joins: Annotated[list[Id], Meta(min_length=1, max_length=50)]
+    source: Named
     kind: Kind
 
 
 class BandEdges(Struct, forbid_unknown_fields=True, frozen=True):
     """Band edges in one ITU Region."""
 
-    low_hz: float
-    high_hz: float
-    source: str
+    low_hz: Frequency
+    high_hz: Frequency
+    source: Named
     kind: Kind
-    note: str = ""
+    note: Text = ""
 
 
 class Band(Struct, forbid_unknown_fields=True, frozen=True):
     """An amateur band; a Region without an allocation is left out of `regions`."""
 
     id: Id
-    name: str
-    regions: dict[str, BandEdges]
+    name: Name
+    regions: dict[Literal["1", "2", "3"], BandEdges]
 
 
 class Mode(Struct, forbid_unknown_fields=True, frozen=True):
     """An emission mode: mean over peak power while keyed, and the rhythm of its overs."""
 
     id: Id
-    name: str
-    duty_factor: Quantity
-    on_time_s: Quantity | None = None
-    off_time_s: Quantity | None = None
-    note: str = ""
+    name: Name
+    duty_factor: Annotated[Quantity, Unit("1", 1e-3, 1)]
+    on_time_s: Annotated[Quantity | None, Unit("s", 0.01, 86400)] = None
+    off_time_s: Annotated[Quantity | None, Unit("s", 0.01, 86400)] = None
+    note: Text = ""
 
 
 class Material(Struct, forbid_unknown_fields=True, frozen=True):
@@ -232,17 +252,17 @@ class CableDielectric(Struct, forbid_unknown_fields=True, frozen=True):
 
     id: Id
     name: str
-    highest_temperature_c: Annotated[Quantity, Unit("°C")]
+    highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500)]
 
 
 class Attenuation(Struct, forbid_unknown_fields=True, frozen=True):
     """A published loss of a matched cable at one frequency; without `fit` it is held out to check the fit."""
 
-    frequency_hz: Annotated[float, Meta(gt=0)]
-    db_per_m: Annotated[float, Meta(gt=0)]
-    source: str
+    frequency_hz: Frequency
+    db_per_m: Annotated[float, Meta(ge=1e-6, le=1000)]
+    source: Named
     kind: Kind
-    note: str = ""
+    note: Text = ""
     fit: bool = True
 
 
@@ -253,13 +273,13 @@ class CablePower(Struct, forbid_unknown_fields=True, frozen=True):
     Between the frequencies a cable stands the same heat per metre.
     """
 
-    frequency_hz: Annotated[float, Meta(gt=0)]
-    power_w: Annotated[float, Meta(gt=0)]
-    ambient_temperature_c: float
-    conductor_temperature_c: float
-    source: str
+    frequency_hz: Frequency
+    power_w: Watts
+    ambient_temperature_c: Temperature
+    conductor_temperature_c: Temperature
+    source: Named
     kind: Kind
-    note: str = ""
+    note: Text = ""
     end: Literal["both", "low", "high"] = "both"
 
 
@@ -267,32 +287,32 @@ class Cable(Struct, forbid_unknown_fields=True, frozen=True):
     """One coaxial cable, or one class of like cables."""
 
     id: Id
-    name: str
-    order: int
-    summary: str
-    also_called: list[str]
+    name: Name
+    order: Order
+    summary: Text
+    also_called: Names
     dielectric: Id
     construction: Literal["solid", "stranded", "semi-rigid", "corrugated"]
-    outdoor_use: Literal["indoor", "sheltered", "exposed", "immersed"]
+    outdoor_use: Exposure
 
-    impedance_ohm: Annotated[Quantity, Unit("Ω")]
-    velocity_factor: Annotated[Quantity, Unit("1")]
-    capacitance_f_per_m: Annotated[Quantity, Unit("F/m")]
-    outer_diameter_m: Annotated[Quantity, Unit("m")]
+    impedance_ohm: Annotated[Quantity, Unit("Ω", 10, 300)]
+    velocity_factor: Annotated[Quantity, Unit("1", 0.2, 1)]
+    capacitance_f_per_m: Annotated[Quantity, Unit("F/m", 1e-12, 1e-09)]
+    outer_diameter_m: Annotated[Quantity, Unit("m", 0.0001, 0.5)]
     centre_conductor: Label
     jacket: Label
 
-    attenuation_temperature_c: Annotated[Quantity, Unit("°C")]
-    attenuation: Annotated[list[Attenuation], Meta(min_length=2)]
-    power: Annotated[list[CablePower], Meta(min_length=1)]
-    working_voltage_rms_v: Annotated[Interval, Unit("V")]
-    lowest_temperature_c: Annotated[Quantity, Unit("°C")]
-    highest_temperature_c: Annotated[Quantity, Unit("°C")]
-    fixed_bend_radius_m: Annotated[Quantity, Unit("m")]
-    repeated_bend_radius_m: Annotated[Quantity | None, Unit("m")] = None
-    inner_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m")] = None
-    outer_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m")] = None
-    fit_note: str = ""
+    attenuation_temperature_c: Annotated[Quantity, Unit("°C", -50, 150)]
+    attenuation: Annotated[list[Attenuation], Meta(min_length=2, max_length=100)]
+    power: Annotated[list[CablePower], Meta(min_length=1, max_length=100)]
+    working_voltage_rms_v: Annotated[Interval, Unit("V", 1, 100000)]
+    lowest_temperature_c: Annotated[Quantity, Unit("°C", -100, 100)]
+    highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500)]
+    fixed_bend_radius_m: Annotated[Quantity, Unit("m", 0.001, 20)]
+    repeated_bend_radius_m: Annotated[Quantity | None, Unit("m", 0.001, 20)] = None
+    inner_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m", 1e-06, 100)] = None
+    outer_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m", 1e-06, 100)] = None
+    fit_note: Text = ""
     """Why the fit leaves much, or ends where it does."""
 
 
@@ -326,12 +346,41 @@ class NoiseEnvironment(Struct, forbid_unknown_fields=True, frozen=True):
 
 
 class Source(Struct, forbid_unknown_fields=True, frozen=True):
-    """Where a value or a formula comes from, and how it was seen."""
+    """Where a value or a formula comes from, and how it was seen; the id of one of a pack is led by the pack's."""
+
+    id: Annotated[str, Meta(max_length=81)]
+    title: Annotated[str, Meta(min_length=1, max_length=300)]
+    seen: Literal["read", "as quoted", "from memory", "computed"]
+    address: Annotated[str, Meta(pattern=ADDRESS, max_length=300)] = ""
+
+
+class PackSource(Source, forbid_unknown_fields=True, frozen=True):
+    """A source as a pack lists it."""
+
+    id: Id
+
+
+class HouseLimit(Struct, forbid_unknown_fields=True, frozen=True):
+    """The most power [W] a station's own rule allows through some families on some bands; without a list, all."""
+
+    id: Id
+    power_w: Annotated[float, Meta(ge=0, le=1e5)]
+    reason: Annotated[str, Meta(min_length=1, max_length=300)]
+    source: Named
+    kind: Kind
+    interfaces: Annotated[list[Id], Meta(max_length=100)] = []
+    bands: Annotated[list[Id], Meta(max_length=100)] = []
+
+
+class PackSummary(Struct, frozen=True):
+    """A pack in force and what it did, each as "table/id", and the path within it where only values changed."""
 
     id: str
-    title: str
-    seen: Literal["read", "as quoted", "from memory", "computed"]
-    address: str = ""
+    name: str
+    version: str
+    note: str
+    added: list[str]
+    changed: list[str]
 
 
 class Assumption(Struct, forbid_unknown_fields=True, frozen=True):

@@ -13,7 +13,16 @@ from jointwise.calc.choose.results import Choice, ChooseResult, Rejection, Wear,
 from jointwise.calc.columns import columns
 from jointwise.calc.errors import known
 from jointwise.calc.formulas.loss import dissipative_loss, mismatch_loss
-from jointwise.calc.gates import EXPOSURES, GATES, SEALED_TO, VIBRATIONS, family_reasons, gate_table, site_demands
+from jointwise.calc.gates import (
+    EXPOSURES,
+    GATES,
+    HOUSE,
+    SEALED_TO,
+    VIBRATIONS,
+    family_reasons,
+    gate_table,
+    site_demands,
+)
 from jointwise.calc.limits import dissipation, match_limit
 from jointwise.calc.matrix import LIMITS, Margins, evaluate
 from jointwise.calc.requests import Scenario
@@ -40,6 +49,7 @@ DEMAND_OF_GATE = {
     "wear": "wear",
     "cable_fit": "cable",
     "cold": "cold",
+    HOUSE: "house limit",
 }
 DEMAND_OF_LIMIT = {"heat": "power", "voltage": "power", "match": "match"}
 LIMIT_NAMES = {"heat": "Heat", "voltage": "Voltage", "match": "Match"}
@@ -58,8 +68,43 @@ class _Evaluated(NamedTuple):
     loss_db: np.ndarray
 
 
+class _Judged(NamedTuple):
+    """Every family against every demand, ranked, and what it was judged by."""
+
+    choices: list[Choice]
+    heads: list[Column]
+    power_w: float
+    margins: Margins
+    port_doubts: list[str]
+
+    @property
+    def passing(self) -> list[str]:
+        return [choice.family for choice in self.choices if choice.passes]
+
+
 def choose(request: ChooseRequest) -> ChooseResult:
     """Check every family against every demand. Raises InputError for unknown names."""
+    judged = _judged(request)
+    edges = {head.id: head.high_hz for head in judged.heads}
+    eased = [] if judged.passing else relaxations(request, judged.choices, judged.margins, edges, _passing)
+    return ChooseResult(
+        columns=judged.heads,
+        power_w=judged.power_w,
+        choices=sorted(judged.choices, key=lambda choice: choice.family != request.plan),
+        passing=judged.passing,
+        port_doubts=judged.port_doubts,
+        rule=RULE,
+        verdict=_verdict(request, judged.choices),
+        relaxations=eased,
+        cautions=CAUTIONS,
+    )
+
+
+def _passing(request: ChooseRequest) -> list[str]:
+    return _judged(request).passing
+
+
+def _judged(request: ChooseRequest) -> _Judged:
     asked = _settled(request)
     here = station(asked)
     heads = columns(request.region, request.bands, request.frequencies_hz)
@@ -75,26 +120,20 @@ def choose(request: ChooseRequest) -> ChooseResult:
     failed = gate_table(families, demands, highest_hz, np.array([power_w]), here, margins.heat).any(axis=(2, 3))
     if request.port is not None:
         evaluated = _with_port(evaluated, families.index(request.port))
+    behind_port = _port_rejections(request, families, failed, evaluated)
+    values = [_asked(power_w, highest_hz.max(), asked, *heat) for heat in _temperatures(margins, len(families))]
+    heat_gate = [gate.id for gate in GATES].index("no_heat_room")
     choices = []
     for row, family in enumerate(families):
         reasons = family_reasons(family, demands[row])
-        rejections = _gate_rejections(failed[:, row], reasons)
-        rejections += _limit_rejections(evaluated, row, heads, request)
+        rejections = _gate_rejections(failed[:, row], reasons, values[row])
+        rejections += _limit_rejections(
+            evaluated, row, heads, power_w, request.return_loss_asked_db, bool(failed[heat_gate, row])
+        )
         rejections += _room(family, request)
+        rejections += behind_port if family != request.port else []
         choices.append(_choice(request, asked, family, row, evaluated, heads, rejections))
-    choices = _ranked(choices)
-    passing = [choice.family for choice in choices if choice.passes]
-    return ChooseResult(
-        columns=heads,
-        power_w=power_w,
-        choices=sorted(choices, key=lambda choice: choice.family != request.plan),
-        passing=passing,
-        port_doubts=_port_doubts(request, families, failed, demands),
-        rule=RULE,
-        verdict=_verdict(request, choices),
-        relaxations=[] if passing else relaxations(request, choices, margins),
-        cautions=CAUTIONS,
-    )
+    return _Judged(_ranked(choices), heads, power_w, margins, _port_doubts(request, families, failed, demands, values))
 
 
 def _settled(request: ChooseRequest) -> Scenario:
@@ -115,7 +154,7 @@ def _worse(order: list[str], one: str, other: str) -> str:
 
 def _evaluated(families: list[str], margins: Margins, highest_hz: np.ndarray, here: Station) -> _Evaluated:
     by_limit = margins.by_limit_db[..., 0]  # ends x limits x family x column
-    cautious = np.nan_to_num(by_limit[0], nan=-np.inf)
+    cautious = np.where(np.isnan(by_limit[0]), -np.inf, by_limit[0])
     smallest = cautious.min(axis=2)
     view = table_view(families, "high")
     reflection = match_limit(view, highest_hz.max(), here).reflection
@@ -140,35 +179,90 @@ def _with_port(evaluated: _Evaluated, port: int) -> _Evaluated:
     )
 
 
-def _port_doubts(request: ChooseRequest, families: list[str], failed: np.ndarray, demands: list) -> list[str]:
+def _port_doubts(
+    request: ChooseRequest, families: list[str], failed: np.ndarray, demands: list, values: list[dict[str, str]]
+) -> list[str]:
     if request.port is None:
         return []
     row = families.index(request.port)
     reasons = family_reasons(request.port, demands[row])
-    return [rejection.sentence for rejection in _gate_rejections(failed[:, row], reasons)]
+    return [rejection.sentence for rejection in _gate_rejections(failed[:, row], reasons, values[row])]
 
 
-def _gate_rejections(failed: np.ndarray, reasons: dict[str, str]) -> list[Rejection]:
+def _temperatures(margins: Margins, count: int) -> list[tuple[float, float]]:
+    """By family, the sun's share of the heating [K] and the temperature allowed [°C], in the tightest column."""
+    rise, allowed = (
+        np.broadcast_to(values, (count, 1)) if np.ndim(values) < 2 else values
+        for values in (margins.heat.solar_rise_k, margins.heat.allowed_temperature_c)
+    )
+    return list(zip(rise.max(axis=1).tolist(), allowed.min(axis=1).tolist(), strict=True))
+
+
+def _asked(power_w: float, highest_hz: float, scenario: Scenario, sun_k: float, allowed_c: float) -> dict[str, str]:
+    """What is asked of a family, for the gates whose own sentence names the limit alone."""
+    reach = f" Asked: up to {engineering(float(highest_hz), 'Hz')}."
+    heated = scenario.ambient_temperature_c + sun_k
+    return {
+        **dict.fromkeys(("te11", "no_figures", "customary_frequency"), reach),
+        "receive_only": f" Asked: to transmit {engineering(power_w, 'W')}.",
+        "no_heat_room": f" Asked: {heated:.0f} °C with the sun; allowed: {allowed_c:.0f} °C.",
+        "immersion": f" Asked: {scenario.exposure}.",
+    }
+
+
+def _gate_rejections(failed: np.ndarray, reasons: dict[str, str], values: dict[str, str]) -> list[Rejection]:
     return [
-        Rejection(DEMAND_OF_GATE[gate.id], gate.name, gate.hard, reasons[gate.id])
+        Rejection(DEMAND_OF_GATE[gate.id], gate.name, gate.hard, reasons[gate.id] + values.get(gate.id, ""))
         for gate, fails in zip(GATES, failed, strict=True)
         if fails
     ]
 
 
-def _limit_rejections(evaluated: _Evaluated, row: int, heads: list[Column], request: ChooseRequest) -> list[Rejection]:
+def _limit_rejections(
+    evaluated: _Evaluated,
+    row: int,
+    heads: list[Column],
+    power_w: float,
+    return_loss_db: float,
+    no_heat_room: bool,
+) -> list[Rejection]:
+    """The limits a family is over; of heat nothing is said where a gate says that there is no room for it at all."""
     found = []
     for index, limit in enumerate(LIMITS):
         margin = evaluated.by_limit_db[index, row]
-        if margin >= 0:
+        if margin >= 0 or (limit == "heat" and no_heat_room):
             continue
         where = heads[evaluated.column[index, row]].name
-        over = f"{-margin:.1f} dB over its {limit} limit" if np.isfinite(margin) else f"no room under its {limit} limit"
+        if not np.isfinite(margin):
+            over = f"no room under its {limit} limit"
+        else:
+            if limit == "match":
+                figures = f"return loss {return_loss_db + margin:.1f} dB, asked {return_loss_db:g} dB"
+            else:
+                allowed = float(power_w * 10 ** (margin / 10))
+                figures = f"asked {engineering(power_w, 'W')}, allowed {engineering(allowed, 'W')}"
+            over = f"{figures}, {-margin:.1f} dB over its {limit} limit"
         found.append(Rejection(DEMAND_OF_LIMIT[limit], LIMIT_NAMES[limit], False, f"On {where}: {over}."))
-    if request.port is not None and not found and evaluated.low_db[row] < 0:
-        name = catalogue().interfaces[request.port].name
-        found.append(Rejection("port", "Port", False, f"The port's own {name} joint in front of it is over its limit."))
     return found
+
+
+def _port_rejections(
+    request: ChooseRequest, families: list[str], failed: np.ndarray, evaluated: _Evaluated
+) -> list[Rejection]:
+    """What every other family is refused for when the port's own joint in front of it can't carry the power."""
+    if request.port is None:
+        return []
+    row, name = families.index(request.port), catalogue().interfaces[request.port].name
+    refused = [gate.name for gate, fails in zip(GATES, failed[:, row], strict=True) if fails and gate.hard]
+    if refused:
+        sentence = f"The port's own {name} joint in front of it is refused: {', '.join(refused)}."
+    elif evaluated.low_db[row] < 0:
+        over = -evaluated.low_db[row]
+        stands = f"is {over:.1f} dB over its limit" if np.isfinite(over) else "has no room"
+        sentence = f"The port's own {name} joint in front of it {stands}."
+    else:
+        return []
+    return [Rejection("port", "Port", bool(refused), sentence)]
 
 
 def _room(family: str, request: ChooseRequest) -> list[Rejection]:
@@ -198,6 +292,7 @@ def _choice(
     return Choice(
         family=family,
         name=interface.name,
+        pack=catalogue().pack_of("interfaces", family),
         passes=not rejections,
         rank=None,
         margin_db=low if shown else None,

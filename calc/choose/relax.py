@@ -1,10 +1,15 @@
 """Where nothing passes: the single demand that, relaxed alone, lets a family pass, and the least it must give way."""
 
 import math
+from collections.abc import Callable, Iterator
+
+import msgspec
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.choose.requests import ChooseRequest
-from jointwise.calc.choose.results import Choice, Relaxation
+from jointwise.calc.choose.results import Choice, Relaxation, Value
+from jointwise.calc.errors import InputError
+from jointwise.calc.gates import EXPOSURES, VIBRATIONS
 from jointwise.calc.matrix import Margins
 from jointwise.calc.units import engineering
 
@@ -17,40 +22,106 @@ IN_WORDS = {
     "weather": "Kept from the weather",
     "cable": "On another cable",
     "cold": "Where it gets less cold",
+    "house limit": "Within the house limit",
     "port": "With another port on the equipment",
 }
 """Demands that give way by kind, not by a figure."""
 
 
-def relaxations(request: ChooseRequest, choices: list[Choice], margins: Margins) -> list[Relaxation]:
-    """Each demand that is the only one some family misses, with the families that then pass."""
+COOLER_STEP_C = 10
+"""Air temperatures are tried in steps of so much."""
+
+Offer = tuple[str, Value]
+Passing = Callable[[ChooseRequest], list[str]]
+
+
+def relaxations(
+    request: ChooseRequest, choices: list[Choice], margins: Margins, highest_hz: dict[str, float], passing: Passing
+) -> list[Relaxation]:
+    """Each demand that is the only one some family misses, with the families that then pass.
+
+    `highest_hz` is each band's upper edge, `passing` the families that pass a request.
+    """
     rows = {family: row for row, family in enumerate(catalogue().interfaces)}
     missing_one: dict[str, list[Choice]] = {}
     for choice in choices:
         demands = {rejection.demand for rejection in choice.rejections}
         if len(demands) == 1:
             missing_one.setdefault(demands.pop(), []).append(choice)
-    return [_relaxation(demand, candidates, rows, request, margins) for demand, candidates in missing_one.items()]
-
-
-def _relaxation(
-    demand: str, candidates: list[Choice], rows: dict[str, int], request: ChooseRequest, margins: Margins
-) -> Relaxation:
-    if demand in IN_WORDS:
-        words, helped = IN_WORDS[demand], candidates
-    else:
+    found = []
+    for demand, candidates in missing_one.items():
         stands = {
             choice.family: _stands(demand, choice, rows[choice.family], request, margins) for choice in candidates
         }
         least = _rounded_down(max(stands.values()))
-        helped = [choice for choice in candidates if stands[choice.family] >= least]
-        words = _with(demand, least, candidates[0], request)
-    names = ", ".join(choice.name for choice in helped)
-    return Relaxation(demand, f"{words}: {names}.", [choice.family for choice in helped])
+        helped = [choice for choice in candidates if demand in IN_WORDS or stands[choice.family] >= least]
+        words = IN_WORDS.get(demand) or _with(demand, least, helped[0], request)
+        offers = _offers(demand, least, helped, request, highest_hz)
+        field, value = next((offer for offer in offers if _holds(offer, request, helped, passing)), (None, None))
+        names = ", ".join(choice.name for choice in helped)
+        families = [choice.family for choice in helped]
+        found.append(Relaxation(demand, f"{words}: {names}.", families, field, value))
+    return found
+
+
+def _holds(offer: Offer, request: ChooseRequest, helped: list[Choice], passing: Passing) -> bool:
+    """Whether the field may have the value, and a family passes once it has."""
+    field, value = offer
+    try:
+        eased = msgspec.convert(msgspec.to_builtins(request) | {field: value}, ChooseRequest)
+        return not {choice.family for choice in helped}.isdisjoint(passing(eased))
+    except (msgspec.ValidationError, InputError):
+        return False
+
+
+def _offers(
+    demand: str, least: float, helped: list[Choice], request: ChooseRequest, highest_hz: dict[str, float]
+) -> Iterator[Offer]:
+    """What the demand's field could be set to, the smallest concession first."""
+    interfaces = [catalogue().interfaces[choice.family] for choice in helped]
+    installations = [("installation", one) for one in catalogue().installations if one != request.installation]
+    match demand:
+        case "power":
+            yield "power_w", least
+        case "match":
+            yield "return_loss_asked_db", least
+        case "wear":
+            yield "matings_per_year", _rounded_down(least / request.service_life_years)
+        case "room":
+            yield "largest_diameter_m", -least
+        case "frequency":
+            yield "bands", [band for band in request.bands if highest_hz[band] <= least]
+            yield "frequencies_hz", [spot for spot in request.frequencies_hz if spot <= least]
+        case "use":
+            yield "use", "receive"
+        case "vibration":
+            yield from [("vibration", one) for one in reversed(VIBRATIONS) if one != request.vibration]
+            yield from installations
+        case "weather":
+            yield "added_sealing", True
+            yield from [("exposure", one) for one in reversed(EXPOSURES) if one != request.exposure]
+            yield from installations
+        case "cable":
+            yield from [("cable", cable.id) for cable in _nearest_cables(request) if cable.id != request.cable]
+        case "port":
+            yield from [("port", choice.family) for choice in helped]
+        case "cold":
+            yield "ambient_temperature_c", min(one.lowest_temperature_c.value for one in interfaces)
+        case "air temperature":
+            yield "solar_irradiance_w_per_m2", 0.0
+            air = request.ambient_temperature_c
+            yield from [("ambient_temperature_c", air - step) for step in range(COOLER_STEP_C, 140, COOLER_STEP_C)]
+
+
+def _nearest_cables(request: ChooseRequest) -> list:
+    """The catalogue's cables, those nearest in diameter to the one in use first."""
+    cables = catalogue().cables
+    own = cables[request.cable].outer_diameter_m.value if request.cable else request.cable_diameter_m
+    return sorted(cables.values(), key=lambda cable: abs(cable.outer_diameter_m.value - (own or 0.0)))
 
 
 def _stands(demand: str, choice: Choice, row: int, request: ChooseRequest, margins: Margins) -> float:
-    """How much of the demand a family stands, in its own unit; room, which should be small, is negative."""
+    """How much of the demand a family stands in its own unit, 1 where that is no figure; room counts as negative."""
     match demand:
         case "power":
             return float(margins.allowed_w[0][:, row].min())
@@ -60,7 +131,9 @@ def _stands(demand: str, choice: Choice, row: int, request: ChooseRequest, margi
             return float(margins.match_db[0][row].min()) + request.return_loss_asked_db
         case "wear":
             return choice.wear.good_for
-    return -choice.diameter_m
+        case "room":
+            return -choice.diameter_m
+    return 1.0
 
 
 def _with(demand: str, least: float, missed: Choice, request: ChooseRequest) -> str:
@@ -79,4 +152,4 @@ def _with(demand: str, least: float, missed: Choice, request: ChooseRequest) -> 
 def _rounded_down(value: float) -> float:
     """To three figures, never up: what is offered must still pass."""
     step = 10.0 ** (math.floor(math.log10(abs(value))) - 2)
-    return math.floor(value / step + 1e-9) * step
+    return float(f"{math.floor(value / step + 1e-9) * step:.3g}")

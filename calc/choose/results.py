@@ -4,7 +4,10 @@ from msgspec import Struct
 
 from jointwise.calc.results import Column, LimitId
 
-__all__ = ["Choice", "ChooseResult", "Rejection", "Relaxation", "Wear", "Weather"]
+__all__ = ["Choice", "ChooseResult", "Rejection", "Relaxation", "Value", "Wear", "Weather"]
+
+Value = bool | float | str | list[str | float] | None
+"""What a field of a request may be set to."""
 
 
 class Rejection(Struct, frozen=True):
@@ -40,6 +43,8 @@ class Choice(Struct, frozen=True):
 
     family: str
     name: str
+    pack: str
+    """Name of the pack the family comes from; empty for a built-in one."""
     passes: bool
     rank: int | None
     """1 is best; equal ranks are ties; null when it does not pass."""
@@ -71,6 +76,10 @@ class Relaxation(Struct, frozen=True):
     demand: str
     sentence: str
     families: list[str]
+    field: str | None
+    """The field of the request that can be set so that at least one of them passes; null where no single one does."""
+    value: Value
+    """What to set it to; null too for a field that may be left out."""
 
 
 class ChooseResult(Struct, frozen=True):

@@ -96,6 +96,7 @@ def _sheet(request: FitoutRequest, built: Chain, joints: list[Pair], number: int
         heading=f"{_name(pair, number)}: {interface.name} between {left.on} and {right.on}",
         family=interface.id,
         family_name=interface.name,
+        pack=catalogue().pack_of("interfaces", interface.id),
         exposure=exposure,
         halves=_halves(pair),
         gender=Advice(interface.gender.value, interface.gender.source, interface.gender.kind),
@@ -143,13 +144,13 @@ def _adapter(joints: list[Pair], pair: Pair) -> str:
 
 def _of_cable(pair: Pair, cable: Cable, circumstances: Mapping[str, str]) -> dict[str, str]:
     """The circumstances of the half on a cable."""
-    screen = next(one for one in catalogue().screens.values() if cable.id in one.cables)
+    screen = next((one.id for one in catalogue().screens.values() if cable.id in one.cables), "")
     thin = cable.outer_diameter_m.value < THINNER * pair.interface.cable_diameter_m.high.value
     return {
         **circumstances,
         "cable": "yes",
         "attachment": attachment(pair.interface, cable).id,
-        "screen": screen.id,
+        "screen": screen,
         "dielectric": cable.dielectric,
         "centre": cable.centre_conductor.value,
         "thin": "yes" if thin else "no",

@@ -6,7 +6,7 @@ Only the surfaces count, plating before base metal (MIL-DTL-14072F, from memory)
 from itertools import combinations_with_replacement
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.catalogue.fitting import GalvanicMetal
+from jointwise.calc.catalogue.fitting import GalvanicMetal, PlatingSold
 from jointwise.calc.catalogue.schema import Cable, Interface
 from jointwise.calc.fitout.results import GalvanicCheck
 
@@ -23,7 +23,8 @@ REMEDIES = {
 
 def galvanic_checks(interface: Interface, cables: list[Cable], exposure: str) -> list[GalvanicCheck]:
     """The worst pair of platings the family is sold with, outside and inside, and each cable's conductor."""
-    sold = catalogue().platings_sold[interface.id]
+    usual = PlatingSold(interface.id, [interface.inner_plating.value], [interface.outer_plating.value], "", "memory")
+    sold = catalogue().platings_sold.get(interface.id, usual)
     meetings = [
         ("outer contacts", *_farthest(sold.outer)),
         ("centre contacts", *_farthest(sold.inner)),

@@ -1,9 +1,8 @@
 """The label of a joint: what it should measure, and the way back to its derivation."""
 
-from functools import lru_cache
-
 import msgspec
 
+from jointwise.calc.catalogue import per_edition
 from jointwise.calc.cell import cell
 from jointwise.calc.fitout.results import JointLabel
 from jointwise.calc.requests import CellRequest, Scenario
@@ -29,7 +28,7 @@ def fragment(request: CellRequest) -> str:
     return "&".join(f"{name}={_written(value)}" for name, value in said.items() if value is not None)
 
 
-@lru_cache(maxsize=LABELS_KEPT)
+@per_edition(maxsize=LABELS_KEPT)
 def _measures(request: CellRequest) -> JointLabel:
     """The label without name and date: joints alike share it."""
     answer = cell(request)

@@ -185,6 +185,8 @@ class JointSheet(Struct, frozen=True):
     heading: str
     family: str
     family_name: str
+    pack: str
+    """Name of the pack the family comes from; empty for a built-in one."""
     exposure: ExposureWord
     halves: list[Half]
     """Towards the transmitter first."""

@@ -1,10 +1,9 @@
 """Chains of adapters between two ports: every one that mates, stands the duty and keeps the loss."""
 
 from collections.abc import Iterable, Iterator
-from functools import lru_cache
 from typing import NamedTuple
 
-from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue import catalogue, per_edition
 from jointwise.calc.catalogue.schema import Adapter
 from jointwise.calc.kit.mating import End, mates_of
 from jointwise.calc.kit.stand import Standing
@@ -36,7 +35,7 @@ def adapter_type(one: End, other: End) -> AdapterType:
     return (one, other) if one <= other else (other, one)
 
 
-@lru_cache(maxsize=1)
+@per_edition(maxsize=1)
 def trade() -> dict[AdapterType, Adapter]:
     """Every type of adapter the trade sells, with the catalogue entry that says so."""
     return {

@@ -2,24 +2,25 @@
 
 Sets are bit sets in Python integers. A node of the search knows which elements
 are in and which are out. What must follow is drawn first; then the node is left
-when its lower bound can't beat the best cover known, or split: on a *star*, a
-set of elements that belong together, by whether it holds no more elements than
-now or at least one more, or else on one element, in or out.
+when its lower bound can't beat the best cover known, or split on one element,
+in or out.
 """
 
 import heapq
-from collections.abc import Iterator
 from itertools import count
 from typing import NamedTuple
 
-from jointwise.calc.kit.bound import bits, lower_bound
+import numpy as np
 
-__all__ = ["Cover", "smallest_cover", "without_spares"]
+from jointwise.calc.kit.bound import Bound, Shares, bits
 
-MOST_WORK = 300_000
-"""Alternatives looked at, summed over the nodes of the search: some ten seconds at most."""
+__all__ = ["MOST_WORK", "Cover", "smallest_cover", "without_spares"]
+
+MOST_WORK = 600_000_000
+"""Incidences gone through, summed over the steps of all bounds: some ten to twenty seconds."""
+STEP_WORK = 1500  # incidences as long as the rest of a step takes
+FIRST_STEPS, STEPS, STEPS_AGAIN = 200, 25, 5  # of the bound: at the root, at a node, after elements were barred
 GREEDY_EVERY = 8  # nodes; more often costs more than it finds
-FREE_POWER = 0.5  # a star is split on by how much its free elements help, over this power of their number
 
 
 class Cover(NamedTuple):
@@ -31,12 +32,12 @@ class Cover(NamedTuple):
 
 
 class _Node(NamedTuple):
-    """Part of all covers: those with the elements of `chosen`, none of `out`, and each star's demand."""
+    """Part of all covers: those with the elements of `chosen` and none of `out`."""
 
     chosen: int
     out: int
-    demands: tuple[int, ...]
-    bound: int
+    shares: np.ndarray
+    """The parent's, to begin the bound with."""
 
 
 class _Reduced(NamedTuple):
@@ -44,39 +45,71 @@ class _Reduced(NamedTuple):
     groups: list[list[int]]
 
 
-def smallest_cover(groups: list[list[int]], stars: list[int], most_work: int = MOST_WORK) -> Cover:
+def smallest_cover(groups: list[list[int]], most_work: int = MOST_WORK) -> Cover:
     """The smallest cover of groups of alternatives; each group has at least one, none of them empty.
 
-    `stars` guide the search and do not change the answer. After `most_work`
-    the best cover found is returned with a bound that holds for every cover.
+    After `most_work` the best cover found is returned with a bound that holds
+    for every cover.
     """
-    groups = _essential(groups)
-    best = _first_cover(groups)
-    turn = count()
-    open_nodes = [(0, next(turn), _Node(0, 0, (0,) * len(stars), 0))]
-    nodes = work = 0
-    while open_nodes and work < most_work:
-        *_, node = heapq.heappop(open_nodes)
-        if node.bound >= best.bit_count():
-            continue
-        nodes += 1
-        work += sum(len(group) for group in groups)
-        reduced = _follow(groups, stars, node)
-        if reduced is None or reduced.chosen.bit_count() >= best.bit_count():
-            continue
-        if not reduced.groups:
-            best = reduced.chosen
-            continue
-        if nodes % GREEDY_EVERY == 1:
-            found = without_spares(groups, _greedy(reduced.groups, reduced.chosen))
-            best = min(best, found, key=int.bit_count)
-        bound = _node_bound(reduced, stars, node, best.bit_count())
-        if bound < best.bit_count():
-            known = node._replace(chosen=reduced.chosen, bound=bound)
-            for child in _children(known, reduced.groups, stars):
-                heapq.heappush(open_nodes, (bound, -next(turn), child))
-    least = min([best.bit_count(), *(bound for bound, *_ in open_nodes)])
-    return Cover(best, least, nodes)
+    if not groups:
+        return Cover(0, 0, 0)
+    search = _Search(_essential(groups), most_work)
+    least = search.run()
+    return Cover(search.best, least, search.nodes)
+
+
+class _Search:
+    """The best cover known, the nodes still open by their bound, and the work that is left."""
+
+    def __init__(self, groups: list[list[int]], most_work: int) -> None:
+        self.groups, self.work = groups, most_work
+        self.best = _first_cover(groups)
+        self.shares = Shares(groups)
+        self.nodes = 0
+
+    def run(self) -> int:
+        """Search until the best is proven or the work is done; returns what every cover needs at least."""
+        turn = count()
+        open_nodes = [(0, next(turn), _Node(0, 0, self.shares.even))]
+        while open_nodes and self.work > 0:
+            known, _, node = heapq.heappop(open_nodes)
+            if known >= self.best.bit_count():
+                continue
+            self.nodes += 1
+            bound, children = self._split(node)
+            for child in children:
+                heapq.heappush(open_nodes, (max(known, bound), -next(turn), child))
+        return min([self.best.bit_count(), *(known for known, *_ in open_nodes)])
+
+    def _split(self, node: _Node) -> tuple[int, list[_Node]]:
+        """A node's bound and its two parts, of which the last is looked at first; none when no part can be smaller."""
+        steps = STEPS if self.nodes > 1 else FIRST_STEPS
+        while True:
+            reduced = _follow(self.groups, node)
+            if reduced is None or reduced.chosen.bit_count() >= self.best.bit_count():
+                return 0, []
+            if not reduced.groups:
+                self.best = reduced.chosen
+                return 0, []
+            if self.nodes % GREEDY_EVERY == 1 and steps > STEPS_AGAIN:
+                found = without_spares(self.groups, _greedy(reduced.groups, reduced.chosen))
+                self.best = min(self.best, found, key=int.bit_count)
+            held = reduced.chosen.bit_count()
+            bound = self._bound(node, reduced, steps)
+            if held + bound.least >= self.best.bit_count():
+                return 0, []
+            node = _Node(reduced.chosen, node.out | bound.barred, bound.shares)
+            if not bound.barred:
+                break
+            steps = STEPS_AGAIN
+        use = _use(reduced.groups)
+        one = 1 << max(use, key=lambda bit: (use[bit], -bit))
+        return held + bound.least, [node._replace(chosen=node.chosen | one), node._replace(out=node.out | one)]
+
+    def _bound(self, node: _Node, reduced: _Reduced, steps: int) -> Bound:
+        self.work -= steps * (STEP_WORK + self.shares.size)
+        beat = self.best.bit_count() - reduced.chosen.bit_count()
+        return self.shares.bound(reduced.chosen, node.out, node.shares, steps, beat)
 
 
 def _essential(groups: list[list[int]]) -> list[list[int]]:
@@ -102,75 +135,25 @@ def _smallest(group: list[int]) -> list[int]:
     return kept
 
 
-def _follow(groups: list[list[int]], stars: list[int], node: _Node) -> _Reduced | None:
+def _follow(groups: list[list[int]], node: _Node) -> _Reduced | None:
     """What a node must hold beside its own choice, and what is left to cover; None when it can't be covered."""
     chosen = node.chosen
     while True:
         forced, left = chosen, []
         for group in groups:
-            alternatives = _smallest([one & ~chosen for one in group if not one & node.out])
+            alternatives = [one & ~chosen for one in group if not one & node.out]
             if not alternatives:
                 return None
-            if alternatives[0] == 0:
+            if not all(alternatives):
                 continue
             left.append(alternatives)
             common = alternatives[0]
             for alternative in alternatives:
                 common &= alternative
             forced |= common
-        for star, demand in zip(stars, node.demands, strict=True):
-            usable = star & ~node.out
-            if usable.bit_count() < demand:
-                return None
-            if usable.bit_count() == demand:
-                forced |= usable
         if forced == chosen:
             return _Reduced(chosen, left)
         chosen = forced
-
-
-def _node_bound(reduced: _Reduced, stars: list[int], node: _Node, beat: int) -> int:
-    """A number of elements that every cover of the node has at least."""
-    wanted = [
-        (star & ~reduced.chosen & ~node.out, demand - (star & reduced.chosen).bit_count())
-        for star, demand in zip(stars, node.demands, strict=True)
-    ]
-    wanted = [(star, demand) for star, demand in wanted if demand > 0]
-    held = reduced.chosen.bit_count()
-    return max(node.bound, held + lower_bound(reduced.groups, wanted, beat - held))
-
-
-def _children(node: _Node, groups: list[list[int]], stars: list[int]) -> Iterator[_Node]:
-    """The node's covers in disjoint parts, the more promising first."""
-    use = _use(groups)
-    wanted = sum(1 << bit for bit in use)
-    best_star, best_score = None, 0.0
-    for at, (star, demand) in enumerate(zip(stars, node.demands, strict=True)):
-        free = star & wanted & ~node.out & ~node.chosen
-        if free and demand <= (star & node.chosen).bit_count():
-            score = sum(use[bit] for bit in bits(free)) / free.bit_count() ** FREE_POWER
-            if score > best_score:
-                best_star, best_score = at, score
-    if best_star is None:
-        bit = max(use, key=lambda one: (use[one], -one))
-        yield node._replace(chosen=node.chosen | 1 << bit)
-        yield node._replace(out=node.out | 1 << bit)
-        return
-    star = stars[best_star]
-    held = star & node.chosen
-    free = star & ~node.out & ~held
-    more = list(node.demands)
-    if held:
-        more[best_star] = held.bit_count() + 1
-        yield node._replace(demands=tuple(more))
-        yield node._replace(out=node.out | free)
-        return
-    more[best_star] = 2
-    yield node._replace(demands=tuple(more))
-    for bit in sorted(bits(free), key=lambda one: -use.get(one, 0.0)):
-        yield node._replace(chosen=node.chosen | 1 << bit, out=node.out | free & ~(1 << bit))
-    if not held:
-        yield node._replace(out=node.out | free)
 
 
 def _first_cover(groups: list[list[int]]) -> int:

@@ -19,7 +19,7 @@ from jointwise.calc.kit.chains import (
     stock,
     trade,
 )
-from jointwise.calc.kit.cover import smallest_cover
+from jointwise.calc.kit.cover import MOST_WORK, smallest_cover
 from jointwise.calc.kit.exchange import exchanged
 from jointwise.calc.kit.explain import impedances_differ, obstacle
 from jointwise.calc.kit.hubs import useful
@@ -34,6 +34,7 @@ __all__ = ["kit"]
 MOST_CHAINS = 40_000
 """Beyond so many chains of all pairs together only those of two adapters are looked at, and the bound says so."""
 ALWAYS_LOOKED_AT = 2  # adapters in series
+UNPROVEN = 10  # times less work
 
 
 class _Ways(NamedTuple):
@@ -60,8 +61,8 @@ def kit(request: KitRequest) -> KitResult:
     ways = _ways(request, wanted, duties, stock(worthwhile), held)
     open_needs = [need for need in wanted if ways.by_need[need] and all(taken for taken, _ in ways.by_need[need])]
     groups = [[taken for taken, _ in ways.by_need[need]] for need in open_needs]
-    stars = _stars(open_needs, ways.elements)
-    cover = smallest_cover(groups, stars)
+    # what leaves chains out can't be proven, so it is searched for a shorter time
+    cover = smallest_cover(groups, MOST_WORK if ways.complete else MOST_WORK // UNPROVEN)
     bound = cover.lower_bound if ways.complete else _bound_by_ends(open_needs, worthwhile, held)
     chosen = exchanged([ways.by_need[need] for need in open_needs], cover.chosen)
     results = [
@@ -125,21 +126,13 @@ def _added(chain: Chain, held: Counter[AdapterType], index: dict[tuple[AdapterTy
     return taken
 
 
-def _stars(open_needs: list[Need], elements: list[AdapterType]) -> list[int]:
-    """For every end that is still to be joined the added adapters that fit it."""
-    ends = dict.fromkeys(end for need in open_needs for end in (need.first, need.second))
-    return [
-        sum(1 << bit for bit, one in enumerate(elements) if any(end in mates_of(side) for side in one)) for end in ends
-    ]
-
-
 def _bound_by_ends(open_needs: list[Need], types: set[AdapterType], held: Counter[AdapterType]) -> int:
     """How many adapters any kit adds at least, whatever the chains: one at each end that nothing owned fits."""
     ends = dict.fromkeys(end for need in open_needs for end in (need.first, need.second))
     bare = [end for end in ends if not any(end in mates_of(side) for one in held for side in one)]
     bit = {one: 1 << at for at, one in enumerate(sorted(types))}
     groups = [[bit[one] for one in bit if any(end in mates_of(side) for side in one)] for end in bare]
-    return max(lower_bound(groups, [], len(bare)) if groups else 0, int(bool(open_needs)))
+    return max(lower_bound(groups) if groups else 0, int(bool(open_needs)))
 
 
 def _pair_result(
@@ -233,7 +226,14 @@ def _count(one: AdapterType, count: int) -> AdapterCount:
         count=count,
         source=entry.source,
         kind=entry.kind,
+        pack=_pack(entry.id, first.family, second.family),
     )
+
+
+def _pack(adapter: str, *families: str) -> str:
+    tables = catalogue()
+    packs = [tables.pack_of("adapters", adapter), *(tables.pack_of("interfaces", family) for family in families)]
+    return next((pack for pack in packs if pack), "")
 
 
 def _shown(one: AdapterType) -> list[tuple[int, str]]:

@@ -1,9 +1,8 @@
 """What comes of it when two coaxial ends meet: by family and gender, from the catalogue's matings."""
 
-from functools import lru_cache
 from typing import Literal, NamedTuple
 
-from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue import catalogue, per_edition
 
 __all__ = ["OPPOSITE", "End", "Gender", "Meeting", "end_name", "mates_of", "meeting"]
 
@@ -56,7 +55,7 @@ def meeting(one: End, other: End) -> Meeting:
     return Meeting(told.verdict in HOLDING, told.verdict, sentence, told.source, told.kind)
 
 
-@lru_cache(maxsize=256)
+@per_edition(maxsize=256)
 def mates_of(end: End) -> tuple[End, ...]:
     """Every end that makes a joint with this one, its own family first."""
     own = End(end.family, OPPOSITE[end.gender])
@@ -67,7 +66,7 @@ def mates_of(end: End) -> tuple[End, ...]:
 _PRACTICE = "common practice"
 
 
-@lru_cache(maxsize=1)
+@per_edition(maxsize=1)
 def _matings() -> dict:
     """The catalogue's matings by family of the plug and family of the jack."""
     told = {(mating.plug, mating.jack): mating for mating in catalogue().matings.values()}

@@ -20,6 +20,8 @@ class AdapterCount(Struct, frozen=True):
     count: int
     source: str
     kind: str
+    pack: str
+    """Name of the pack the adapter or a family of its ends comes from; empty where all is built in."""
 
 
 class UsedAdapter(Struct, frozen=True):

@@ -1,13 +1,12 @@
 """A run of cable in a line: attenuation fitted to published points, and what its hottest metre stands."""
 
-from functools import lru_cache
 from types import SimpleNamespace
 from typing import NamedTuple
 
 import numpy as np
 
 from jointwise.calc.cable_fit import attenuation_coefficients
-from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue import catalogue, per_edition
 from jointwise.calc.catalogue.schema import Cable, CablePower
 from jointwise.calc.formula import Sourced, purpose
 from jointwise.calc.formulas import heat, line, voltage
@@ -166,7 +165,7 @@ def cable_table(cables: list[str], end: End) -> SimpleNamespace:
     return SimpleNamespace(**{name: np.array([float(row[name]) for row in rows])[:, None] for name in rows[0]})
 
 
-@lru_cache(maxsize=128)
+@per_edition(maxsize=256)
 def _values(cable: str, end: End) -> dict[str, Sourced]:
     entry = catalogue().cables[cable]
     fit = attenuation_coefficients(entry.attenuation)

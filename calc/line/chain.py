@@ -21,6 +21,7 @@ from jointwise.calc.line.requests import (
     GivenVswr,
     ImpedanceTable,
     Joint,
+    KnownEnd,
     Load,
     MeasuredPart,
     Part,
@@ -34,6 +35,8 @@ from jointwise.calc.views import ENDS, family_view
 
 __all__ = ["Chain", "Link", "chain", "chain_at", "chosen_column", "joint_scenario", "touching"]
 
+KNOWN_ENDS = {"short": -1.0, "open": 1.0, "matched": 0.0}
+"""Their reflection."""
 LEAST_TAKEN = 1e-9  # share of a wave; below it what an antenna takes drowns in rounding
 
 
@@ -44,6 +47,7 @@ class Link(NamedTuple):
     kind: str
     name: str
     family: str | None
+    pack: str
     models: tuple[Any, Any]
     """By the cautious and the generous end of the ratings."""
     demands: list[Demand]
@@ -125,7 +129,8 @@ def _links(request: Any, at: int, here: Station, frequency: float) -> list[Link]
         entry = _cable_at(request.elements, at)
         models = tuple(CableModel(cable_view(entry.id, end), element.length_m, here) for end in ENDS)
         name, marks = f"{element.length_m:g} m of {entry.name}", cable_marks(entry, frequency, request.exposure)
-        return [Link(at, "cable", element.name or name, None, models, [], marks)]
+        pack = catalogue().pack_of("cables", entry.id)
+        return [Link(at, "cable", element.name or name, None, pack, models, [], marks)]
     if isinstance(element, Part):
         model = PartModel(
             element.loss_db,
@@ -134,10 +139,10 @@ def _links(request: Any, at: int, here: Station, frequency: float) -> list[Link]
             _limit(element.voltage_limit_v),
             here,
         )
-        return [Link(at, "part", element.name or "Part", None, (model, model), [], [])]
+        return [Link(at, "part", element.name or "Part", None, "", (model, model), [], [])]
     if isinstance(element, MeasuredPart):
         model = MeasuredModel(_measured(element.touchstone, f"elements[{at}].touchstone", 2), here)
-        return [Link(at, "measured", element.name or "Measured part", None, (model, model), [], [])]
+        return [Link(at, "measured", element.name or "Measured part", None, "", (model, model), [], [])]
     return _joint_links(request, at, element)
 
 
@@ -165,7 +170,8 @@ def _joint_link(request: Any, at: int, element: Joint, family: str, cables: list
     models = tuple(joint_model(family_view(family, end), here) for end in ENDS)
     interface = catalogue().interfaces[family]
     demands = joint_demands(request, element, family, cables)
-    return Link(at, "joint", element.name or interface.name, family, models, demands, [])
+    pack = catalogue().pack_of("interfaces", family)
+    return Link(at, "joint", element.name or interface.name, family, pack, models, demands, [])
 
 
 def joint_demands(request: Any, element: Joint, family: str, cables: list[Cable]) -> list[Demand]:
@@ -192,13 +198,15 @@ def _measured(text: str, field: str, ports: int) -> Measured:
     return measured
 
 
-def _load(load: Load, impedance: float, wanted_hz: float) -> Callable[[np.ndarray], np.ndarray]:
+def _load(load: Load | KnownEnd, impedance: float, wanted_hz: float) -> Callable[[np.ndarray], np.ndarray]:
     if isinstance(load, GivenVswr):
         reflection = reflection_of_vswr(load.vswr) * np.exp(1j * np.deg2rad(load.angle_deg))
         return lambda frequency: np.full(np.shape(frequency), reflection)
     if isinstance(load, GivenImpedance):
         reflection = _reflection(load.resistance_ohm, load.reactance_ohm, impedance)
         return lambda frequency: np.full(np.shape(frequency), reflection)
+    if isinstance(load, KnownEnd):
+        return lambda frequency: np.full(np.shape(frequency), KNOWN_ENDS[load.what], dtype=np.complex128)
     if isinstance(load, ImpedanceTable):
         return _table(load, impedance, wanted_hz)
     measured = _measured(load.touchstone, "load.touchstone", 1)

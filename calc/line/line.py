@@ -29,7 +29,7 @@ from jointwise.calc.line.results import (
     StandingWave,
     Terminal,
 )
-from jointwise.calc.line.solve import Solution, largest_power_w, margins, refused, solve
+from jointwise.calc.line.solve import Solution, house_allows, largest_power_w, margins, refused, solve
 from jointwise.calc.line.stress import Stress
 from jointwise.calc.matrix import LIMITS
 from jointwise.calc.results import Column, GateResult, Step
@@ -103,13 +103,15 @@ def _part(request: LineRequest, built: Chain, at: int, now: tuple[Solution, Solu
     model, z_0 = link.models[CAUTIOUS], built.here.impedance_ohm
     waves, expected = now[CAUTIOUS].waves, now[GENEROUS].waves.power_w[:, 0]
     through = scattering(link.models[GENEROUS].two_port(here), z_0)[2]
-    largest = min(float(largest_power_w(solution.allowed[at])[0]) for solution in now)
+    by_limits = min(float(largest_power_w(solution.allowed[at])[0]) for solution in now)
+    largest = min(by_limits, float(house_allows(link, here)[0]))
     temperature, allowed_temperature = _temperatures(link, model, stress, built, power_w)
     return LinePart(
         element=link.element,
         kind=link.kind,
         name=link.name,
         family=link.family,
+        pack=link.pack,
         distance_m=_distance(built, at),
         loss_db=_decibels(expected[at + 1] / expected[at]),
         matched_loss_db=_decibels(np.abs(np.ravel(through)[0]) ** 2),
@@ -238,6 +240,7 @@ def _bands(built: Chain, swept: _Swept) -> list[BandLine]:
     loss = -decibels(waves.power_w[-1])
     reflection = np.abs(waves.reflection(built.here.impedance_ohm)[0])
     allowed = [largest_power_w(one) for solution in swept.solved for one in solution.allowed]
+    allowed += [house_allows(link, swept.frequency) for link in built.links]
     largest = np.min([np.broadcast_to(one, swept.frequency.shape) for one in allowed], axis=0)
     answers = []
     for row, band in enumerate(swept.bands):

@@ -1,6 +1,6 @@
 """What a caller may ask about a whole line: its elements in order from the transmitter, and its load."""
 
-from typing import Annotated
+from typing import Annotated, Literal
 
 from msgspec import Meta, Struct, field
 
@@ -13,8 +13,10 @@ from jointwise.calc.requests import (
     Power,
     Surroundings,
 )
+from jointwise.calc.touchstone import MOST_CHARACTERS
 
 __all__ = [
+    "MOST_DRAWN",
     "CableRun",
     "Element",
     "GivenImpedance",
@@ -22,6 +24,7 @@ __all__ = [
     "ImpedancePoint",
     "ImpedanceTable",
     "Joint",
+    "KnownEnd",
     "LineRequest",
     "Load",
     "MeasuredLoad",
@@ -30,10 +33,14 @@ __all__ = [
     "Preamplifier",
     "Receiver",
     "SpreadRequest",
+    "Touchstone",
 ]
 
+MOST_DRAWN = 600_000
+"""Elements of all draws together: the usual draws of the longest line, within 2 s."""
+
 Name = Annotated[str, Meta(max_length=60, description="What you call it")]
-Touchstone = Annotated[str, Meta(max_length=8_000_000, description="Text of a Touchstone file")]
+Touchstone = Annotated[str, Meta(max_length=MOST_CHARACTERS, description="Text of a Touchstone file")]
 Resistance = Annotated[float, Meta(ge=0, le=1e6, extra={"unit": "Ω"})]
 Reactance = Annotated[float, Meta(ge=-1e6, le=1e6, extra={"unit": "Ω"})]
 Loss = Annotated[float, Meta(ge=0, le=100, description="Insertion loss, matched", extra={"unit": "dB"})]
@@ -122,6 +129,12 @@ class MeasuredLoad(Struct, tag_field="kind", tag="measured", kw_only=True, forbi
     touchstone: Touchstone
 
 
+class KnownEnd(Struct, tag_field="kind", tag="end", kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """What a line ends in while it is measured without its antenna."""
+
+    what: Literal["short", "open", "matched"]
+
+
 Load = GivenVswr | GivenImpedance | ImpedanceTable | MeasuredLoad
 
 
@@ -167,7 +180,9 @@ class LineRequest(_Line, kw_only=True, forbid_unknown_fields=True, frozen=True):
 class SpreadRequest(_Line, kw_only=True, forbid_unknown_fields=True, frozen=True):
     """How far unknown electrical lengths and the tolerance of joints spread the answer."""
 
-    draws: Annotated[int, Meta(ge=100, le=100_000, description="Lines drawn at random")] = 10_000
+    draws: Annotated[
+        int, Meta(ge=100, le=100_000, description=f"Lines drawn at random; times the elements at most {MOST_DRAWN}")
+    ] = 10_000
     seed: Annotated[int, Meta(ge=0, le=2**32 - 1, description="Same seed, same draws")] = 1
     length_tolerance: Annotated[
         float, Meta(ge=0, le=0.5, description="Greatest relative error of each cable's electrical length")

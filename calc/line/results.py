@@ -45,6 +45,8 @@ class LinePart(Struct, frozen=True):
     kind: Literal["cable", "joint", "part", "measured"]
     name: str
     family: str | None
+    pack: str
+    """Name of the pack its family or cable comes from; empty for a built-in one."""
     distance_m: float
     """Of its transmitter end from the transmitter, along the cables."""
     loss_db: float | None

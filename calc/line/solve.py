@@ -6,11 +6,12 @@ import numpy as np
 
 from jointwise.calc.formulas.heat import margin
 from jointwise.calc.gates import GATES, gate_table
+from jointwise.calc.house import house_power
 from jointwise.calc.line.chain import Chain, Link
 from jointwise.calc.line.stress import Allowed, Stress
 from jointwise.calc.twoport import Waves, drive
 
-__all__ = ["Solution", "largest_power_w", "margins", "refused", "solve"]
+__all__ = ["Solution", "house_allows", "largest_power_w", "margins", "refused", "solve"]
 
 
 class Solution(NamedTuple):
@@ -45,6 +46,13 @@ def margins(allowed: Allowed, power_w: float) -> np.ndarray:
 def largest_power_w(allowed: Allowed) -> np.ndarray:
     """Largest source power that heat and voltage allow [W]."""
     return np.minimum(allowed.heat_w, allowed.voltage_w)
+
+
+def house_allows(link: Link, frequency: np.ndarray) -> np.ndarray:
+    """Most power the station's own rules allow through a link [W] by frequency [Hz]; infinite where there is none."""
+    if link.family is None:
+        return np.full(np.shape(frequency), np.inf)
+    return house_power([link.family], frequency)[0]
 
 
 def refused(chain: Chain, link: Link, frequency: np.ndarray, power_w: float) -> np.ndarray:

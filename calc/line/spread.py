@@ -11,12 +11,13 @@ import numpy as np
 
 from jointwise.calc.columns import columns
 from jointwise.calc.draws import Stream
+from jointwise.calc.errors import InputError
 from jointwise.calc.formulas.line import decibels, likely_reflection
 from jointwise.calc.formulas.match import vswr_of_reflection
 from jointwise.calc.limits import heat_power
 from jointwise.calc.line.chain import Chain, Link, chain
 from jointwise.calc.line.plain import number, numbers
-from jointwise.calc.line.requests import GivenVswr, SpreadRequest
+from jointwise.calc.line.requests import MOST_DRAWN, GivenVswr, SpreadRequest
 from jointwise.calc.line.results import SpreadBand, SpreadResult
 from jointwise.calc.line.solve import refused
 from jointwise.calc.line.stress import Stress
@@ -53,6 +54,10 @@ def spread(request: SpreadRequest) -> SpreadResult:
     standard allows, each part and an antenna known by its VSWR alone reflect
     at any angle. Raises InputError as `line` does.
     """
+    most = MOST_DRAWN // len(request.elements)
+    if request.draws > most:
+        words = f"at most {most} for {len(request.elements)} elements, as draws times elements stay within {MOST_DRAWN}"
+        raise InputError("draws", request.draws, words)
     built = chain(request)
     bands = [built.column, *(band for band in columns(request.region, None, []) if band.id != built.column.id)]
     frequency = np.array([(band.low_hz + band.high_hz) / 2 for band in bands], dtype=np.float64)
@@ -209,10 +214,11 @@ class _CableDraws:
         forward, backward = before.travelling(self._impedance)
         ratio = backward * np.conj(forward)
         sums = (np.abs(forward) + np.abs(backward)) ** 2
-        voltage = np.where(_within(ratio, self._angle), sums, _greater(before.voltage, after.voltage, self.scale))
+        turn = -np.angle(ratio)
+        voltage = np.where(_within(turn, self._angle), sums, _greater(before.voltage, after.voltage, self.scale))
         squared_z = np.abs(self._impedance) ** 2
         current = np.where(
-            _within(-ratio, self._angle), sums / squared_z, _greater(before.current, after.current, self.scale)
+            _within(turn - np.pi, self._angle), sums / squared_z, _greater(before.current, after.current, self.scale)
         )
         z = self._model.view.impedance_ohm
         heat = 2 * (self._conductor * current * z + self._dielectric * voltage / z) / self._budget_w
@@ -261,9 +267,9 @@ def _worst_seen(s11: np.ndarray, through: np.ndarray, s22: np.ndarray, load: np.
     return np.abs(centre) + np.abs(through) * load / below
 
 
-def _within(ratio: np.ndarray, angle: np.ndarray) -> np.ndarray:
-    """Whether the waves come into phase somewhere in a run of this electrical angle [rad]."""
-    return np.mod(-np.angle(ratio), 2 * np.pi) <= 2 * angle
+def _within(turn: np.ndarray, angle: np.ndarray) -> np.ndarray:
+    """Whether waves up to a full turn [rad] apart come into phase in a run of this electrical angle [rad]."""
+    return np.where(turn < 0, turn + 2 * np.pi, turn) <= 2 * angle
 
 
 def _greater(before: np.ndarray, after: np.ndarray, scale: np.ndarray) -> np.ndarray:

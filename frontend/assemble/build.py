@@ -12,7 +12,7 @@ import subprocess
 from pathlib import Path
 
 from jointwise.assemble.licences import licences
-from jointwise.assemble.page import check, expanded, policy, script_text, sizes
+from jointwise.assemble.page import check, expanded, part_element, policy, script_text, sizes
 from jointwise.assemble.snapshot import snapshot
 from jointwise.assemble.tables import markup
 
@@ -118,7 +118,7 @@ def _write_one_file(tables: str) -> None:
         "payload": "\n".join(
             [
                 f'<script type="application/json" id="payload">{description.strip()}</script>',
-                *(f'<script type="text/plain" id="part-{name}">\n{line}\n</script>' for name, line in lines.items()),
+                *(part_element(name, line) for name, line in lines.items()),
             ]
         ),
         "licences": PACKED_LICENCES,

@@ -10,7 +10,7 @@ import hashlib
 import re
 from collections.abc import Mapping
 
-__all__ = ["check", "expanded", "policy", "script_text", "sizes", "source_hash"]
+__all__ = ["check", "expanded", "part_element", "policy", "script_text", "sizes", "source_hash"]
 
 PLACEHOLDER = re.compile(r"\{\{([a-z_]+)\}\}")
 OUTSIDE = re.compile(r"""(?:src|href|action|data|poster)\s*=\s*["']?(?:https?:)?//|url\(\s*["']?(?:https?:)?//""", re.I)
@@ -31,6 +31,11 @@ def expanded(template: str, parts: Mapping[str, str]) -> str:
 def script_text(code: str) -> str:
     """JavaScript that can stand inside a <script> element: nothing in it ends the element or opens a comment."""
     return re.sub(r"</(script)", r"<\\/\1", code, flags=re.I).replace("<!--", r"<\!--")
+
+
+def part_element(name: str, base64_text: str) -> str:
+    """The element that holds a part, as the page's code finds it; never seen, with scripts or without."""
+    return f'<data id="part-{name}" hidden value="\n{base64_text}\n"></data>'
 
 
 def source_hash(text: str) -> str:

@@ -12,6 +12,8 @@ import msgspec
 from msgspec import inspect
 
 from jointwise.calc.catalogue import catalogue as tables
+from jointwise.calc.catalogue.pack import MOST_BYTES, ranges
+from jointwise.calc.catalogue.schema import HouseLimit, Interface, Kind, Source
 from jointwise.calc.choose.requests import ChooseRequest
 from jointwise.calc.fitout.requests import FitoutRequest
 from jointwise.calc.kit import requests as kit
@@ -19,6 +21,7 @@ from jointwise.calc.line import requests as line
 from jointwise.calc.operations import call
 from jointwise.calc.requests import CellRequest, MatrixRequest
 from jointwise.calc.rounding import rounded
+from jointwise.calc.sweep.requests import SweepRequest
 
 __all__ = ["FIRST_BANDS", "snapshot"]
 
@@ -45,6 +48,9 @@ LINE_PARTS = {
     "preamplifier": line.Preamplifier,
 }
 """What a line is made of, by the name its fields stand under in the page."""
+
+SWEEP_SETTINGS = ("length_tolerance", "window_shape")
+"""What the sweep view lets its reader set, beside the files."""
 
 KIT_PARTS = {"kit": kit.KitRequest, "port": kit.Port, "owned": kit.OwnedAdapter}
 """What a kit is made of, by the name its fields stand under in the page."""
@@ -141,9 +147,24 @@ def snapshot() -> dict[str, Any]:
             for field in inspect.type_info(FitoutRequest).fields
             if field.name not in NOT_OF_THE_STATION
         },
+        "sweep": {
+            field.name: described(field)
+            for field in inspect.type_info(SweepRequest).fields
+            if field.name in SWEEP_SETTINGS
+        },
         "kit": {
             name: {field.name: described(field) for field in inspect.type_info(part).fields}
             for name, part in KIT_PARTS.items()
+        },
+        "pack": {
+            "values": {
+                name: {"unit": unit, "min": least, "max": most}
+                for name, (unit, least, most) in ranges(Interface).items()
+            },
+            "house_limit": {field.name: described(field) for field in inspect.type_info(HouseLimit).fields},
+            "kinds": list(Kind.__args__),
+            "seen": list(Source.__annotations__["seen"].__args__),
+            "most_bytes": MOST_BYTES,
         },
         "first_bands": FIRST_BANDS,
         "matrix": rounded(matrix, SIGNIFICANT_DIGITS),

@@ -16,7 +16,14 @@ __all__ = ["SITUATIONS", "Situation", "markup"]
 
 DERIVED_BAND = "20m"
 DERIVED_POWER_W = 100.0
-REFUSED = {"te11": "TE11", "no_figures": "freq", "receive_only": "rx only", "no_heat_room": "hot", "immersion": "wet"}
+REFUSED = {
+    "te11": "TE11",
+    "no_figures": "freq",
+    "receive_only": "rx only",
+    "no_heat_room": "hot",
+    "immersion": "wet",
+    "house": "house",
+}
 MARKS = {"customary_frequency": "f", "weather": "w", "vibration": "v", "wear": "s", "cable_fit": "c", "cold": "t"}
 
 

@@ -15,5 +15,5 @@ export function askAll(python, core) {
   if (forgotten.length > 0) throw new Error(`cases.json has no request for ${forgotten.join(', ')}`);
   python.setStderr({batched: () => {}}); // the last case fails on purpose
   const encoder = new TextEncoder();
-  return CASES.map(({operation, body}) => core(operation, encoder.encode(body)));
+  return CASES.map(({operation, body, packs}) => core(operation, encoder.encode(body), packs));
 }

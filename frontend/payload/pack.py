@@ -20,6 +20,9 @@ SITE = "/lib/python3.14/site-packages"
 WITHOUT_DOCSTRINGS = 2
 """What `compile` calls the level of -OO; a reader of the page never sees a library's docstrings."""
 
+ONLY_DOCSTRINGS = {"numpy/_core/_add_newdocs.py", "numpy/_core/_add_newdocs_scalars.py"}
+"""Modules that give docstrings to what is written in C, and do nothing else."""
+
 REGULAR_FILE = 0o100644 << 16
 EARLIEST_DATE = (1980, 1, 1, 0, 0, 0)
 """The first a zip archive knows."""
@@ -88,7 +91,8 @@ def _module(name: str) -> str:
 def _importable(name: str, data: bytes, place: str) -> tuple[str, bytes]:
     if name.endswith(".so"):
         return name, data
-    return f"{name}c", _compiled(data, f"{place}/{name}", WITHOUT_DOCSTRINGS)
+    source = b"" if name in ONLY_DOCSTRINGS else data
+    return f"{name}c", _compiled(source, f"{place}/{name}", WITHOUT_DOCSTRINGS)
 
 
 def _compiled(source: bytes, name: str, level: int) -> bytes:

@@ -4,8 +4,10 @@
  */
 import './elements/jw-app.js';
 import {chartScript} from './chart/script.js';
+import {Shelf} from './packs/shelf.js';
 import {eitherTransport, serverAnswers} from './transport/either.js';
 import {httpTransport} from './transport/http.js';
+import {packsOfServer, withPacks} from './transport/with-packs.js';
 import {workerTransport} from './transport/worker.js';
 import {fetchedPayload} from './worker/fetched.js';
 import {embedScript} from './website/script.js';
@@ -13,14 +15,15 @@ import {keepForOffline} from './worker/register.js';
 
 const app = document.querySelector('jw-app');
 const api = new URL('api/v1/', document.baseURI);
-app.transport = eitherTransport({
-  http: httpTransport(api),
-  worker: workerTransport({
-    payload: fetchedPayload(new URL('payload/', document.baseURI)),
-    onProgress: (stage) => (app.stage = stage),
-  }),
-  answers: serverAnswers(api),
+const worker = workerTransport({
+  payload: fetchedPayload(new URL('payload/', document.baseURI)),
+  onProgress: (stage) => (app.stage = stage),
 });
+const plain = eitherTransport({http: httpTransport(api), worker, answers: serverAnswers(api)});
+app.shelf = new Shelf(() => localStorage);
+app.transport = withPacks({plain, worker, shelf: app.shelf});
+// without a network the packs it last told count on
+packsOfServer(api).then((texts) => app.shelf.takeServer(texts), (error) => console.info(String(error)));
 app.loadCharts = chartScript('charts.js');
 app.loadEmbed = embedScript('embed.js');
 app.file = 'jointwise.html';

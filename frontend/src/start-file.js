@@ -6,7 +6,9 @@
  * the element finds its transport waiting when it is defined.
  */
 import {embeddedCharts} from './chart/embedded.js';
+import {Shelf} from './packs/shelf.js';
 import {partText, runPart} from './part-text.js';
+import {withPacks} from './transport/with-packs.js';
 import {workerTransport} from './transport/worker.js';
 import {packedEmbed} from './website/packed.js';
 import {embeddedPayload} from './worker/embedded.js';
@@ -22,11 +24,13 @@ function sayUnable() {
   app.prepend(words);
 }
 
-app.transport = workerTransport({
+const worker = workerTransport({
   payload: embeddedPayload(document),
   onProgress: (stage) => (app.stage = stage),
 });
-app.transport.start();
+worker.start();
+app.shelf = new Shelf(() => localStorage);
+app.transport = withPacks({plain: worker, worker, shelf: app.shelf});
 app.loadCharts = embeddedCharts(document);
 app.loadEmbed = packedEmbed(document);
 

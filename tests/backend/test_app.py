@@ -1,5 +1,6 @@
 """The routes: answers, caching, the page's files and the headers of every response."""
 
+import gzip
 import json
 from pathlib import Path
 
@@ -94,6 +95,19 @@ def test_unchanged_answer_is_not_sent_again(client):
     assert (again.status, again.body) == (304, b"")
     assert again.headers["ETag"] == first.headers["ETag"]
     assert not first.headers["ETag"].startswith("W/")
+
+
+@pytest.mark.parametrize(("accepts", "packed"), [("gzip, br", True), ("identity", False), ("gzip;q=0", False)])
+def test_an_answer_is_packed_for_those_who_can_unpack_it(client, accepts, packed):
+    """An answer by query is gzip where that is accepted, with a tag of its own, and holds the same bytes."""
+    plain = client.get("cell", "family=n&band=2m")
+
+    answer = client.get("cell", "family=n&band=2m", Accept_Encoding=accepts)
+
+    assert answer.headers["Vary"] == "Accept-Encoding, Origin"
+    assert (answer.headers["Content-Encoding"] == "gzip") is packed
+    assert (gzip.decompress(answer.body) if packed else answer.body) == plain.body
+    assert (answer.headers["ETag"] != plain.headers["ETag"]) is packed
 
 
 def test_changed_answer_is_sent(client):

@@ -124,7 +124,7 @@ def draws() -> None:
 def memory() -> None:
     """Peak memory of the draws."""
     print("peak memory of the draws")
-    for count in (2_000, 10_000, 100_000):
+    for count in (2_000, 10_000, 30_000):
         request = SpreadRequest(elements=LINE.elements, load=LINE.load, band="2m", draws=count)
         tracemalloc.start()
         spread(request)

@@ -25,7 +25,7 @@ from matrix import median_seconds
 from playwright.sync_api import Browser, Page, sync_playwright
 from visits import DESKTOP, FLAGS, ROOT
 
-from jointwise.assemble.page import expanded, policy, script_text
+from jointwise.assemble.page import expanded, part_element, policy, script_text
 from jointwise.calc.operations import call
 
 PAYLOAD = ROOT / "dist/site/payload"
@@ -162,10 +162,7 @@ def bare_page(folder: Path) -> Path:
             "payload": "\n".join(
                 [
                     f'<script type="application/json" id="payload">{json.dumps({"parts": hashes})}</script>',
-                    *(
-                        f'<script type="text/plain" id="part-{name}">\n{base64.b64encode(data).decode()}\n</script>'
-                        for name, data in packed.items()
-                    ),
+                    *(part_element(name, base64.b64encode(data).decode()) for name, data in packed.items()),
                 ]
             ),
         },
@@ -271,10 +268,7 @@ def full_matrix(page: Page) -> None:
 def sizes() -> None:
     """Print the bytes of the one-file page by part."""
     page = SAVED.read_text("utf-8")
-    parts = {
-        name: len(text)
-        for name, text in re.findall(r'<script type="text/plain" id="part-(\w+)">(.*?)</script>', page, re.S)
-    }
+    parts = {name: len(text) for name, text in re.findall(r'<data id="part-(\w+)" hidden value="(.*?)">', page, re.S)}
     whole = len(page.encode())
     parts["markup, tables, style"] = whole - sum(parts.values())
     print(f"\n{'Bytes of ' + SAVED.name:55}{'bytes':>12}")

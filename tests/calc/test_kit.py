@@ -145,29 +145,29 @@ def as_bits(numbers):
 
 
 @examples(400)
-@given(groups=GROUPS, stars=st.lists(st.sets(st.integers(0, 7)), max_size=4))
-def test_a_cover_is_the_smallest_of_all(groups, stars):
-    """The search finds as few elements as trying every subset does, whatever stars guide it."""
+@given(groups=GROUPS)
+def test_a_cover_is_the_smallest_of_all(groups):
+    """The search finds as few elements as trying every subset does."""
     masks = [[as_bits(one) for one in group] for group in groups]
     smallest = min(
         subset.bit_count() for subset in range(256) if all(any(one & subset == one for one in group) for group in masks)
     )
 
-    cover = smallest_cover(masks, [as_bits(star) for star in stars])
+    cover = smallest_cover(masks)
 
     assert all(any(one & cover.chosen == one for one in group) for group in masks)
     assert cover.chosen.bit_count() == cover.lower_bound == smallest
-    assert lower_bound(masks, [], 100) <= smallest
+    assert lower_bound(masks) <= smallest
 
 
 @examples(200)
-@given(groups=GROUPS, work=st.integers(0, 40))
+@given(groups=GROUPS, work=st.integers(0, 400_000))
 def test_a_search_cut_short_still_bounds(groups, work):
     """Cut short, the search gives a cover and a bound with the smallest cover between them."""
     masks = [[as_bits(one) for one in group] for group in groups]
-    smallest = smallest_cover(masks, []).chosen.bit_count()
+    smallest = smallest_cover(masks).chosen.bit_count()
 
-    cover = smallest_cover(masks, [], work)
+    cover = smallest_cover(masks, work)
 
     assert cover.lower_bound <= smallest <= cover.chosen.bit_count()
 

@@ -425,7 +425,7 @@ def test_a_text_that_is_too_long_is_refused_by_its_length():
     whole = ONE_PORT + "!" * (MOST_CHARACTERS - len(ONE_PORT))
 
     assert len(read_touchstone(whole, FIELD).frequencies_hz) == 2
-    assert str(refusal(whole + "!")) == f"{FIELD} is 8000001; allowed: at most 8000000 characters of text."
+    assert str(refusal(whole + "!")) == f"{FIELD} is 3000001; allowed: at most 3000000 characters of text."
 
 
 def test_one_frequency_too_many_is_refused():

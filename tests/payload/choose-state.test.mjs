@@ -4,7 +4,6 @@ import {test} from 'node:test';
 import {cellFragment} from '../../frontend/src/choose/cell.js';
 import {choicesCsv} from '../../frontend/src/choose/csv.js';
 import {marksOf, planWords, rankWords, rangeWords, wearWords, weatherWords} from '../../frontend/src/choose/reading.js';
-import {changeOf} from '../../frontend/src/choose/relax.js';
 import {valuesOf} from '../../frontend/src/export/values.js';
 import {levelsWith} from '../../frontend/src/state/levels.js';
 import {refusedField, refusedWords} from '../../frontend/src/state/refused.js';
@@ -88,24 +87,6 @@ test('levels take in a power that is missing, in rising order', () => {
 
   assert.equal(levelsWith(levels, 100), levels);
   assert.deepEqual(levelsWith([0, 100], 50), [0, 50, 100]);
-});
-
-const RANGES = {power_w: number(0, 1e5), return_loss_asked_db: number(6, 40), matings_per_year: number(0, 1e4), largest_diameter_m: number(0.0005, 0.1)};
-const ASKED = {power_w: 1500, return_loss_asked_db: 14, service_life_years: 10};
-const change = (demand, helped) => changeOf({demand, families: helped.map(({family}) => family)}, {choices: helped}, ASKED, RANGES);
-
-test('a relaxation becomes a number of the form with which the families named pass, never rounded up', () => {
-  const power = change('power', [choice({margin_db: -0.5358})]);
-  assert.deepEqual(power, {field: 'power_w', value: 1320});
-  assert.ok(power.value <= 1500 * 10 ** -0.05358);
-  assert.deepEqual(change('match', [choice({margin_db: -2.234})]), {field: 'return_loss_asked_db', value: 11.7});
-  assert.deepEqual(change('wear', [choice()]), {field: 'matings_per_year', value: 50});
-  assert.deepEqual(change('room', [choice(), choice({family: 'uhf', diameter_m: 0.018})]), {field: 'largest_diameter_m', value: 0.02});
-});
-
-test('a demand that gives way by kind, or beyond its range, has no number', () => {
-  assert.equal(change('weather', [choice()]), undefined);
-  assert.equal(change('match', [choice({margin_db: -12})]), undefined);
 });
 
 test('equal ranks are marked as ties', () => {

@@ -116,4 +116,5 @@ test('a line is marked by words, not by colour alone', () => {
   assert.equal(markOf(pair([0, 1], BY_ONE)), '1');
   assert.equal(markOf(pair([0, 1], null, null, 'Pins meet.')), 'no!');
   assert.equal(spokenGraph(3, {pairs: [1, 2, 3], joined: 2}), '3 ports and 3 pairs: 2 can be joined, 1 can’t. Every pair is in the list below.');
+  assert.equal(spokenGraph(2, {pairs: [1], joined: 1}), '2 ports and 1 pair: all can be joined. Every pair is in the list below.');
 });

@@ -12,6 +12,8 @@ from typing import Any
 
 import pytest
 
+from jointwise.calc.catalogue.merge import edition_of
+from jointwise.calc.catalogue.pack import Document
 from jointwise.calc.operations import OPERATIONS, InputError, call
 
 ROOT = Path(__file__).parents[2]
@@ -47,10 +49,11 @@ def described(payload: Path) -> dict[str, dict[str, Any]]:
     return {part["name"]: part for part in json.loads((payload / "payload.json").read_text())["parts"]}
 
 
-def native(case: dict[str, str]) -> Any:
+def native(case: dict[str, Any]) -> Any:
     """The answer of the core on this machine, in the worker's form."""
+    packs = [Document(pack["label"], pack["text"].encode()) for pack in case.get("packs", ())]
     try:
-        return json.loads(call(case["operation"], case["body"].encode()))
+        return json.loads(call(case["operation"], case["body"].encode(), edition_of(packs) if packs else None))
     except InputError as error:
         return {"detail": str(error), "field": error.field, "value": error.value, "allowed": error.allowed}
 

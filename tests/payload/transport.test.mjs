@@ -5,6 +5,10 @@ import {Refusal} from '../../frontend/src/transport/refusal.js';
 import {workerTransport} from '../../frontend/src/transport/worker.js';
 import {payload, workers} from './channel.mjs';
 
+/** Let time pass in short steps, as it does for a page that is awake. */
+const pass = (t, ms) => {
+  for (let passed = 0; passed < ms; passed += 100) t.mock.timers.tick(100);
+};
 const quiet = (t) => t.mock.method(console, 'info', () => {}).mock;
 
 test('an answer of 0, null or nothing in a list is an answer', async (t) => {
@@ -109,7 +113,7 @@ test('a worker that takes a request and never answers is ended, and the request 
   const endless = transport.ask('endless', {});
   await begun;
 
-  t.mock.timers.tick(60_000);
+  pass(t, 60_000);
 
   await assert.rejects(endless, /no answer within 60 seconds/);
   assert.equal(await transport.ask('echo', {}), 'answered');
@@ -126,10 +130,24 @@ test('a worker that does not even say that it has a request is replaced', async 
 
   const asked = transport.ask('echo', {});
   await ready;
-  t.mock.timers.tick(20_000);
+  pass(t, 20_000);
 
   assert.equal(await asked, 'answered');
   assert.deepEqual(born.map(({ended}) => ended), [true, false]);
+});
+
+test('a page that slept over a request takes the answer it wakes to', async (t) => {
+  let overdue;
+  t.mock.method(globalThis, 'setTimeout', (work) => {
+    overdue = work;
+    return 0;
+  });
+  const {born, createWorker} = workers(t, () => 'answered', {heard: (kind) => kind === 'taken' && overdue()});
+
+  const answer = await workerTransport({payload, createWorker}).ask('echo', {});
+
+  assert.equal(answer, 'answered');
+  assert.deepEqual(born.map(({ended}) => ended), [false]);
 });
 
 test('without a worker every waiting request is refused plainly, and the next one tries again', async (t) => {

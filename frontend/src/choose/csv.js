@@ -21,6 +21,7 @@ const COLUMNS = [
   ['wears_out_after_years', (one) => one.wear.runs_out_after_years],
   ['stands', (one) => one.weather.stands],
   ['stands_sealed', (one) => one.weather.stands_sealed],
+  ['from_pack', (one) => one.pack],
   ['missed', (one) => one.rejections.map(({sentence}) => sentence).join(' ')],
 ];
 

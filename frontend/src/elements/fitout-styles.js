@@ -27,6 +27,7 @@ export const sheetStyles = css`
     .sources { font-size: 6.2pt; margin-top: 1mm; }
     .columns { columns: 2; column-gap: 6mm; margin-top: 2mm; }
     .columns > section { padding-bottom: 2mm; break-inside: auto; }
+    .columns > #torque { break-inside: avoid; }
     .figure { font-size: 10pt; }
   }
 `;

@@ -1,6 +1,9 @@
 import {LitElement, html} from 'lit';
 import {cache} from 'lit/directives/cache.js';
-import {CHOOSE, FIRST_FRAGMENTS, FITOUT, KIT, LINE, MATRIX, viewOf} from '../state/views.js';
+import {keyed} from 'lit/directives/keyed.js';
+import {layOver} from '../packs/lay.js';
+import {save} from '../export/save.js';
+import {CHOOSE, FIRST_FRAGMENTS, FITOUT, KIT, LINE, MATRIX, PACKS, SWEEP, viewOf} from '../state/views.js';
 import {base} from './base.js';
 import './jw-choose-view.js';
 import './jw-fitout-view.js';
@@ -9,6 +12,8 @@ import './jw-line-view.js';
 import './jw-masthead.js';
 import './jw-matrix-view.js';
 import './jw-notice.js';
+import './jw-packs-view.js';
+import './jw-sweep-view.js';
 import {appStyles} from './app-styles.js';
 
 const NO_NOTICE = {text: '', link: '', action: undefined};
@@ -16,9 +21,10 @@ const NO_NOTICE = {text: '', link: '', action: undefined};
 /**
  * The page: the masthead with the switch between the views, the view itself, and what is said to the reader.
  *
- * A view that is left stays as it is; its part of the address comes back with it.
+ * A view that is left stays as it is; its part of the address comes back with it. Other packs make every view anew.
  *
  * @property {{ask: function}} transport - how the core is reached
+ * @property {Shelf} shelf - the packs of the page
  * @property {string} stage - how far a core of the page's own has come in starting
  * @property {string} file - address of the page as one file; empty where there is none
  * @property {function(): Promise<object>} loadCharts - brings the chart library
@@ -29,6 +35,7 @@ class JwApp extends LitElement {
 
   static properties = {
     transport: {attribute: false},
+    shelf: {attribute: false},
     stage: {type: String},
     file: {type: String},
     loadCharts: {attribute: false},
@@ -42,6 +49,7 @@ class JwApp extends LitElement {
     this.stage = '';
     this.file = '';
     this._notice = NO_NOTICE;
+    this._packing = 0;
     this._view = viewOf(location.hash.slice(1));
     this._fragments = {...FIRST_FRAGMENTS};
     this._travelled = () => (this._view = viewOf(location.hash.slice(1)));
@@ -60,13 +68,36 @@ class JwApp extends LitElement {
     window.removeEventListener('hashchange', this._left);
   }
 
+  willUpdate(changed) {
+    if (!changed.has('shelf') || !this.shelf) return;
+    layOver(this.shelf.inForce);
+    this._tellPacks();
+    this.shelf.listen(() => {
+      layOver(this.shelf.inForce);
+      this._packing++;
+      this._tellPacks();
+      this.requestUpdate();
+    });
+  }
+
+  /** What the browser could not keep or read of the packs. */
+  _tellPacks() {
+    const {problem, spoilt} = this.shelf;
+    const action = spoilt && {words: 'Save them', run: () => save('jointwise-packs-unread.txt', 'text/plain', spoilt)};
+    if (problem) this._notice = {...NO_NOTICE, text: problem, action};
+  }
+
   render() {
     const {_notice: notice} = this;
     return html`<div class="page" data-view=${this._view} @jw-notice=${({detail}) => (this._notice = {...NO_NOTICE, ...detail})} @jw-dismiss=${() => (this._notice = NO_NOTICE)}>
-      <jw-masthead .view=${this._view} @jw-view=${this._turned} @jw-methods=${this._methods}></jw-masthead>
-      ${cache(this._shown())}
+      <jw-masthead .view=${this._view} packs=${this.shelf?.inForce.length ?? 0} @jw-view=${this._turned} @jw-methods=${this._methods}></jw-masthead>
+      ${cache(this._view === PACKS ? this._packs() : html`${keyed(this._packing, cache(this._shown()))}`)}
       <jw-notice .text=${notice.text} .link=${notice.link} .action=${notice.action}></jw-notice>
     </div>`;
+  }
+
+  _packs() {
+    return html`<jw-packs-view class="view" .transport=${this.transport} .stage=${this.stage} .shelf=${this.shelf} .version=${this._packing}></jw-packs-view>`;
   }
 
   _shown() {
@@ -78,6 +109,8 @@ class JwApp extends LitElement {
         return html`<jw-line-view class="view" .transport=${transport} .stage=${stage} .loadCharts=${loadCharts}></jw-line-view>`;
       case KIT:
         return html`<jw-kit-view class="view" .transport=${transport} .stage=${stage}></jw-kit-view>`;
+      case SWEEP:
+        return html`<jw-sweep-view class="view" .transport=${transport} .stage=${stage} .loadCharts=${loadCharts}></jw-sweep-view>`;
       case FITOUT:
         return html`<jw-fitout-view class="view" .transport=${transport} .stage=${stage}></jw-fitout-view>`;
     }

@@ -1,6 +1,7 @@
 import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
 import {bindingWords, couplingWords, lossWords, marginWords, marksOf, rangeWords, rankWords, sizeWords, wearWords, weatherWords} from '../choose/reading.js';
 import {STEP_RULES, stepOf} from '../colour/scale.js';
+import {packMark, packStyles} from '../packs/mark.js';
 import {base} from './base.js';
 
 const HEADS = ['Rank', 'Family', 'Smallest margin', 'Loss', 'Size', 'Coupling', 'Matings', 'Weather'];
@@ -17,6 +18,7 @@ const HEADS = ['Rank', 'Family', 'Smallest margin', 'Loss', 'Size', 'Coupling', 
 class JwChooseTable extends LitElement {
   static styles = [
     base,
+    packStyles,
     unsafeCSS(STEP_RULES),
     css`
       table { width: 100%; border-collapse: collapse; font-size: 0.85rem; }
@@ -96,7 +98,7 @@ class JwChooseTable extends LitElement {
   _name(one) {
     const marks = marksOf(one);
     return html`<th role="rowheader" scope="row"><a href="#${this.linkOf(one)}" aria-label="${one.name}: open its derivation">${one.name}</a>
-      <div>${one.family === this.plan ? html`<span class="mark plan">your plan</span>` : nothing}${marks.map((mark) => html`<span class="mark">${mark}</span>`)}</div></th>`;
+      <div>${one.family === this.plan ? html`<span class="mark plan">your plan</span>` : nothing}${marks.map((mark) => html`<span class="mark">${mark}</span>`)}${packMark(one.pack)}</div></th>`;
   }
 
   _margin(one) {

@@ -1,8 +1,6 @@
 import {LitElement, css, html, nothing} from 'lit';
 import {planWords} from '../choose/reading.js';
-import {changeOf, changeWords} from '../choose/relax.js';
-import {FIELDS} from '../choose/table.js';
-import {wordsOf} from '../state/words.js';
+import {spoken, wordsOf} from '../state/words.js';
 import {base} from './base.js';
 import {panelStyles} from './line-styles.js';
 import {send} from './send.js';
@@ -26,10 +24,10 @@ class JwChooseVerdict extends LitElement {
       .outdated, .doubts { padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round); }
       h3 { margin-top: 10px; }
       ul { padding-left: 1.1em; }
-      .ways { padding: 0; list-style: none; }
+      .ways { display: grid; gap: 10px; padding: 4px 0 0; list-style: none; }
       .ways li { display: flex; flex-wrap: wrap; gap: 4px 12px; align-items: center; min-height: var(--target); }
       .ways button { font-size: 0.85rem; }
-      @media print { button { display: none; } #verdict { font-size: 11pt; } .ways li { min-height: 0; } }
+      @media print { button { display: none; } #verdict { font-size: 11pt; } .ways { gap: 0; } .ways li { min-height: 0; } }
     `,
   ];
 
@@ -63,17 +61,19 @@ class JwChooseVerdict extends LitElement {
       <ul class="ways">${relaxations.map((one) => this._way(one))}</ul>`;
   }
 
-  _way(relaxation) {
-    const change = changeOf(relaxation, this.result, this.answered, FIELDS);
-    return html`<li data-demand=${relaxation.demand}>
-      <span>${relaxation.sentence}</span>
-      ${change
-        ? html`<button ?disabled=${this.outdated !== ''} @click=${() => send(this, 'jw-choose-change', {changes: {[change.field]: change.value}, live: false})}>
-            Set ${changeWords(change, wordsOf(`choose.${change.field}`).label.toLowerCase(), FIELDS[change.field].unit ?? '')}
+  _way({demand, sentence, field, value}) {
+    return html`<li data-demand=${demand}>
+      <span>${sentence}</span>
+      ${field
+        ? html`<button ?disabled=${this.outdated !== ''} @click=${() => send(this, 'jw-choose-change', {changes: {[field]: value}, live: false})}>
+            Set ${changeWords(field, value)}
           </button>`
         : nothing}
     </li>`;
   }
 }
+
+/** What a button that eases a demand sets, in words. */
+const changeWords = (field, value) => `${wordsOf(`choose.${field}`).label.toLowerCase()}: ${spoken(`choose.${field}`, value)}`;
 
 customElements.define('jw-choose-verdict', JwChooseVerdict);

@@ -39,6 +39,7 @@ class JwChooseView extends LitElement {
       .onpaper { display: none; }
       @media print {
         .onpaper { display: block; font-size: 7.5pt; }
+        #passing, #missed { break-inside: auto; }
         h2 small { display: none; }
       }
     `,

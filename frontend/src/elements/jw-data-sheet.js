@@ -1,4 +1,5 @@
 import {LitElement, css, html, nothing} from 'lit';
+import {packMark, packOfSource, packStyles} from '../packs/mark.js';
 import {quantity} from '../text/format.js';
 import {base} from './base.js';
 
@@ -7,10 +8,12 @@ import {base} from './base.js';
  *
  * @property {object} sheet
  * @property {object[]} sources
+ * @property {object[]} packs - in force
  */
 class JwDataSheet extends LitElement {
   static styles = [
     base,
+    packStyles,
     css`
       section { margin-top: 18px; }
       h3 { margin-bottom: 6px; }
@@ -19,11 +22,11 @@ class JwDataSheet extends LitElement {
     `,
   ];
 
-  static properties = {sheet: {attribute: false}, sources: {attribute: false}};
+  static properties = {sheet: {attribute: false}, sources: {attribute: false}, packs: {attribute: false}};
 
   render() {
     const {sheet} = this;
-    return html`<p>${sheet.summary}</p>
+    return html`<p>${sheet.summary} ${packMark(sheet.pack)}</p>
       ${sheet.also_called.length > 0 ? html`<p class="quiet">Also called ${sheet.also_called.join(', ')}.</p>` : nothing}
       ${sheet.hazards.length > 0 ? html`<section><h3>Near relatives: what not to mate</h3>${sheet.hazards.map((hazard) => this._hazard(hazard))}</section>` : nothing}
       <section>
@@ -46,10 +49,14 @@ class JwDataSheet extends LitElement {
       <th scope="row">${value.name}</th>
       <td>${shown}</td>
       <td>
-        ${value.kinds.map((kind) => html`<span class="kind">${kind}</span> `)}
+        ${value.kinds.map((kind) => html`<span class="kind">${kind}</span> `)} ${packMark(this._pack(value))}
         <div class="quiet">${value.sources.map((id) => this._title(id)).join('; ')}${value.note ? html`. ${value.note}` : nothing}</div>
       </td>
     </tr>`;
+  }
+
+  _pack({sources}) {
+    return sources.map((id) => packOfSource(id, this.packs)).find(Boolean);
   }
 
   _title(id) {

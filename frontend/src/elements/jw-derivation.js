@@ -1,6 +1,7 @@
 import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
 import {STEP_RULES, stepOf} from '../colour/scale.js';
 import {decibels, digits, frequency, power, quantity, roundedDown} from '../text/format.js';
+import {packMark, packStyles} from '../packs/mark.js';
 import {base} from './base.js';
 import './jw-cautions.js';
 import './jw-charts.js';
@@ -18,6 +19,7 @@ import './jw-losses.js';
 class JwDerivation extends LitElement {
   static styles = [
     base,
+    packStyles,
     unsafeCSS(STEP_RULES),
     css`
       .verdict { display: flex; gap: 14px; align-items: center; padding-bottom: 12px; }
@@ -48,7 +50,7 @@ class JwDerivation extends LitElement {
         ${cell.refused_by
           ? html`<b data-step="refused">refused</b>`
           : html`<b data-step=${stepOf(cell.margin_db)}>${decibels(cell.margin_db)} dB</b>`}
-        <p id="verdict">${cell.verdict}</p>
+        <p id="verdict">${cell.verdict} ${packMark(cell.family.pack || cell.column.pack)}</p>
       </div>
       <dl class="facts">${this._facts()}</dl>
       <section aria-label="Limits">

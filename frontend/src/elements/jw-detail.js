@@ -58,7 +58,7 @@ class JwDetail extends LitElement {
         return html`<jw-website .state=${state} .power=${this.power} .transport=${this.transport} .loadEmbed=${this.loadEmbed}></jw-website>`;
       case 'family': {
         const sheet = catalogue?.families.find(({id}) => id === state.family);
-        return sheet && html`<jw-data-sheet .sheet=${sheet} .sources=${catalogue.sources}></jw-data-sheet>`;
+        return sheet && html`<jw-data-sheet .sheet=${sheet} .sources=${catalogue.sources} .packs=${catalogue.packs}></jw-data-sheet>`;
       }
       case 'band': {
         const column = matrix.columns.indexOf(openColumn(state, matrix));

@@ -1,5 +1,6 @@
 import {LitElement, css, html, nothing} from 'lit';
 import {numbered} from '../fitout/from.js';
+import {packMark, packStyles} from '../packs/mark.js';
 import {digits} from '../text/format.js';
 import {base} from './base.js';
 import {origin, sentence, sentences, sourceList, stepList} from './fitout-advice.js';
@@ -18,6 +19,7 @@ const millimetres = (metres) => `${digits(metres * 1e3, 3)} mm`;
 class JwFitoutSheet extends LitElement {
   static styles = [
     base,
+    packStyles,
     sheetStyles,
     css`
       article { padding: 14px 16px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
@@ -31,7 +33,7 @@ class JwFitoutSheet extends LitElement {
     const {sheet} = this;
     const numbers = this._numbers;
     return html`<article aria-labelledby="heading">
-      <h2 id="heading">${sheet.heading}</h2>
+      <h2 id="heading">${sheet.heading} ${packMark(sheet.pack)}</h2>
       ${this.of ? html`<p class="quiet">${this.of}</p>` : nothing}
       ${sheet.warnings.map((one) => html`<p class="warning"><b>${one.name}.</b> ${one.sentence} ${origin([one.kind], [one.source], numbers)}</p>`)}
       <div class="columns">

@@ -1,5 +1,6 @@
 import {LitElement, css, html} from 'lit';
 import {pairNumbers} from '../kit/names.js';
+import {packMark, packStyles} from '../packs/mark.js';
 import {base} from './base.js';
 
 const FROM = {add: 'to add', own: 'you own it'};
@@ -12,6 +13,7 @@ const FROM = {add: 'to add', own: 'you own it'};
 class JwKitPacking extends LitElement {
   static styles = [
     base,
+    packStyles,
     css`
       .tick { width: 1px; }
       .tick i { display: inline-block; width: 0.95em; height: 0.95em; border: 1.5px solid var(--ink); border-radius: 2px; vertical-align: -0.15em; }
@@ -27,7 +29,7 @@ class JwKitPacking extends LitElement {
     return html`<table class="plain">
       <thead><tr><td></td><th scope="col">Adapter</th><th scope="col" class="number">How many</th><th scope="col">From</th><th scope="col">For the pairs</th><th scope="col" class="known">Known from</th></tr></thead>
       <tbody>${this.rows.map(
-        (row) => html`<tr data-from=${row.from}><td class="tick"><i aria-hidden="true"></i></td><th scope="row">${row.what}</th>
+        (row) => html`<tr data-from=${row.from}><td class="tick"><i aria-hidden="true"></i></td><th scope="row">${row.what} ${packMark(row.pack)}</th>
           <td class="number">${row.count}</td><td>${FROM[row.from]}</td><td class="pairs">${row.pairs.map(pairNumbers).join(', ')}</td><td class="known">${row.kind}</td></tr>`,
       )}</tbody>
     </table>`;

@@ -1,4 +1,4 @@
-import {LitElement, css, html, unsafeCSS} from 'lit';
+import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
 import {STEPS, STEP_RULES, stepRange} from '../colour/scale.js';
 import {DISAGREES, letterOf, refusedWord} from '../matrix/reading.js';
 import {UNFOLDED} from '../matrix/styles.js';
@@ -8,6 +8,7 @@ import {base} from './base.js';
  * What the colours and marks of the matrix mean.
  *
  * @property {object[]} gates - the gates of a matrix result
+ * @property {boolean} packed - whether something of the matrix is from a pack
  */
 class JwLegend extends LitElement {
   static styles = [
@@ -42,7 +43,7 @@ class JwLegend extends LitElement {
     `,
   ];
 
-  static properties = {gates: {attribute: false}};
+  static properties = {gates: {attribute: false}, packed: {type: Boolean}};
 
   render() {
     const ladder = html`<span class="ladder">${[7, 6, 5, 4, 2, 0].map((step) => html`<i data-step=${step}></i>`)}</span>`;
@@ -58,6 +59,7 @@ class JwLegend extends LitElement {
         ${this._row(html`<span class="undecided" data-step="3"><i data-step="5">?</i></span>`, 'undecided: the sources differ on which side of the limit it lies', 'folded')}
         ${this._row(DISAGREES, 'two ways to the heat limit differ by more than three times')}
         ${this.gates.map((gate) => this._row(gate.hard ? refusedWord(gate) : letterOf(gate), GATE_WORDS[gate.id] ?? gate.name, '', gate.hard))}
+        ${this.packed ? this._row('◆', 'from a pack of yours or of the server') : nothing}
       </dl>`;
   }
 
@@ -80,6 +82,7 @@ const GATE_WORDS = {
   wear: 'wears out: more swaps than it is made for',
   cable_fit: 'not made for this cable diameter',
   cold: 'too cold',
+  house: 'refused: above a limit the station set itself, from a pack',
 };
 
 customElements.define('jw-legend', JwLegend);

@@ -2,6 +2,7 @@ import {LitElement, css, html, unsafeCSS} from 'lit';
 import {STEP_RULES, stepOf} from '../colour/scale.js';
 import {LIMITED_BY} from '../line/limits.js';
 import {lossWords, marginWords} from '../line/reading.js';
+import {packMark, packStyles} from '../packs/mark.js';
 import {decibels, digits, power, quantity, roundedDown} from '../text/format.js';
 import {base} from './base.js';
 import './jw-steps.js';
@@ -18,6 +19,7 @@ const LIMITS = ['heat', 'voltage', 'match'];
 class JwLineDerivation extends LitElement {
   static styles = [
     base,
+    packStyles,
     unsafeCSS(STEP_RULES),
     css`
       section { margin-bottom: 18px; }
@@ -55,7 +57,7 @@ class JwLineDerivation extends LitElement {
     return html`<section>
       <div class="head">
         <span class=${part.margin_db === null ? 'chip none' : 'chip'} data-step=${part.margin_db === null ? 'none' : stepOf(part.margin_db)}>${marginWords(part)}</span>
-        <p><strong>${part.name}</strong> ${binding}${part.undecided ? '; sources differ on which side of the limit it lies' : ''}</p>
+        <p><strong>${part.name}</strong> ${packMark(part.pack)} ${binding}${part.undecided ? '; sources differ on which side of the limit it lies' : ''}</p>
       </div>
       <dl class="facts">${this._facts(part).map(([term, words]) => html`<div><dt>${term}</dt><dd>${words}</dd></div>`)}</dl>
       ${[part.refusal, ...part.marks].filter(Boolean).map((note) => html`<p class="note">${note}</p>`)}

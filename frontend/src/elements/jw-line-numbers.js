@@ -2,6 +2,7 @@ import {LitElement, css, html, unsafeCSS} from 'lit';
 import {STEP_RULES, stepOf} from '../colour/scale.js';
 import {LIMITED_BY} from '../line/limits.js';
 import {lossWords, marginWords} from '../line/reading.js';
+import {packMark, packStyles} from '../packs/mark.js';
 import {digits, quantity} from '../text/format.js';
 import {base} from './base.js';
 
@@ -26,6 +27,7 @@ const COLUMNS = [
 class JwLineNumbers extends LitElement {
   static styles = [
     base,
+    packStyles,
     unsafeCSS(STEP_RULES),
     css`
       .scroll { overflow-x: auto; }
@@ -54,7 +56,7 @@ class JwLineNumbers extends LitElement {
   _row(part, at) {
     const margin = part.refused_by || part.margin_db === null ? 'none' : stepOf(part.margin_db);
     return html`<tr data-part=${at}>
-      <th scope="row">${part.element + 1}. ${part.name}</th>
+      <th scope="row">${part.element + 1}. ${part.name} ${packMark(part.pack)}</th>
       ${COLUMNS.map(([, read]) => html`<td class="number">${read(part)}</td>`)}
       <td class="number"><span class="chip" data-step=${margin}>${marginWords(part)}</span></td>
       <td>${part.binding ? LIMITED_BY[part.binding] : ''}${at === this.result.weakest ? ', weakest' : ''}</td>

@@ -1,5 +1,5 @@
 import {LitElement, css, html, nothing} from 'lit';
-import {VIEWS} from '../state/views.js';
+import {PACKS, VIEWS} from '../state/views.js';
 import {base} from './base.js';
 import {send} from './send.js';
 
@@ -19,6 +19,7 @@ function kept() {
  * The name of the tool, what it does, and the switches of the whole page.
  *
  * @property {string} view - the one that is shown
+ * @property {number} packs - how many packs count
  * @fires jw-view - {view}: another one is wanted
  * @fires jw-methods - the method is wanted
  * @fires jw-notice - {text}: the browser does not keep the theme
@@ -42,15 +43,18 @@ class JwMasthead extends LitElement {
         .switches { margin-left: auto; }
       }
       @media (max-width: 480px) {
-        header { padding: 6px 10px; }
+        header { gap: 4px 8px; padding: 6px 10px; }
+        .switches { gap: 4px; }
+        .switches button { padding: 0 8px; }
         nav { order: 3; }
+        nav button { padding: 0 9px; }
         p { flex-basis: 180px; font-size: 0.8rem; }
       }
       @media print { header { padding: 0 0 2mm; } nav, .switches { display: none; } h1 { font-size: 13pt; } p { font-size: 8pt; } }
     `,
   ];
 
-  static properties = {view: {type: String}, _theme: {state: true}};
+  static properties = {view: {type: String}, packs: {type: Number}, _theme: {state: true}};
 
   constructor() {
     super();
@@ -87,6 +91,7 @@ class JwMasthead extends LitElement {
       </nav>
       <p>How much power a coaxial joint stands, band by band, with the derivation of every number.</p>
       <div class="switches">
+        <button id="packs" aria-current=${this.view === PACKS ? 'page' : nothing} @click=${() => send(this, 'jw-view', {view: PACKS})}>Packs${this.packs > 0 ? html` <b>${this.packs}</b><span class="unseen"> in force</span>` : nothing}</button>
         <button id="methods" @click=${() => send(this, 'jw-methods')}>Method</button>
         <button id="theme" aria-pressed=${this._dark} @click=${this._turn}>Dark</button>
       </div>

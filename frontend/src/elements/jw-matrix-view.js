@@ -96,7 +96,7 @@ class JwMatrixView extends LitElement {
         <jw-matrix .matrix=${matrix} .power=${this._power} .shows=${state.shows} .outdated=${this._outdated}
           .opened=${{family: state.family, column: openColumn(state, matrix)?.id}}></jw-matrix>
         <section class="below">
-          <jw-legend .gates=${FIRST_MATRIX.gates}></jw-legend>
+          <jw-legend .gates=${FIRST_MATRIX.gates} ?packed=${[...matrix.families, ...matrix.columns].some(({pack}) => pack)}></jw-legend>
           <jw-summary class="onpaper" .state=${this._computed}></jw-summary>
           <jw-cautions .cautions=${CAUTIONS}></jw-cautions>
         </section>

@@ -2,9 +2,11 @@ import {LitElement, html} from 'lit';
 import {cellTemplate, emptyCell, readyForPaper} from '../matrix/cell.js';
 import {destination} from '../matrix/keys.js';
 import {UNFOLDED, matrixStyles} from '../matrix/styles.js';
+import {packSign, packStyles} from '../packs/mark.js';
 import {power} from '../text/format.js';
 import {base} from './base.js';
 
+const spoken = (pack) => (pack ? `, from pack ${pack}` : '');
 const WIDE_OR_PAPER = matchMedia(UNFOLDED);
 const HEAD_PX = 46;
 /** The heads stop above the last row, which would else have none of its cells in sight. */
@@ -21,7 +23,7 @@ const LAST_ROW_PX = 50;
  * @fires jw-open - {family, column, power}: a cell, a family (no column) or a column (no family)
  */
 class JwMatrix extends LitElement {
-  static styles = [base, ...matrixStyles];
+  static styles = [base, ...matrixStyles, packStyles];
 
   static properties = {
     matrix: {attribute: false},
@@ -106,16 +108,16 @@ class JwMatrix extends LitElement {
   _columnHead(column, c) {
     const [size, ...unit] = column.name.split(' ');
     return html`<th scope="col" data-band=${column.id}>
-      <button data-row="-1" data-column=${c} tabindex=${this._tab(-1, c)} aria-label="${column.name}, all limits">
-        <span>${size} <small>${unit.join(' ')}</small></span>
+      <button data-row="-1" data-column=${c} tabindex=${this._tab(-1, c)} aria-label="${column.name}, all limits${spoken(column.pack)}">
+        <span>${size} <small>${unit.join(' ')}${packSign(column.pack)}</small></span>
       </button>
     </th>`;
   }
 
   _familyHead(family, f) {
     return html`<th scope="row" data-family=${family.id}>
-      <button data-row=${f} data-column="-1" tabindex=${this._tab(f, -1)} aria-label="${family.name}, data sheet">
-        <span>${family.name}</span>
+      <button data-row=${f} data-column="-1" tabindex=${this._tab(f, -1)} aria-label="${family.name}, data sheet${spoken(family.pack)}">
+        <span>${family.name} ${packSign(family.pack)}</span>
         <span class="powers" aria-hidden="true">
           <span class="largest">largest, W</span>
           ${this.matrix.powers_w.map((watts) => html`<span ?data-chosen=${watts === this.power}>${power(watts)}</span>`)}

@@ -1,4 +1,5 @@
 import {LitElement, css, html, nothing} from 'lit';
+import {packMark, packOfSource, packStyles} from '../packs/mark.js';
 import {quantity} from '../text/format.js';
 import {mathNode} from '../text/mathml.js';
 import {symbol} from '../text/symbol.js';
@@ -14,6 +15,7 @@ import {base} from './base.js';
 class JwSteps extends LitElement {
   static styles = [
     base,
+    packStyles,
     css`
       ol { list-style: none; margin: 0; padding: 0; }
       li { padding: 10px 0; border-top: 1px solid var(--line); }
@@ -78,7 +80,7 @@ class JwSteps extends LitElement {
       <td>${symbol(input.symbol)} = ${quantity(input.value, input.unit)}</td>
       <td>
         ${input.meaning}
-        ${input.kind ? html`<span class="kind">${input.kind}</span>` : nothing}
+        ${input.kind ? html`<span class="kind">${input.kind}</span>` : nothing} ${packMark(packOfSource(input.source, this.catalogue?.packs))}
         ${source ? html`<br><span class="quiet">${source.title}</span>` : nothing}
       </td>
     </tr>`;

@@ -16,6 +16,8 @@ const COLUMNS = [
   ['refused_by', (cell) => cell.refusedBy?.name],
   ['marks', (cell) => cell.marks.map((gate) => gate.name).join('; ')],
   ['largest_power_w', (cell) => cell.largest],
+  ['family_from_pack', (cell) => cell.family.pack],
+  ['band_from_pack', (cell) => cell.column.pack],
 ];
 
 export function matrixCsv(matrix) {

@@ -92,5 +92,6 @@ export const markOf = ({joined, trap}) => `${joined ? joined.adapters.length : '
 export function spokenGraph(count, {pairs, joined}) {
   const apart = pairs.length - joined;
   const rest = apart === 0 ? 'all can be joined' : `${joined} can be joined, ${apart} can’t`;
-  return `${count} ports and ${pairs.length} pairs: ${rest}. Every pair is in the list below.`;
+  const many = pairs.length === 1 ? '1 pair' : `${pairs.length} pairs`;
+  return `${count} ports and ${many}: ${rest}. Every pair is in the list below.`;
 }

@@ -12,11 +12,15 @@ const NAMES = {
   station: {mode: modes, band: bands},
 };
 
+/** A choice of entries that packs may add to. */
+const choiceOf = (field, entries) =>
+  Object.defineProperty({...field, type: 'choice'}, 'choices', {enumerable: true, get: () => entries.map(({id}) => id)});
+
 const named = (fields, names = {}) =>
   Object.fromEntries(
     Object.entries(fields).map(([name, field]) => {
       const entries = names[name];
-      return [name, entries ? {...field, type: 'choice', choices: entries.map(({id}) => id)} : field];
+      return [name, entries ? choiceOf(field, entries) : field];
     }),
   );
 

@@ -2,7 +2,7 @@
 import {decibels, frequency, largestPower, power} from '../text/format.js';
 
 /** What a refused cell prints: the hard gate in a word. */
-const REFUSED = {te11: 'TE11', no_figures: 'freq', receive_only: 'rx only', no_heat_room: 'hot', immersion: 'wet'};
+const REFUSED = {te11: 'TE11', no_figures: 'freq', receive_only: 'rx only', no_heat_room: 'hot', immersion: 'wet', house: 'house'};
 
 /** The letter a failed soft gate leaves in the cell. */
 const LETTERS = {customary_frequency: 'f', weather: 'w', vibration: 'v', wear: 's', cable_fit: 'c', cold: 't'};

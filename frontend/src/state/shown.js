@@ -1,11 +1,10 @@
 /** What the page shows for a state while or after the core is asked. */
-import {BANDS, FAMILIES, FIRST_MATRIX, FIRST_STATE, bandsOf, cellRequest, matrixRequest} from './station.js';
+import {BANDS, FAMILIES, FIRST_MATRIX, FIRST_STATE, bandsOf, cellRequest, isPacked, matrixRequest} from './station.js';
 
-const FIRST_REQUEST = JSON.stringify(matrixRequest(FIRST_STATE));
-
-/** Before the first answer: the snapshot, or its heads alone when something else was asked; after a refusal the snapshot. */
+/** Before the first answer: the snapshot, or heads alone when something else was asked or packs count; after a refusal the snapshot. */
 export function awaitedMatrix(state, refused) {
-  if (refused || JSON.stringify(matrixRequest(state)) === FIRST_REQUEST) return FIRST_MATRIX;
+  const isFirst = JSON.stringify(matrixRequest(state)) === JSON.stringify(matrixRequest(FIRST_STATE));
+  if (refused || (isFirst && !isPacked())) return FIRST_MATRIX;
   const wanted = new Set(bandsOf(state));
   return {
     families: FAMILIES.filter(({id}) => state.families === null || state.families.includes(id)),

@@ -24,6 +24,9 @@ export const FIRST_STATE = {
 export const {bands: BANDS, families: FAMILIES, modes: MODES, conditions: CONDITIONS} = snapshot;
 export const {cable_dielectrics: CABLE_DIELECTRICS, cautions: CAUTIONS, matrix: FIRST_MATRIX} = snapshot;
 
+/** Whether packs count, so that the numbers that came with the page are not those asked for. */
+export const isPacked = () => snapshot.packed === true;
+
 /** Fields of the scenario, without columns, rows and powers. */
 const MATRIX_ONLY = new Set(['families', 'bands', 'frequencies_hz', 'powers_w']);
 const SCENARIO = snapshot.scenario_fields.filter((name) => !MATRIX_ONLY.has(name));

@@ -5,6 +5,9 @@ export const CHOOSE = 'choose';
 export const LINE = 'line';
 export const KIT = 'kit';
 export const FITOUT = 'fitout';
+export const SWEEP = 'sweep';
+/** Beside the views: its button stands with those of the whole page. */
+export const PACKS = 'packs';
 
 export const VIEWS = [
   [MATRIX, 'Matrix'],
@@ -12,16 +15,17 @@ export const VIEWS = [
   [LINE, 'Line'],
   [KIT, 'Kit'],
   [FITOUT, 'Fit-out'],
+  [SWEEP, 'Sweep'],
 ];
 
 /** What leads to a view that was not seen yet. */
 export const FIRST_FRAGMENTS = {
   [MATRIX]: '',
-  ...Object.fromEntries([CHOOSE, LINE, KIT, FITOUT].map((view) => [view, `view=${view}`])),
+  ...Object.fromEntries([CHOOSE, LINE, KIT, FITOUT, SWEEP, PACKS].map((view) => [view, `view=${view}`])),
 };
 
 /** The view a fragment belongs to. */
 export function viewOf(fragment) {
   const named = new URLSearchParams(fragment).get('view');
-  return VIEWS.some(([id]) => id === named) ? named : MATRIX;
+  return Object.hasOwn(FIRST_FRAGMENTS, named) ? named : MATRIX;
 }

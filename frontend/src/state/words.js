@@ -11,6 +11,8 @@ import {kitField} from '../kit/table.js';
 import {KIT_WORDS} from '../kit/words.js';
 import {lineField} from '../line/table.js';
 import {LINE_WORDS} from '../line/words.js';
+import {sweepField} from '../sweep/table.js';
+import {SWEEP_WORDS} from '../sweep/words.js';
 import {digits} from '../text/format.js';
 
 export const WORDS = {
@@ -47,9 +49,9 @@ export const WORDS = {
 
 /** Another view's "group.field" has words of its own, or those of the field in the matrix. */
 export const wordsOf = (name) =>
-  WORDS[name] ?? LINE_WORDS[name] ?? CHOOSE_WORDS[name] ?? FITOUT_WORDS[name] ?? KIT_WORDS[name] ?? WORDS[name.split('.')[1]];
+  WORDS[name] ?? LINE_WORDS[name] ?? CHOOSE_WORDS[name] ?? FITOUT_WORDS[name] ?? KIT_WORDS[name] ?? SWEEP_WORDS[name] ?? WORDS[name.split('.')[1]];
 
-export const fieldOf = (name) => FIELDS[name] ?? lineField(name) ?? chooseField(name) ?? fitoutField(name) ?? kitField(name);
+export const fieldOf = (name) => FIELDS[name] ?? lineField(name) ?? chooseField(name) ?? fitoutField(name) ?? kitField(name) ?? sweepField(name);
 
 /** Factor from the number shown to the number sent. */
 export const factorOf = (name) => wordsOf(name).factor ?? 1;

@@ -18,6 +18,8 @@ const TAKEN_MS = 20_000;
 const ANSWER_MS = 60_000;
 /** How long a request nobody wants any more may hold up the next; about what a new start costs. */
 const GIVEN_UP_MS = 3_000;
+/** How much of a wait may pass unseen while the page sleeps. */
+const STEP_MS = 1_000;
 /** How many workers a request may see die. */
 const TRIES = 2;
 
@@ -37,7 +39,7 @@ export function workerTransport({payload, createWorker, onProgress = () => {}}) 
   return {
     /** Begin a worker before there is anything to ask. */
     start: () => desk.start(),
-    ask: (operation, request, {signal} = {}) => desk.ask(operation, request, signal),
+    ask: (operation, request, {signal, packs} = {}) => desk.ask(operation, request, signal, packs),
   };
 }
 
@@ -58,11 +60,11 @@ class Desk {
     this.#onProgress = onProgress;
   }
 
-  ask(operation, request, signal) {
+  ask(operation, request, signal, packs) {
     return new Promise((resolve, reject) => {
       signal?.throwIfAborted();
       const body = new TextEncoder().encode(JSON.stringify(request));
-      const job = {number: ++this.#number, operation, body, tries: 0, unwanted: false, resolve, reject};
+      const job = {number: ++this.#number, operation, body, packs, tries: 0, unwanted: false, resolve, reject};
       signal?.addEventListener('abort', () => this.#giveUp(job, signal.reason), {once: true});
       this.#waiting.push(job);
       this.#proceed();
@@ -82,7 +84,7 @@ class Desk {
     if (!this.#ready || this.#given) return;
     const job = (this.#given = this.#waiting.shift());
     job.tries++;
-    this.#life.send(ask(job.number, job.operation, job.body));
+    this.#life.send(ask(job.number, job.operation, job.body, job.packs));
     this.#expect(TAKEN_MS, () => this.#hear.died());
   }
 
@@ -148,9 +150,11 @@ class Desk {
     this.#ready = false;
   }
 
+  /** Counts in steps: a page that was put to sleep wakes at most one step later than it fell asleep. */
   #expect(ms, otherwise) {
     clearTimeout(this.#clock);
-    this.#clock = setTimeout(otherwise, ms);
+    const step = Math.min(ms, STEP_MS);
+    this.#clock = setTimeout(ms > step ? () => this.#expect(ms - step, otherwise) : otherwise, step);
   }
 
   #expectNothing() {

@@ -1,10 +1,11 @@
 /**
  * The payload inside a one-file page.
  *
- * Element `payload` holds payload.json, and `part-<name>` each part in base64.
+ * Element `payload` holds payload.json, and the value of `part-<name>` each part in base64.
+ * A value, not a text: WebKit takes ten times as long to read a long text.
  */
 
-/** Bytes of a base64 text. */
+/** Bytes of a base64 text; space around it does no harm. */
 export function fromBase64(text) {
   if (Uint8Array.fromBase64) return Uint8Array.fromBase64(text);
   return Uint8Array.from(atob(text), (character) => character.charCodeAt(0));
@@ -14,7 +15,7 @@ export function fromBase64(text) {
 export function takePart(document, name) {
   const element = document.getElementById(`part-${name}`);
   if (!element) throw new Error(`this page holds no part ${name}`);
-  const bytes = fromBase64(element.textContent.trim());
+  const bytes = fromBase64(element.value);
   element.remove();
   return bytes;
 }

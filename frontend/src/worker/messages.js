@@ -6,7 +6,7 @@
  *
  * page → worker
  *   start   the payload's parts: {name: {bytes, sha256}}, bytes packed with gzip
- *   ask     a request: its number, the operation, the request as JSON bytes
+ *   ask     a request: its number, the operation, the request as JSON bytes, the packs that count as {label, text}
  * worker → page
  *   stage   how far starting has come, UNPACKING, STARTING, LOADING, then READY
  *   unable  the core can't start here
@@ -24,7 +24,7 @@ export const LOADING = 'loading numpy';
 export const READY = 'ready';
 
 export const start = (parts) => ({kind: 'start', parts});
-export const ask = (number, operation, body) => ({kind: 'ask', number, operation, body});
+export const ask = (number, operation, body, packs) => ({kind: 'ask', number, operation, body, packs});
 
 export const stage = (name) => ({kind: 'stage', name});
 export const unable = (reason) => ({kind: 'unable', reason});

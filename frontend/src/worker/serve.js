@@ -5,7 +5,7 @@ import {READY, answer, refused, stage, taken, unable} from './messages.js';
  * Listen on `port`, which posts and receives messages.
  *
  * `open(parts, reached)` brings the core and tells each stage it begins; the
- * core is a function (operation, body) → {body} or {refusal}. What it throws
+ * core is a function (operation, body, packs) → {body} or {refusal}. What it throws
  * is not caught: the core is broken then, and the page starts another worker.
  */
 export function serve(port, open) {
@@ -20,9 +20,9 @@ export function serve(port, open) {
       }
       port.postMessage(stage(READY));
     },
-    ask({number, operation, body}) {
+    ask({number, operation, body, packs}) {
       port.postMessage(taken(number));
-      const {body: result, refusal} = core(operation, body);
+      const {body: result, refusal} = core(operation, body, packs);
       if (refusal) port.postMessage(refused(number, refusal));
       else port.postMessage(answer(number, result), [result.buffer]);
     },

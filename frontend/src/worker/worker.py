@@ -4,10 +4,14 @@ Public function: `answer`.
 """
 
 import logging
+from functools import lru_cache
 from os import urandom
 
 from pyodide.ffi import JsBuffer
 
+from jointwise.calc.catalogue import Edition
+from jointwise.calc.catalogue.merge import edition_of
+from jointwise.calc.catalogue.pack import Document
 from jointwise.calc.operations import InputError, call
 
 __all__ = ["answer"]
@@ -15,17 +19,23 @@ __all__ = ["answer"]
 REFERENCE_BYTES = 6
 
 
-def answer(name: str, body: JsBuffer) -> bytes | dict[str, str]:
-    """The result as JSON, or what the page needs to say why there is none.
+def answer(name: str, body: JsBuffer, packs: list[dict[str, str]]) -> bytes | dict[str, str]:
+    """The result as JSON with the packs that count, or what the page needs to say why there is none.
 
     What is unforeseen goes in full to standard error, which is the browser's
     console, and to the user only as a reference to find it there.
     """
     try:
-        return call(name, body.to_bytes())
+        documents = tuple(Document(pack["label"], pack["text"].encode(errors="replace")) for pack in packs)
+        return call(name, body.to_bytes(), _edition(documents) if documents else None)
     except InputError as error:
         return {"detail": str(error), "field": error.field, "value": error.value, "allowed": error.allowed}
     except Exception:
         reference = urandom(REFERENCE_BYTES).hex()
         logging.getLogger(__name__).exception("Reference %s: %s", reference, name)
         return {"detail": f"The core failed on this request; the browser's console says why under {reference}."}
+
+
+@lru_cache(maxsize=2)  # those in force, and those the page tries out
+def _edition(documents: tuple[Document, ...]) -> Edition:
+    return edition_of(documents)

@@ -1,0 +1,60 @@
+"""The latest answers of this process, so that what many ask is computed once."""
+
+import gzip
+from collections.abc import Callable, Hashable
+from contextlib import suppress
+from threading import Lock
+from typing import NamedTuple
+
+from cachetools import LRUCache
+from werkzeug.http import generate_etag
+
+from jointwise.calc.catalogue import Edition
+from jointwise.calc.operations import Operation, call, canonical
+
+__all__ = ["Answer", "Answers"]
+
+
+class Answer(NamedTuple):
+    """An answer as it is sent, and the tag that tells it from others."""
+
+    body: bytes
+    etag: str
+
+    @classmethod
+    def tagged(cls, body: bytes) -> "Answer":
+        """The body with the tag that belongs to it."""
+        return cls(body, generate_etag(body))
+
+
+class Answers:
+    """Answers with an edition of the catalogue in force, together no longer than `most_bytes`.
+
+    The one unused for longest goes first. Asking raises as `call` does.
+    """
+
+    def __init__(self, most_bytes: int, edition: Edition | None = None) -> None:
+        self._edition = edition
+        self._kept: LRUCache[Hashable, Answer] = LRUCache(most_bytes, getsizeof=lambda answer: len(answer.body))
+        self._lock = Lock()
+
+    def of(self, operation: Operation, body: bytes, packed: bool = False) -> Answer:
+        """The answer to a request, on demand as gzip; kept where others are likely to ask the same."""
+        if not operation.cacheable:
+            return Answer(call(operation.name, body, self._edition), "")
+
+        def make() -> bytes:
+            answer = call(operation.name, body, self._edition)
+            return gzip.compress(answer, mtime=0) if packed else answer
+
+        return self.get((operation.name, canonical(operation.name, body, self._edition), packed), make)
+
+    def get(self, key: Hashable, make: Callable[[], bytes]) -> Answer:
+        """The answer kept under the key, or the one now made."""
+        with self._lock:
+            found = self._kept.get(key)
+        if found is None:
+            found = Answer.tagged(make())
+            with self._lock, suppress(ValueError):  # one that is too long to keep
+                self._kept[key] = found
+        return found

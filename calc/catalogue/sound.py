@@ -1,0 +1,142 @@
+"""Whether the entries of a pack can be computed with: what a type alone does not say.
+
+Each check takes an entry, its path and the tables it is laid into, and raises
+an InputError that names the field, the value and what is allowed.
+"""
+
+from collections.abc import Callable, Iterable, Mapping
+from typing import Any
+
+from jointwise.calc.catalogue.schema import Adapter, Band, Cable, HouseLimit, Interface, Mating, Mode
+from jointwise.calc.catalogue.tables import Catalogue
+from jointwise.calc.errors import InputError, known
+
+__all__ = ["SOUND"]
+
+PLATING = ("conductivity_s_per_m", "relative_permeability")
+FILLING = ("relative_permittivity", "loss_tangent", "thermal_conductivity_w_per_m_k")
+RATIOS = (1.05, 12.0)
+"""Outer over inner diameter, as far as the TE11 cutoff is computed (formulas/coax.py)."""
+VIBRATIONS = ("none", "vehicle", "severe")
+SEALINGS = "none, or an IP code of two numerals such as IP67"
+
+
+def _interface(entry: Interface, path: str, tables: Catalogue) -> None:
+    ratio = entry.outer_diameter_m.value / entry.inner_diameter_m.value
+    if not RATIOS[0] <= ratio <= RATIOS[1]:
+        allowed = f"{RATIOS[0]:g} to {RATIOS[1]:g} times the inner diameter, {entry.inner_diameter_m.value:g} m"
+        raise InputError(f"{path}.outer_diameter_m.value", entry.outer_diameter_m.value, allowed)
+    _less(path, "outer_diameter_m", entry.outer_diameter_m.value, "body_diameter_m", entry.body_diameter_m.value)
+    if entry.bead_length_m.value > entry.section_length_m.value:
+        allowed = f"no more than section_length_m, {entry.section_length_m.value:g}"
+        raise InputError(f"{path}.bead_length_m.value", entry.bead_length_m.value, allowed)
+    _less(path, "lowest_temperature_c", entry.lowest_temperature_c.value, *_hottest(entry))
+    for end in ("low", "high"):
+        rating = getattr(entry.average_power, end)
+        _heats(f"{path}.average_power.{end}", rating, "contact_temperature_c", entry.highest_temperature_c.value)
+    if entry.average_power.low.power_w > entry.average_power.high.power_w:
+        allowed = f"no more than the high end, {entry.average_power.high.power_w:g}"
+        raise InputError(f"{path}.average_power.low.power_w", entry.average_power.low.power_w, allowed)
+    metals = {name for metal in tables.galvanic_metals.values() for name in metal.found_as}
+    _is_one_of(f"{path}.dielectric.value", entry.dielectric.value, _with(tables, FILLING))
+    _is_one_of(f"{path}.bead_material.value", entry.bead_material.value, _with(tables, FILLING))
+    platings = [name for name in _with(tables, PLATING) if name in metals]
+    _is_one_of(f"{path}.inner_plating.value", entry.inner_plating.value, platings)
+    _is_one_of(f"{path}.outer_plating.value", entry.outer_plating.value, platings)
+    _is_one_of(f"{path}.vibration.value", entry.vibration.value, VIBRATIONS)
+    sealing, numerals = entry.sealing_mated.value, tables.ip_numerals
+    coded = sealing.startswith("IP") and len(sealing) == len("IP67")
+    if sealing != "none" and not (coded and {f"solids_{sealing[2]}", f"water_{sealing[3]}"} <= set(numerals)):
+        raise InputError(f"{path}.sealing_mated.value", sealing, SEALINGS)
+    if entry.receive_only and not entry.receive_only_reason:
+        raise InputError(f"{path}.receive_only_reason", "", "a reason, as the family is receive only")
+    if entry.constant_impedance != (entry.section is None):
+        allowed = "true without a section, false with one"
+        raise InputError(f"{path}.constant_impedance", entry.constant_impedance, allowed)
+    limit = entry.vswr_limit
+    if limit.at_dc.value + limit.slope_per_hz.value * entry.rated_frequency_hz.low.value <= 1:
+        raise InputError(f"{path}.vswr_limit.at_dc.value", limit.at_dc.value, "a limit above 1 at the rated frequency")
+
+
+def _cable(entry: Cable, path: str, tables: Catalogue) -> None:
+    known(f"{path}.dielectric", entry.dielectric, tables.cable_dielectrics)
+    metals = [name for metal in tables.galvanic_metals.values() for name in metal.found_as]
+    _is_one_of(f"{path}.centre_conductor.value", entry.centre_conductor.value, metals)
+    _less(path, "lowest_temperature_c", entry.lowest_temperature_c.value, *_hottest(entry))
+    fitted = {point.frequency_hz for point in entry.attenuation if point.fit}
+    if len(fitted) < 2:
+        raise InputError(f"{path}.attenuation", len(fitted), "figures to fit at two frequencies or more")
+    for at, rating in enumerate(entry.power):
+        _heats(f"{path}.power[{at}]", rating, "conductor_temperature_c", entry.highest_temperature_c.value)
+    ends = {rating.end for rating in entry.power}
+    if "both" not in ends and ends != {"low", "high"}:
+        raise InputError(f"{path}.power", ", ".join(sorted(ends)), "a rating for the low and one for the high end")
+
+
+def _band(entry: Band, path: str, tables: Catalogue) -> None:
+    if not entry.regions:
+        raise InputError(f"{path}.regions", {}, "edges in at least one of the Regions 1, 2 and 3")
+    for region, edges in entry.regions.items():
+        if edges.low_hz >= edges.high_hz:
+            raise InputError(f"{path}.regions.{region}.low_hz", edges.low_hz, f"less than high_hz, {edges.high_hz:g}")
+
+
+def _mode(entry: Mode, path: str, tables: Catalogue) -> None:
+    if (entry.on_time_s is None) != (entry.off_time_s is None):
+        missing = "on_time_s" if entry.on_time_s is None else "off_time_s"
+        raise InputError(f"{path}.{missing}", None, "a time, as the other of the two is given")
+
+
+def _mating(entry: Mating, path: str, tables: Catalogue) -> None:
+    known(f"{path}.plug", entry.plug, tables.interfaces)
+    known(f"{path}.jack", entry.jack, tables.interfaces)
+
+
+def _adapter(entry: Adapter, path: str, tables: Catalogue) -> None:
+    known(f"{path}.id", entry.id, tables.interfaces)
+    for at, family in enumerate(entry.joins):
+        known(f"{path}.joins[{at}]", family, tables.interfaces)
+
+
+def _house_limit(entry: HouseLimit, path: str, tables: Catalogue) -> None:
+    for at, family in enumerate(entry.interfaces):
+        known(f"{path}.interfaces[{at}]", family, tables.interfaces)
+    for at, band in enumerate(entry.bands):
+        known(f"{path}.bands[{at}]", band, tables.bands)
+
+
+SOUND: Mapping[str, Callable[[Any, str, Catalogue], None]] = {
+    "interfaces": _interface,
+    "cables": _cable,
+    "adapters": _adapter,
+    "matings": _mating,
+    "bands": _band,
+    "modes": _mode,
+    "house_limits": _house_limit,
+}
+
+
+def _hottest(entry: Interface | Cable) -> tuple[str, float]:
+    return "highest_temperature_c", entry.highest_temperature_c.value
+
+
+def _less(path: str, one: str, value: float, other: str, more: float) -> None:
+    if value >= more:
+        raise InputError(f"{path}.{one}.value", value, f"less than {other}, {more:g}")
+
+
+def _heats(path: str, rating: Any, name: str, hottest: float) -> None:
+    """A rating's conductor must be hotter than its air and no hotter than the part may be."""
+    air, reached = rating.ambient_temperature_c, getattr(rating, name)
+    if not air < reached <= hottest:
+        raise InputError(f"{path}.{name}", reached, f"above the air, {air:g} °C, and up to the part's {hottest:g} °C")
+
+
+def _is_one_of(field: str, name: str, names: Iterable[str]) -> None:
+    known(field, name, dict.fromkeys(names))
+
+
+def _with(tables: Catalogue, properties: tuple[str, ...]) -> list[str]:
+    """The materials that have all of some properties."""
+    materials = tables.materials.values()
+    return [one.id for one in materials if all(getattr(one, name) is not None for name in properties)]

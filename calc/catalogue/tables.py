@@ -1,0 +1,187 @@
+"""The tables of the catalogue and their reading from TOML: families, cables, bands, modes, materials, sources.
+
+`built_in_tables()` reads and checks everything once. A value that names a source or
+material the catalogue does not hold is refused at that moment, by name.
+"""
+
+from functools import lru_cache
+from importlib.resources import files
+from importlib.resources.abc import Traversable
+from typing import Any, TypeVar
+
+import msgspec
+
+from jointwise.calc.catalogue.fitting import (
+    Attachment,
+    GalvanicLimit,
+    GalvanicMetal,
+    Inspection,
+    IpNumeral,
+    PlatingSold,
+    Rule,
+    Screen,
+    SealingLayer,
+)
+from jointwise.calc.catalogue.schema import (
+    Adapter,
+    Assumption,
+    Band,
+    Cable,
+    CableDielectric,
+    Condition,
+    HouseLimit,
+    Installation,
+    Interface,
+    Material,
+    Mating,
+    Mode,
+    NoiseEnvironment,
+    PackSummary,
+    Source,
+)
+
+__all__ = ["Catalogue", "built_in_tables"]
+
+Entry = TypeVar("Entry")
+SUFFIXES = (".toml", ".json")
+"""As written by hand, and as packed for the browser, where reading TOML takes long."""
+
+
+class Catalogue(msgspec.Struct, frozen=True):
+    """All tables by id, in the order they are shown; the last four are what packs bring along."""
+
+    interfaces: dict[str, Interface]
+    cables: dict[str, Cable]
+    matings: dict[str, Mating]
+    adapters: dict[str, Adapter]
+    bands: dict[str, Band]
+    modes: dict[str, Mode]
+    noise_environments: dict[str, NoiseEnvironment]
+    materials: dict[str, Material]
+    cable_dielectrics: dict[str, CableDielectric]
+    conditions: dict[str, Condition]
+    installations: dict[str, Installation]
+    rules: dict[str, Rule]
+    attachments: dict[str, Attachment]
+    screens: dict[str, Screen]
+    sealing_layers: dict[str, SealingLayer]
+    inspections: dict[str, Inspection]
+    ip_numerals: dict[str, IpNumeral]
+    galvanic_metals: dict[str, GalvanicMetal]
+    galvanic_limits: dict[str, GalvanicLimit]
+    platings_sold: dict[str, PlatingSold]
+    assumptions: dict[str, Assumption]
+    sources: dict[str, Source]
+    house_limits: dict[str, HouseLimit] = {}
+    default_powers_w: tuple[float, ...] = (0.0, 5.0, 50.0, 100.0, 400.0, 1500.0)
+    packs: tuple[PackSummary, ...] = ()
+    pack_names: dict[str, str] = {}
+    """The pack that an entry comes from, by "table/id"."""
+
+    def pack_of(self, table: str, entry: str) -> str:
+        """The name of the pack that an entry comes from; empty for what is built in."""
+        return self.pack_names.get(f"{table}/{entry}", "")
+
+
+@lru_cache(maxsize=1)
+def built_in_tables() -> Catalogue:
+    """Read and check the catalogue that comes along. Raises ValueError naming the entry that does not hold together."""
+    read = Catalogue(
+        interfaces=_folder("interfaces", Interface),
+        cables=_folder("cables", Cable),
+        matings=_table("matings", "mating", Mating),
+        adapters=_table("adapters", "adapter", Adapter),
+        bands=_table("bands", "band", Band),
+        modes=_table("modes", "mode", Mode),
+        noise_environments=_table("noise", "noise_environment", NoiseEnvironment),
+        materials=_table("materials", "material", Material),
+        cable_dielectrics=_table("cable_dielectrics", "cable_dielectric", CableDielectric),
+        conditions=_table("conditions", "condition", Condition),
+        installations=_table("installations", "installation", Installation),
+        rules=_table("fitting", "rule", Rule),
+        attachments=_table("fitting", "attachment", Attachment),
+        screens=_table("fitting", "screen", Screen),
+        sealing_layers=_table("fitting", "sealing_layer", SealingLayer),
+        inspections=_table("fitting", "inspection", Inspection),
+        ip_numerals=_table("fitting", "ip_numeral", IpNumeral),
+        galvanic_metals=_table("galvanic", "galvanic_metal", GalvanicMetal),
+        galvanic_limits=_table("galvanic", "galvanic_limit", GalvanicLimit),
+        platings_sold=_table("galvanic", "plating_sold", PlatingSold),
+        assumptions=_table("assumptions", "assumption", Assumption),
+        sources=_table("sources", "source", Source),
+    )
+    _check(read)
+    return read
+
+
+def _folder(name: str, entry: type[Entry]) -> dict[str, Entry]:
+    paths = (files(__package__) / name).iterdir()
+    entries = [msgspec.convert(_read(path), entry) for path in paths if path.name.endswith(SUFFIXES)]
+    return _by_id(sorted(entries, key=lambda one: one.order))
+
+
+def _table(file: str, key: str, entry: type[Entry]) -> dict[str, Entry]:
+    return _by_id(msgspec.convert(_tables(file)[key], list[entry]))
+
+
+@lru_cache(maxsize=1)  # the tables of one file are asked for one after the other
+def _tables(file: str) -> dict[str, Any]:
+    return _read(next(path for suffix in SUFFIXES if (path := files(__package__) / f"{file}{suffix}").is_file()))
+
+
+def _read(path: Traversable) -> Any:
+    decode = msgspec.toml.decode if path.name.endswith(".toml") else msgspec.json.decode
+    return decode(path.read_bytes())
+
+
+def _by_id(entries: list[Entry]) -> dict[str, Entry]:
+    table = {entry.id: entry for entry in entries}
+    if len(table) != len(entries):
+        raise ValueError(f"two {type(entries[0]).__name__} entries have the same id")
+    return table
+
+
+TABLES = [name for name in Catalogue.__struct_fields__ if name != "sources"]
+
+
+def _check(read: Catalogue) -> None:
+    tables = [table for name in TABLES if isinstance(table := getattr(read, name), dict)]
+    for entry in (entry for table in tables for entry in table.values()):
+        for source in _sources_in(entry):
+            if source not in read.sources:
+                raise ValueError(f"{entry.id}: source {source!r} is not in sources.toml")
+    for interface in read.interfaces.values():
+        named = (
+            interface.dielectric,
+            interface.bead_material,
+            interface.inner_plating,
+            interface.outer_plating,
+        )
+        for label in named:
+            if label.value not in read.materials:
+                raise ValueError(f"{interface.id}: material {label.value!r} is not in materials.toml")
+
+    for mating in read.matings.values():
+        _check_families(read, mating.id, [mating.plug, mating.jack])
+    for adapter in read.adapters.values():
+        _check_families(read, adapter.id, [adapter.id, *adapter.joins])
+    for cable in read.cables.values():
+        if cable.dielectric not in read.cable_dielectrics:
+            raise ValueError(f"{cable.id}: dielectric {cable.dielectric!r} is not in cable_dielectrics.toml")
+
+
+def _check_families(read: Catalogue, entry: str, families: list[str]) -> None:
+    for family in families:
+        if family not in read.interfaces:
+            raise ValueError(f"{entry}: {family!r} is not an interface family")
+
+
+def _sources_in(value: object) -> list[str]:
+    if isinstance(value, (list, tuple)):
+        return [source for item in value for source in _sources_in(item)]
+    if isinstance(value, dict):
+        return [source for item in value.values() for source in _sources_in(item)]
+    if not isinstance(value, msgspec.Struct):
+        return []
+    own = [value.source] if hasattr(value, "source") else []
+    return own + [source for name in value.__struct_fields__ for source in _sources_in(getattr(value, name))]

@@ -1,0 +1,93 @@
+"""What a sweep can show of a line: its range, what it can separate, and what a bad contact does to it."""
+
+import numpy as np
+
+from jointwise.calc.constants import C_0
+from jointwise.calc.formula import formula
+
+__all__ = [
+    "added_resistance",
+    "alias_free_distance",
+    "separating_span",
+    "sweep_resolution",
+    "window_broadening",
+    "window_side_lobe",
+]
+
+_V = ("velocity factor of the cable", "1")
+_K_B = ("broadening by the window", "1")
+_B_W = ("shape of the Kaiser window", "1")
+_F_S = ("width of the spectrum: the sweep's, or from its mirror image below zero where it reaches down there", "Hz")
+_R_A = ("resistance added in series", "Ω")
+_Z_0 = ("impedance of the line", "Ω")
+_L_A = ("loss added between matched ends", "dB")
+
+
+@formula(
+    title="Distance a sweep reaches",
+    equation="d_m = c_0*v/(2*f_d)",
+    symbols={
+        "d_m": ("distance beyond which echoes fold back to the start", "m"),
+        "v": _V,
+        "f_d": ("step between two frequencies", "Hz"),
+    },
+    validity="even steps; an echo goes there and back",
+    source="analyser_guide_2010",
+)
+def alias_free_distance(v, f_d):
+    return C_0 * v / (2 * f_d)
+
+
+@formula(
+    title="Broadening by a Kaiser window",
+    equation="k_b = sqrt(1 + (b_w/pi)**2)",
+    symbols={"k_b": _K_B, "b_w": _B_W},
+    validity="first zero of the window's transform against that of no window; exact",
+    source="kaiser_window_1980",
+)
+def window_broadening(b_w):
+    return np.sqrt(1 + (b_w / np.pi) ** 2)
+
+
+@formula(
+    title="Side lobes of a Kaiser window",
+    equation="A_s = 20*log((exp(b_w) - exp(-b_w))/(2*0.217234*b_w), 10)",
+    symbols={"A_s": ("main lobe over the highest side lobe", "dB"), "b_w": _B_W},
+    validity="many points; 0.217234 is the highest side lobe of sin(x)/x",
+    source="kaiser_window_1980",
+)
+def window_side_lobe(b_w):
+    return 20 * np.log10(np.sinh(b_w) / (0.217234 * b_w))
+
+
+@formula(
+    title="Distance a sweep can separate",
+    equation="d_r = c_0*v*k_b/(2*f_s)",
+    symbols={"d_r": ("least distance between two echoes that show apart", "m"), "v": _V, "k_b": _K_B, "f_s": _F_S},
+    validity="two echoes of like size, as far apart as the window's first zero",
+    source="analyser_guide_2010",
+)
+def sweep_resolution(v, k_b, f_s):
+    return C_0 * v * k_b / (2 * f_s)
+
+
+@formula(
+    title="Width of the spectrum that separates two joints",
+    equation="f_s = c_0*v*k_b/(2*d_j)",
+    symbols={"f_s": _F_S, "v": _V, "k_b": _K_B, "d_j": ("distance between the joints", "m")},
+    validity="the resolution solved for the width",
+    source="analyser_guide_2010",
+)
+def separating_span(v, k_b, d_j):
+    return C_0 * v * k_b / (2 * d_j)
+
+
+@formula(
+    title="Resistance behind an added loss",
+    equation="R_a = 2*Z_0*(10**(L_a/20) - 1)",
+    symbols={"R_a": _R_A, "Z_0": _Z_0, "L_a": _L_A},
+    validity="all of the added loss from one resistance in series, between matched ends; exact",
+    source="microwave_textbook",
+)
+def added_resistance(Z_0, L_a):
+    return 2 * Z_0 * np.expm1(L_a * np.log(10) / 20)

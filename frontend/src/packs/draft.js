@@ -1,0 +1,76 @@
+/** A pack under the reader's hands: a plain form's values, and the pack's text made of them. */
+import snapshot from '../../build/snapshot.json';
+
+/** Units and ranges of a family's values, kinds of figures and ways a source was seen, from the core. */
+export const {values: VALUES, kinds: KINDS, seen: SEEN, house_limit: LIMIT_FIELDS} = snapshot.pack;
+
+export const FIRST_DRAFT = {
+  name: '',
+  version: '1',
+  source: {title: '', seen: 'read', address: '', kind: 'datasheet'},
+  powers: '',
+  limits: [],
+  family: null,
+};
+
+export const NEW_LIMIT = {power_w: 50, reason: '', interfaces: [], bands: []};
+
+const SOURCE = 'own';
+
+/** An id of small letters, digits and underscores, as near to a name as can be. */
+export const idOf = (name) =>
+  name
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '_')
+    .replace(/^_+|_+$/g, '')
+    .slice(0, 40) || 'pack';
+
+const isQuantity = (value) => typeof value?.value === 'number' && typeof value.source === 'string';
+
+/** The numbers of a family that the form can change: {field, end, value, unit, min, max}; `end` is empty for a lone one. */
+export function numbersOf(entry) {
+  return Object.entries(VALUES).flatMap(([field, range]) => {
+    const value = entry[field];
+    if (isQuantity(value)) return [{field, end: '', value: value.value, ...range}];
+    return ['low', 'high'].filter((end) => isQuantity(value?.[end])).map((end) => ({field, end, value: value[end].value, ...range}));
+  });
+}
+
+/** The name of a field in words, without the unit that stands beside it. */
+export function wordsOf({field, end}) {
+  const stem = field.replace(/_(ohm|m2|m|hz|rms_v|c|s|nm|matings)$/, '').replaceAll('_', ' ');
+  const words = stem[0].toUpperCase() + stem.slice(1).replace('vswr', 'VSWR');
+  return end ? `${words}, ${end === 'low' ? 'least' : 'most'} credible` : words;
+}
+
+/** The family with the reader's numbers in the place of the built-in ones, each with the reader's source. */
+function changed({entry, numbers, id, name}, kind) {
+  const family = structuredClone({...entry, id, name});
+  for (const {field, end, value} of numbers) {
+    const holder = end ? family[field] : family;
+    const key = end || field;
+    if (holder[key].value !== value) holder[key] = {value, source: SOURCE, kind, note: ''};
+  }
+  return family;
+}
+
+/** The pack as the core takes it; what is missing, the core says. */
+export function packOf({name, version, source, powers, limits, family}) {
+  const {kind, ...listed} = source;
+  const id = idOf(name);
+  const overrides = family && family.id === family.entry.id ? {interfaces: [family.id]} : {};
+  return {
+    id,
+    name,
+    version,
+    sources: [{id: SOURCE, ...listed}],
+    overrides,
+    interfaces: family ? [changed(family, kind)] : [],
+    default_powers_w: powers.split(/[\s,;]+/).filter(Boolean).map(Number),
+    house_limits: limits.map((limit, at) => ({...limit, id: `${id.slice(0, 34)}_${at + 1}`, source: SOURCE, kind})),
+  };
+}
+
+/** The same as the text of a file. */
+export const textOf = (draft) => `${JSON.stringify(packOf(draft), null, 2)}\n`;

@@ -1,0 +1,26 @@
+/**
+ * A pack's text as far as the page needs it: what it is called and what it names.
+ *
+ * Whether it is a good pack, the core says. What stands in it reaches the page
+ * as text only.
+ */
+
+/** What the page's lists need of an entry of each table; throws where it is not there. */
+const SHAPES = {
+  interfaces: () => true,
+  cables: ({outer_diameter_m: {value}}) => Number.isFinite(value),
+  bands: ({regions}) => Object.keys(regions).length > 0,
+  modes: ({duty_factor: {value}}) => Number.isFinite(value),
+};
+
+const isText = (value) => typeof value === 'string';
+
+/** {text, id, name} of a pack; throws where the text is none. */
+export function readPack(text) {
+  const pack = JSON.parse(text);
+  const isSound = Object.entries(SHAPES).every(([table, has]) =>
+    (pack[table] ?? []).every((entry) => isText(entry.id) && isText(entry.name) && has(entry)),
+  );
+  if (!isText(pack.id) || !isText(pack.name) || !isSound) throw new TypeError('no pack');
+  return {text, id: pack.id, name: pack.name};
+}

@@ -1,0 +1,90 @@
+/**
+ * Sweeps kept by line and day, as plain data: [{date, line, ports, name, text, verdict, joints, resistance_ohm}].
+ *
+ * `joints` are the excess reflections of a line's joints, `resistance_ohm` that of a part; `text` is the file.
+ */
+import {list, record, refuse} from '../line/check.js';
+
+export const MOST_KEPT = 200;
+const FORMAT = 'jointwise sweeps';
+const VERSION = 1;
+const LONGEST = {line: 60, name: 200, verdict: 2000, text: 8_000_000};
+const DAY = /^\d{4}-\d{2}-\d{2}$/;
+
+/** A sweep to keep, of the core's answer. */
+export function entryOf({date, line, file, result}) {
+  const joints = (result.line?.joints ?? []).map(({element, name, excess}) => ({element, name, excess}));
+  return {
+    date, line, ports: result.ports, name: file.name, text: file.text, verdict: result.verdict, joints,
+    resistance_ohm: result.part?.resistance_ohm ?? null,
+  };
+}
+
+/** The list with one more, by line and day, the newest last; one of the same line, day and file takes the old one's place. */
+export function added(entries, entry) {
+  const others = entries.filter(({line, date, name}) => line !== entry.line || date !== entry.date || name !== entry.name);
+  return [...others, entry].sort((one, other) => one.date.localeCompare(other.date)).slice(-MOST_KEPT);
+}
+
+/** What is drawn of one line's sweeps over time; nothing where fewer than two are kept. */
+export function historyOf(entries, line) {
+  const own = entries.filter((entry) => entry.line === line);
+  const part = own.filter(({ports}) => ports === 2);
+  if (part.length > 1) {
+    return {title: 'resistance, Ω', series: [{name: 'in series', dates: part.map(({date}) => date), values: part.map(({resistance_ohm: ohm}) => ohm)}]};
+  }
+  const swept = own.filter(({ports}) => ports === 1);
+  if (swept.length < 2) return undefined;
+  const joints = new Map(swept.flatMap((entry) => entry.joints.map(({element, name}) => [element, name])));
+  const series = [...joints].map(([element, name]) => ({
+    name: `${element + 1} · ${name}`,
+    dates: swept.map(({date}) => date),
+    values: swept.map((entry) => entry.joints.find((joint) => joint.element === element)?.excess ?? null),
+  }));
+  return {title: 'excess reflection', series};
+}
+
+const text = (at, value, longest) => {
+  if (typeof value !== 'string' || value.length > longest) refuse(at, value, `text of up to ${longest} characters`);
+};
+
+const orNumber = (at, value) => {
+  if (value !== null && !Number.isFinite(value)) refuse(at, value, 'a number or null');
+};
+
+function checkedJoint(at, joint) {
+  const {element, name, excess} = record(at, joint);
+  if (!Number.isInteger(element) || element < 0 || element > 59) refuse(`${at}.element`, element, 'a whole number from 0 to 59');
+  text(`${at}.name`, name, LONGEST.line);
+  orNumber(`${at}.excess`, excess);
+  return {element, name, excess};
+}
+
+/** Entries that come from outside. Throws a RangeError whose message is for the reader. */
+export function checkedEntries(value) {
+  return list('sweeps', value, 0, MOST_KEPT, 'sweeps').map((entry, at) => {
+    const path = `sweeps[${at}]`;
+    const {date, ports, joints, resistance_ohm, ...texts} = record(path, entry);
+    if (typeof date !== 'string' || !DAY.test(date) || Number.isNaN(Date.parse(date))) refuse(`${path}.date`, date, 'a day as 2026-11-25');
+    if (ports !== 1 && ports !== 2) refuse(`${path}.ports`, ports, '1 or 2');
+    for (const [name, longest] of Object.entries(LONGEST)) text(`${path}.${name}`, texts[name], longest);
+    orNumber(`${path}.resistance_ohm`, resistance_ohm);
+    const read = list(`${path}.joints`, joints, 0, 60, 'joints').map((joint, place) => checkedJoint(`${path}.joints[${place}]`, joint));
+    return {date, line: texts.line, ports, name: texts.name, text: texts.text, verdict: texts.verdict, joints: read, resistance_ohm};
+  });
+}
+
+export const asFile = (sweeps) => JSON.stringify({format: FORMAT, version: VERSION, sweeps}, null, 1);
+
+/** The entries of a file. Throws a RangeError with one sentence for a file that can't be taken whole. */
+export function fromFile(content) {
+  let value;
+  try {
+    value = JSON.parse(content);
+  } catch {
+    throw new RangeError('The file is no JSON; allowed: a file of sweeps exported here.');
+  }
+  if (value?.format !== FORMAT) refuse('format', value?.format, `"${FORMAT}"`);
+  if (value.version !== VERSION) refuse('version', value.version, `${VERSION}`);
+  return checkedEntries(value.sweeps);
+}

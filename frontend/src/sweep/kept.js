@@ -1,0 +1,14 @@
+/** The sweeps this browser keeps. */
+import * as kept from '../state/kept.js';
+import {checkedEntries} from './history.js';
+
+const PLACE = {
+  key: 'jointwise-sweeps',
+  blocked: 'This browser keeps nothing for the page: your sweeps end when it is closed. Export them to keep them.',
+  full: 'This browser has no room for more sweeps: the last one is not kept. Export the list and remove old ones.',
+  spoilt: 'The sweeps kept in this browser could not be read and were set aside. Save them as a file to look for what is left.',
+};
+
+export const recalled = (storage) => kept.recalled(storage, PLACE, checkedEntries);
+
+export const remember = (storage, entries) => kept.remember(storage, PLACE, entries);

@@ -1,0 +1,39 @@
+/**
+ * Asks with the packs of the page.
+ *
+ * The server knows its own packs only: as long as the reader's own count, the
+ * core in this browser is asked, with the server's packs as well. A pack that
+ * the core does not take any more, as after an update, is turned off and the
+ * request asked again without it.
+ */
+import {asked} from '../packs/shelf.js';
+
+/**
+ * @param {{ask: function}} plain - asks where no own pack counts
+ * @param {{ask: function}} worker - asks the core in this browser
+ * @param {Shelf} shelf
+ */
+export function withPacks({plain, worker, shelf}) {
+  return {
+    /** As any transport; `packs` stand in the place of those in force, to try them out. */
+    async ask(operation, request, {packs, ...options} = {}) {
+      if (packs) return worker.ask(operation, request, {...options, packs});
+      const way = shelf.hasOwn ? worker : plain;
+      try {
+        return await way.ask(operation, request, {...options, packs: asked(shelf.inForce)});
+      } catch (error) {
+        const bad = shelf.own.find(({name, on}) => on && error.field?.startsWith(`${name}: `));
+        if (!bad) throw error;
+        shelf.turn(bad, false, error.message);
+        return this.ask(operation, request, options);
+      }
+    },
+  };
+}
+
+/** The packs that the server at `base` has in force; none where it can't be asked. */
+export async function packsOfServer(base) {
+  const answer = await fetch(new URL('packs.json', base), {cache: 'no-store'});
+  if (!answer.ok) throw new Error(`packs.json: ${answer.status}`);
+  return (await answer.json()).map(({text}) => text);
+}

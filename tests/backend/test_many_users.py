@@ -1,0 +1,70 @@
+"""Two workers behind a proxy, as README says: the same answers, and none lost when a worker is killed."""
+
+import json
+import os
+import signal
+from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+from typing import NamedTuple
+
+import pytest
+from conftest import Client
+from many_users import Served, comes, gunicorn, nginx
+
+from jointwise.calc.operations import call
+
+AT_ONCE = 8
+LINE = {"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "vswr", "vswr": 1.5}, "band": "2m"}
+
+
+class Site(NamedTuple):
+    """The proxy's client and the server behind."""
+
+    client: Client
+    server: Served
+
+
+@pytest.fixture(scope="module")
+def site(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Site]:
+    """Gunicorn and nginx with the repository's own settings."""
+    folder: Path = tmp_path_factory.mktemp("nginx")
+    with gunicorn() as server, nginx(server.port, folder) as port:
+        yield Site(Client(port), server)
+
+
+def test_every_worker_gives_the_cores_bytes(site):
+    """Whichever worker is asked, the answer is the core's, byte for byte, with one tag."""
+    answers = [site.client.get("cell", "family=n&band=2m") for _ in range(20)]
+
+    assert {answer.body for answer in answers} == {call("cell", b'{"family": "n", "band": "2m"}')}
+    assert len({answer.headers["ETag"] for answer in answers}) == 1
+    assert len(site.server.workers()) == 2
+
+
+def test_the_proxy_packs_answers_and_keeps_the_headers(site):
+    """An answer is sent packed to those who can unpack it, with the policy of the server."""
+    answer = site.client("GET", "/api/v1/catalogue", headers={"Accept-Encoding": "gzip"})
+
+    assert answer.headers["Content-Encoding"] == "gzip"
+    assert len(answer.body) < len(site.client.get("catalogue").body) / 2
+    assert "'unsafe-inline'" not in answer.headers["Content-Security-Policy"].split("style-src")[0]
+
+
+def test_a_killed_worker_costs_nobody_an_answer(site):
+    """While requests come at once a worker is killed: every one is answered rightly, and another takes its place."""
+    expected = json.loads(call("line", json.dumps(LINE).encode()))
+    before = site.server.workers()
+
+    def ask(turn: int) -> bool:
+        if turn == AT_ONCE:
+            os.kill(before[0], signal.SIGKILL)
+        answer = site.client.post("line", LINE)
+        return answer.status == 200 and answer.json() == expected
+
+    with ThreadPoolExecutor(AT_ONCE) as threads:
+        answered = list(threads.map(ask, range(AT_ONCE * 20)))
+
+    assert all(answered)
+    assert comes(lambda: len(site.server.workers()) == 2 and before[0] not in site.server.workers())
+    assert before[1] in site.server.workers()

@@ -1,0 +1,121 @@
+"""Drawn lines with one known fault each, or none, and the sweep an analyser would take of them.
+
+What is drawn here is not what the search goes by: deviations are even between bounds, the wet insulation has
+another loss, and a wrong part is a section of its own.
+"""
+
+from typing import NamedTuple
+
+import numpy as np
+from lines import touchstone
+
+from jointwise.calc.columns import spot_column
+from jointwise.calc.constants import C_0
+from jointwise.calc.line.chain import chain_at
+from jointwise.calc.line.requests import CableRun, Joint, KnownEnd
+from jointwise.calc.sweep.requests import SweepRequest
+from jointwise.calc.twoport import TwoPort, drive, joint_section, line_section
+from jointwise.calc.views import CAUTIOUS, GENEROUS
+
+CABLES = ["rg_58", "rg_213", "rg_223", "foam_10_mm", "foam_6_mm", "rg_8x"]
+FAMILIES = ["n", "uhf", "bnc", "tnc"]
+ENDS = ["short", "open", "matched"]
+TOPS_HZ = [300e6, 500e6, 1e9]
+POINTS = [401, 801]
+LOWEST_HZ = 1e6
+KINDS = ["resistance", "shield", "water", "step"]
+LENGTH, IMPEDANCE, LOSS = 0.02, 0.03, 0.1
+"""Greatest deviations of a cable, each even between bounds."""
+END = 0.01
+WET_TANGENT = 0.04
+Z_0 = 50.0
+
+
+class Drawn(NamedTuple):
+    """A line, what is wrong with it, and what it reflects without noise."""
+
+    elements: list
+    load: KnownEnd
+    kind: str | None
+    joint: int
+    frequency_hz: np.ndarray
+    reflection: np.ndarray
+    random: np.random.Generator
+
+    def noisy(self, noise):
+        """The reflection with complex noise of some rms level."""
+        pairs = self.random.normal(size=(2, self.frequency_hz.size))
+        return self.reflection + noise * (pairs[0] + 1j * pairs[1]) / np.sqrt(2)
+
+    def request(self, reflection, **more):
+        """The request about a reflection measured on this line."""
+        text = touchstone(self.frequency_hz, np.asarray(reflection)[:, None, None])
+        return SweepRequest(elements=self.elements, load=self.load, touchstone=text, **more)
+
+
+def between(random, low, high):
+    """A size drawn evenly on a logarithmic scale."""
+    return float(np.exp(random.uniform(np.log(low), np.log(high))))
+
+
+def draw(seed, kind):
+    """A line of two to four cables with a fault of some kind at one of its joints; None for a sound one."""
+    random = np.random.default_rng(seed)
+    elements = [Joint(family=str(random.choice(FAMILIES)))]
+    for _ in range(random.integers(2, 5)):
+        elements += [CableRun(cable=str(random.choice(CABLES)), length_m=round(between(random, 2, 20), 2))]
+        elements += [Joint(family=str(random.choice(FAMILIES)))]
+    frequency = np.linspace(LOWEST_HZ, random.choice(TOPS_HZ), int(random.choice(POINTS)))
+    load = KnownEnd(what=str(random.choice(ENDS)))
+    joint = int(random.choice(np.arange(0, len(elements), 2)))
+    built = chain_at(SweepRequest(elements=elements, load=load, touchstone=""), spot_column(1e8))
+    ports = []
+    for at, link in enumerate(built.links):
+        wet = kind == "water" and at == (joint + 1 if joint < len(elements) - 1 else joint - 1)
+        if link.kind == "cable":
+            ports += run(random, link, frequency, wet, at > joint)
+        else:
+            ports.append(fair(random, link, frequency))
+        if at == joint:
+            ports += lumped(random, kind, 2 * np.pi * frequency)
+    end = built.load(frequency) + END * (random.normal() + 1j * random.normal())
+    reflection = drive(ports, end, Z_0, net=False).reflection(Z_0)[0]
+    return Drawn(elements, load, kind, joint, frequency, reflection, random)
+
+
+def fair(random, link, frequency):
+    """A joint anywhere between a typical one and the worst its standard allows."""
+    typical, worst = (link.models[end].section(frequency) for end in (GENEROUS, CAUTIOUS))
+    grade = random.uniform(0, 1)
+    impedance = typical.impedance * (worst.impedance / typical.impedance) ** grade
+    return joint_section(impedance, typical.angle * (worst.angle / typical.angle) ** grade, typical.contact_ohm)
+
+
+def run(random, link, frequency, wet, first):
+    """A cable that is off in length, impedance and loss, wet at its first or last metres."""
+    model = link.models[GENEROUS]
+    conductor, dielectric, beta = model.constants(frequency)
+    impedance = model.impedance(conductor, dielectric, beta) * (1 + random.uniform(-IMPEDANCE, IMPEDANCE))
+    alpha = (conductor + dielectric) * (1 + random.uniform(-LOSS, LOSS))
+    beta = beta * (1 + random.uniform(-LENGTH, LENGTH))
+    if not wet:
+        return [line_section(impedance, (alpha + 1j * beta) * model.length_m)]
+    length, growth = min(between(random, 0.2, 2), model.length_m), between(random, 0.2, 1.5)
+    slower = np.sqrt(1 + growth)
+    soaked = (alpha + beta * WET_TANGENT * growth / 2 + 1j * beta) * slower
+    parts = [line_section(impedance / slower, soaked * length)]
+    parts.append(line_section(impedance, (alpha + 1j * beta) * (model.length_m - length)))
+    return parts if first else parts[::-1]
+
+
+def lumped(random, kind, omega):
+    """What is wrong right at the joint."""
+    one, none = np.ones_like(omega) + 0j, np.zeros_like(omega) + 0j
+    if kind == "resistance":
+        return [TwoPort(one, between(random, 0.5, 50) + none, none, one)]
+    if kind == "shield":
+        return [TwoPort(one, between(random, 2, 100) + 1j * omega * between(random, 2e-8, 3e-7), none, one)]
+    if kind == "step":
+        impedance = float(random.choice([75.0, 93.0]))
+        return [line_section(impedance + none, 1j * omega * between(random, 0.03, 0.08) / C_0)]
+    return []

@@ -1,0 +1,322 @@
+"""Packs: laid over the catalogue, marked, bound in every answer; refused whole with path and reason."""
+
+import json
+import re
+from contextlib import suppress
+from pathlib import Path
+
+import msgspec
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from packs import HEAD, LIMIT, ask, built_in, edition, value
+from scenarios import FAMILIES, STATIONS, examples
+
+from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue.merge import edition_of
+from jointwise.calc.catalogue.pack import MOST_BYTES, Document, Pack
+from jointwise.calc.operations import OPERATIONS, InputError, call
+
+JOINT = {"kind": "joint", "family": "bnc"}
+LOAD = {"kind": "vswr", "vswr": 1.5}
+PORTS = [{"family": "bnc", "gender": "plug", "highest_frequency_hz": 14e6, "power_w": 100}] * 2
+REQUESTS = {
+    "matrix": {},
+    "cell": {"family": "bnc", "band": "20m"},
+    "snapshot": {"bands": ["20m"]},
+    "choose": {"bands": ["20m"]},
+    "line": {"elements": [JOINT, {"kind": "cable", "cable": "rg_58", "length_m": 5}], "load": LOAD, "band": "20m"},
+    "spread": {"elements": [JOINT], "load": LOAD, "band": "20m", "draws": 100},
+    "fitout": {"elements": [JOINT, {"kind": "cable", "cable": "rg_58", "length_m": 5}], "band": "20m"},
+    "kit": {"ports": PORTS},
+    "catalogue": {},
+}
+
+
+def family(**changed):
+    """A pack's own family: BNC with another id and name."""
+    return built_in("interfaces", "bnc", id="club_bnc", name="Club bayonet", **changed)
+
+
+def band(**edges):
+    """A pack's own band in Region 1."""
+    usual = {"low_hz": 1e6, "high_hz": 2e6, "source": "sheet", "kind": "memory"}
+    return {"id": "own", "name": "Own band", "regions": {"1": usual | edges}}
+
+
+REFUSED = [
+    ({"extra": 1}, "extra", "only the fields"),
+    ({"__proto__": {}}, "__proto__", "only the fields"),
+    ({"name": "=1+1"}, "name", "begins with none of"),
+    (
+        {"sources": [{"id": "a", "title": "A", "seen": "read", "address": "javascript:alert(1)"}]},
+        "sources[0].address",
+        "https",
+    ),
+    ({"sources": [{"id": "memory", "title": "A", "seen": "read"}]}, "sources[0].id", "no other source"),
+    ({"interfaces": [built_in("interfaces", "bnc")]}, "interfaces[0].id", "overrides.interfaces"),
+    ({"interfaces": [family() | {"id": "__proto__"}]}, "interfaces[0].id", "small letters"),
+    ({"interfaces": [family() | {"id": "constructor"}]}, "interfaces[0].id", "small letters"),
+    ({"interfaces": [family() | {"name": "BNC"}]}, "interfaces[0].name", "bnc has it"),
+    ({"interfaces": [family(), family()]}, "interfaces[1].id", "given once"),
+    ({"interfaces": [family(inner_diameter_m=value(0))]}, "interfaces[0].inner_diameter_m.value", "1e-05 to 0.2 m"),
+    (
+        {"interfaces": [family(inner_diameter_m=value(6.4e-3))]},
+        "interfaces[0].outer_diameter_m.value",
+        "times the inner",
+    ),
+    ({"interfaces": [family(bead_length_m=value(0.5))]}, "interfaces[0].bead_length_m.value", "section_length_m"),
+    ({"interfaces": [family(vibration=value("wild"))]}, "interfaces[0].vibration.value", "none, vehicle, severe"),
+    ({"interfaces": [family(sealing_mated=value("IP99"))]}, "interfaces[0].sealing_mated.value", "IP67"),
+    ({"interfaces": [family(dielectric=value("copper"))]}, "interfaces[0].dielectric.value", "ptfe"),
+    ({"interfaces": [family(outer_plating=value("ptfe"))]}, "interfaces[0].outer_plating.value", "silver"),
+    ({"interfaces": [family(constant_impedance=False)]}, "interfaces[0].constant_impedance", "a section"),
+    ({"interfaces": [family(receive_only=True)]}, "interfaces[0].receive_only_reason", "a reason"),
+    (
+        {"interfaces": [family(coupling=value("x", source="nowhere"))]},
+        "interfaces[0].coupling.source",
+        "a source of the pack",
+    ),
+    (
+        {"interfaces": [family(rated_frequency_hz={"low": value(9e9), "high": value(4e9)})]},
+        "interfaces[0].rated_frequency_hz.low.value",
+        "high end",
+    ),
+    (
+        {"cables": [built_in("cables", "rg_58", id="own", name="Own", dielectric="jelly")]},
+        "cables[0].dielectric",
+        "solid_pe",
+    ),
+    ({"cables": [built_in("cables", "rg_58", id="own", name="Own", power=[])]}, "cables[0].power", "1 to 100"),
+    ({"bands": [band(low_hz=3e6)]}, "bands[0].regions.1.low_hz", "less than high_hz"),
+    ({"bands": [band(low_hz=1)]}, "bands[0].regions", "low_hz"),
+    ({"bands": [{"id": "own", "name": "Own", "regions": {"4": {}}}]}, "bands[0].regions", "1, 2, 3"),
+    ({"modes": [{"id": "own", "name": "Own", "duty_factor": value(2)}]}, "modes[0].duty_factor.value", "0.001 to 1"),
+    (
+        {"modes": [{"id": "own", "name": "Own", "duty_factor": value(1), "on_time_s": value(5)}]},
+        "modes[0].off_time_s",
+        "a time",
+    ),
+    (
+        {"matings": [built_in("matings", next(iter(catalogue().matings)), id="own", plug="own")]},
+        "matings[0].plug",
+        "one of",
+    ),
+    ({"adapters": [{"id": "own", "joins": ["n"], "source": "sheet", "kind": "memory"}]}, "adapters[0].id", "one of"),
+    ({"overrides": {"bands": ["own"]}}, "overrides.bands[0]", "a built-in entry"),
+    ({"overrides": {"bands": ["20m"]}}, "overrides.bands[0]", "bands of this pack"),
+    ({"default_powers_w": [float("nan")]}, "default_powers_w[0]", "0 to 100000"),
+    ({"house_limits": [LIMIT | {"power_w": -1}]}, "house_limits[0].power_w", "0 to 100000"),
+    ({"house_limits": [LIMIT | {"reason": ""}]}, "house_limits[0].reason", "1 to 300"),
+    ({"house_limits": [LIMIT | {"source": ""}]}, "house_limits[0].source", "1 to 100"),
+    ({"house_limits": [LIMIT | {"bands": ["own"]}]}, "house_limits[0].bands[0]", "one of"),
+    ({"house_limits": [LIMIT, LIMIT]}, "house_limits[1].id", "given once"),
+]
+
+
+@pytest.mark.parametrize(
+    ("fields", "path", "allowed"), REFUSED, ids=[f"{path} {at}" for at, (_, path, _) in enumerate(REFUSED)]
+)
+def test_a_bad_pack_is_refused_with_its_path(fields, path, allowed):
+    """A pack with one bad field is refused by that field's path behind its label, with what is allowed."""
+    with pytest.raises(InputError) as refusal:
+        edition(**fields)
+
+    assert refusal.value.field == f"0.json: {path}"
+    assert allowed in refusal.value.allowed
+
+
+@pytest.mark.parametrize(
+    "text",
+    [b"", b"[]", b"{", b"null", b"\xff", b"[" * 10_000, b'{"id": "a", "id": "b"}', b" " * 50_000_000],
+    ids=["empty", "list", "cut", "null", "bytes", "deep", "twice", "50 MB"],
+)
+def test_what_is_no_pack_is_refused(text):
+    """A text that is no pack, is nested deeper than any, or is longer than a pack may be gets one sentence."""
+    with pytest.raises(InputError, match=r"^file: (pack|id) is .*; allowed: "):
+        edition_of([Document("file", text)])
+
+
+def test_a_long_pack_is_refused_unread():
+    """A text beyond the greatest length is refused by its length, though it is no JSON at all."""
+    with pytest.raises(InputError, match=f"up to {MOST_BYTES} bytes"):
+        edition_of([Document("", b"{" * (MOST_BYTES + 1))])
+
+
+@pytest.mark.parametrize(
+    ("other", "path"),
+    [
+        ({"id": "club"}, "id"),
+        ({"house_limits": [LIMIT]}, "house_limits[0].id"),
+        ({"default_powers_w": [5]}, "default_powers_w"),
+        ({"interfaces": [family()]}, "interfaces[0].id"),
+    ],
+)
+def test_packs_in_conflict_are_refused(other, path):
+    """A second pack with an id, a limit, powers or a family that the first has is refused by the field's path."""
+    first = HEAD | {"house_limits": [LIMIT], "default_powers_w": [10], "interfaces": [family()]}
+
+    with pytest.raises(InputError, match=re.escape(f"1.json: {path} is ")):
+        edition(first, HEAD | {"id": "other"} | other)
+
+
+@pytest.mark.parametrize("operation", OPERATIONS)
+def test_an_empty_pack_changes_nothing(operation):
+    """With a pack of no entries every operation answers the same bytes, but for the pack's name in the catalogue."""
+    body = json.dumps(REQUESTS[operation]).encode()
+    with_pack = json.loads(call(operation, body, edition()))
+    if operation == "catalogue":
+        assert [pack["name"] for pack in with_pack["packs"]] == [HEAD["name"]]
+        with_pack["packs"] = []
+
+    assert with_pack == json.loads(call(operation, body))
+
+
+ADDED = edition(
+    interfaces=[family(order=500)],
+    cables=[built_in("cables", "rg_58", id="own_cable", name="Own cable", order=500)],
+    bands=[band(low_hz=4.9e10, high_hz=5e10)],
+    modes=[{"id": "own", "name": "Own mode", "duty_factor": value(0.3)}],
+)
+
+
+@examples(20)
+@given(station=STATIONS)
+def test_a_pack_that_overrides_nothing_changes_no_answer(station):
+    """Beside a pack's own entries every cell of the built-in families and bands is what it was."""
+    asked = {"families": FAMILIES, "bands": ["20m", "2m", "3cm"], **station}
+
+    assert ask("matrix", ADDED, **asked) == ask("matrix", **asked)
+
+
+@pytest.mark.parametrize("operation", [name for name in OPERATIONS if name != "catalogue"])
+@pytest.mark.parametrize("original", FAMILIES)
+def test_a_copied_family_answers_as_the_original(operation, original):
+    """A pack's family with the values of a built-in one is answered by every operation, with the same numbers."""
+    copied = built_in("interfaces", original, id="copy", name="Copy", order=500)
+    barrel = {"id": "copy", "joins": ["copy"], "source": "sheet", "kind": "memory"}
+    packed = edition(
+        interfaces=[copied],
+        adapters=[barrel],
+        cables=[built_in("cables", "rg_58", id="copied", name="Copied", order=500)],
+    )
+    asked = json.dumps(REQUESTS[operation] | ({"families": [original]} if operation in ("matrix", "snapshot") else {}))
+    renamed = asked.replace('"bnc"', f'"{original}"').replace('"rg_58"', '"copied"')
+    answered = json.loads(call(operation, renamed.replace(f'"{original}"', '"copy"').encode(), packed))
+    msgspec.convert(answered, OPERATIONS[operation].result)
+    expected = json.loads(call(operation, asked.replace('"bnc"', f'"{original}"').encode()))
+
+    for name in ("margin_db", "largest_power_w", "loss_db", "delivered_w", "total_loss_db", "undecided"):
+        assert answered.get(name) == expected.get(name), name
+
+
+def test_an_override_marks_just_what_it_changed():
+    """Of an overridden family the changed value carries the pack into the derivation, the rest its own sources."""
+    ends = {"low": value(300), "high": built_in("interfaces", "bnc")["working_voltage_rms_v"]["high"]}
+    packed = edition(
+        overrides={"interfaces": ["bnc"]}, interfaces=[built_in("interfaces", "bnc", working_voltage_rms_v=ends)]
+    )
+    answer = ask("cell", packed, family="bnc", band="20m")
+    inputs = [one for limit in answer["limits"] for step in limit["steps"] for one in step["inputs"]]
+
+    assert {(one["source"], one["value"]) for one in inputs if "." in one["source"]} == {("club.sheet", 300)}
+    assert answer["family"]["pack"] == "Invented club"
+    assert ask("catalogue", packed)["packs"][0]["changed"] == ["interfaces/bnc.working_voltage_rms_v.low"]
+    told = msgspec.convert(ask("catalogue", packed), OPERATIONS["catalogue"].result)
+    assert "club.sheet" in {source.id for source in told.sources}
+
+
+def test_a_built_in_source_of_a_new_value_is_marked_too():
+    """A pack's value that names a built-in source is still told from the built-in values."""
+    packed = edition(modes=[{"id": "own", "name": "Own", "duty_factor": value(0.3, "memory", "memory")}])
+
+    mode = next(mode for mode in ask("catalogue", packed)["modes"] if mode["id"] == "own")
+    assert mode["duty_factor"]["source"] == "club.memory"
+
+
+def test_the_edition_ends_with_the_call():
+    """A call with packs leaves nothing behind for the calls after it."""
+    before = call("matrix", b"{}")
+    ask("matrix", edition(default_powers_w=[7], house_limits=[LIMIT]))
+
+    assert call("matrix", b"{}") == before
+
+
+RULED = edition(house_limits=[LIMIT | {"interfaces": ["bnc"], "bands": ["20m"]}])
+
+
+def test_a_house_limit_binds_in_the_matrix():
+    """On its band and family a power above the limit is refused, the largest power stops there; elsewhere nothing."""
+    asked = {"families": ["bnc", "n"], "bands": ["20m", "2m"], "powers_w": [50, 51]}
+    answer, free = ask("matrix", RULED, **asked), ask("matrix", **asked)
+    refused = [[[at >= 0 for at in cell] for cell in row] for row in answer["refused_by"]]
+
+    assert refused == [[[False, True], [False, False]], [[False, False], [False, False]]]
+    assert answer["gates"][answer["refused_by"][0][0][1]]["id"] == "house"
+    assert "Old panel." in answer["families"][0]["gate_reasons"]["house"]
+    assert answer["largest_power_w"][0] == [50, free["largest_power_w"][0][1]]
+
+
+def test_a_house_limit_binds_in_a_cell():
+    """A cell above the limit is refused in the pack's words and still tells the largest power."""
+    answer = ask("cell", RULED, family="bnc", band="20m", power_w=51)
+
+    assert (answer["refused_by"], answer["margin_db"], answer["largest_power_w"]) == ("house", None, 50)
+    assert "House limit of Invented club on 20 m: at most 50 W PEP. Old panel." in answer["verdict"]
+    assert ask("cell", RULED, family="bnc", band="2m", power_w=51)["refused_by"] is None
+
+
+def test_a_house_limit_binds_in_a_line():
+    """A line through the family is refused above the limit, and below it has no larger power than it."""
+    asked = {"elements": [JOINT], "load": LOAD, "band": "20m"}
+    over, under = ask("line", RULED, **asked, power_w=51), ask("line", RULED, **asked, power_w=50)
+    bands = {one["column"]["id"]: one for one in under["bands"]}
+
+    assert (over["parts"][0]["refused_by"], over["margin_db"]) == ("house", None)
+    assert (under["largest_power_w"], bands["20m"]["largest_power_w"]) == (50, 50)
+    assert bands["2m"]["largest_power_w"] > 50
+
+
+def test_a_house_limit_binds_in_a_choice_and_a_kit():
+    """Above the limit the family is not among those that may be fitted, and a kit can't join through it."""
+    rejected = next(one for one in ask("choose", RULED, bands=["20m"], power_w=51)["choices"] if one["family"] == "bnc")
+    asked = [PORTS[0] | {"power_w": 51}] * 2
+
+    assert [one["demand"] for one in rejected["rejections"]] == ["house limit"]
+    assert "Old panel." in ask("kit", edition(house_limits=[LIMIT]), ports=asked)["pairs"][0]["sentence"]
+
+
+def test_default_powers_hold_where_none_are_asked_for():
+    """A matrix that asks for no powers has the pack's; one that asks has its own."""
+    packed = edition(default_powers_w=[10, 100])
+
+    assert ask("matrix", packed)["powers_w"] == [10, 100]
+    assert ask("matrix", packed, powers_w=[5])["powers_w"] == [5]
+
+
+def test_the_readme_s_pack_works():
+    """The example of the README is a valid pack that does what the text around it says."""
+    readme = (Path(__file__).parents[2] / "README.md").read_text()
+    text = re.search(r"## Packs.*?```json\n(.*?)```", readme, re.DOTALL).group(1)
+    packed = edition_of([Document("README.md", text.encode())])
+
+    assert packed.tables.packs[0].changed == ["modes/cw", "modes/cw.duty_factor", "default_powers_w"]
+    assert ask("cell", packed, family="bnc", band="20m", power_w=51)["refused_by"] == "house"
+
+
+@given(
+    garbage=st.recursive(
+        st.none() | st.booleans() | st.floats() | st.text(max_size=5),
+        lambda inner: (
+            st.lists(inner, max_size=3)
+            | st.dictionaries(st.sampled_from(sorted(Pack.__struct_fields__)), inner, max_size=4)
+        ),
+        max_leaves=8,
+    )
+)
+@examples(150)
+def test_garbage_is_refused_in_one_sentence(garbage):
+    """Whatever stands in a pack's fields, it is taken or refused by an InputError, never another."""
+    text = json.dumps(HEAD | garbage if isinstance(garbage, dict) else garbage).encode()
+    with suppress(InputError):
+        edition_of([Document("file", text)])

@@ -1,0 +1,233 @@
+"""A sweep's answer names the joint that was made bad, with its size, and says what it can't tell."""
+
+import numpy as np
+import pytest
+import skrf
+from lines import ask, touchstone
+from skrf.media import DefinedGammaZ0
+from sweeps import draw
+
+from jointwise.calc.errors import InputError
+from jointwise.calc.line.requests import CableRun, Joint, KnownEnd
+from jointwise.calc.sweep.requests import SweepRequest
+from jointwise.calc.sweep.sweep import sweep
+
+NOISE = 0.01
+SEEDS = {"resistance": 0, "shield": 1, "water": 7, "step": 8}
+Z_0, VELOCITY = 50.0, 0.66
+JUMPER = [
+    {"kind": "joint", "family": "n"},
+    {"kind": "cable", "cable": "rg_213", "length_m": 2.0},
+    {"kind": "joint", "family": "n"},
+]
+SHORT = {"kind": "end", "what": "short"}
+BAD_FILES = {  # what is wrong: the file, words of the sentence
+    "binary": ("\x00\x01\x7fELF\x02", "on line 1"),
+    "empty": ("", "on line 1"),
+    "no data": ("# MHz S RI R 50\n", "on line 1, data after the option line"),
+    "truncated": ("# MHz S RI R 50\n1 0.1 0\n2 0.1\n", "on line 3"),
+    "wrong count": ("# MHz S RI R 50\n1 0.1 0\n2 0.1 0 0.3 0\n", "on line 3, 3 numbers"),
+    "not a number": ("# MHz S RI R 50\n1 NaN 0\n", "on line 2, numbers such as"),
+    "huge number": ("# MHz S RI R 50\n1 1e300 0\n", "on line 2, numbers of at most"),
+    "falling frequency": ("! made up\n# MHz S RI R 50\n2 0 0\n1 0 0\n", "on line 4, a frequency above"),
+    "no end": (
+        "[Version] 2.0\n# MHz S RI R 50\n[Number of Ports] 1\n[Number of Frequencies] 1\n[Network Data]\n1 0 0\n",
+        "[End]",
+    ),
+    "three ports": ("[Version] 2.0\n# MHz S RI R 50\n[Number of Ports] 3\n[Network Data]\n", "on line 3"),
+    "huge": ("! " + "x" * 9_000_000, "at most 8000000 characters"),
+    "too few points": ("# MHz S RI R 50\n1 0 0\n2 0 0\n", "a sweep of at least 16 points"),
+}
+
+
+def medium_of(band):
+    """RG-213 at 20 °C as a medium of scikit-rf, by the catalogue's published attenuation."""
+    law = next(cable for cable in ask("catalogue")["cables"] if cable["id"] == "rg_213")
+    decibels = law["k1_db_per_m_sqrt_hz"] * np.sqrt(band.f) + law["k2_db_per_m_hz"] * band.f
+    return DefinedGammaZ0(
+        band, gamma=decibels * np.log(10) / 20 + 2j * np.pi * band.f / (299_792_458 * VELOCITY), z0=Z_0
+    )
+
+
+def resistor_line(ohm, length_m=10.0):
+    """A sweep, by scikit-rf, of two cables with a resistor between them and a short at the end."""
+    band = skrf.Frequency(1, 500, 401, "MHz")
+    medium = medium_of(band)
+    whole = medium.line(length_m, "m") ** medium.resistor(ohm) ** medium.line(5.0, "m") ** medium.short()
+    return band.f, whole.s
+
+
+@pytest.mark.parametrize("kind", SEEDS)
+def test_the_bad_joint_is_named(kind):
+    """A drawn line with a fault of each kind, measured with 1 % of noise, has that joint named."""
+    drawn = draw(SEEDS[kind], kind)
+
+    check = sweep(drawn.request(drawn.noisy(NOISE))).line
+
+    assert check.finding == "suspect"
+    assert check.suspect == drawn.joint
+    assert check.noise == pytest.approx(NOISE, rel=0.5)
+
+
+def test_the_size_of_a_resistance_is_found():
+    """The resistor that scikit-rf put between two cables is found within three of the stated deviations."""
+    frequency, s = resistor_line(3.0)
+    elements = [CableRun(cable="rg_213", length_m=10.0), Joint(family="n"), CableRun(cable="rg_213", length_m=5.0)]
+    noise = np.random.default_rng(1).normal(size=(2, *s.shape)) * 0.003
+    text = touchstone(frequency, s + noise[0] + 1j * noise[1])
+
+    check = sweep(SweepRequest(elements=elements, load=KnownEnd(what="short"), touchstone=text)).line
+
+    size = check.candidates[0].sizes[0]
+    assert (check.suspect, check.candidates[0].kind) == (1, "resistance")
+    assert abs(size.value - 3.0) < 3 * (size.high - size.low) / 2
+    assert size.high - size.low < 1
+
+
+@pytest.mark.parametrize("seed", [4, 9])
+def test_a_sound_line_is_not_accused(seed):
+    """A drawn line without a fault has no joint named, and no candidates."""
+    drawn = draw(seed, None)
+
+    check = sweep(drawn.request(drawn.noisy(NOISE))).line
+
+    assert check.finding == "sound"
+    assert check.suspect is None
+    assert check.candidates == []
+
+
+def test_the_echo_of_the_fault_stands_out():
+    """The measured echo at the bad joint exceeds its threshold, and joints before it do not."""
+    drawn = draw(1, "shield")
+
+    check = sweep(drawn.request(drawn.noisy(NOISE))).line
+
+    assert [joint.element for joint in check.joints if joint.seen] == [drawn.joint]
+    assert all(joint.shadowed == (joint.element > drawn.joint) for joint in check.joints)
+
+
+def test_an_open_end_hides_the_joint_before_it():
+    """No current flows at an open end, so the answer says that its joint can't be judged and asks for a short."""
+    drawn = draw(0, "resistance")
+    assert drawn.load.what == "open"
+
+    result = sweep(drawn.request(drawn.noisy(NOISE)))
+
+    assert result.line.joints[-1].least_resistance_ohm is None
+    assert any("with a short" in words for words in result.advice)
+
+
+def test_joints_in_one_place_are_not_told_apart():
+    """Two joints with nothing between them are both named, as one of the two."""
+    frequency, s = resistor_line(5.0)
+    elements = [
+        CableRun(cable="rg_213", length_m=10.0),
+        Joint(family="n"),
+        Joint(family="n"),
+        CableRun(cable="rg_213", length_m=5.0),
+    ]
+
+    text = touchstone(frequency, s + 0.002 * np.random.default_rng(2).normal(size=s.shape))
+    result = sweep(SweepRequest(elements=elements, load=KnownEnd(what="short"), touchstone=text))
+
+    assert result.line.finding == "unclear"
+    assert sorted(result.line.apart) == [1, 2]
+    assert "one place" in result.verdict
+
+
+def test_another_line_is_said_not_to_fit():
+    """A sweep of a line half as long is not blamed on a joint."""
+    frequency, s = resistor_line(0.0, length_m=2.0)
+    elements = [CableRun(cable="rg_213", length_m=30.0), Joint(family="n"), CableRun(cable="rg_213", length_m=5.0)]
+
+    result = sweep(SweepRequest(elements=elements, load=KnownEnd(what="short"), touchstone=touchstone(frequency, s)))
+
+    assert result.line.finding == "no fit"
+    assert "does not fit" in result.verdict
+
+
+def test_the_reference_of_the_file_does_not_matter():
+    """The same sweep renormalised by scikit-rf to 75 Ω gives the same answer."""
+    drawn = draw(1, "shield")
+    measured = drawn.noisy(NOISE)
+    network = skrf.Network(f=drawn.frequency_hz, f_unit="Hz", s=measured[:, None, None], z0=Z_0)
+    network.renormalize(75)
+    moved = touchstone(drawn.frequency_hz, network.s, 75.0)
+
+    own = sweep(drawn.request(measured)).line
+    other = sweep(SweepRequest(elements=drawn.elements, load=drawn.load, touchstone=moved)).line
+
+    assert other.candidates[0].sizes[0].value == pytest.approx(own.candidates[0].sizes[0].value, rel=1e-3)
+    assert other.suspect == own.suspect
+
+
+def test_an_earlier_sweep_shows_the_change():
+    """Against a sweep taken before the fault, the joint's echo has changed by its excess."""
+    drawn = draw(1, "shield")
+    sound = draw(1, None)
+    before = touchstone(sound.frequency_hz, sound.reflection[:, None, None])
+
+    check = sweep(drawn.request(drawn.noisy(NOISE), earlier=before)).line
+
+    at = next(joint for joint in check.joints if joint.element == drawn.joint)
+    assert at.change > at.threshold
+    assert len(check.profile.earlier) == len(check.profile.distance_m)
+
+
+def jumper(ohm):
+    """A two-port sweep, by scikit-rf, of the jumper as it should be with a resistor inside."""
+    band = skrf.Frequency(10, 1000, 201, "MHz")
+    medium = medium_of(band)
+    return touchstone(band.f, (medium.line(1.0, "m") ** medium.resistor(ohm) ** medium.line(1.0, "m")).s)
+
+
+def two_port(text, **more):
+    """The answer about the jumper, in shade at 20 °C where its attenuation was published."""
+    return ask("sweep", elements=JUMPER, load=SHORT, touchstone=text, ambient_temperature_c=20.0, **more)
+
+
+def test_resistance_of_a_jumper_is_found():
+    """The resistor in a jumper of scikit-rf's shows as its resistance in series."""
+    part = two_port(jumper(2.0))["part"]
+
+    assert part["resistance_ohm"] == pytest.approx(2.0, abs=0.1)
+
+
+def test_a_good_jumper_passes_and_a_bad_one_fails():
+    """A jumper as it should be keeps within the limits of its parts; with 20 Ω in it, it loses too much."""
+    assert two_port(jumper(0.0))["part"]["passed"]
+    bad = two_port(jumper(20.0))
+
+    assert not bad["part"]["loss_passed"]
+    assert "more than its parts may" in bad["verdict"]
+
+
+def test_a_jumper_against_its_past():
+    """An earlier sweep of the jumper tells how much its resistance has risen."""
+    trend = two_port(jumper(1.5), earlier=jumper(0.5))["part"]["trend"]
+
+    assert trend["resistance_change_ohm"] == pytest.approx(1.0, abs=0.05)
+    assert "risen" in trend["sentence"]
+
+
+@pytest.mark.parametrize("fault", BAD_FILES)
+def test_a_bad_file_is_refused_by_its_line(fault):
+    """A file that can't be read gives one sentence that says where."""
+    text, words = BAD_FILES[fault]
+
+    with pytest.raises(InputError, match="touchstone") as refused:
+        ask("sweep", elements=JUMPER, load=SHORT, touchstone=text)
+
+    assert words in str(refused.value)
+
+
+def test_a_line_without_joints_is_refused():
+    """Joints are what is judged, so a bare cable is refused."""
+    with pytest.raises(InputError, match="a line with at least one"):
+        ask("sweep", elements=[JUMPER[1]], load=SHORT, touchstone=touchstone(*resistor_line(0.0)))
+
+
+def test_an_earlier_sweep_of_another_kind_is_refused():
+    """A one-port can't be compared with a two-port."""
+    with pytest.raises(InputError, match="earlier"):
+        two_port(jumper(0.0), earlier=touchstone(*resistor_line(0.0)))

@@ -1,0 +1,75 @@
+"""Valid requests with a few places spoilt: they reach deeper than what is bad from the start."""
+
+import json
+from copy import deepcopy
+from pathlib import Path
+from typing import Any
+
+from hypothesis import strategies as st
+
+from jointwise.calc.operations import OPERATIONS
+
+CASES = json.loads((Path(__file__).parents[2] / "frontend/payload/cases.json").read_text())
+
+HOSTILE = st.one_of(
+    st.none(),
+    st.booleans(),
+    st.sampled_from([0, -1, 1, 1e-320, 5e-324, 1e308, -1e308, 2**31, 2**63, 2**64, 10**40, -0.0]),
+    st.floats(),
+    st.integers(),
+    st.text(max_size=8),
+    st.sampled_from(["", "n", "uhf", "2m", "\0", "\ud800", "`", "x` - at `$.vswr", "# Hz S RI R 50\n1 1 1", "é" * 61]),
+    st.sampled_from([[], {}, [[]], [{}], {"": {}}, [None] * 1000, {"kind": "joint"}, {"kind": []}]),
+)
+
+
+def _whole(body: str) -> dict | None:
+    try:
+        read = json.loads(body)
+    except ValueError:
+        return None
+    return read if isinstance(read, dict) else None
+
+
+SEEDS = [
+    (case["operation"], _whole(case["body"]))
+    for case in CASES
+    if case["operation"] in OPERATIONS and _whole(case["body"]) is not None
+]
+
+
+def places(value: Any, path: tuple = ()) -> list[tuple]:
+    """Paths of everything inside a JSON value."""
+    entries = value.items() if isinstance(value, dict) else enumerate(value) if isinstance(value, list) else ()
+    inside = [place for name, one in entries for place in places(one, (*path, name))]
+    return [path, *inside] if path else inside
+
+
+def _spoil(draw: st.DrawFn, request: dict) -> None:
+    found = places(request)
+    kind = draw(st.sampled_from(["replace", "drop", "add", "repeat"]))
+    if kind == "add" or not found:
+        request[draw(st.text(max_size=6))] = deepcopy(draw(HOSTILE))
+        return
+    *way, last = draw(st.sampled_from(found))
+    holder = request
+    for step in way:
+        holder = holder[step]
+    if kind == "replace":
+        holder[last] = deepcopy(draw(HOSTILE))
+    elif kind == "drop":
+        del holder[last]
+    elif isinstance(holder[last], list):
+        holder[last] = holder[last] * draw(st.sampled_from([2, 61, 401]))
+    else:
+        holder[last] = [holder[last]]
+
+
+@st.composite
+def spoilt(draw: st.DrawFn) -> tuple[str, bytes]:
+    """An operation and the body of a request with one to three places spoilt."""
+    operation, request = draw(st.sampled_from(SEEDS))
+    request = deepcopy(request)
+    for _ in range(draw(st.integers(1, 3))):
+        _spoil(draw, request)
+    return operation, json.dumps(request).encode()
