@@ -1,7 +1,7 @@
 """Snapshots: the numbers of the matrix and the steps of every cell, packed."""
 
-import gzip
 import json
+import zlib
 
 import pytest
 from scenarios import BANDS, FAMILIES
@@ -101,7 +101,7 @@ def test_all_families_on_all_bands_stay_small():
     text = call("snapshot", b"{}")
 
     assert len(text) < ALL_BYTES
-    assert len(gzip.compress(text)) < ALL_PACKED_BYTES
+    assert len(zlib.compress(text, 9)) < ALL_PACKED_BYTES
 
 
 def test_a_snapshot_says_what_was_asked(snapshot):
