@@ -43,8 +43,8 @@ from jointwise.calc.catalogue.schema import (
 __all__ = ["Catalogue", "built_in_tables"]
 
 Entry = TypeVar("Entry")
-SUFFIXES = (".toml", ".json")
-"""As written by hand, and as packed for the browser, where reading TOML takes long."""
+PACKED = "packed.json"
+"""All files as one, for the browser, where to read TOML or many files takes long."""
 
 
 class Catalogue(msgspec.Struct, frozen=True):
@@ -115,23 +115,30 @@ def built_in_tables() -> Catalogue:
 
 
 def _folder(name: str, entry: type[Entry]) -> dict[str, Entry]:
-    paths = (files(__package__) / name).iterdir()
-    entries = [msgspec.convert(_read(path), entry) for path in paths if path.name.endswith(SUFFIXES)]
+    entries = msgspec.convert(_files()[name], list[entry])
     return _by_id(sorted(entries, key=lambda one: one.order))
 
 
 def _table(file: str, key: str, entry: type[Entry]) -> dict[str, Entry]:
-    return _by_id(msgspec.convert(_tables(file)[key], list[entry]))
+    return _by_id(msgspec.convert(_files()[file][key], list[entry]))
 
 
-@lru_cache(maxsize=1)  # the tables of one file are asked for one after the other
-def _tables(file: str) -> dict[str, Any]:
-    return _read(next(path for suffix in SUFFIXES if (path := files(__package__) / f"{file}{suffix}").is_file()))
+@lru_cache(maxsize=1)
+def _files() -> dict[str, Any]:
+    here = files(__package__)
+    packed = here / PACKED
+    return msgspec.json.decode(packed.read_bytes()) if packed.is_file() else _read(here)
 
 
-def _read(path: Traversable) -> Any:
-    decode = msgspec.toml.decode if path.name.endswith(".toml") else msgspec.json.decode
-    return decode(path.read_bytes())
+def _read(folder: Traversable) -> dict[str, Any]:
+    """What each file holds, by its name without ending, and under a folder's name what its files hold, as a list."""
+    return {
+        path.name.removesuffix(".toml"): list(_read(path).values())
+        if path.is_dir()
+        else msgspec.toml.decode(path.read_bytes())
+        for path in folder.iterdir()
+        if path.is_dir() or path.name.endswith(".toml")
+    }
 
 
 def _by_id(entries: list[Entry]) -> dict[str, Entry]:

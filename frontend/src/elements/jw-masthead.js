@@ -39,7 +39,6 @@ class JwMasthead extends LitElement {
       [aria-current] { background: var(--accent); border-color: var(--accent); color: var(--accent-ink); }
       button { font-size: 0.85rem; padding: 0 12px; }
       @media (max-width: 960px) {
-        p { order: 4; flex-basis: 100%; }
         .switches { margin-left: auto; }
       }
       @media (max-width: 480px) {
@@ -48,7 +47,7 @@ class JwMasthead extends LitElement {
         .switches button { padding: 0 8px; }
         nav { order: 3; }
         nav button { padding: 0 9px; }
-        p { flex-basis: 180px; font-size: 0.8rem; }
+        p { order: 4; flex-basis: 100%; font-size: 0.8rem; }
       }
       @media print { header { padding: 0 0 2mm; } nav, .switches { display: none; } h1 { font-size: 13pt; } p { font-size: 8pt; } }
     `,

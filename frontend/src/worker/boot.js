@@ -11,11 +11,14 @@ import {serve} from './serve.js';
 
 serve(self, async (parts, reached) => {
   reached(UNPACKING);
-  const [python, stdlib, packages, core] = await Promise.all(
-    ['python', 'stdlib', 'packages', 'core'].map((name) => unpacked(parts[name], name)),
-  );
+  const unpack = (...names) => names.map((name) => unpacked(parts[name], name));
+  const [python, stdlib] = await Promise.all(unpack('python', 'stdlib'));
   reached(STARTING);
-  const interpreter = await startPython(runtime, {'pyodide.asm.wasm': python, 'python_stdlib.zip': stdlib});
+  // the engine compiles Python meanwhile
+  const [interpreter, packages, core] = await Promise.all([
+    startPython(runtime, {'pyodide.asm.wasm': python, 'python_stdlib.zip': stdlib}),
+    ...unpack('packages', 'core'),
+  ]);
   reached(LOADING);
   return openCore(interpreter, packages, core);
 });
