@@ -27,6 +27,11 @@ REQUESTS = {
     "choose": {},
     "fitout": {"elements": LINE["elements"], "band": "2m"},
     "kit": {"ports": PORTS},
+    "sweep": {
+        "elements": LINE["elements"],
+        "load": {"kind": "end", "what": "matched"},
+        "touchstone": "# MHz S RI R 50\n" + "\n".join(f"{at} 0.01 0" for at in range(1, 21)),
+    },
 }
 
 SAME = [

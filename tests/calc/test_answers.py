@@ -89,7 +89,16 @@ LINE = b'{"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "vswr
 SHEET = b'{"elements": [{"kind": "joint", "family": "n"}], "band": "2m"}'
 PLUG = b'{"family": "n", "gender": "plug", "highest_frequency_hz": 1e8}'
 KIT = b'{"ports": [%s, %s]}' % (PLUG, PLUG)
-BODIES = {"cell": b'{"family": "n", "band": "2m"}', "line": LINE, "spread": LINE, "fitout": SHEET, "kit": KIT}
+POINTS = rb"\n".join(b"%d 0.01 0" % at for at in range(1, 21))
+SWEEP = b'{"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "end", "what": "open"}, "touchstone": "%s"}'
+BODIES = {
+    "cell": b'{"family": "n", "band": "2m"}',
+    "line": LINE,
+    "spread": LINE,
+    "fitout": SHEET,
+    "kit": KIT,
+    "sweep": SWEEP % (rb"# MHz S RI R 50\n" + POINTS),
+}
 
 
 @pytest.mark.parametrize("operation", OPERATIONS)
