@@ -3,6 +3,7 @@
 import os
 import time
 from collections.abc import Callable, Mapping
+from contextlib import suppress
 from functools import partial
 from importlib.metadata import version
 from pathlib import Path
@@ -27,6 +28,7 @@ from jointwise.backend.problem import answer
 from jointwise.backend.settings import Settings
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import pack_schema
+from jointwise.calc.errors import InputError
 from jointwise.calc.operations import OPERATIONS, Operation
 
 __all__ = ["create_app"]
@@ -137,7 +139,9 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
         operation = _operation(name)
         if request.mimetype != JSON:
             abort(415, f"The body is {request.mimetype or 'of no stated type'}; allowed: {JSON}.")
-        return Response(answers.of(operation, request.get_data()).body, mimetype=JSON)
+        body = request.get_data()
+        _refuse_long(body)
+        return Response(answers.of(operation, body).body, mimetype=JSON)
 
     @app.get("/api/v1/<name>")
     @limited
@@ -156,6 +160,19 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
     for name, content in published.items():
         answered = Answer.tagged(msgspec.json.encode(content))
         app.add_url_rule(f"/api/v1/{name}.json", name, partial(_cached, answered, seconds))
+
+
+class _Long(msgspec.Struct):
+    """What a request that takes long says of itself."""
+
+    thorough: bool = False
+
+
+def _refuse_long(body: bytes) -> None:
+    with suppress(msgspec.DecodeError, UnicodeDecodeError):  # which the core puts into words
+        if msgspec.json.decode(body, type=_Long).thorough:
+            allowed = "false of a server, which many share; the page's own core and the command line search for longer"
+            raise InputError("thorough", True, allowed)
 
 
 def _limited(app: Flask, per_minute: int) -> Callable[[RouteCallable], RouteCallable]:

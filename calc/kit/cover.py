@@ -14,13 +14,12 @@ import numpy as np
 
 from jointwise.calc.kit.bound import Bound, Shares, bits
 
-__all__ = ["MOST_WORK", "Cover", "smallest_cover", "without_spares"]
+__all__ = ["Cover", "smallest_cover", "without_spares"]
 
-MOST_WORK = 600_000_000
-"""Incidences gone through, summed over the steps of all bounds: some ten to twenty seconds."""
 STEP_WORK = 1500  # incidences as long as the rest of a step takes
 FIRST_STEPS, STEPS, STEPS_AGAIN = 200, 25, 5  # of the bound: at the root, at a node, after elements were barred
 GREEDY_EVERY = 8  # nodes; more often costs more than it finds
+GREEDY_STEPS = 400  # as many steps of a bound take as long
 
 
 class Cover(NamedTuple):
@@ -45,7 +44,7 @@ class _Reduced(NamedTuple):
     groups: list[list[int]]
 
 
-def smallest_cover(groups: list[list[int]], most_work: int = MOST_WORK) -> Cover:
+def smallest_cover(groups: list[list[int]], most_work: int) -> Cover:
     """The smallest cover of groups of alternatives; each group has at least one, none of them empty.
 
     After `most_work` the best cover found is returned with a bound that holds
@@ -92,6 +91,7 @@ class _Search:
                 self.best = reduced.chosen
                 return 0, []
             if self.nodes % GREEDY_EVERY == 1 and steps > STEPS_AGAIN:
+                self.work -= GREEDY_STEPS * (STEP_WORK + self.shares.size)
                 found = without_spares(self.groups, _greedy(reduced.groups, reduced.chosen))
                 self.best = min(self.best, found, key=int.bit_count)
             held = reduced.chosen.bit_count()

@@ -6,22 +6,22 @@ from jointwise.calc.kit.cover import without_spares
 
 __all__ = ["exchanged"]
 
-MOST_LOOKS = 3_000_000  # chains looked at, some seconds
 
-
-def exchanged(needs: list[list[tuple[int, Chain]]], chosen: int) -> int:
+def exchanged(needs: list[list[tuple[int, Chain]]], chosen: int, most_looks: int) -> int:
     """The set after every exchange of one adapter that lowers the loss summed over all needs, the best first.
 
-    Each need gives its chains with the added adapters they take, least loss first.
+    Each need gives its chains with the added adapters they take, least loss first; `most_looks` at a need end it.
     """
     priced = [[(taken, loss_steps(chain)) for taken, chain in ways] for ways in needs]
     candidates = 0
     for taken, _ in (way for ways in priced for way in ways):
         candidates |= taken
-    look, looks, lost = sum(len(ways) for ways in priced), 0, _loss(priced, chosen)
-    while looks <= MOST_LOOKS:
+    looks, lost = 0, _loss(priced, chosen)
+    while True:
         options = [chosen & ~(1 << out) | 1 << new for out in bits(chosen) for new in bits(candidates & ~chosen)]
-        looks += look * len(options)
+        looks += len(priced) * len(options)
+        if looks > most_looks:
+            break
         found = [(other, swapped) for swapped in options if (other := _loss(priced, swapped)) is not None]
         least = min(found, default=(lost, chosen))
         if least[0] >= lost:

@@ -19,7 +19,8 @@ from jointwise.calc.kit.chains import (
     stock,
     trade,
 )
-from jointwise.calc.kit.cover import MOST_WORK, smallest_cover
+from jointwise.calc.kit.cover import smallest_cover
+from jointwise.calc.kit.effort import QUICK, THOROUGH, Effort
 from jointwise.calc.kit.exchange import exchanged
 from jointwise.calc.kit.explain import impedances_differ, obstacle
 from jointwise.calc.kit.hubs import useful
@@ -31,8 +32,6 @@ from jointwise.calc.kit.stand import Duty, Standing, standings
 
 __all__ = ["kit"]
 
-MOST_CHAINS = 40_000
-"""Beyond so many chains of all pairs together only those of two adapters are looked at, and the bound says so."""
 ALWAYS_LOOKED_AT = 2  # adapters in series
 UNPROVEN = 10  # times less work
 
@@ -51,6 +50,7 @@ def kit(request: KitRequest) -> KitResult:
 
     Raises InputError naming the field for unknown families and senseless pairs.
     """
+    effort = THOROUGH if request.thorough else QUICK
     pairs = needs(request)
     held = owned(request)
     duties = standings(request, {need.duty for _, need in pairs})
@@ -58,13 +58,13 @@ def kit(request: KitRequest) -> KitResult:
     fixed = {port.family for port in request.ports} | {end.family for one in held for end in one}
     everything = set(trade()) | set(held)
     worthwhile = useful(everything, fixed, duties.values())
-    ways = _ways(request, wanted, duties, stock(worthwhile), held)
+    ways = _ways(request, wanted, duties, stock(worthwhile), held, effort)
     open_needs = [need for need in wanted if ways.by_need[need] and all(taken for taken, _ in ways.by_need[need])]
     groups = [[taken for taken, _ in ways.by_need[need]] for need in open_needs]
     # what leaves chains out can't be proven, so it is searched for a shorter time
-    cover = smallest_cover(groups, MOST_WORK if ways.complete else MOST_WORK // UNPROVEN)
+    cover = smallest_cover(groups, effort.work if ways.complete else effort.work // UNPROVEN)
     bound = cover.lower_bound if ways.complete else _bound_by_ends(open_needs, worthwhile, held)
-    chosen = exchanged([ways.by_need[need] for need in open_needs], cover.chosen)
+    chosen = exchanged([ways.by_need[need] for need in open_needs], cover.chosen, effort.looks)
     results = [
         _pair_result(request, pair, need, duties[need.duty], ways, chosen, stock(everything)) for pair, need in pairs
     ]
@@ -73,15 +73,20 @@ def kit(request: KitRequest) -> KitResult:
 
 
 def _ways(
-    request: KitRequest, wanted: list[Need], duties: dict[Duty, Standing], available: Stock, held: Counter[AdapterType]
+    request: KitRequest,
+    wanted: list[Need],
+    duties: dict[Duty, Standing],
+    available: Stock,
+    held: Counter[AdapterType],
+    effort: Effort,
 ) -> _Ways:
-    found = _all_chains(request, wanted, duties, available, request.most_in_series)
+    found = _all_chains(request, wanted, duties, available, request.most_in_series, effort.chains)
     complete = found is not None
     if found is None:
-        found = _all_chains(request, wanted, duties, available, ALWAYS_LOOKED_AT)
+        found = _all_chains(request, wanted, duties, available, ALWAYS_LOOKED_AT, effort.chains)
         for need, joined in found.items():
-            joined += _long_chains(request, need, duties[need.duty], stock(held))
-            joined += [] if joined else _long_chains(request, need, duties[need.duty], available)
+            joined += _long_chains(request, need, duties[need.duty], stock(held), effort.chains)
+            joined += [] if joined else _long_chains(request, need, duties[need.duty], available, effort.chains)
     index: dict[tuple[AdapterType, int], int] = {}
     by_need = {}
     for need, joined in found.items():
@@ -91,7 +96,7 @@ def _ways(
 
 
 def _all_chains(
-    request: KitRequest, wanted: list[Need], duties: dict[Duty, Standing], available: Stock, longest: int
+    request: KitRequest, wanted: list[Need], duties: dict[Duty, Standing], available: Stock, longest: int, most: int
 ) -> dict[Need, list[Chain]] | None:
     """Every need's chains up to a length; None when there are too many and the length may be cut."""
     found, total = {}, 0
@@ -99,17 +104,17 @@ def _all_chains(
         joined: list[Chain] = []
         for chain in chains(need.first, need.second, duties[need.duty], available, longest, request.most_loss_db):
             joined.append(chain)
-            if longest > ALWAYS_LOOKED_AT and total + len(joined) > MOST_CHAINS:
+            if longest > ALWAYS_LOOKED_AT and total + len(joined) > most:
                 return None
         found[need] = joined
         total += len(joined)
     return found
 
 
-def _long_chains(request: KitRequest, need: Need, standing: Standing, available: Stock) -> Iterator[Chain]:
+def _long_chains(request: KitRequest, need: Need, standing: Standing, available: Stock, most: int) -> Iterator[Chain]:
     """A need's chains of full length, as many as are looked at."""
     limits = (request.most_in_series, request.most_loss_db)
-    return islice(chains(need.first, need.second, standing, available, *limits), MOST_CHAINS)
+    return islice(chains(need.first, need.second, standing, available, *limits), most)
 
 
 def _to_be_had(chain: Chain, held: Counter[AdapterType]) -> bool:

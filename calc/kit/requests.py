@@ -74,3 +74,6 @@ class KitRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True
     impedance_steps: Annotated[bool, Meta(description="Whether 50 Ω may meet 75 Ω, at the price of the mismatch")] = (
         False
     )
+    thorough: Annotated[
+        bool, Meta(description="Whether to search for the smallest kit some fifteen seconds instead of two")
+    ] = False

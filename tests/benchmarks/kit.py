@@ -36,7 +36,7 @@ def station(shape: str, families: int, seed: int, most_in_series: int) -> KitReq
         pairs = [pair for pair in every if (pair[0] < PORTS // 2) != (pair[1] < PORTS // 2)]
     else:
         pairs = [pair for pair in every if dice.random() < SHAPES[shape]]
-    return KitRequest(ports=ports, pairs=pairs, most_in_series=most_in_series, most_loss_db=20.0)
+    return KitRequest(ports=ports, pairs=pairs, most_in_series=most_in_series, most_loss_db=20.0, thorough=True)
 
 
 def by_ends(request: KitRequest) -> int:

@@ -19,7 +19,8 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.errors import InputError
 from jointwise.calc.kit.requests import MOST_PAIRS, MOST_PORTS
 from jointwise.calc.line.requests import MOST_DRAWN
-from jointwise.calc.operations import MOST_BYTES, call
+from jointwise.calc.operations import call
+from jointwise.calc.refusal import MOST_BYTES
 from jointwise.calc.touchstone import MOST_FREQUENCIES
 
 MOST_S, MOST_MB = 2.0, 256.0

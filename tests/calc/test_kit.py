@@ -15,6 +15,7 @@ from jointwise.calc.errors import InputError
 from jointwise.calc.kit.bound import lower_bound
 from jointwise.calc.kit.chains import trade
 from jointwise.calc.kit.cover import smallest_cover
+from jointwise.calc.kit.effort import QUICK
 from jointwise.calc.operations import call
 from jointwise.calc.requests import CellRequest
 
@@ -153,7 +154,7 @@ def test_a_cover_is_the_smallest_of_all(groups):
         subset.bit_count() for subset in range(256) if all(any(one & subset == one for one in group) for group in masks)
     )
 
-    cover = smallest_cover(masks)
+    cover = smallest_cover(masks, QUICK.work)
 
     assert all(any(one & cover.chosen == one for one in group) for group in masks)
     assert cover.chosen.bit_count() == cover.lower_bound == smallest
@@ -165,7 +166,7 @@ def test_a_cover_is_the_smallest_of_all(groups):
 def test_a_search_cut_short_still_bounds(groups, work):
     """Cut short, the search gives a cover and a bound with the smallest cover between them."""
     masks = [[as_bits(one) for one in group] for group in groups]
-    smallest = smallest_cover(masks).chosen.bit_count()
+    smallest = smallest_cover(masks, QUICK.work).chosen.bit_count()
 
     cover = smallest_cover(masks, work)
 

@@ -5,6 +5,7 @@ import {FAMILIES} from '../state/station.js';
 import {base} from './base.js';
 import './jw-kit-packing.js';
 import {panelStyles} from './line-styles.js';
+import {send} from './send.js';
 
 /**
  * The answer in short: the verdict, what the owned adapters can do alone, and the packing list.
@@ -13,6 +14,7 @@ import {panelStyles} from './line-styles.js';
  * @property {object} answered - the request it is of
  * @property {string[]} names - of its ports
  * @property {string} outdated - why it is not of the form as it stands; empty while it is
+ * @fires jw-kit-edit
  */
 class JwKitVerdict extends LitElement {
   static styles = [
@@ -38,11 +40,16 @@ class JwKitVerdict extends LitElement {
     const idle = idlePorts(answered, result);
     return html`<section class="panel">
         <div role="status"><p id="proof">${proofWords(result)}</p><p id="verdict">${result.verdict}</p></div>
+        ${result.optimal || answered.thorough ? nothing : html`<p class="noprint"><button id="longer" @click=${this._longer}>Search for longer</button> <small>in this browser, up to a minute</small></p>`}
         <p id="alone">${ownedAloneWords(result)}</p>
         ${idle.length > 0 ? html`<p class="quiet">In no pair: ${idle.map((at) => `${at + 1} ${names[at]}`).join(', ')}.</p>` : nothing}
         ${this.outdated ? html`<p class="outdated" role="alert">${this.outdated}</p>` : nothing}
       </section>
       <section class="panel" id="packing"><h2>Packing list</h2><jw-kit-packing .rows=${packingOf(result, answered, FAMILIES)}></jw-kit-packing></section>`;
+  }
+
+  _longer() {
+    send(this, 'jw-kit-edit', {kind: 'limit', changes: {thorough: true}});
   }
 }
 
