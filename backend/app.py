@@ -2,6 +2,7 @@
 
 import os
 from collections.abc import Mapping
+from functools import lru_cache
 from importlib.metadata import version
 from pathlib import Path
 from typing import Any
@@ -14,15 +15,17 @@ from werkzeug.http import quote_etag
 import jointwise.dist
 from jointwise.backend import settings
 from jointwise.backend.fields import request_body
-from jointwise.backend.kept import Answer, Answers
+from jointwise.backend.kept import Answer, Answers, Key, key
 from jointwise.backend.openapi import document
 from jointwise.backend.problem import answer
-from jointwise.calc.operations import OPERATIONS, Operation
+from jointwise.calc.operations import OPERATIONS, Operation, call
 
 __all__ = ["create_app"]
 
 JSON = "application/json"
 START = "index.html"
+KNOWN_QUERIES, LONGEST_KNOWN = 2000, 2000
+"""How many links' meaning is remembered, and up to how many bytes of query."""
 
 # `importlib.resources` can't open a package without a module when it is installed for editing
 BUILT_PAGE = Path(jointwise.dist.__path__[0]) / "site"
@@ -88,16 +91,18 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
         operation = _operation(name)
         if request.mimetype != JSON:
             abort(415, f"The body is {request.mimetype or 'of no stated type'}; allowed: {JSON}.")
-        return Response(answers.of(operation, request.get_data()).body, mimetype=JSON)
+        body = request.get_data()
+        answer = answers.of(key(operation, body)).body if operation.cacheable else call(operation.name, body)
+        return Response(answer, mimetype=JSON)
 
     @app.get("/api/v1/<name>")
     def get(name: str) -> Response:
         operation = _operation(name)
         if not operation.cacheable:
             raise MethodNotAllowed(["POST"])
-        body = request_body(operation.request, request.args.to_dict(flat=False))
         packed = request.accept_encodings.quality("gzip") > 0
-        return _cached(answers.of(operation, body, packed), chosen.cache_seconds, packed)
+        read = _key if len(request.query_string) <= LONGEST_KNOWN else _key.__wrapped__
+        return _cached(answers.of(read(name, request.query_string), packed), chosen.cache_seconds, packed)
 
     @app.get("/api/v1/openapi.json")
     def describe() -> Response:
@@ -110,15 +115,25 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     return app
 
 
+@lru_cache(maxsize=KNOWN_QUERIES)
+def _key(name: str, query: bytes) -> Key:
+    """The key of the request at hand, which has this query: the same words again are not read again."""
+    operation = OPERATIONS[name]
+    return key(operation, request_body(operation.request, request.args.to_dict(flat=False)))
+
+
 def _cached(answer: Answer, seconds: int, packed: bool = False) -> Response:
     """An answer that may be kept for so long."""
-    headers = {"Cache-Control": f"public, max-age={seconds}", "ETag": quote_etag(answer.etag)}
+    headers = {
+        "Cache-Control": f"public, max-age={seconds}",
+        "ETag": quote_etag(answer.etag),
+        "Vary": "Accept-Encoding",
+    }
+    if request.if_none_match.contains_weak(answer.etag):
+        return Response(status=304, headers=headers)
     if packed:
         headers["Content-Encoding"] = "gzip"
-    response = Response(answer.body, headers=headers, mimetype=JSON)
-    response.vary.add("Accept-Encoding")
-    # without a tag to compare there is nothing to decide, only time to lose
-    return response.make_conditional(request) if request.if_none_match else response
+    return Response(answer.body, headers=headers, mimetype=JSON)
 
 
 def _operation(name: str) -> Operation:

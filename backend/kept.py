@@ -11,7 +11,7 @@ from werkzeug.http import generate_etag
 
 from jointwise.calc.operations import Operation, call, canonical
 
-__all__ = ["Answer", "Answers", "key"]
+__all__ = ["Answer", "Answers", "Key", "key"]
 
 
 class Answer(NamedTuple):
@@ -28,16 +28,14 @@ class Answers:
         self._kept: LRUCache[Hashable, Answer] = LRUCache(most_bytes, getsizeof=lambda answer: len(answer.body))
         self._lock = Lock()
 
-    def of(self, operation: Operation, body: bytes, packed: bool = False) -> Answer:
-        """The answer to a request, on demand as gzip; kept where others are likely to ask the same."""
-        if not operation.cacheable:
-            return Answer(call(operation.name, body), "")
+    def of(self, key: "Key", packed: bool = False) -> Answer:
+        """The answer to a request, on demand as gzip."""
 
         def make() -> bytes:
-            answer = call(operation.name, body)
+            answer = call(key.operation, key.request)
             return gzip.compress(answer, mtime=0) if packed else answer
 
-        return self.get((key(operation, body), packed), make)
+        return self.get((key, packed), make)
 
     def get(self, key: Hashable, make: Callable[[], bytes]) -> Answer:
         """The answer kept under the key, or the one now made."""
@@ -51,10 +49,17 @@ class Answers:
         return found
 
 
-def key(operation: Operation, body: bytes) -> Hashable:
+class Key(NamedTuple):
     """All that an answer depends on: the operation, the request with every field, the catalogue in force.
 
     The catalogue is the one that came along for as long as the process runs, and so has no part here; where
-    requests may bring another, its digest belongs in this tuple. Raises InputError as `call` does.
+    requests may bring another, its digest belongs here.
     """
-    return operation.name, canonical(operation.name, body)
+
+    operation: str
+    request: bytes
+
+
+def key(operation: Operation, body: bytes) -> Key:
+    """The key of a request, however it was written. Raises InputError as `call` does."""
+    return Key(operation.name, canonical(operation.name, body))

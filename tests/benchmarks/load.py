@@ -12,9 +12,10 @@ import subprocess
 import sys
 import tempfile
 import time
-from contextlib import ExitStack
+from contextlib import ExitStack, suppress
 from pathlib import Path
 from typing import NamedTuple
+from urllib.error import HTTPError
 from urllib.request import Request, urlopen
 
 from many_users import Served, gunicorn, nginx
@@ -29,6 +30,8 @@ PATIENCE = "20s"
 SOAK_S = 300
 SOAK_LOOK_S = 20
 AIMED_SHARE = 0.7
+IDLE = "/0"
+"""An address that costs next to nothing: the bare route has it, ours has none and says so."""
 
 POWERS = ",".join(str(power) for power in range(24))
 ELEMENTS = [
@@ -89,7 +92,9 @@ def asked(port: int, row: Row) -> tuple[int, str]:
 
 
 def wrk(port: int, path: str, connections: int, seconds: int, **environment: str) -> Measured:
-    """Load one address with so many connections."""
+    """Load one address with so many connections, once what the load before left behind has been answered."""
+    with suppress(HTTPError):
+        urlopen(f"http://127.0.0.1:{port}{IDLE}").close()
     command = [
         "wrk",
         "-t1",
