@@ -29,6 +29,8 @@ PATIENCE = "20s"
 """How long a request may wait before it counts as an error."""
 SOAK_S = 300
 SOAK_LOOK_S = 20
+SETTLED = 0.6
+"""Share of the soak after which every process holds as many answers as it may."""
 AIMED_SHARE = 0.7
 IDLE = "/0"
 """An address that costs next to nothing: the bare route has it, ours has none and says so."""
@@ -166,9 +168,9 @@ def soak(server: Served, port: int, seconds: int) -> None:
             looks.append((time.monotonic() - begun, resident_mb(server)))
             print(f"  after {looks[-1][0]:4.0f} s{looks[-1][1]:9.1f} MB", flush=True)
         told = [json.loads(one.stdout.read().splitlines()[-1]) for one in running]
-    settled = [memory for at, memory in looks if at > seconds / 4]
+    settled = [memory for at, memory in looks if at > seconds * SETTLED]
     requests, errors = (sum(one[name] for one in told) for name in ("requests", "errors"))
-    print(f"{requests} requests in {seconds} s, {errors} errors; master and workers after a quarter of the time")
+    print(f"{requests} requests in {seconds} s, {errors} errors; master and workers after {SETTLED:.0%} of it")
     print(f"{settled[0]:.1f} MB, at the end {settled[-1]:.1f} MB, {settled[-1] - settled[0]:+.1f} MB")
 
 
