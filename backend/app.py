@@ -4,7 +4,7 @@ import os
 import time
 from collections.abc import Callable, Mapping
 from contextlib import suppress
-from functools import partial
+from functools import lru_cache, partial
 from importlib.metadata import version
 from pathlib import Path
 from typing import Any
@@ -21,7 +21,7 @@ from werkzeug.http import quote_etag
 import jointwise.dist
 from jointwise.backend import settings
 from jointwise.backend.fields import request_body
-from jointwise.backend.kept import Answer, Answers
+from jointwise.backend.kept import Answer, Answers, Key
 from jointwise.backend.openapi import document
 from jointwise.backend.packs import documents
 from jointwise.backend.problem import answer
@@ -39,6 +39,8 @@ FRAME = "embed.html"
 """The page that other websites may show in a frame."""
 OPEN_TO_OTHERS = [r"/api/v1/.*", "/embed.js"]
 """What a page of another website may read, by GET and without credentials."""
+KNOWN_QUERIES, LONGEST_KNOWN = 2000, 2000
+"""How many links' meaning is remembered, and up to how many bytes of query."""
 
 # `importlib.resources` can't open a package without a module when it is installed for editing
 BUILT_PAGE = Path(jointwise.dist.__path__[0]) / "site"
@@ -133,6 +135,13 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
     }
     health = msgspec.json.encode({"status": "ok", "version": version("jointwise")})
 
+    def asked(name: str, _: bytes) -> Key:
+        operation = OPERATIONS[name]
+        return answers.key(operation, request_body(operation.request, request.args.to_dict(flat=False)))
+
+    # the same words again are not read again
+    known = lru_cache(maxsize=KNOWN_QUERIES)(asked)
+
     @app.post("/api/v1/<name>")
     @limited
     def post(name: str) -> Response:
@@ -141,7 +150,9 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
             abort(415, f"The body is {request.mimetype or 'of no stated type'}; allowed: {JSON}.")
         body = request.get_data()
         _refuse_long(body)
-        return Response(answers.of(operation, body).body, mimetype=JSON)
+        if operation.cacheable:
+            return Response(answers.of(answers.key(operation, body)).body, mimetype=JSON)
+        return Response(answers.unkept(name, body), mimetype=JSON)
 
     @app.get("/api/v1/<name>")
     @limited
@@ -149,9 +160,9 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
         operation = _operation(name)
         if not operation.cacheable:
             raise MethodNotAllowed(["POST"])
-        body = request_body(operation.request, request.args.to_dict(flat=False))
         packed = request.accept_encodings.quality("gzip") > 0
-        return _cached(answers.of(operation, body, packed), seconds, packed)
+        read = known if len(request.query_string) <= LONGEST_KNOWN else asked
+        return _cached(answers.of(read(name, request.query_string), packed), seconds, packed)
 
     @app.get("/api/v1/health")
     def report_health() -> Response:
@@ -191,13 +202,16 @@ def _limited(app: Flask, per_minute: int) -> Callable[[RouteCallable], RouteCall
 
 def _cached(answer: Answer, seconds: int, packed: bool = False) -> Response:
     """An answer that may be kept for so long."""
-    headers = {"Cache-Control": f"public, max-age={seconds}", "ETag": quote_etag(answer.etag)}
+    headers = {
+        "Cache-Control": f"public, max-age={seconds}",
+        "ETag": quote_etag(answer.etag),
+        "Vary": "Accept-Encoding, Origin",
+    }
+    if request.if_none_match.contains_weak(answer.etag):
+        return Response(status=304, headers=headers)
     if packed:
         headers["Content-Encoding"] = "gzip"
-    response = Response(answer.body, headers=headers, mimetype=JSON)
-    response.vary.update(["Accept-Encoding", "Origin"])
-    # without a tag to compare there is nothing to decide, only time to lose
-    return response.make_conditional(request) if request.if_none_match else response
+    return Response(answer.body, headers=headers, mimetype=JSON)
 
 
 def _operation(name: str) -> Operation:

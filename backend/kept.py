@@ -12,7 +12,7 @@ from werkzeug.http import generate_etag
 from jointwise.calc.catalogue import Edition
 from jointwise.calc.operations import Operation, call, canonical
 
-__all__ = ["Answer", "Answers"]
+__all__ = ["Answer", "Answers", "Key"]
 
 
 class Answer(NamedTuple):
@@ -27,6 +27,13 @@ class Answer(NamedTuple):
         return cls(body, generate_etag(body))
 
 
+class Key(NamedTuple):
+    """All that an answer depends on beside the edition: the operation, and the request with every field."""
+
+    operation: str
+    request: bytes
+
+
 class Answers:
     """Answers with an edition of the catalogue in force, together no longer than `most_bytes`.
 
@@ -38,16 +45,22 @@ class Answers:
         self._kept: LRUCache[Hashable, Answer] = LRUCache(most_bytes, getsizeof=lambda answer: len(answer.body))
         self._lock = Lock()
 
-    def of(self, operation: Operation, body: bytes, packed: bool = False) -> Answer:
-        """The answer to a request, on demand as gzip; kept where others are likely to ask the same."""
-        if not operation.cacheable:
-            return Answer(call(operation.name, body, self._edition), "")
+    def key(self, operation: Operation, body: bytes) -> Key:
+        """The key of a request, however it was written."""
+        return Key(operation.name, canonical(operation.name, body, self._edition))
+
+    def of(self, key: Key, packed: bool = False) -> Answer:
+        """The answer to a request, on demand as gzip."""
 
         def make() -> bytes:
-            answer = call(operation.name, body, self._edition)
+            answer = self.unkept(*key)
             return gzip.compress(answer, mtime=0) if packed else answer
 
-        return self.get((operation.name, canonical(operation.name, body, self._edition), packed), make)
+        return self.get((key, packed), make)
+
+    def unkept(self, operation: str, body: bytes) -> bytes:
+        """The answer to a request that hardly anybody will ask again."""
+        return call(operation, body, self._edition)
 
     def get(self, key: Hashable, make: Callable[[], bytes]) -> Answer:
         """The answer kept under the key, or the one now made."""

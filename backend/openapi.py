@@ -80,6 +80,7 @@ def _path(operation: Operation, schemas: dict[str, Any]) -> dict[str, Any]:
         "responses": {
             **post["responses"],
             "304": {"description": "Unchanged since the answer with the ETag given in If-None-Match"},
+            "414": {"description": "The query is longer than the server in front takes: ask by POST"},
         },
     }
     return {"post": post, "get": get}

@@ -129,6 +129,10 @@ class Waves(NamedTuple):
     voltage: Number
     current: Number
 
+    def at(self, plane: int) -> "Waves":
+        """Those of one plane."""
+        return Waves(self.voltage[plane], self.current[plane])
+
     @property
     def power_w(self) -> Number:
         """Net power through each plane [W]."""

@@ -62,7 +62,7 @@ class CableModel(NamedTuple):
             heat_share=heat_per_metre.max(axis=0),
             voltage_factor=squared_v.max(axis=0) / z_0,
             current_factor=squared_i.max(axis=0) * z_0,
-            forward_factor=np.abs(waves.forward(z_0)[at]) ** 2,
+            forward_factor=np.abs(waves.at(at).forward(z_0)) ** 2,
         )
 
     def along(self, waves: Waves, at: int, frequency: np.ndarray, places: np.ndarray) -> tuple[np.ndarray, np.ndarray]:

@@ -71,7 +71,7 @@ def _models(request: Any, chain: Chain, exchanges: list[_Exchange], end: int) ->
 
 
 def _delivered(solution: Solution) -> np.ndarray:
-    return solution.waves.power_w[-1]
+    return solution.waves.at(-1).power_w
 
 
 def _smallest(solutions: tuple[Solution, Solution], power_w: float) -> np.ndarray:

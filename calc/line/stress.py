@@ -34,10 +34,11 @@ class Allowed(NamedTuple):
 
 def lumped_stress(waves: Waves, at: int, impedance: float) -> Stress:
     """The stress of a short element between planes `at` and `at` + 1, by the exact waves at both."""
-    voltage, current, power = waves.voltage[at : at + 2], waves.current[at : at + 2], waves.power_w
+    before, after = waves.at(at), waves.at(at + 1)
+    voltage, current = waves.voltage[at : at + 2], waves.current[at : at + 2]
     return Stress(
-        heat_share=np.maximum(power[at] - power[at + 1], SMALLEST_SHARE),
+        heat_share=np.maximum(before.power_w - after.power_w, SMALLEST_SHARE),
         voltage_factor=(np.abs(voltage) ** 2).max(axis=0) / impedance,
         current_factor=(np.abs(current) ** 2).max(axis=0) * impedance,
-        forward_factor=np.abs(waves.forward(impedance)[at]) ** 2,
+        forward_factor=np.abs(before.forward(impedance)) ** 2,
     )

@@ -12,9 +12,10 @@ import subprocess
 import sys
 import tempfile
 import time
-from contextlib import ExitStack
+from contextlib import ExitStack, suppress
 from pathlib import Path
 from typing import NamedTuple
+from urllib.error import HTTPError
 from urllib.request import Request, urlopen
 
 from many_users import Served, gunicorn, nginx
@@ -28,7 +29,11 @@ PATIENCE = "20s"
 """How long a request may wait before it counts as an error."""
 SOAK_S = 300
 SOAK_LOOK_S = 20
+SETTLED = 0.6
+"""Share of the soak after which every process holds as many answers as it may."""
 AIMED_SHARE = 0.7
+IDLE = "/0"
+"""An address that costs next to nothing: the bare route has it, ours has none and says so."""
 
 POWERS = ",".join(str(power) for power in range(24))
 ELEMENTS = [
@@ -89,7 +94,9 @@ def asked(port: int, row: Row) -> tuple[int, str]:
 
 
 def wrk(port: int, path: str, connections: int, seconds: int, **environment: str) -> Measured:
-    """Load one address with so many connections."""
+    """Load one address with so many connections, once what the load before left behind has been answered."""
+    with suppress(HTTPError):
+        urlopen(f"http://127.0.0.1:{port}{IDLE}").close()
     command = [
         "wrk",
         "-t1",
@@ -161,9 +168,9 @@ def soak(server: Served, port: int, seconds: int) -> None:
             looks.append((time.monotonic() - begun, resident_mb(server)))
             print(f"  after {looks[-1][0]:4.0f} s{looks[-1][1]:9.1f} MB", flush=True)
         told = [json.loads(one.stdout.read().splitlines()[-1]) for one in running]
-    settled = [memory for at, memory in looks if at > seconds / 4]
+    settled = [memory for at, memory in looks if at > seconds * SETTLED]
     requests, errors = (sum(one[name] for one in told) for name in ("requests", "errors"))
-    print(f"{requests} requests in {seconds} s, {errors} errors; master and workers after a quarter of the time")
+    print(f"{requests} requests in {seconds} s, {errors} errors; master and workers after {SETTLED:.0%} of it")
     print(f"{settled[0]:.1f} MB, at the end {settled[-1]:.1f} MB, {settled[-1] - settled[0]:+.1f} MB")
 
 
