@@ -26,7 +26,7 @@ class JwDataSheet extends LitElement {
 
   render() {
     const {sheet} = this;
-    return html`<p>${sheet.summary} ${packMark(sheet.pack)}</p>
+    return html`<p>${sheet.summary}${packMark(sheet.pack)}</p>
       ${sheet.also_called.length > 0 ? html`<p class="quiet">Also called ${sheet.also_called.join(', ')}.</p>` : nothing}
       ${sheet.hazards.length > 0 ? html`<section><h3>Near relatives: what not to mate</h3>${sheet.hazards.map((hazard) => this._hazard(hazard))}</section>` : nothing}
       <section>
@@ -49,7 +49,7 @@ class JwDataSheet extends LitElement {
       <th scope="row">${value.name}</th>
       <td>${shown}</td>
       <td>
-        ${value.kinds.map((kind) => html`<span class="kind">${kind}</span> `)} ${packMark(this._pack(value))}
+        ${value.kinds.map((kind) => html`<span class="kind">${kind}</span> `)}${packMark(this._pack(value))}
         <div class="quiet">${value.sources.map((id) => this._title(id)).join('; ')}${value.note ? html`. ${value.note}` : nothing}</div>
       </td>
     </tr>`;

@@ -50,7 +50,7 @@ class JwDerivation extends LitElement {
         ${cell.refused_by
           ? html`<b data-step="refused">refused</b>`
           : html`<b data-step=${stepOf(cell.margin_db)}>${decibels(cell.margin_db)} dB</b>`}
-        <p id="verdict">${cell.verdict} ${packMark(cell.family.pack || cell.column.pack)}</p>
+        <p id="verdict">${cell.verdict}${packMark(cell.family.pack || cell.column.pack)}</p>
       </div>
       <dl class="facts">${this._facts()}</dl>
       <section aria-label="Limits">

@@ -33,7 +33,7 @@ class JwFitoutSheet extends LitElement {
     const {sheet} = this;
     const numbers = this._numbers;
     return html`<article aria-labelledby="heading">
-      <h2 id="heading">${sheet.heading} ${packMark(sheet.pack)}</h2>
+      <h2 id="heading">${sheet.heading}${packMark(sheet.pack)}</h2>
       ${this.of ? html`<p class="quiet">${this.of}</p>` : nothing}
       ${sheet.warnings.map((one) => html`<p class="warning"><b>${one.name}.</b> ${one.sentence} ${origin([one.kind], [one.source], numbers)}</p>`)}
       <div class="columns">

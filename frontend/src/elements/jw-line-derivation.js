@@ -57,7 +57,7 @@ class JwLineDerivation extends LitElement {
     return html`<section>
       <div class="head">
         <span class=${part.margin_db === null ? 'chip none' : 'chip'} data-step=${part.margin_db === null ? 'none' : stepOf(part.margin_db)}>${marginWords(part)}</span>
-        <p><strong>${part.name}</strong> ${packMark(part.pack)} ${binding}${part.undecided ? '; sources differ on which side of the limit it lies' : ''}</p>
+        <p><strong>${part.name}</strong>${packMark(part.pack)} ${binding}${part.undecided ? '; sources differ on which side of the limit it lies' : ''}</p>
       </div>
       <dl class="facts">${this._facts(part).map(([term, words]) => html`<div><dt>${term}</dt><dd>${words}</dd></div>`)}</dl>
       ${[part.refusal, ...part.marks].filter(Boolean).map((note) => html`<p class="note">${note}</p>`)}

@@ -56,7 +56,7 @@ class JwLineNumbers extends LitElement {
   _row(part, at) {
     const margin = part.refused_by || part.margin_db === null ? 'none' : stepOf(part.margin_db);
     return html`<tr data-part=${at}>
-      <th scope="row">${part.element + 1}. ${part.name} ${packMark(part.pack)}</th>
+      <th scope="row">${part.element + 1}. ${part.name}${packMark(part.pack)}</th>
       ${COLUMNS.map(([, read]) => html`<td class="number">${read(part)}</td>`)}
       <td class="number"><span class="chip" data-step=${margin}>${marginWords(part)}</span></td>
       <td>${part.binding ? LIMITED_BY[part.binding] : ''}${at === this.result.weakest ? ', weakest' : ''}</td>

@@ -117,7 +117,7 @@ class JwMatrix extends LitElement {
   _familyHead(family, f) {
     return html`<th scope="row" data-family=${family.id}>
       <button data-row=${f} data-column="-1" tabindex=${this._tab(f, -1)} aria-label="${family.name}, data sheet${spoken(family.pack)}">
-        <span>${family.name} ${packSign(family.pack)}</span>
+        <span>${family.name}${packSign(family.pack)}</span>
         <span class="powers" aria-hidden="true">
           <span class="largest">largest, W</span>
           ${this.matrix.powers_w.map((watts) => html`<span ?data-chosen=${watts === this.power}>${power(watts)}</span>`)}

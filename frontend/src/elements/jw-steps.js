@@ -80,7 +80,7 @@ class JwSteps extends LitElement {
       <td>${symbol(input.symbol)} = ${quantity(input.value, input.unit)}</td>
       <td>
         ${input.meaning}
-        ${input.kind ? html`<span class="kind">${input.kind}</span>` : nothing} ${packMark(packOfSource(input.source, this.catalogue?.packs))}
+        ${input.kind ? html`<span class="kind">${input.kind}</span>` : nothing}${packMark(packOfSource(input.source, this.catalogue?.packs))}
         ${source ? html`<br><span class="quiet">${source.title}</span>` : nothing}
       </td>
     </tr>`;

@@ -1,12 +1,12 @@
 /** How the page marks what comes from a pack. */
 import {css, html, nothing} from 'lit';
 
-/** A word beside an entry; nothing for what is built in. */
-export const packMark = (name) => (name ? html`<span class="pack">from pack ${name}</span>` : nothing);
+/** Words behind an entry, with the blank between them; nothing at all for what is built in. */
+export const packMark = (name) => (name ? html` <span class="pack">from pack ${name}</span>` : nothing);
 
 /** The same where there is no room for words: a sign, and the words for a reader who asks or can't see it. */
 export const packSign = (name) =>
-  name ? html`<span class="pack sign" title="From pack ${name}">◆<span class="unseen"> from pack ${name}</span></span>` : nothing;
+  name ? html` <span class="pack sign" title="From pack ${name}">◆<span class="unseen"> from pack ${name}</span></span>` : nothing;
 
 /** The name of the pack that a source's id is led by; undefined for a built-in one. */
 export function packOfSource(source, packs = []) {
