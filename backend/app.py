@@ -180,7 +180,7 @@ class _Long(msgspec.Struct):
 
 
 def _refuse_long(body: bytes) -> None:
-    with suppress(msgspec.DecodeError, UnicodeDecodeError):  # which the core puts into words
+    with suppress(msgspec.DecodeError, UnicodeDecodeError, RecursionError):  # which the core puts into words
         if msgspec.json.decode(body, type=_Long).thorough:
             allowed = "false of a server, which many share; the page's own core and the command line search for longer"
             raise InputError("thorough", True, allowed)
