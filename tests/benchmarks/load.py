@@ -54,6 +54,8 @@ class Row(NamedTuple):
     body: str | None = None
     tagged: bool = False
     """Asked with the tag of the answer one has."""
+    refused: bool = False
+    """Whether any other answer than a refusal is an error."""
     vary: str = ""
     """What goes before a random number at the end of the path, so that no request is like another."""
 
@@ -70,7 +72,7 @@ ROWS = [
 SOAKED = [
     *ROWS,
     Row("cell, ever another", "/api/v1/cell?family=n&band=2m", vary="&vswr=1"),
-    Row("refused", "/api/v1/cell?family=n&band=2m&colour=red"),
+    Row("refused", "/api/v1/cell?family=n&band=2m&colour=red", refused=True),
     Row("page", "/"),
 ]
 """Half a million of different cells would not fit into what a process keeps."""
@@ -158,6 +160,7 @@ def soak(server: Served, port: int, seconds: int) -> None:
         for row in SOAKED:
             sent = {"WRK_METHOD": "POST", "WRK_BODY": row.body} if row.body else {}
             sent |= {"WRK_VARY": row.vary} if row.vary else {}
+            sent |= {"WRK_REFUSED": "1"} if row.refused else {}
             words = [*command, f"http://127.0.0.1:{port}{row.path}"]
             running.append(
                 stack.enter_context(subprocess.Popen(words, stdout=subprocess.PIPE, text=True, env=os.environ | sent))

@@ -10,7 +10,9 @@ end
 
 function done(summary, latency)
   local errors = summary.errors
+  local wrong = errors.status
+  if os.getenv("WRK_REFUSED") then wrong = summary.requests - errors.status end
   print(string.format('{"requests": %d, "seconds": %f, "p50_ms": %f, "p99_ms": %f, "errors": %d}',
     summary.requests, summary.duration / 1e6, latency:percentile(50) / 1e3, latency:percentile(99) / 1e3,
-    errors.connect + errors.read + errors.write + errors.timeout + errors.status))
+    errors.connect + errors.read + errors.write + errors.timeout + wrong))
 end
