@@ -31,7 +31,7 @@ def unfold(group: str, act: Callable[[Page], Any]) -> Callable[[Page], None]:
     """Acts on a control of a group, which has to be opened first."""
 
     def acted(page: Page) -> None:
-        page.get_by_role("button", name=group).click()
+        page.get_by_role("button", name=group, exact=True).click()
         act(page)
 
     return acted

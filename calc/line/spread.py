@@ -101,8 +101,10 @@ def bounds(built: Chain, frequency: np.ndarray) -> tuple[np.ndarray, np.ndarray]
             worst = _worst_seen(step, 1 - step**2, -step, inside)
             likely = likely_reflection(np.abs(step), kept * likely_reflection(np.abs(step), likely))
         else:
-            s11, s12, s21, s22 = scattering(model.two_port(frequency), z_0)
-            worst = _worst_seen(s11, s12 * s21, s22, worst)
+            # away from its own impedance a typical joint may reflect more than the worst
+            ends = [scattering(one.two_port(frequency), z_0) for one in link.models]
+            worst = np.maximum(*(_worst_seen(s11, s12 * s21, s22, worst) for s11, s12, s21, s22 in ends))
+            s11, s12, s21, _ = ends[CAUTIOUS]
             likely = likely_reflection(np.abs(s11), np.abs(s12 * s21) * likely)
     return worst, likely
 

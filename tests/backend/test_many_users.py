@@ -10,8 +10,8 @@ from pathlib import Path
 from typing import NamedTuple
 
 import pytest
-from conftest import Client
 from many_users import Served, comes, gunicorn, nginx
+from wire import Client
 
 from jointwise.calc.operations import call
 

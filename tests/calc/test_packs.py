@@ -20,14 +20,17 @@ from jointwise.calc.operations import OPERATIONS, InputError, call
 JOINT = {"kind": "joint", "family": "bnc"}
 LOAD = {"kind": "vswr", "vswr": 1.5}
 PORTS = [{"family": "bnc", "gender": "plug", "highest_frequency_hz": 14e6, "power_w": 100}] * 2
+RUN = [JOINT, {"kind": "cable", "cable": "rg_58", "length_m": 5}]
+SWEPT = "\n".join(["# MHz S RI R 50", *(f"{megahertz} 0.01 0" for megahertz in range(5, 505, 5))])
 REQUESTS = {
     "matrix": {},
     "cell": {"family": "bnc", "band": "20m"},
     "snapshot": {"bands": ["20m"]},
     "choose": {"bands": ["20m"]},
-    "line": {"elements": [JOINT, {"kind": "cable", "cable": "rg_58", "length_m": 5}], "load": LOAD, "band": "20m"},
+    "line": {"elements": RUN, "load": LOAD, "band": "20m"},
+    "sweep": {"elements": RUN, "load": {"kind": "end", "what": "matched"}, "touchstone": SWEPT},
     "spread": {"elements": [JOINT], "load": LOAD, "band": "20m", "draws": 100},
-    "fitout": {"elements": [JOINT, {"kind": "cable", "cable": "rg_58", "length_m": 5}], "band": "20m"},
+    "fitout": {"elements": RUN, "band": "20m"},
     "kit": {"ports": PORTS},
     "catalogue": {},
 }

@@ -35,7 +35,7 @@ BAD_FILES = {  # what is wrong: the file, words of the sentence
         "[End]",
     ),
     "three ports": ("[Version] 2.0\n# MHz S RI R 50\n[Number of Ports] 3\n[Network Data]\n", "on line 3"),
-    "huge": ("! " + "x" * 9_000_000, "at most 8000000 characters"),
+    "huge": ("! " + "x" * 3_500_000, "at most 3000000 characters"),
     "too few points": ("# MHz S RI R 50\n1 0 0\n2 0 0\n", "a sweep of at least 16 points"),
 }
 
