@@ -15,7 +15,7 @@ class SweepRequest(Surroundings, kw_only=True, forbid_unknown_fields=True, froze
 
     elements: Annotated[
         list[Element],
-        Meta(min_length=1, max_length=60, description="In order, from the analyser on; of a two-port, what is in it"),
+        Meta(min_length=1, max_length=16, description="In order, from the analyser on; of a two-port, what is in it"),
     ]
     load: Annotated[
         Load | KnownEnd, Meta(description="What the line ended in during the sweep; not used for a two-port")

@@ -19,7 +19,9 @@ from jointwise.calc.units import engineering
 __all__ = ["SWEEP_CAUTIONS", "sweep"]
 
 LOWEST_HZ = 1e5  # of every frequency the core takes
-FEWEST_POINTS = 16
+FEWEST_POINTS, MOST_POINTS = 16, 10_001
+MOST_JOINTS = 12
+"""Each is tried with every fault; so many take some seconds."""
 GAIN = 1.05
 """Reflection from which on the file is said to give out more than it takes in; noise alone passes 1."""
 SWEEP_CAUTIONS = [
@@ -37,8 +39,13 @@ def sweep(request: SweepRequest) -> SweepResult:
     ports = measured.s.shape[-1]
     then = None if request.earlier is None else _earlier(request.earlier, ports)
     built = chain_at(request, spot_column(float(np.clip(_middle(measured), LOWEST_HZ, 5e10))))
-    if ports == 1 and not any(link.kind == "joint" for link in built.links):
-        raise InputError("elements", "no joint", "a line with at least one, as joints are what is judged")
+    joints = sum(link.kind == "joint" for link in built.links)
+    if ports == 1 and not 1 <= joints <= MOST_JOINTS:
+        allowed = f"a line with 1 to {MOST_JOINTS} joints, as each is tried with every fault; an adapter has two"
+        raise InputError("elements", f"{joints} joints", allowed)
+    if measured.frequencies_hz.size > MOST_POINTS:
+        found = f"{measured.frequencies_hz.size} points"
+        raise InputError("touchstone", found, f"a sweep of {FEWEST_POINTS} to {MOST_POINTS} points")
     usable, notes = _usable(measured, built, ports)
     frequency, s = measured.frequencies_hz[usable], measured.s[usable]
     z_0 = built.here.impedance_ohm

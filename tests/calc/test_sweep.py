@@ -36,6 +36,7 @@ BAD_FILES = {  # what is wrong: the file, words of the sentence
     ),
     "three ports": ("[Version] 2.0\n# MHz S RI R 50\n[Number of Ports] 3\n[Network Data]\n", "on line 3"),
     "huge": ("! " + "x" * 3_500_000, "at most 3000000 characters"),
+    "too many points": ("# MHz S RI R 50\n" + "".join(f"{at} 0 0\n" for at in range(1, 10_003)), "16 to 10001 points"),
     "too few points": ("# MHz S RI R 50\n1 0 0\n2 0 0\n", "a sweep of at least 16 points"),
 }
 
@@ -221,10 +222,13 @@ def test_a_bad_file_is_refused_by_its_line(fault):
     assert words in str(refused.value)
 
 
-def test_a_line_without_joints_is_refused():
-    """Joints are what is judged, so a bare cable is refused."""
-    with pytest.raises(InputError, match="a line with at least one"):
-        ask("sweep", elements=[JUMPER[1]], load=SHORT, touchstone=touchstone(*resistor_line(0.0)))
+@pytest.mark.parametrize("joints", [0, 13])
+def test_a_line_with_no_joint_or_too_many_is_refused(joints):
+    """Joints are what is judged, each with every fault: a line has one to twelve of them."""
+    elements = [JUMPER[1], *[JUMPER[0]] * joints]
+
+    with pytest.raises(InputError, match=f'elements is "{joints} joints"; allowed: a line with 1 to 12 joints'):
+        ask("sweep", elements=elements, load=SHORT, touchstone=touchstone(*resistor_line(0.0)))
 
 
 def test_an_earlier_sweep_of_another_kind_is_refused():

@@ -4,6 +4,8 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any, NamedTuple
 
+from jointwise.calc.catalogue.merge import edition_of
+from jointwise.calc.catalogue.pack import Document
 from jointwise.calc.operations import call
 from jointwise.calc.touchstone import read_touchstone
 
@@ -43,11 +45,25 @@ LINE = (
     '"load":{"kind":"vswr","vswr":2},"band":"2m"}'
 )
 
+SWEPT = "# MHz S RI R 50\\n" + "".join(f"{at} 0.1 0\\n" for at in range(5, 105, 5))
+SWEEP = (
+    '{"elements":[{"kind":"joint","family":"n"},{"kind":"cable","cable":"rg_213","length_m":3}],'
+    f'"load":{{"kind":"end","what":"short"}},"touchstone":"{SWEPT}"}}'
+)
+PACK = (
+    '{"id":"invented","name":"Invented club","version":"1","sources":[{"id":"a","title":"Invented","seen":"read"}],'
+    '"overrides":{"modes":["cw"]},"default_powers_w":[10,50],'
+    '"modes":[{"id":"cw","name":"CW","duty_factor":{"value":0.5,"source":"a","kind":"memory"}}],'
+    '"house_limits":[{"id":"low","power_w":50,"interfaces":["bnc"],"reason":"Old.","source":"a","kind":"memory"}]}'
+)
+
 PARSERS = {
     "touchstone": Parser(
         lambda data: read_touchstone(data.decode("utf-8", "replace"), "file"), [ONE_PORT, TWO_PORT, VERSION_2]
     ),
     "matrix": Parser(_asking("matrix"), ['{"families":["n"],"bands":["2m"],"powers_w":[1,100],"vswr":2}']),
     "line": Parser(_asking("line"), [LINE]),
+    "sweep": Parser(_asking("sweep"), [SWEEP]),
+    "pack": Parser(lambda data: edition_of([Document("pack.json", data)]), [PACK]),
 }
-"""One row for each parser; a snapshot or a pack is one more."""
+"""One row for each parser."""
