@@ -43,7 +43,7 @@ AIMED_PAINT_S = 0.5
 AIMED_DRAG_MS = 50
 AIMED_REST_BYTES = 600_000
 
-BARE_CORE = "import numpy\n\n\ndef answer(name, body):\n    return b'0'\n"
+BARE_CORE = "import numpy\n\n\ndef answer(name, body, packs):\n    return b'0'\n"
 
 BARE_PAGE = """
 import {workerTransport} from './src/transport/worker.js';
