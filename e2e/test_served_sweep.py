@@ -179,3 +179,16 @@ def test_paper_holds_verdict_and_joints(visit: Visit) -> None:
     expect(page.locator("#verdict")).to_be_visible()
     expect(page.locator("#joints")).to_be_visible()
     expect(page.locator("jw-sweep-form")).to_be_hidden()
+
+
+def test_charts_are_no_wider_than_the_sheet(visit: Visit) -> None:
+    """On paper the chart along the line is as wide as an upright sheet, and on the screen again as its panel."""
+    page = opened(visit)
+    drawn = page.locator("jw-sweep-line jw-chart .main-svg").first
+    wide = drawn.bounding_box()["width"]
+
+    page.evaluate("() => window.dispatchEvent(new Event('beforeprint'))")
+    expect(drawn).to_have_attribute("width", "660")
+    page.evaluate("() => window.dispatchEvent(new Event('afterprint'))")
+
+    expect(drawn).to_have_attribute("width", f"{wide:g}")

@@ -3,6 +3,8 @@ import {PAGE_COLOURS} from '../chart/figure.js';
 import {base} from './base.js';
 
 const DARK = matchMedia('(prefers-color-scheme: dark)');
+/** As wide as a chart may be on an upright A4 or Letter sheet, CSS px. */
+const PAPER_WIDTH = 660;
 
 /**
  * Draws a figure in the page's colours, and again when they change; on paper in the light ones.
@@ -35,7 +37,9 @@ class JwChart extends LitElement {
   constructor() {
     super();
     this._redraw = () => this._draw();
-    this._redrawLight = () => this._draw(PAGE_COLOURS);
+    this._redrawLight = () => this._draw(PAGE_COLOURS, {width: Math.min(this._place?.clientWidth || PAPER_WIDTH, PAPER_WIDTH)});
+    // a width once given stays until the chart is told to look at its place again
+    this._redrawWide = () => this._draw().then(() => this._place?.clientWidth && this._library?.Plots.resize(this._place));
     this._theme = new MutationObserver(this._redraw);
   }
 
@@ -43,7 +47,7 @@ class JwChart extends LitElement {
     super.connectedCallback();
     DARK.addEventListener('change', this._redraw);
     window.addEventListener('beforeprint', this._redrawLight);
-    window.addEventListener('afterprint', this._redraw);
+    window.addEventListener('afterprint', this._redrawWide);
     this._theme.observe(document.documentElement, {attributeFilter: ['data-theme']});
     if (this.hasUpdated) this._draw();
   }
@@ -52,7 +56,7 @@ class JwChart extends LitElement {
     super.disconnectedCallback();
     DARK.removeEventListener('change', this._redraw);
     window.removeEventListener('beforeprint', this._redrawLight);
-    window.removeEventListener('afterprint', this._redraw);
+    window.removeEventListener('afterprint', this._redrawWide);
     this._theme.disconnect();
     this._library?.purge(this._place);
   }
@@ -76,7 +80,7 @@ class JwChart extends LitElement {
     return Object.fromEntries(names.map((name) => [name, getComputedStyle(this.renderRoot.querySelector(`.${name}`)).color]));
   }
 
-  async _draw(colours) {
+  async _draw(colours, size = {}) {
     try {
       // no pause once it is there: paper does not wait
       if (!this._library) this._library = await this.load();
@@ -86,7 +90,7 @@ class JwChart extends LitElement {
     }
     if (!this.isConnected || !this._place) return;
     const {data, layout, config} = this.figure(colours ?? this._colours);
-    await this._library.react(this._place, data, layout, config);
+    await this._library.react(this._place, data, {...layout, ...size}, config);
   }
 }
 
