@@ -86,7 +86,8 @@ def main() -> None:
     of_python(wrong)
     for folder in NODE_FOLDERS:
         of_node(folder, wrong)
-    sys.exit("\n".join(wrong))
+    if wrong:
+        sys.exit("\n".join(wrong))
 
 
 if __name__ == "__main__":
