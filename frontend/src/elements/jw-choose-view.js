@@ -1,36 +1,31 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
 import {cellFragment} from '../choose/cell.js';
 import {choicesCsv} from '../choose/csv.js';
 import {CABLES, FIELDS, FIRST, INSTALLATIONS, chooseRequest} from '../choose/table.js';
 import {save} from '../export/save.js';
 import {WAYS} from '../export/ways.js';
-import {Enquiry} from '../state/enquiry.js';
 import {refusedField} from '../state/refused.js';
 import {FIRST_STATE} from '../state/station.js';
 import {unknownNotice, viewFragment, viewState} from '../state/view-link.js';
 import {CHOOSE, viewOf} from '../state/views.js';
 import {spoken, wordsOf} from '../state/words.js';
-import {READY} from '../worker/messages.js';
 import {base} from './base.js';
 import {pageStyles} from './choose-styles.js';
 import './jw-cautions.js';
 import './jw-choose-form.js';
 import './jw-choose-table.js';
 import './jw-choose-verdict.js';
-import './jw-progress.js';
 import {panelStyles} from './line-styles.js';
-import {send} from './send.js';
+import {View} from './view.js';
 
 const CATALOGUE = {cables: CABLES, installations: INSTALLATIONS, vibrations: FIELDS.vibration.choices};
 
 /**
  * Which family to fit at a joint: the demands, the families that meet them, and why the others do not.
  *
- * @property {{ask: function}} transport - how the core is reached
- * @property {string} stage - how far a core of the page's own has come in starting
  * @fires jw-notice - {text, link}: a sentence for the reader
  */
-class JwChooseView extends LitElement {
+class JwChooseView extends View {
   static styles = [
     base,
     panelStyles,
@@ -45,36 +40,17 @@ class JwChooseView extends LitElement {
     `,
   ];
 
-  static properties = {transport: {attribute: false}, stage: {type: String}, _state: {state: true}};
+  static properties = {_state: {state: true}};
 
   constructor() {
     super();
-    this.stage = '';
     this._state = FIRST;
-    this._choose = new Enquiry(this, (request, options) => this.transport.ask('choose', request, options));
-    this._travelled = () => this._restore();
-  }
-
-  connectedCallback() {
-    super.connectedCallback();
-    window.addEventListener('popstate', this._travelled);
-    this._restore();
-  }
-
-  disconnectedCallback() {
-    super.disconnectedCallback();
-    window.removeEventListener('popstate', this._travelled);
-    // what was in flight is given up, and asked again on the way back
-    this._asked = undefined;
-  }
-
-  updated() {
-    if (this.transport !== undefined) this._ask();
+    this._choose = this._enquiry('choose');
   }
 
   render() {
-    const {error, result, status} = this._choose;
-    return html`<jw-progress status=${status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
+    const {error, result} = this._choose;
+    return html`${this._progress(this._choose)}
       <main @jw-choose-change=${({detail}) => this._change(detail.changes, detail.live)}>
         <div class="bar" role="group" aria-label="Take along">
           <button @click=${async () => this._notice(await WAYS.link())}>Copy link</button>
@@ -153,10 +129,6 @@ class JwChooseView extends LitElement {
     const {state, unknown} = viewState(fragment, FIELDS, FIRST);
     this._state = state;
     this._notice(unknownNotice(unknown));
-  }
-
-  _notice(notice) {
-    if (notice) send(this, 'jw-notice', notice);
   }
 }
 

@@ -1,4 +1,4 @@
-import {LitElement, html, nothing} from 'lit';
+import {html, nothing} from 'lit';
 import {save} from '../export/save.js';
 import {WAYS, copyLink} from '../export/ways.js';
 import {titlesOf} from '../fitout/from.js';
@@ -9,10 +9,8 @@ import {FIRST_DOCUMENT} from '../line/example.js';
 import {recalled} from '../line/kept.js';
 import {currentOf} from '../line/lines.js';
 import {TABLE} from '../line/table.js';
-import {Enquiry} from '../state/enquiry.js';
 import {unknownNotice, viewFragment, viewState} from '../state/view-link.js';
 import {FITOUT, viewOf} from '../state/views.js';
-import {READY} from '../worker/messages.js';
 import {base} from './base.js';
 import {pageStyles} from './choose-styles.js';
 import {fitoutViewStyles} from './fitout-styles.js';
@@ -21,8 +19,7 @@ import './jw-fitout-form.js';
 import './jw-fitout-labels.js';
 import './jw-fitout-list.js';
 import './jw-fitout-sheet.js';
-import './jw-progress.js';
-import {send} from './send.js';
+import {View} from './view.js';
 
 const PAPERS = [['all', 'everything'], ['sheets', 'joint sheets'], ['list', 'list and measurement'], ['labels', 'labels']];
 const NOTHING_KEPT =
@@ -32,46 +29,25 @@ const LINE_FIELDS = ['station', 'date'];
 /**
  * How to fit, seal and look after every joint of the line at hand, or of a single joint; with labels.
  *
- * @property {{ask: function}} transport - how the core is reached
- * @property {string} stage - how far a core of the page's own has come in starting
  * @fires jw-notice - {text, link}: a sentence for the reader
  */
-class JwFitoutView extends LitElement {
+class JwFitoutView extends View {
   static styles = [base, pageStyles, fitoutViewStyles];
 
-  static properties = {transport: {attribute: false}, stage: {type: String}, _state: {state: true}, _line: {state: true}, _paper: {state: true}, _flowing: {state: true}};
+  static properties = {_state: {state: true}, _line: {state: true}, _paper: {state: true}, _flowing: {state: true}};
 
   constructor() {
     super();
-    this.stage = '';
     this._state = FIRST;
     this._paper = 'all';
     this._flowing = false;
-    this._fitout = new Enquiry(this, (request, options) => this.transport.ask('fitout', request, options));
-    this._catalogue = new Enquiry(this, (request, options) => this.transport.ask('catalogue', request, options));
-    this._travelled = () => this._restore();
-  }
-
-  connectedCallback() {
-    super.connectedCallback();
-    window.addEventListener('popstate', this._travelled);
-    this._restore();
-  }
-
-  disconnectedCallback() {
-    super.disconnectedCallback();
-    window.removeEventListener('popstate', this._travelled);
-    // what was in flight is given up, and asked again on the way back
-    this._asked = undefined;
-  }
-
-  updated() {
-    if (this.transport !== undefined) this._ask();
+    this._fitout = this._enquiry('fitout');
+    this._catalogue = this._enquiry('catalogue');
   }
 
   render() {
-    const {error, result, status} = this._fitout;
-    return html`<jw-progress status=${status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
+    const {error, result} = this._fitout;
+    return html`${this._progress(this._fitout)}
       <main @jw-fitout-change=${({detail}) => this._change(detail.changes)} @jw-fitout-own=${() => this._take(undefined)}>
         ${this._bar()} ${this._trouble()}
         <jw-fitout-form class="noprint" .state=${this._state} .line=${this._atHand} .linked=${this._line !== undefined} .refusal=${error}></jw-fitout-form>
@@ -179,10 +155,6 @@ class JwFitoutView extends LitElement {
     const {fragment, whole} = this._state.of === 'line' ? withLine(own, this._atHand) : {fragment: own, whole: true};
     const text = 'This line is too long for a link; export it in the Line view instead.';
     this._notice(whole ? await copyLink(`${location.href.replace(/#.*$/, '')}#${fragment}`) : {text});
-  }
-
-  _notice(notice) {
-    if (notice) send(this, 'jw-notice', notice);
   }
 }
 

@@ -25,7 +25,6 @@ class JwKitAnswer extends LitElement {
       @media print {
         :host { display: block; }
         .panel { margin-bottom: 2mm; }
-        .noprint { display: none; }
         .long { break-inside: auto; }
         ul { font-size: 8.5pt; }
       }
@@ -37,7 +36,7 @@ class JwKitAnswer extends LitElement {
   render() {
     const {answered, names, result} = this;
     const traps = trapsOf(result);
-    return html`<section class="panel noprint" id="graph"><h2>Ports and pairs</h2><jw-kit-graph .result=${result} .ports=${answered.ports} .names=${names}></jw-kit-graph></section>
+    return html`<section class="panel" id="graph"><h2>Ports and pairs</h2><jw-kit-graph .result=${result} .ports=${answered.ports} .names=${names}></jw-kit-graph></section>
       ${traps.length > 0
         ? html`<section class="panel" id="traps"><h2>Looks as if it fitted <small>and must not be tried</small></h2>
             <ul>${traps.map(({sentence, pairs}) => html`<li><b>${pairs.map(pairNumbers).join(', ')}</b> ${sentence}</li>`)}</ul></section>`

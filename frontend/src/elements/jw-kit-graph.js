@@ -34,6 +34,7 @@ class JwKitGraph extends LitElement {
       [data-apart] .plate { stroke: var(--alarm); }
       .mark { font-size: 11.5px; text-anchor: middle; }
       .legend { margin-top: 6px; }
+      @media print { svg { max-height: 110mm; } .legend { font-size: 7.5pt; } }
     `,
   ];
 

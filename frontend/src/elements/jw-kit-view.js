@@ -1,4 +1,4 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
 import {copyLink, WAYS} from '../export/ways.js';
 import {save} from '../export/save.js';
 import {edited} from '../kit/edits.js';
@@ -10,18 +10,15 @@ import {packingCsv, packingOf} from '../kit/packing.js';
 import {placed} from '../kit/refused.js';
 import {TABLE} from '../kit/table.js';
 import {Desk} from '../state/desk.js';
-import {Enquiry} from '../state/enquiry.js';
 import {FAMILIES} from '../state/station.js';
 import {KIT, viewOf} from '../state/views.js';
 import {spoken, wordsOf} from '../state/words.js';
-import {READY} from '../worker/messages.js';
 import {base} from './base.js';
 import {pageStyles} from './choose-styles.js';
 import './jw-kit-answer.js';
 import './jw-kit-form.js';
 import './jw-kit-verdict.js';
-import './jw-progress.js';
-import {send} from './send.js';
+import {View} from './view.js';
 
 const TOO_LONG = 'This kit is too long for a link; the browser keeps it, and the packing list can be saved as CSV.';
 const STORAGE = () => localStorage;
@@ -31,11 +28,9 @@ const OWN = {kit: true};
 /**
  * What to carry so that every pair of ports can be joined: the ports, the packing list, and how each pair is joined.
  *
- * @property {{ask: function}} transport - how the core is reached
- * @property {string} stage - how far a core of the page's own has come in starting
  * @fires jw-notice - {text, link, action}: a sentence for the reader
  */
-class JwKitView extends LitElement {
+class JwKitView extends View {
   static styles = [
     base,
     pageStyles,
@@ -51,42 +46,23 @@ class JwKitView extends LitElement {
     `,
   ];
 
-  static properties = {transport: {attribute: false}, stage: {type: String}, _said: {state: true}};
+  static properties = {_said: {state: true}};
 
   constructor() {
     super();
-    this.stage = '';
     this._said = '';
     this._told = '';
     this._isNew = true;
     this._desk = new Desk(recalled(STORAGE, TABLE), EXAMPLE, (request) => remember(STORAGE, request));
-    this._kit = new Enquiry(this, (request, options) => this.transport.ask('kit', request, options));
-    this._travelled = () => this._restore();
-  }
-
-  connectedCallback() {
-    super.connectedCallback();
-    window.addEventListener('popstate', this._travelled);
-    this._restore();
-  }
-
-  disconnectedCallback() {
-    super.disconnectedCallback();
-    window.removeEventListener('popstate', this._travelled);
-    // what was in flight is given up, and asked again on the way back
-    this._asked = undefined;
-  }
-
-  updated() {
-    if (this.transport !== undefined) this._ask();
+    this._kit = this._enquiry('kit');
   }
 
   render() {
-    const {answered, error, result, status} = this._kit;
+    const {answered, error, result} = this._kit;
     const request = this._desk.document;
     const names = portNames(FAMILIES, request.ports);
     const refused = placed(error, names, (name) => wordsOf(name)?.label);
-    return html`<jw-progress status=${status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
+    return html`${this._progress(this._kit)}
       <main @jw-kit-edit=${({detail}) => this._edit(detail)}>
         ${this._bar(result, answered)}
         ${refused?.group === '' ? html`<p class="trouble" role="alert">${refused.message} <button @click=${() => this._ask(true)}>Try again</button></p>` : nothing}
@@ -186,10 +162,6 @@ class JwKitView extends LitElement {
   async _copy() {
     const {fragment, whole} = toLink(this._desk.document);
     this._notice(whole ? await copyLink(`${location.href.replace(/#.*$/, '')}#${fragment}`) : {text: TOO_LONG});
-  }
-
-  _notice(notice) {
-    if (notice) send(this, 'jw-notice', notice);
   }
 }
 

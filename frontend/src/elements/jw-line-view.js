@@ -1,4 +1,4 @@
-import {LitElement, html, nothing} from 'lit';
+import {html, nothing} from 'lit';
 import {save} from '../export/save.js';
 import {readAddress, writeAddress} from '../line/address.js';
 import {ALONG, broughtIn} from '../line/along.js';
@@ -9,9 +9,7 @@ import {currentOf} from '../line/lines.js';
 import {METHODS, explained, headingOf} from '../line/open.js';
 import {placed} from '../line/refused.js';
 import {TABLE, namesOf} from '../line/table.js';
-import {Enquiry} from '../state/enquiry.js';
 import {wordsOf} from '../state/words.js';
-import {READY} from '../worker/messages.js';
 import {base} from './base.js';
 import './jw-line-answer.js';
 import './jw-line-bar.js';
@@ -19,25 +17,20 @@ import './jw-line-compare.js';
 import './jw-line-detail.js';
 import './jw-line-editor.js';
 import './jw-line-results.js';
-import './jw-progress.js';
 import './jw-sheet.js';
 import {panelStyles, viewStyles} from './line-styles.js';
-import {send} from './send.js';
+import {View} from './view.js';
 
 /**
  * A whole line from the transmitter to the antenna: its editor, its answer, and other lines beside it.
  *
- * @property {{ask: function}} transport - how the core is reached
- * @property {string} stage - how far a core of the page's own has come in starting
  * @property {function(): Promise<object>} loadCharts - brings the chart library
  * @fires jw-notice - {text, link, action}: a sentence for the reader
  */
-class JwLineView extends LitElement {
+class JwLineView extends View {
   static styles = [base, panelStyles, viewStyles];
 
   static properties = {
-    transport: {attribute: false},
-    stage: {type: String},
     loadCharts: {attribute: false},
     _open: {state: true},
     _said: {state: true},
@@ -45,26 +38,23 @@ class JwLineView extends LitElement {
 
   constructor() {
     super();
-    this.stage = '';
     this._open = null;
     this._said = '';
     this._told = '';
     this._desk = new Desk(() => localStorage, TABLE);
-    const ask = (operation, request, options) => this.transport.ask(operation, request, options);
-    this._answers = new Answers(this, ask);
-    this._catalogue = new Enquiry(this, (request, options) => ask('catalogue', request, options));
-    this._heard = {popstate: () => this._restore(), keydown: (event) => this._key(event)};
+    this._answers = new Answers(this, (operation, request, options) => this.transport.ask(operation, request, options));
+    this._catalogue = this._enquiry('catalogue');
+    this._pressed = (event) => this._key(event);
   }
 
   connectedCallback() {
     super.connectedCallback();
-    for (const [name, hear] of Object.entries(this._heard)) window.addEventListener(name, hear);
-    this._restore();
+    window.addEventListener('keydown', this._pressed);
   }
 
   disconnectedCallback() {
     super.disconnectedCallback();
-    for (const [name, hear] of Object.entries(this._heard)) window.removeEventListener(name, hear);
+    window.removeEventListener('keydown', this._pressed);
   }
 
   updated(changed) {
@@ -87,7 +77,7 @@ class JwLineView extends LitElement {
         @jw-line-open=${({detail}) => this._show(detail.open)} @jw-close=${() => this._show(null)} @jw-line-take=${this._taken}
         @jw-line-spread=${({detail}) => (detail.begin ? this._answers.drawAgain(line.answered) : spread.cancel())}
         @input=${() => (this._typing = true)} @change=${() => (this._typing = false)} @focusout=${() => (this._typing = false)}>
-      <jw-progress status=${line.status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
+      ${this._progress(line)}
       <main>
         <h2 class="onpaper wide">${name}</h2>
         <jw-line-bar class="wide" .lines=${lines} .current=${current} .canUndo=${this._desk.canUndo} .canRedo=${this._desk.canRedo}></jw-line-bar>
@@ -187,10 +177,6 @@ class JwLineView extends LitElement {
     const {edit, notice} = await broughtIn(file, TABLE);
     if (edit) this._edited({detail: edit});
     this._notice(notice);
-  }
-
-  _notice(notice) {
-    if (notice) send(this, 'jw-notice', notice);
   }
 }
 

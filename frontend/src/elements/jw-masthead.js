@@ -46,7 +46,7 @@ class JwMasthead extends LitElement {
         .switches { gap: 4px; }
         .switches button { padding: 0 8px; }
         nav { order: 3; }
-        nav button { padding: 0 9px; }
+        nav button { padding: 0 7px; white-space: nowrap; }
         p { order: 4; flex-basis: 100%; font-size: 0.8rem; }
       }
       @media print { header { padding: 0 0 2mm; } nav, .switches { display: none; } h1 { font-size: 13pt; } p { font-size: 8pt; } }

@@ -1,13 +1,12 @@
-import {LitElement, html, nothing} from 'lit';
+import {html, nothing} from 'lit';
 import {MATRIX_WAYS, WAYS} from '../export/ways.js';
-import {Enquiry} from '../state/enquiry.js';
 import {fromFragment, toFragment} from '../state/fragment.js';
 import {nearestPower} from '../state/levels.js';
 import {awaitedMatrix, headingOf, isOpenCell, isSpot, openColumn} from '../state/shown.js';
 import {CAUTIONS, FIELDS, FIRST_MATRIX, FIRST_STATE, NOTHING_OPEN, cellRequest, matrixRequest, openSheet} from '../state/station.js';
+import {unknownNotice} from '../state/view-link.js';
 import {MATRIX, viewOf} from '../state/views.js';
 import {WORDS} from '../state/words.js';
-import {READY} from '../worker/messages.js';
 import {power} from '../text/format.js';
 import {isUnreachable} from '../transport/unreachable.js';
 import './jw-cautions.js';
@@ -17,11 +16,10 @@ import './jw-legend.js';
 import './jw-matrix.js';
 import './jw-power-choice.js';
 import './jw-presets.js';
-import './jw-progress.js';
 import './jw-scenario.js';
 import './jw-sheet.js';
 import './jw-summary.js';
-import {send} from './send.js';
+import {View} from './view.js';
 
 /** Whether two states ask the core for the same numbers. */
 const sameMatrix = (one, other) => JSON.stringify(matrixRequest(one)) === JSON.stringify(matrixRequest(other));
@@ -30,17 +28,13 @@ const sameMatrix = (one, other) => JSON.stringify(matrixRequest(one)) === JSON.s
  * Every family against every band: holds the state, asks the core, and keeps the address in step.
  * It draws into the shell's own tree, whose styles it takes and whose tables it can show.
  *
- * @property {{ask: function}} transport - how the core is reached
- * @property {string} stage - how far a core of the page's own has come in starting
  * @property {string} file - address of the page as one file; empty where there is none
  * @property {function(): Promise<object>} loadCharts - brings the chart library
  * @property {function(): Promise<string>} loadEmbed - brings the element for other websites, and its script's text
  * @fires jw-notice - {text, link}: a sentence for the reader
  */
-class JwMatrixView extends LitElement {
+class JwMatrixView extends View {
   static properties = {
-    transport: {attribute: false},
-    stage: {type: String},
     file: {type: String},
     loadCharts: {attribute: false},
     loadEmbed: {attribute: false},
@@ -50,23 +44,10 @@ class JwMatrixView extends LitElement {
   constructor() {
     super();
     this._state = FIRST_STATE;
-    this.stage = '';
     this.file = '';
-    this._matrix = new Enquiry(this, (request, options) => this.transport.ask('matrix', request, options));
-    this._cell = new Enquiry(this, (request, options) => this.transport.ask('cell', request, options));
-    this._catalogue = new Enquiry(this, (request, options) => this.transport.ask('catalogue', request, options));
-    this._travelled = () => this._restore();
-  }
-
-  connectedCallback() {
-    super.connectedCallback();
-    window.addEventListener('popstate', this._travelled);
-    this._restore();
-  }
-
-  disconnectedCallback() {
-    super.disconnectedCallback();
-    window.removeEventListener('popstate', this._travelled);
+    this._matrix = this._enquiry('matrix');
+    this._cell = this._enquiry('cell');
+    this._catalogue = this._enquiry('catalogue');
   }
 
   createRenderRoot() {
@@ -84,7 +65,7 @@ class JwMatrixView extends LitElement {
     const sheet = openSheet(state);
     return html`<div @jw-change=${this._changed} @jw-preset=${this._preset}
         @jw-open=${this._opened} @jw-close=${() => this._change(NOTHING_OPEN)} @jw-export=${this._exported}>
-      <jw-progress status=${this._matrix.status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
+      ${this._progress(this._matrix)}
       <main>
         ${this._trouble()}
         <div class="bar tools"><jw-presets .state=${state}></jw-presets><jw-exports file=${this.file}></jw-exports></div>
@@ -217,19 +198,16 @@ class JwMatrixView extends LitElement {
     if (viewOf(location.hash.slice(1)) !== MATRIX) return;
     const {state, unknown} = fromFragment(location.hash.slice(1), FIELDS, FIRST_STATE);
     this._state = state;
-    if (unknown.length === 0) return;
-    const text = `This link holds what the page does not know: ${unknown.join(', ')}. Everything else is restored.`;
-    send(this, 'jw-notice', {text});
+    this._notice(unknownNotice(unknown));
   }
 
   async _exported(event) {
     if (event.detail.kind === 'website') return this._change({...NOTHING_OPEN, view: 'website'});
     if (this._shown.margin_db === undefined && MATRIX_WAYS.has(event.detail.kind)) {
-      send(this, 'jw-notice', {text: 'The core is still at work on the numbers; try again when they are here.'});
+      this._notice({text: 'The core is still at work on the numbers; try again when they are here.'});
       return;
     }
-    const notice = await WAYS[event.detail.kind](this._shown, matrixRequest(this._computed));
-    if (notice) send(this, 'jw-notice', notice);
+    this._notice(await WAYS[event.detail.kind](this._shown, matrixRequest(this._computed)));
   }
 }
 

@@ -1,10 +1,9 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
 import {WAYS} from '../export/ways.js';
 import {save} from '../export/save.js';
 import {FIRST_DOCUMENT} from '../line/example.js';
 import {recalled} from '../line/kept.js';
 import {TABLE} from '../line/table.js';
-import {Enquiry} from '../state/enquiry.js';
 import {unknownNotice, viewFragment, viewState} from '../state/view-link.js';
 import {SWEEP, viewOf} from '../state/views.js';
 import {added, entryOf} from '../sweep/history.js';
@@ -12,11 +11,9 @@ import * as kept from '../sweep/kept.js';
 import {isExample, lineOf, ownId} from '../sweep/lines.js';
 import {sweepRequest} from '../sweep/request.js';
 import {FIELDS, FIRST} from '../sweep/table.js';
-import {READY} from '../worker/messages.js';
 import {base} from './base.js';
 import {pageStyles} from './choose-styles.js';
 import './jw-cautions.js';
-import './jw-progress.js';
 import './jw-steps.js';
 import './jw-sweep-form.js';
 import './jw-sweep-history.js';
@@ -24,17 +21,15 @@ import './jw-sweep-line.js';
 import './jw-sweep-part.js';
 import './jw-sweep-verdict.js';
 import {panelStyles} from './line-styles.js';
-import {send} from './send.js';
+import {View} from './view.js';
 
 /**
  * Which joint has gone bad: a measured sweep against its line.
  *
- * @property {{ask: function}} transport - how the core is reached
- * @property {string} stage - how far a core of the page's own has come in starting
  * @property {function(): Promise<object>} loadCharts - brings the chart library
  * @fires jw-notice - {text, action}: a sentence for the reader
  */
-class JwSweepView extends LitElement {
+class JwSweepView extends View {
   static styles = [
     base,
     pageStyles,
@@ -46,42 +41,27 @@ class JwSweepView extends LitElement {
   ];
 
   static properties = {
-    transport: {attribute: false}, stage: {type: String}, loadCharts: {attribute: false},
+    loadCharts: {attribute: false},
     _state: {state: true}, _document: {state: true}, _file: {state: true}, _earlier: {state: true}, _entries: {state: true},
   };
 
   constructor() {
     super();
-    this.stage = '';
     this._state = FIRST;
     this._document = FIRST_DOCUMENT;
     this._entries = [];
-    this._sweep = new Enquiry(this, (request, options) => this.transport.ask('sweep', request, options));
-    this._catalogue = new Enquiry(this, (request, options) => this.transport.ask('catalogue', request, options));
-    this._travelled = () => this._restore();
+    this._sweep = this._enquiry('sweep');
+    this._catalogue = this._enquiry('catalogue');
   }
 
   connectedCallback() {
     super.connectedCallback();
-    window.addEventListener('popstate', this._travelled);
-    this._restore();
     this._recall();
   }
 
-  disconnectedCallback() {
-    super.disconnectedCallback();
-    window.removeEventListener('popstate', this._travelled);
-    // what was in flight is given up, and asked again on the way back
-    this._asked = undefined;
-  }
-
-  updated() {
-    if (this.transport !== undefined) this._ask();
-  }
-
   render() {
-    const {error, result, status} = this._sweep;
-    return html`<jw-progress status=${status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
+    const {error, result} = this._sweep;
+    return html`${this._progress(this._sweep)}
       <main @jw-sweep-change=${({detail}) => this._change(detail.changes)} @jw-sweep-file=${({detail}) => this._take(detail)} @jw-sweep-forget=${() => (this._earlier = undefined)}
         @jw-sweep-keep=${({detail}) => this._keep(detail.date)} @jw-sweep-drop=${({detail}) => this._remember(this._entries.filter((one) => one !== detail.entry))}
         @jw-sweep-import=${({detail}) => this._remember(detail.entries.reduce(added, this._entries))}
@@ -160,7 +140,7 @@ class JwSweepView extends LitElement {
   _remember(entries) {
     this._entries = entries;
     const problem = kept.remember(() => localStorage, entries);
-    if (problem) this._notice({text: problem});
+    this._notice(problem && {text: problem});
   }
 
   _recall() {
@@ -180,11 +160,7 @@ class JwSweepView extends LitElement {
     const {state, unknown} = viewState(fragment, FIELDS, FIRST);
     this._document = recalled(() => localStorage, TABLE).document ?? FIRST_DOCUMENT;
     this._state = state;
-    if (unknown.length > 0) this._notice(unknownNotice(unknown));
-  }
-
-  _notice(notice) {
-    send(this, 'jw-notice', notice);
+    this._notice(unknownNotice(unknown));
   }
 }
 
