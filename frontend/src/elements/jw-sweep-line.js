@@ -65,15 +65,16 @@ class JwSweepLine extends LitElement {
     return html`<section class="panel wide" id="joints">
       <h2>Joints</h2>
       <div class="scroll"><table class="plain">
-        <thead><tr><th scope="col">Joint</th><th scope="col" class="number">At</th><th scope="col" class="number">Measured</th><th scope="col" class="number">Expected</th>
+        <thead><tr><th scope="col">Joint</th><th scope="col" class="number">At</th><th scope="col">Finding</th><th scope="col" class="number">Measured</th><th scope="col" class="number">Expected</th>
           <th scope="col" class="number">Excess</th><th scope="col" class="number">Threshold</th>${changed ? html`<th scope="col" class="number">Change</th>` : nothing}
-          <th scope="col" class="number">Would show</th><th scope="col">Finding</th></tr></thead>
+          <th scope="col" class="number">Would show</th></tr></thead>
         <tbody>${check.joints.map(
           (joint) => html`<tr data-element=${joint.element} ?data-accused=${check.suspect === joint.element || check.apart.includes(joint.element)}>
             <th scope="row">${joint.element + 1} · ${joint.name}</th><td class="number">${quantity(joint.distance_m, 'm', 3)}</td>
+            <td class="words">${jointWords(joint, check)}${joint.separate ? '' : `; ${quantity(joint.nearest_m, 'm', 2)} to the next, too near for an echo of its own`}</td>
             <td class="number">${share(joint.measured)}</td><td class="number">${share(joint.expected)}</td><td class="number">${share(joint.excess)}</td><td class="number">${share(joint.threshold)}</td>
             ${changed ? html`<td class="number">${share(joint.change)}</td>` : nothing}
-            <td class="number">${leastWords(joint)}</td><td class="words">${jointWords(joint, check)}${joint.separate ? '' : `; ${quantity(joint.nearest_m, 'm', 2)} to the next, too near for an echo of its own`}</td></tr>`,
+            <td class="number">${leastWords(joint)}</td></tr>`,
         )}</tbody>
       </table></div>
       <p class="quiet">Reflections are shares of the wave sent. “Would show” is the smallest added resistance this sweep would show there.</p>
@@ -89,7 +90,7 @@ class JwSweepLine extends LitElement {
         : html`<div class="scroll"><table class="plain">
             <thead><tr><th scope="col">Joint</th><th scope="col">Fault</th><th scope="col">Size, with its bounds</th><th scope="col" class="number">Evidence</th><th scope="col" class="number">Left over</th></tr></thead>
             <tbody>${candidates.map(
-              (one) => html`<tr><th scope="row">${one.element + 1} · ${one.joint}</th><td>${one.name}</td><td>${one.sizes.map((size) => html`<div>${sizeWords(size)}</div>`)}</td>
+              (one) => html`<tr><th scope="row">${one.element + 1} · ${one.joint}</th><td class="words">${one.name}</td><td class="words">${one.sizes.map((size) => html`<div>${sizeWords(size)}</div>`)}</td>
                 <td class="number">${digits(one.evidence, 3)}</td><td class="number">${percent(one.misfit)}</td></tr>`,
             )}</tbody></table></div>
           <p class="quiet">Bounds are one standard deviation. Evidence is the fall of the Bayesian information criterion against a sound line; ten more are odds of 150 to 1.</p>`}
