@@ -1,40 +1,19 @@
 """The one door to the core: a table of operations and `call`, JSON in, JSON out.
 
 Both homes of the core use `call` and nothing else, so that they can't drift.
+An operation's code is imported when it is first asked for: a page that starts
+needs the matrix alone, and a browser takes long to import all.
 """
 
 from collections.abc import Callable
+from importlib import import_module
 from typing import Any, NamedTuple
 
 import msgspec
 
 from jointwise.calc.catalogue import Edition, in_force
-from jointwise.calc.cell import cell
-from jointwise.calc.choose.choose import choose
-from jointwise.calc.choose.requests import ChooseRequest
-from jointwise.calc.choose.results import ChooseResult
-from jointwise.calc.describe import describe
 from jointwise.calc.errors import InputError
-from jointwise.calc.fitout.fitout import fitout
-from jointwise.calc.fitout.requests import FitoutRequest
-from jointwise.calc.fitout.results import FitoutResult
-from jointwise.calc.kit.kit import kit
-from jointwise.calc.kit.requests import KitRequest
-from jointwise.calc.kit.results import KitResult
-from jointwise.calc.line.line import line
-from jointwise.calc.line.requests import LineRequest, SpreadRequest
-from jointwise.calc.line.results import LineResult, SpreadResult
-from jointwise.calc.line.spread import spread
-from jointwise.calc.matrix import matrix
 from jointwise.calc.refusal import decoded
-from jointwise.calc.requests import CatalogueRequest, CellRequest, MatrixRequest
-from jointwise.calc.results import CatalogueResult, CellResult, MatrixResult
-from jointwise.calc.snapshot.requests import SnapshotRequest
-from jointwise.calc.snapshot.results import SnapshotResult
-from jointwise.calc.snapshot.snapshot import snapshot
-from jointwise.calc.sweep.requests import SweepRequest
-from jointwise.calc.sweep.results import SweepResult
-from jointwise.calc.sweep.sweep import sweep
 
 __all__ = ["OPERATIONS", "InputError", "Operation", "call", "canonical"]
 
@@ -44,10 +23,25 @@ class Operation(NamedTuple):
 
     name: str
     summary: str
-    request: type[msgspec.Struct]
-    result: type[msgspec.Struct]
-    answer: Callable[[Any], Any]
+    place: str
+    """Where its function stands: module:function, from one request Struct to one result Struct."""
     cacheable: bool
+
+    @property
+    def answer(self) -> Callable[[Any], Any]:
+        """From the request to the result."""
+        module, function = self.place.split(":")
+        return getattr(import_module(f"jointwise.calc.{module}"), function)
+
+    @property
+    def request(self) -> type[msgspec.Struct]:
+        """What may be asked."""
+        return self.answer.__annotations__["request"]
+
+    @property
+    def result(self) -> type[msgspec.Struct]:
+        """What is answered."""
+        return self.answer.__annotations__["return"]
 
 
 OPERATIONS = {
@@ -56,81 +50,61 @@ OPERATIONS = {
         Operation(
             "matrix",
             "Margin of every interface family at every band and power level.",
-            MatrixRequest,
-            MatrixResult,
-            matrix,
+            "matrix:matrix",
             cacheable=True,
         ),
         Operation(
             "cell",
             "One margin with its derivation, gates, losses and curves.",
-            CellRequest,
-            CellResult,
-            cell,
+            "cell:cell",
             cacheable=True,
         ),
         Operation(
             "snapshot",
             "A matrix with every derivation, packed for a club's website.",
-            SnapshotRequest,
-            SnapshotResult,
-            snapshot,
+            "snapshot.snapshot:snapshot",
             cacheable=True,
         ),
         Operation(
             "choose",
             "Which families meet every demand on a joint, ranked, and why the others do not.",
-            ChooseRequest,
-            ChooseResult,
-            choose,
+            "choose.choose:choose",
             cacheable=True,
         ),
         Operation(
             "line",
             "What reaches the antenna through a whole line, its weakest part, and what would help.",
-            LineRequest,
-            LineResult,
-            line,
+            "line.line:line",
             cacheable=False,
         ),
         Operation(
             "spread",
             "How far unknown electrical lengths and the tolerance of joints spread a line's answer.",
-            SpreadRequest,
-            SpreadResult,
-            spread,
+            "line.spread:spread",
             cacheable=False,
         ),
         Operation(
             "sweep",
             "Which joint of a line is worse than it should be, by a measured sweep of it.",
-            SweepRequest,
-            SweepResult,
-            sweep,
+            "sweep.sweep:sweep",
             cacheable=False,
         ),
         Operation(
             "fitout",
             "How to fit, seal and look after every joint of a line.",
-            FitoutRequest,
-            FitoutResult,
-            fitout,
+            "fitout.fitout:fitout",
             cacheable=False,
         ),
         Operation(
             "kit",
             "Which adapters to carry so that every port can be joined.",
-            KitRequest,
-            KitResult,
-            kit,
+            "kit.kit:kit",
             cacheable=False,
         ),
         Operation(
             "catalogue",
             "Every catalogue value with source and kind, the formulas and the sources.",
-            CatalogueRequest,
-            CatalogueResult,
-            describe,
+            "describe:describe",
             cacheable=True,
         ),
     )

@@ -8,6 +8,7 @@ import {copyFileSync, readFileSync, statSync, writeFileSync} from 'node:fs';
 import {fileURLToPath} from 'node:url';
 import {build} from 'esbuild';
 import {packed} from './packed.mjs';
+import {trimmed} from './trimmed.mjs';
 import {STEPS, STEP_RULES, scaleCss} from './src/colour/scale.js';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
@@ -36,13 +37,12 @@ function outsideAddresses(text) {
 
 const read = (path) => readFileSync(`${here}${path}`, 'utf8');
 
-async function bundle(entry, name, format, define = {}) {
+async function bundle(entry, name, format, more = {}) {
   await build({
     absWorkingDir: here,
     entryPoints: [`src/${entry}`],
     outfile: `${out}${name}`,
     bundle: true,
-    define,
     format,
     target: ['chrome123', 'firefox121', 'safari17.5'],
     minify: true,
@@ -50,6 +50,7 @@ async function bundle(entry, name, format, define = {}) {
     legalComments: 'inline',
     loader: {'.css': 'text'},
     logLevel: 'warning',
+    ...more,
   });
 }
 
@@ -63,7 +64,7 @@ copyFileSync(`${here}src/embed/frame.html`, `${out}embed.html`);
 copyFileSync(`${here}src/embed/frame.css`, `${out}embed.css`);
 writeFileSync(`${out}app.css`, read('src/tokens.css') + read('src/theme.css') + scaleCss() + STEP_RULES);
 // the library's sources call the page's own scope by the name it has in Node
-await bundle('chart/library.js', 'charts.js', 'iife', {global: 'window'});
+await bundle('chart/library.js', 'charts.js', 'iife', {define: {global: 'window'}, loader: {'.css': 'empty'}, plugins: [trimmed]});
 writeFileSync(`${out}charts.js`, withoutServices(read('build/charts.js')));
 writeFileSync(`${out}scale.json`, JSON.stringify({edges_db: STEPS.slice(1).map(({from}) => from)}));
 for (const [part, name] of Object.entries({page: 'file.js', charts: 'charts.js', embed: 'embed.js', licences: 'licences.txt'})) {

@@ -43,8 +43,9 @@ SERVED_LICENCES = '<p><a href="licences.txt">Their texts</a></p>'
 PACKED_LICENCES = """<details id="licences"><summary>Their texts</summary>
 <pre>They lie packed in this page; with scripts on they are unpacked here.</pre></details>"""
 
-PARTS = ["page", "charts", "embed", "licences"]
-"""What the one-file page holds packed beside the payload; the page's code comes first, so that it survives a cut."""
+FIRST, LAST = ["page"], ["charts", "embed", "licences"]
+"""What the one-file page holds packed before the payload, so that it survives a cut, and after, so that Python is
+begun before it is read."""
 
 
 def build() -> None:
@@ -105,8 +106,9 @@ def _write_one_file(tables: str) -> None:
     start = script_text((MADE / "start.js").read_text("utf-8"))
     scripts = [start, *((MADE / name).read_text("utf-8") for name in ("file.js", "charts.js", "embed.js"))]
     description = (MADE / "payload" / "payload.json").read_text("utf-8")
-    files = {name: MADE / f"{name}.part" for name in PARTS}
+    files = {name: MADE / f"{name}.part" for name in FIRST}
     files |= {part["name"]: MADE / "payload" / part["file"] for part in json.loads(description)["parts"]}
+    files |= {name: MADE / f"{name}.part" for name in LAST}
     lines = {name: base64.b64encode(path.read_bytes()).decode() for name, path in files.items()}
     icon = base64.b64encode((MADE / "icon.svg").read_bytes()).decode()
     style = (MADE / "app.css").read_text("utf-8")
@@ -114,13 +116,13 @@ def _write_one_file(tables: str) -> None:
         "policy": f'<meta http-equiv="Content-Security-Policy" content="{policy(scripts)}">',
         "head": f'<link rel="icon" href="data:image/svg+xml;base64,{icon}">\n<style>{style}</style>',
         "tables": tables,
-        "code": f'<script type="module">{start}</script>',
-        "payload": "\n".join(
+        "code": "\n".join(
             [
                 f'<script type="application/json" id="payload">{description.strip()}</script>',
-                *(part_element(name, line) for name, line in lines.items()),
+                f"<script>{start}</script>",
             ]
         ),
+        "payload": "\n".join(part_element(name, line) for name, line in lines.items()),
         "licences": PACKED_LICENCES,
     }
     page = _template(**parts)

@@ -16,7 +16,7 @@ export {version};
  * seeded at random, so that the same sources compile to the same bytes.
  */
 export async function startPython({library = `${PYODIDE}python_stdlib.zip`} = {}) {
-  const python = await loadPyodide({stdLibURL: library, env: {PYTHONHASHSEED: '0'}});
+  const python = await loadPyodide({stdLibURL: library, env: {PYTHONHASHSEED: '0', PYTHONNODEBUGRANGES: '1'}});
   for (const [place, folder] of Object.entries({'/project': PROJECT, '/pyodide': PYODIDE, '/wheels': RUNTIME})) {
     python.mountNodeFS(place, folder);
   }

@@ -2,8 +2,9 @@
  * All of the one-file page's code that is not packed: starts the core, unpacks
  * the rest, and the licence texts once they are asked for.
  *
- * Python takes longest, so its worker is begun before the page has any code:
- * the element finds its transport waiting when it is defined.
+ * Python takes longest, so its worker is begun while the browser still reads the
+ * file, and before the page has any code: the element finds its transport
+ * waiting when it is defined.
  */
 import {embeddedCharts} from './chart/embedded.js';
 import {Shelf} from './packs/shelf.js';
@@ -34,10 +35,14 @@ app.transport = withPacks({plain: worker, worker, shelf: app.shelf});
 app.loadCharts = embeddedCharts(document);
 app.loadEmbed = packedEmbed(document);
 
-// code that was altered is kept from running by the policy, and nothing is thrown
-runPart(document, 'page').then(() => customElements.get('jw-app') ?? sayUnable(), sayUnable);
+function showPage() {
+  // code that was altered is kept from running by the policy, and nothing is thrown
+  runPart(document, 'page').then(() => customElements.get('jw-app') ?? sayUnable(), sayUnable);
 
-// a file that was cut short has none
-const licences = document.getElementById('licences');
-const show = async () => (licences.querySelector('pre').textContent = await partText(document, 'licences'));
-licences?.addEventListener('toggle', show, {once: true});
+  // a file that was cut short has none
+  const licences = document.getElementById('licences');
+  const show = async () => (licences.querySelector('pre').textContent = await partText(document, 'licences'));
+  licences?.addEventListener('toggle', show, {once: true});
+}
+
+document.addEventListener('DOMContentLoaded', showPage, {once: true});

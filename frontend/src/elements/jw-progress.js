@@ -35,12 +35,19 @@ class JwProgress extends LitElement {
     super();
     this.status = 'initial';
     this.stage = '';
+    this._reached = '';
+  }
+
+  /** What a start has reached stays until the first answer: a core that is ready has none yet. */
+  willUpdate() {
+    if (this.stage) this._reached = this.stage;
+    else if (this.status !== 'pending') this._reached = '';
   }
 
   render() {
-    const come = COME[this.stage];
+    const come = COME[this._reached];
     const line = come === undefined ? html`<i class="moving"></i>` : html`<i style="width: ${come}%"></i>`;
-    return html`<div>${line}</div>${this.stage ? html`<p role="status">Starting the core: ${this.stage}</p>` : nothing}`;
+    return html`<div>${line}</div>${this._reached ? html`<p role="status">Starting the core: ${this._reached}</p>` : nothing}`;
   }
 }
 

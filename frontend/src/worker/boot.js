@@ -11,7 +11,7 @@ import {serve} from './serve.js';
 
 serve(self, async (parts, reached) => {
   reached(UNPACKING);
-  const unpack = (...names) => names.map((name) => unpacked(parts[name], name));
+  const unpack = (...names) => names.map(async (name) => unpacked(await parts[name], name));
   const [python, stdlib] = await Promise.all(unpack('python', 'stdlib'));
   reached(STARTING);
   // the engine compiles Python meanwhile

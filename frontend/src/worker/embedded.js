@@ -20,15 +20,32 @@ export function takePart(document, name) {
   return bytes;
 }
 
-/** The payload source of a one-file page: `read()` gives {name: {bytes, sha256}}, every time. */
+/** Waits until the browser has read as far as part `name`, or to the document's end. */
+function reached(document, name) {
+  return new Promise((resolve) => {
+    const look = () => {
+      if (document.readyState === 'loading' && !document.getElementById(`part-${name}`)) return;
+      watch.disconnect();
+      document.removeEventListener('readystatechange', look);
+      resolve();
+    };
+    const watch = new MutationObserver(look);
+    watch.observe(document.body, {childList: true});
+    document.addEventListener('readystatechange', look);
+    look();
+  });
+}
+
+/** The payload source of a one-file page: `read()` gives {name: promise of {bytes, sha256}}, every time. */
 export function embeddedPayload(document) {
   let parts;
+  const read = async ({name, sha256}) => {
+    await reached(document, name);
+    return {bytes: takePart(document, name), sha256};
+  };
   return {
     async read() {
-      parts ??= JSON.parse(document.getElementById('payload').textContent).parts.map(({name, sha256}) => [
-        name,
-        {bytes: takePart(document, name), sha256},
-      ]);
+      parts ??= JSON.parse(document.getElementById('payload').textContent).parts.map((one) => [one.name, read(one)]);
       return Object.fromEntries(parts);
     },
   };

@@ -1,4 +1,4 @@
-/** The payload source of a served page: files beside it, which the browser keeps. `read()` gives {name: {bytes, sha256}}. */
+/** The payload source of a served page: files beside it, which the browser keeps. `read()` gives {name: promise of {bytes, sha256}}. */
 export function fetchedPayload(base) {
   const get = async (name) => {
     const answer = await fetch(new URL(name, base));
@@ -8,8 +8,8 @@ export function fetchedPayload(base) {
   return {
     async read() {
       const {parts} = await (await get('payload.json')).json();
-      const read = async ({name, file, sha256}) => [name, {bytes: new Uint8Array(await (await get(file)).arrayBuffer()), sha256}];
-      return Object.fromEntries(await Promise.all(parts.map(read)));
+      const read = async ({file, sha256}) => ({bytes: new Uint8Array(await (await get(file)).arrayBuffer()), sha256});
+      return Object.fromEntries(parts.map((one) => [one.name, read(one)]));
     },
   };
 }

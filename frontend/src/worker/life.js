@@ -1,4 +1,4 @@
-import {died, start, unable} from './messages.js';
+import {died, part, start, unable} from './messages.js';
 import {launch} from './launch.js';
 import {unpacked} from './part.js';
 
@@ -29,13 +29,22 @@ export class Life {
 
   async #begin(payload, createWorker) {
     const {worker: script, ...parts} = await payload.read();
-    const text = new TextDecoder().decode(await unpacked(script, 'worker'));
+    const launched = this.#launch(script, createWorker, Object.keys(parts));
+    // each as soon as it is here; copied, not handed over: the next worker needs the parts too
+    const give = async ([name, arriving]) => {
+      const [contents] = await Promise.all([arriving, launched]);
+      if (!this.#over) this.send(part(name, contents));
+    };
+    await Promise.all([launched, ...Object.entries(parts).map(give)]);
+  }
+
+  async #launch(script, createWorker, names) {
+    const text = new TextDecoder().decode(await unpacked(await script, 'worker'));
     if (this.#over) return;
     this.#worker = createWorker(text);
     this.#worker.onmessage = ({data}) => this.#tell(data);
     this.#worker.onerror = this.#worker.onmessageerror = (event) => this.#tell(died(event.message ?? 'the worker could not be started'));
-    // copied, not handed over: the next worker needs the parts too
-    this.#worker.postMessage(start(parts));
+    this.send(start(names));
   }
 
   #tell(message) {

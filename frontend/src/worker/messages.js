@@ -5,7 +5,8 @@
  * answered, so that what waits can be dropped on the page's side.
  *
  * page → worker
- *   start   the payload's parts: {name: {bytes, sha256}}, bytes packed with gzip
+ *   start   the names of the payload's parts, which follow in any order
+ *   part    one of them: its name and {bytes, sha256}, bytes packed with gzip
  *   ask     a request: its number, the operation, the request as JSON bytes, the packs that count as {label, text}
  * worker → page
  *   stage   how far starting has come, UNPACKING, STARTING, LOADING, then READY
@@ -23,7 +24,8 @@ export const STARTING = 'starting Python';
 export const LOADING = 'loading numpy';
 export const READY = 'ready';
 
-export const start = (parts) => ({kind: 'start', parts});
+export const start = (names) => ({kind: 'start', names});
+export const part = (name, contents) => ({kind: 'part', name, contents});
 export const ask = (number, operation, body, packs) => ({kind: 'ask', number, operation, body, packs});
 
 export const stage = (name) => ({kind: 'stage', name});

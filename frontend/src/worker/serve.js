@@ -4,14 +4,16 @@ import {READY, answer, refused, stage, taken, unable} from './messages.js';
 /**
  * Listen on `port`, which posts and receives messages.
  *
- * `open(parts, reached)` brings the core and tells each stage it begins; the
- * core is a function (operation, body, packs) → {body} or {refusal}. What it throws
+ * `open(parts, reached)` brings the core from {name: promise of {bytes, sha256}}
+ * and tells each stage it begins; the core is a function (operation, body, packs) → {body} or {refusal}. What it throws
  * is not caught: the core is broken then, and the page starts another worker.
  */
 export function serve(port, open) {
   let core;
+  const waiting = {};
   const handlers = {
-    async start({parts}) {
+    async start({names}) {
+      const parts = Object.fromEntries(names.map((name) => [name, new Promise((resolve) => (waiting[name] = resolve))]));
       try {
         core = await open(parts, (name) => port.postMessage(stage(name)));
       } catch (error) {
@@ -19,6 +21,9 @@ export function serve(port, open) {
         return;
       }
       port.postMessage(stage(READY));
+    },
+    part({name, contents}) {
+      waiting[name](contents);
     },
     ask({number, operation, body, packs}) {
       port.postMessage(taken(number));

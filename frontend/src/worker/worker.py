@@ -10,8 +10,6 @@ from os import urandom
 from pyodide.ffi import JsBuffer
 
 from jointwise.calc.catalogue import Edition
-from jointwise.calc.catalogue.merge import edition_of
-from jointwise.calc.catalogue.pack import Document
 from jointwise.calc.operations import InputError, call
 
 __all__ = ["answer"]
@@ -26,8 +24,8 @@ def answer(name: str, body: JsBuffer, packs: list[dict[str, str]]) -> bytes | di
     console, and to the user only as a reference to find it there.
     """
     try:
-        documents = tuple(Document(pack["label"], pack["text"].encode(errors="replace")) for pack in packs)
-        return call(name, body.to_bytes(), _edition(documents) if documents else None)
+        texts = tuple((pack["label"], pack["text"].encode(errors="replace")) for pack in packs)
+        return call(name, body.to_bytes(), _edition(texts) if texts else None)
     except InputError as error:
         return {"detail": str(error), "field": error.field, "value": error.value, "allowed": error.allowed}
     except Exception:
@@ -37,5 +35,9 @@ def answer(name: str, body: JsBuffer, packs: list[dict[str, str]]) -> bytes | di
 
 
 @lru_cache(maxsize=2)  # those in force, and those the page tries out
-def _edition(documents: tuple[Document, ...]) -> Edition:
-    return edition_of(documents)
+def _edition(texts: tuple[tuple[str, bytes], ...]) -> Edition:
+    # what reads packs is imported once there are some: the start is the sooner over
+    from jointwise.calc.catalogue.merge import edition_of
+    from jointwise.calc.catalogue.pack import Document
+
+    return edition_of([Document(label, text) for label, text in texts])
