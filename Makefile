@@ -28,7 +28,7 @@ page: .venv/run.stamp
 bench: .venv/test.stamp frontend/node_modules/.package-lock.json
 	e2e/need-browsers
 	command -v wrk >/dev/null || apt-get install -y -q --no-install-recommends wrk
-	$(BIN)/python tests/benchmarks/report.py $(ONLY)
+	PYTHONPATH=tests $(BIN)/python tests/benchmarks/report.py $(ONLY)
 
 # after every change of a dependency
 lock: .venv/run.stamp
@@ -41,7 +41,7 @@ audit: .venv/run.stamp
 	$(BIN)/python tests/audit.py
 
 fuzz: .venv/fuzz.stamp
-	PYTHONPATH=tests $(BIN)/python tests/fuzz/fuzz.py
+	PYTHONPATH=tests $(BIN)/python tests/fuzz/fuzz.py $(ONLY)
 
 .venv/run.stamp: pyproject.toml backend/requirements.txt
 	test -x $(BIN)/python || $(PYTHON) -m venv .venv

@@ -4,7 +4,7 @@ import os
 import time
 from collections.abc import Callable, Mapping
 from contextlib import suppress
-from functools import lru_cache, partial
+from functools import partial
 from importlib.metadata import version
 from pathlib import Path
 from typing import Any
@@ -20,16 +20,19 @@ from werkzeug.http import quote_etag
 
 import jointwise.dist
 from jointwise.backend import settings
+from jointwise.backend.again import TOLD, Again
+from jointwise.backend.deadline import wanted_within
 from jointwise.backend.fields import request_body
-from jointwise.backend.kept import Answer, Answers, Key
+from jointwise.backend.kept import Answer, Answers
 from jointwise.backend.openapi import document
 from jointwise.backend.packs import documents
 from jointwise.backend.problem import answer
 from jointwise.backend.settings import Settings
+from jointwise.calc.catalogue import Edition
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import pack_schema
 from jointwise.calc.errors import InputError
-from jointwise.calc.operations import OPERATIONS, Operation
+from jointwise.calc.operations import OPERATIONS, Operation, call
 
 __all__ = ["create_app"]
 
@@ -39,8 +42,6 @@ FRAME = "embed.html"
 """The page that other websites may show in a frame."""
 OPEN_TO_OTHERS = [r"/api/v1/.*", "/embed.js"]
 """What a page of another website may read, by GET and without credentials."""
-KNOWN_QUERIES, LONGEST_KNOWN = 2000, 2000
-"""How many links' meaning is remembered, and up to how many bytes of query."""
 
 # `importlib.resources` can't open a package without a module when it is installed for editing
 BUILT_PAGE = Path(jointwise.dist.__path__[0]) / "site"
@@ -85,9 +86,11 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     app.register_error_handler(Exception, answer)
     CORS(app, resources=OPEN_TO_OTHERS, origins=chosen.embed_origins, methods=["GET", "HEAD"], send_wildcard=True)
 
+    headers = HEADERS | {"Cache-Control": "no-store"}
+
     @app.after_request
     def secure(response: Response) -> Response:
-        for name, value in {**HEADERS, "Cache-Control": "no-store"}.items():
+        for name, value in headers.items():
             response.headers.setdefault(name, value)
         return response
 
@@ -125,7 +128,14 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
     """The operations, what describes them, and the server's health."""
     limited = _limited(app, chosen.requests_per_minute)
     packs = documents(chosen.packs_folder)
-    answers = Answers(chosen.kept_bytes, edition_of(packs) if packs else None)
+
+    def compute(name: str, body: bytes, edition: Edition | None) -> bytes:
+        with wanted_within(chosen.deadline_s, request.environ):
+            return call(name, body, edition)
+
+    answers = Answers(chosen.kept_bytes, edition_of(packs) if packs else None, compute)
+    if chosen.requests_per_minute == 0:  # else each request has to be counted
+        app.wsgi_app = Again(app.wsgi_app, answers)
     # another start may have other packs: then a browser asks whether an answer is unchanged
     seconds = 0 if packs else chosen.cache_seconds
     published = {
@@ -134,13 +144,6 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
         "packs": [{"label": pack.label, "text": pack.text.decode()} for pack in packs],
     }
     health = msgspec.json.encode({"status": "ok", "version": version("jointwise")})
-
-    def asked(name: str, _: bytes) -> Key:
-        operation = OPERATIONS[name]
-        return answers.key(operation, request_body(operation.request, request.args.to_dict(flat=False)))
-
-    # the same words again are not read again
-    known = lru_cache(maxsize=KNOWN_QUERIES)(asked)
 
     @app.post("/api/v1/<name>")
     @limited
@@ -161,8 +164,11 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
         if not operation.cacheable:
             raise MethodNotAllowed(["POST"])
         packed = request.accept_encodings.quality("gzip") > 0
-        read = known if len(request.query_string) <= LONGEST_KNOWN else asked
-        return _cached(answers.of(read(name, request.query_string), packed), seconds, packed)
+        asked = request_body(operation.request, request.args.to_dict(flat=False))
+        key = answers.key(operation, asked, packed)
+        answer = answers.of(key)
+        request.environ[TOLD] = key
+        return _cached(answer, seconds, packed)
 
     @app.get("/api/v1/health")
     def report_health() -> Response:

@@ -28,10 +28,14 @@ class Answer(NamedTuple):
 
 
 class Key(NamedTuple):
-    """All that an answer depends on beside the edition: the operation, and the request with every field."""
+    """All that an answer depends on beside the edition: the operation, the request with every field, gzip or not."""
 
     operation: str
     request: bytes
+    packed: bool
+
+
+Compute = Callable[[str, bytes, Edition | None], bytes]
 
 
 class Answers:
@@ -40,32 +44,37 @@ class Answers:
     The one unused for longest goes first. Asking raises as `call` does.
     """
 
-    def __init__(self, most_bytes: int, edition: Edition | None = None) -> None:
+    def __init__(self, most_bytes: int, edition: Edition | None = None, compute: Compute = call) -> None:
         self._edition = edition
+        self._compute = compute
         self._kept: LRUCache[Hashable, Answer] = LRUCache(most_bytes, getsizeof=lambda answer: len(answer.body))
         self._lock = Lock()
 
-    def key(self, operation: Operation, body: bytes) -> Key:
+    def key(self, operation: Operation, body: bytes, packed: bool = False) -> Key:
         """The key of a request, however it was written."""
-        return Key(operation.name, canonical(operation.name, body, self._edition))
+        return Key(operation.name, canonical(operation.name, body, self._edition), packed)
 
-    def of(self, key: Key, packed: bool = False) -> Answer:
-        """The answer to a request, on demand as gzip."""
+    def of(self, key: Key) -> Answer:
+        """The answer to a request."""
 
         def make() -> bytes:
-            answer = self.unkept(*key)
-            return gzip.compress(answer, mtime=0) if packed else answer
+            answer = self.unkept(key.operation, key.request)
+            return gzip.compress(answer, mtime=0) if key.packed else answer
 
-        return self.get((key, packed), make)
+        return self.get(key, make)
 
     def unkept(self, operation: str, body: bytes) -> bytes:
         """The answer to a request that hardly anybody will ask again."""
-        return call(operation, body, self._edition)
+        return self._compute(operation, body, self._edition)
+
+    def kept(self, key: Hashable) -> Answer | None:
+        """The answer kept under the key, if there is one."""
+        with self._lock:
+            return self._kept.get(key)
 
     def get(self, key: Hashable, make: Callable[[], bytes]) -> Answer:
         """The answer kept under the key, or the one now made."""
-        with self._lock:
-            found = self._kept.get(key)
+        found = self.kept(key)
         if found is None:
             found = Answer.tagged(make())
             with self._lock, suppress(ValueError):  # one that is too long to keep

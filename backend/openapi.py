@@ -20,6 +20,7 @@ PROBLEMS: dict[int, tuple[type[Problem], str]] = {
     413: (Problem, "The body is too long"),
     415: (Problem, "The body is not application/json"),
     429: (Problem, "The address has asked for too many answers; Retry-After says how many seconds to wait"),
+    503: (Problem, "The answer takes longer than a request may on this server"),
     500: (InternalProblem, "A fault of the server, with the reference under which it is logged"),
 }
 

@@ -50,6 +50,10 @@ class Settings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
             ge=0, le=1_000_000_000, description="Answers each process keeps in memory; 0, none", extra={"unit": "bytes"}
         ),
     ] = 32_000_000
+    deadline_s: Annotated[
+        float,
+        Meta(ge=0.1, le=3600, description="Longest that one of many workers computes an answer", extra={"unit": "s"}),
+    ] = 20.0
     embed_origins: Annotated[
         list[str],
         Meta(

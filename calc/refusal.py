@@ -190,7 +190,8 @@ def _is_optional(kind: Any) -> bool:
 def _words(kind: Any) -> str:
     if isinstance(kind, (msgspec.inspect.FloatType, msgspec.inspect.IntType)):
         noun = "a whole number" if isinstance(kind, msgspec.inspect.IntType) else "a number"
-        return f"{noun} from {kind.ge:g} to {kind.le:g}" if kind.ge is not None else noun
+        form = "d" if isinstance(kind, msgspec.inspect.IntType) else "g"
+        return f"{noun} from {kind.ge:{form}} to {kind.le:{form}}" if kind.ge is not None else noun
     if isinstance(kind, msgspec.inspect.LiteralType):
         return f"one of {', '.join(str(value) for value in kind.values)}"
     if isinstance(kind, msgspec.inspect.BoolType):

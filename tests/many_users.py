@@ -1,4 +1,4 @@
-"""Runs the server as README's "Many users" does: gunicorn with two workers, and nginx in front of it."""
+"""Runs the server as README's "Many users" does: gunicorn with its workers, and nginx in front of it."""
 
 import re
 import shlex
@@ -91,10 +91,10 @@ def running(words: list[str], port: int, **options: object) -> Iterator[subproce
 
 
 @contextmanager
-def gunicorn(app: str = APP, **options: object) -> Iterator[Served]:
-    """The app behind README's command, on a free port."""
+def gunicorn(app: str = APP, *more: str, **options: object) -> Iterator[Served]:
+    """The app behind README's command and more words, on a free port."""
     port = free_port()
-    with running(command(app, port), port, **options) as process:
+    with running([*command(app, port), *more], port, **options) as process:
         yield Served(port, process.pid)
 
 

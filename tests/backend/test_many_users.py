@@ -1,4 +1,4 @@
-"""Two workers behind a proxy, as README says: the same answers, also while a worker is killed."""
+"""Workers behind a proxy, as README says: the same answers, also while a worker is killed."""
 
 import json
 import os
@@ -16,6 +16,8 @@ from wire import Client
 from jointwise.calc.operations import call
 
 AT_ONCE = 8
+WORKERS = 4
+"""As in README."""
 LINE = {"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "vswr", "vswr": 1.5}, "band": "2m"}
 
 
@@ -40,7 +42,7 @@ def test_every_worker_gives_the_cores_bytes(site):
 
     assert {answer.body for answer in answers} == {call("cell", b'{"family": "n", "band": "2m"}')}
     assert len({answer.headers["ETag"] for answer in answers}) == 1
-    assert len(site.server.workers()) == 2
+    assert len(site.server.workers()) == WORKERS
 
 
 def test_the_proxy_packs_answers_and_keeps_the_headers(site):
@@ -73,5 +75,5 @@ def test_a_killed_worker_costs_nobody_an_answer(site):
         answered = list(threads.map(ask, range(AT_ONCE * 20)))
 
     assert all(answered)
-    assert comes(lambda: len(site.server.workers()) == 2 and before[0] not in site.server.workers())
-    assert before[1] in site.server.workers()
+    assert comes(lambda: len(site.server.workers()) == WORKERS and before[0] not in site.server.workers())
+    assert set(before[1:]) <= set(site.server.workers())

@@ -1,7 +1,8 @@
 """Requests a second and their times under the server command of README, against a bare Flask route of as many bytes.
 
 Run with `make bench ONLY="load soak"`; the soak is five minutes of everything at once. Needs wrk and nginx. Ours and
-the bare route are loaded by turns, so that whatever else the machine does falls on both.
+the bare route are loaded by turns, each turn the other way round, so that whatever else the machine does falls on both;
+the share is the median over the turns.
 """
 
 import argparse
@@ -23,8 +24,8 @@ from many_users import Served, gunicorn, nginx
 HERE = Path(__file__).parent
 SCRIPT = HERE / "wrk.lua"
 CONNECTIONS = (1, 8, 64)
-TURNS = 3
-TURN_S = 2
+TURNS = 7
+TURN_S = 1
 PATIENCE = "20s"
 """How long a request may wait before it counts as an error."""
 SOAK_S = 300
@@ -115,22 +116,26 @@ def wrk(port: int, path: str, connections: int, seconds: int, **environment: str
     return Measured(told["requests"] / told["seconds"], told["p50_ms"], told["p99_ms"], told["errors"])
 
 
-def by_turns(ours: int, bare: int, row: Row, connections: int) -> tuple[Measured, Measured]:
-    """Ours and the bare route under the same load, medians over the turns; errors are added up."""
+def by_turns(ours: int, bare: int, row: Row, connections: int) -> tuple[Measured, Measured, float]:
+    """Ours and the bare route under the same load, and our share of its rate: medians over the turns, errors added."""
     length, tag = asked(ours, row)
     sent = {"WRK_METHOD": "POST", "WRK_BODY": row.body} if row.body else {}
-    bare_path = f"/{0 if row.tagged else length}"
-    pairs = [
-        (
-            wrk(ours, row.path, connections, TURN_S, **sent, **({"WRK_TAG": tag} if row.tagged else {})),
-            wrk(bare, bare_path, connections, TURN_S, **sent),
-        )
-        for _ in range(TURNS)
+    runs: tuple[list[Measured], list[Measured]] = [], []
+    roads = [
+        (ours, row.path, sent | ({"WRK_TAG": tag} if row.tagged else {})),
+        (bare, f"/{0 if row.tagged else length}", sent),
     ]
-    return tuple(
-        Measured(*map(statistics.median, list(zip(*runs, strict=True))[:3]), sum(run.errors for run in runs))
-        for runs in zip(*pairs, strict=True)
-    )
+    for turn in range(TURNS):
+        for which in (0, 1) if turn % 2 else (1, 0):
+            port, path, told = roads[which]
+            runs[which].append(wrk(port, path, connections, TURN_S, **told))
+    share = statistics.median(one.per_second / other.per_second for one, other in zip(*runs, strict=True))
+    return _middle(runs[0]), _middle(runs[1]), share
+
+
+def _middle(runs: list[Measured]) -> Measured:
+    rates, halves, tails, errors = zip(*runs, strict=True)
+    return Measured(*map(statistics.median, (rates, halves, tails)), sum(errors))
 
 
 def loads(ours: int, bare: int) -> None:
@@ -139,10 +144,10 @@ def loads(ours: int, bare: int) -> None:
     print(f"{head}{'share':>7}{'errors':>8}")
     for row in ROWS:
         for connections in CONNECTIONS:
-            one, other = by_turns(ours, bare, row, connections)
+            one, other, share = by_turns(ours, bare, row, connections)
             numbers = f"{one.per_second:9.0f}{one.p50_ms:9.2f}{one.p99_ms:9.2f}"
             numbers += f"{other.per_second:10.0f}{other.p50_ms:8.2f}{other.p99_ms:9.2f}"
-            print(f"{row.name:26}{connections:6}{numbers}{one.per_second / other.per_second:7.2f}{one.errors:8}")
+            print(f"{row.name:26}{connections:6}{numbers}{share:7.2f}{one.errors:8}", flush=True)
     print(f"aim for what is kept in memory: a share of {AIMED_SHARE} at least")
 
 
@@ -171,10 +176,12 @@ def soak(server: Served, port: int, seconds: int) -> None:
             looks.append((time.monotonic() - begun, resident_mb(server)))
             print(f"  after {looks[-1][0]:4.0f} s{looks[-1][1]:9.1f} MB", flush=True)
         told = [json.loads(one.stdout.read().splitlines()[-1]) for one in running]
-    settled = [memory for at, memory in looks if at > seconds * SETTLED]
+    at, settled = zip(*(look for look in looks if look[0] > seconds * SETTLED), strict=True)
     requests, errors = (sum(one[name] for one in told) for name in ("requests", "errors"))
     print(f"{requests} requests in {seconds} s, {errors} errors; master and workers after {SETTLED:.0%} of it")
     print(f"{settled[0]:.1f} MB, at the end {settled[-1]:.1f} MB, {settled[-1] - settled[0]:+.1f} MB")
+    slope = statistics.linear_regression(at, settled).slope * seconds / requests * 1000
+    print(f"slope from there on {slope:+.4f} MB for 1000 requests")
 
 
 def main() -> None:

@@ -6,6 +6,7 @@ import atheris
 
 with atheris.instrument_imports(include=["jointwise.calc", "parsers"]):
     from parsers import PARSERS
+    from patience import within_patience
 
     from jointwise.calc.errors import InputError
 
@@ -16,7 +17,8 @@ def main() -> None:
 
     def read(data: bytes) -> None:
         try:
-            PARSERS[name].read(data)
+            with within_patience():
+                PARSERS[name].read(data)
         except InputError as refused:
             str(refused).encode()  # it must be possible to send the sentence
 

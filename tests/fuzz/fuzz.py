@@ -1,157 +1,233 @@
-"""The long fuzzing: `make fuzz`, some twenty minutes. Every part ends with what it did, and the whole with a failure
-if an answer was a server's fault, an exception escaped, or one input took longer than its time.
+"""The long fuzzing: `make fuzz`, some twenty minutes on two idle processors; `make fuzz ONLY="line query"` for parts.
 
-- schemathesis asks the served description's operations, at least 20,000 requests, by two workers as README says;
+Each part prints what it did, which is kept in RESULTS.md. The whole ends with a failure if an answer was a server's
+fault, an exception escaped, or one input took longer than its time.
+
+- schemathesis asks the served description's operations, at least 20,000 requests, behind README's server command;
 - hypothesis spoils valid requests and hands them to the core's door;
-- atheris changes texts for each row of `parsers.py`, led by the lines they reach.
+- atheris changes texts for each row of `parsers.py`, led by the lines they reach;
+- `snapshots.mjs` spoils snapshots for the script on other people's pages.
 """
 
 import argparse
 import json
+import os
 import re
 import subprocess
 import sys
 import tempfile
 import time
+from collections import Counter, defaultdict
+from collections.abc import Callable, Iterable
+from contextlib import ExitStack
+from hashlib import sha256
 from pathlib import Path
-from typing import Any
+from typing import Any, NamedTuple
 from urllib.request import urlopen
 
-from hypothesis import HealthCheck, given, seed, settings
+import msgspec
+from described import narrowed
+from hypothesis import HealthCheck, Phase, given, seed, settings
 from many_users import gunicorn
 from mutants import spoilt
-from parsers import FOUND, PARSERS
+from parsers import FOUND, PARSERS, reader
+from patience import PATIENCE_S, within_patience
+from results import machine, rewrite
 
-from jointwise.calc.catalogue import catalogue
 from jointwise.calc.errors import InputError
 from jointwise.calc.operations import OPERATIONS, call
 
 HERE = Path(__file__).parent
-PATIENCE_S = 2.0
-"""How long one input may take, in seconds of the processor."""
-WAIT_S = 10
-"""How long an answer may take on a machine with other work."""
-
-EXAMPLES, REQUESTS, SPOILT, CHANGED = 2000, 20_000, 20_000, 500_000
+RESULTS = HERE / "RESULTS.md"
+EXAMPLES, REQUESTS, SPOILT, CHANGED, SNAPSHOTS = 1650, 20_000, 20_000, 500_000, 20_000
+SERVER_S, SPOILING_S, CHANGING_S = 1200, 480, 60
+"""After so long a part ends, with what it has done by then."""
+HUNG_S = 60
+"""How long atheris waits for one text on a machine with other work."""
+SNAPSHOT = {"families": ["uhf", "n"], "bands": ["20m", "70cm"], "powers_w": [0, 100]}
 CHECKS = "not_a_server_error,status_code_conformance,content_type_conformance,response_schema_conformance"
-
-NAMES = {
-    "families": "interfaces",
-    "family": "interfaces",
-    "adapter_to": "interfaces",
-    "one_family": "interfaces",
-    "other_family": "interfaces",
-    "port": "interfaces",
-    "plan": "interfaces",
-    "bands": "bands",
-    "band": "bands",
-    "mode": "modes",
-    "condition": "conditions",
-    "cable": "cables",
-    "cable_dielectric": "cable_dielectrics",
-    "environment": "noise_environments",
-    "installation": "installations",
-}
-"""Fields that hold an id, and the catalogue's table it is looked up in."""
+HALF = r"/(matrix|cell|catalogue|health|.*\.json)$"
+"""Paths for one of two askers; it takes them as long as the other needs for the rest."""
 
 
-def with_names(schema: Any, table: str = "") -> Any:
-    """The description with the ids that there are and one that is none, so that requests get past the first look-up."""
-    if isinstance(schema, list):
-        return [with_names(one, table) for one in schema]
-    if not isinstance(schema, dict):
-        return schema
-    if schema.get("type") == "object" and schema.get("additionalProperties") is not False:
-        return schema  # a result: only requests take no unknown field
-    if table and schema.get("type") == "string":
-        return {"type": "string", "enum": [*getattr(catalogue(), table), "unheard_of"]}
-    told = {key: with_names(value, table) for key, value in schema.items() if key != "properties"}
-    if "touchstone" in schema.get("properties", {}):
-        texts = {"type": "string", "enum": ["", *PARSERS["touchstone"].seeds]}
-        told["properties"] = {name: with_names(one) for name, one in schema["properties"].items()} | {
-            "touchstone": texts
-        }
-    elif "properties" in schema:
-        told["properties"] = {name: with_names(one, NAMES.get(name, "")) for name, one in schema["properties"].items()}
-    if "in" in schema and "schema" in schema:
-        told["schema"] = with_names(schema["schema"], NAMES.get(schema["name"], ""))
-    return told
+class Outcome(NamedTuple):
+    """What a part did, line by line, and what it found wrong."""
+
+    lines: list[str]
+    wrong: list[str]
 
 
-def ask_the_server(folder: Path) -> list[str]:
-    """What schemathesis finds wrong."""
-    with gunicorn() as served, urlopen(f"http://127.0.0.1:{served.port}/api/v1/openapi.json") as answer:
-        description = folder / "openapi.json"
-        description.write_text(json.dumps(with_names(json.load(answer))))
-        command = [str(Path(sys.executable).with_name("schemathesis")), "run", str(description)]
-        command += ["--url", f"http://127.0.0.1:{served.port}", "-c", CHECKS, "-n", str(EXAMPLES), "--seed", "1"]
-        command += ["--phases", "examples,fuzzing,stateful", "--max-response-time", str(WAIT_S), "--no-color"]
-        command += ["--continue-on-failure", "--generation-database", "none", "--workers", "2"]
-        run = subprocess.run(command, cwd=folder, capture_output=True, text=True, check=False)
+class Row:
+    """What came of all inputs of one kind."""
+
+    def __init__(self) -> None:
+        self.ends: Counter[str] = Counter()
+        self.slowest_s = 0.0
+
+    def add(self, end: str, seconds: float) -> None:
+        """Count one input."""
+        self.ends[end] += 1
+        self.slowest_s = max(self.slowest_s, seconds)
+
+
+def table(rows: dict[str, Row], head: str) -> list[str]:
+    """Rows, and their sum, with a column for each way to end."""
+    ends = sorted({end for row in rows.values() for end in row.ends})
+    whole = Row()
+    for row in rows.values():
+        whole.ends += row.ends
+        whole.slowest_s = max(whole.slowest_s, row.slowest_s)
+    lines = [f"{head:34}{'all':>9}{''.join(f'{end:>10}' for end in ends)}{'slowest s':>11}"]
+    for name, row in [*sorted(rows.items()), ("all", whole)]:
+        counts = "".join(f"{row.ends[end]:10}" for end in ends)
+        lines.append(f"{name:34}{row.ends.total():9}{counts}{row.slowest_s:11.2f}")
+    return lines
+
+
+def ask_the_server(folder: Path) -> Outcome:
+    """What schemathesis finds wrong, and what the server saw of it."""
+    log = folder / "log"
+    os.environ["FUZZ_LOG"] = str(log)
+    with ExitStack() as stack:
+        served = stack.enter_context(gunicorn("watched:app", cwd=HERE))
+        address = f"http://127.0.0.1:{served.port}"
+        with urlopen(f"{address}/api/v1/openapi.json") as answer:
+            (folder / "openapi.json").write_text(json.dumps(narrowed(json.load(answer))))
         workers = served.workers()
-    summary = run.stdout[run.stdout.find("= SUMMARY =") :]
-    print(summary, flush=True)
-    asked = int((re.search(r"(\d+) generated", summary) or ["", "0"])[1])
-    wrong = [] if run.returncode == 0 else [run.stdout]
+        command = [str(Path(sys.executable).with_name("schemathesis")), "run", "openapi.json", "--url", address]
+        command += ["-c", CHECKS, "-n", str(EXAMPLES), "--seed", "1", "--phases", "examples,fuzzing", "--no-color"]
+        command += ["--continue-on-failure", "--generation-database", "none"]
+        askers = [
+            stack.enter_context(subprocess.Popen([*command, half, HALF], cwd=folder, stdout=subprocess.PIPE, text=True))
+            for half in ("--include-path-regex", "--exclude-path-regex")
+        ]
+        until = time.monotonic() + SERVER_S
+        wrong = []
+        for asker in askers:
+            try:
+                said = asker.communicate(timeout=max(0, until - time.monotonic()))[0]
+                wrong += [said] if asker.returncode else []
+            except subprocess.TimeoutExpired:
+                asker.kill()
+                wrong.append(f"not done after {SERVER_S} s")
+        if not set(workers) <= set(served.workers()):
+            wrong.append("a worker of the server is gone")
+    rows: dict[str, Row] = defaultdict(Row)
+    for line in map(json.loads, log.read_text().splitlines()):
+        rows[line["what"]].add(str(line["status"]), line["seconds"])
+        if line["status"] >= 500 or line["seconds"] > PATIENCE_S:
+            wrong.append(json.dumps(line))
+    asked = sum(row.ends.total() for row in rows.values())
     wrong += [] if asked >= REQUESTS else [f"only {asked} requests were sent, not {REQUESTS}"]
-    return wrong + ([] if len(workers) == 2 else ["a worker of the server is gone"])
+    return Outcome(table(rows, "requests by address and status"), wrong)
 
 
-def spoil_requests() -> list[str]:
+def spoil_requests(_: Path) -> Outcome:
     """What escapes from the core's door, or takes too long."""
-    wrong, slowest, count = [], (0.0, b""), 0
+    rows: dict[str, Row] = defaultdict(Row)
+    wrong: dict[str, str] = {}
+    until = time.monotonic() + SPOILING_S
 
     @seed(1)
-    @settings(max_examples=SPOILT, deadline=None, database=None, suppress_health_check=list(HealthCheck))
+    @settings(
+        max_examples=SPOILT,
+        deadline=None,
+        database=None,
+        suppress_health_check=list(HealthCheck),
+        phases=[Phase.generate],
+    )
     @given(asked=spoilt())
     def ask(asked: tuple[str, bytes]) -> None:
-        nonlocal slowest, count
-        count += 1
-        begun = time.process_time()
-        try:
-            call(*asked)
-        except InputError as refused:
-            str(refused).encode()
-        slowest = max(slowest, (time.process_time() - begun, asked[1]))
+        if time.monotonic() > until:
+            return
+        operation, body = asked
+        result = OPERATIONS[operation].result
+        end, seconds, escaped = ending(lambda data: msgspec.json.decode(call(operation, data), type=result), body)
+        rows[operation].add(end, seconds)
+        if escaped and escaped not in wrong:
+            wrong[escaped] = f"{escaped}\n{keep(operation, body)}"
 
-    try:
-        ask()
-    except Exception as escaped:  # noqa: BLE001  what escapes is what is looked for
-        wrong.append(f"{type(escaped).__name__}: {escaped} {getattr(escaped, '__notes__', '')}")
-    if slowest[0] > PATIENCE_S:
-        wrong.append(f"{slowest[0]:.1f} s for {slowest[1][:2000]}")
-    print(f"{count} spoilt requests of {len(OPERATIONS)} operations, the slowest {slowest[0]:.2f} s")
-    return wrong
+    ask()
+    done = sum(row.ends.total() for row in rows.values())
+    few = [] if done >= SPOILT else [f"only {done} requests were spoilt in {SPOILING_S} s, not {SPOILT}"]
+    return Outcome(table(rows, "spoilt requests by operation"), [*wrong.values(), *few])
 
 
-def change_texts(name: str, folder: Path) -> list[str]:
+def change_texts(name: str, folder: Path) -> Outcome:
     """What atheris finds in one parser."""
     corpus = folder / name
     corpus.mkdir()
     for number, text in enumerate(PARSERS[name].seeds):
         (corpus / f"seed-{number}").write_text(text)
-    (FOUND / name).mkdir(exist_ok=True)
-    command = [sys.executable, str(HERE / "atheris_one.py"), name, str(corpus), f"-runs={CHANGED}", "-seed=1"]
-    command += [f"-timeout={PATIENCE_S:.0f}", "-rss_limit_mb=512", f"-artifact_prefix={FOUND / name}/", "-max_len=2000"]
+    (FOUND / name).mkdir(exist_ok=True, parents=True)
+    command = [sys.executable, str(HERE / "atheris_one.py"), name, str(corpus), "-seed=1", "-max_len=2000"]
+    command += [f"-runs={CHANGED}", f"-max_total_time={CHANGING_S}", f"-timeout={HUNG_S}", "-rss_limit_mb=1024"]
+    command += [f"-artifact_prefix={FOUND / name}/"]
     run = subprocess.run(command, capture_output=True, text=True, check=False)
     done = re.findall(r"^Done (\d+) runs in (\d+)", run.stderr, re.M)
-    print(f"{name}: {done[0][0] if done else 'ended before its'} texts, {len(list(corpus.iterdir()))} kept as new ways")
-    return [] if run.returncode == 0 else [f"{name}: {run.stdout[-3000:]}{run.stderr[-3000:]}"]
+    wrong = [] if run.returncode == 0 else [f"{name}: {run.stdout[-3000:]}{run.stderr[-3000:]}"]
+    rows = {"texts kept as new ways": Row()}
+    for file in sorted(corpus.iterdir()):
+        end, seconds, escaped = ending(reader(name), file.read_bytes())
+        rows["texts kept as new ways"].add(end, seconds)
+        wrong += [f"{escaped}\n{keep(name, file.read_bytes())}"] if escaped else []
+    told = f"{done[0][0]} changed texts in {done[0][1]} s" if done else "ended by a fault"
+    return Outcome([told, *table(rows, "")[:2]], wrong)
+
+
+def spoil_snapshots(_: Path) -> Outcome:
+    """What escapes from the reader of snapshots on other people's pages."""
+    whole = call("snapshot", json.dumps(SNAPSHOT).encode())
+    command = ["node", str(HERE / "snapshots.mjs"), str(SNAPSHOTS)]
+    run = subprocess.run(command, input=whole, capture_output=True, check=False)
+    return Outcome(run.stdout.decode().splitlines(), [] if run.returncode == 0 else [run.stderr.decode()])
+
+
+def ending(read: Callable[[bytes], Any], data: bytes) -> tuple[str, float, str]:
+    """How an input ended, the processor's seconds it took, and what escaped if anything did."""
+    begun, end, escaped = time.process_time(), "answered", ""
+    try:
+        with within_patience():
+            read(data)
+    except InputError as refused:
+        end = "refused"
+        str(refused).encode()
+    except Exception as error:  # noqa: BLE001  what escapes is what is looked for
+        end, escaped = "escaped", f"{type(error).__name__}: {error}"
+    return end, time.process_time() - begun, escaped
+
+
+def keep(name: str, data: bytes) -> Path:
+    """The file an input is kept in, for `test_found.py` to read again."""
+    file = FOUND / name / sha256(data).hexdigest()[:12]
+    file.parent.mkdir(exist_ok=True, parents=True)
+    file.write_bytes(data)
+    return file
+
+
+def run(parts: dict[str, Callable[[Path], Outcome]], chosen: Iterable[str]) -> list[str]:
+    """Run the chosen parts one after another; what was found wrong."""
+    wrong = []
+    with tempfile.TemporaryDirectory() as folder:
+        for name in chosen:
+            begun, on = time.monotonic(), machine()
+            outcome = parts[name](Path(folder))
+            lines = [*outcome.lines, f"{time.monotonic() - begun:.0f} s, {len(outcome.wrong)} found wrong"]
+            print("\n".join([f"== {name}", *lines, *outcome.wrong]), flush=True)
+            rewrite(RESULTS, "What the fuzzing did", "make fuzz", list(parts), name, on, "\n".join(lines))
+            wrong += outcome.wrong
+    return wrong
 
 
 def main() -> None:
     """Run every part, or those that are named."""
+    parts: dict[str, Callable[[Path], Outcome]] = {"server": ask_the_server, "requests": spoil_requests}
+    parts |= {name: lambda folder, name=name: change_texts(name, folder) for name in PARSERS}
+    parts["snapshot"] = spoil_snapshots
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("parts", nargs="*", help=f"server, requests, {', '.join(PARSERS)}; none means all")
-    chosen = parser.parse_args().parts
-    wrong: list[str] = []
-    with tempfile.TemporaryDirectory() as folder:
-        parts = {"server": lambda: ask_the_server(Path(folder)), "requests": spoil_requests}
-        parts |= {name: lambda name=name: change_texts(name, Path(folder)) for name in PARSERS}
-        for name, part in parts.items():
-            if not chosen or name in chosen:
-                wrong += part()
-    sys.exit("\n\n".join(wrong))
+    parser.add_argument("parts", nargs="*", choices=[[], *parts], help="none means all")
+    wrong = run(parts, parser.parse_args().parts or parts)
+    sys.exit(f"{len(wrong)} found wrong" if wrong else 0)
 
 
 if __name__ == "__main__":

@@ -7,9 +7,15 @@ from typing import Any
 
 from hypothesis import strategies as st
 
+from jointwise.calc.catalogue import catalogue
 from jointwise.calc.operations import OPERATIONS
 
 CASES = json.loads((Path(__file__).parents[2] / "frontend/payload/cases.json").read_text())
+
+TABLES = [
+    getattr(catalogue(), name) for name in ("interfaces", "cables", "bands", "modes", "conditions", "installations")
+]
+"""Tables of which one id may stand for another."""
 
 HOSTILE = st.one_of(
     st.none(),
@@ -45,9 +51,23 @@ def places(value: Any, path: tuple = ()) -> list[tuple]:
     return [path, *inside] if path else inside
 
 
+def _nudged(draw: st.DrawFn, value: Any) -> Any:
+    """A value of the same kind that may well be allowed."""
+    if isinstance(value, bool):
+        return not value
+    if isinstance(value, int | float):
+        return type(value)(value * draw(st.sampled_from([0, 1e-6, 0.01, 0.5, 0.999, 1, 1.001, 2, 3.7, 100, 1e6])))
+    if isinstance(value, str):
+        others = [one for table in TABLES if value in table for one in table]
+        return draw(st.sampled_from(others or [value, value + value]))
+    if isinstance(value, list):
+        return value[::-1] if draw(st.booleans()) else value[: draw(st.integers(0, 3))]
+    return value
+
+
 def _spoil(draw: st.DrawFn, request: dict) -> None:
     found = places(request)
-    kind = draw(st.sampled_from(["replace", "drop", "add", "repeat"]))
+    kind = draw(st.sampled_from(["nudge", "nudge", "nudge", "nudge", "replace", "drop", "add", "repeat"]))
     if kind == "add" or not found:
         request[draw(st.text(max_size=6))] = deepcopy(draw(HOSTILE))
         return
@@ -55,7 +75,9 @@ def _spoil(draw: st.DrawFn, request: dict) -> None:
     holder = request
     for step in way:
         holder = holder[step]
-    if kind == "replace":
+    if kind == "nudge":
+        holder[last] = _nudged(draw, holder[last])
+    elif kind == "replace":
         holder[last] = deepcopy(draw(HOSTILE))
     elif kind == "drop":
         del holder[last]

@@ -1,20 +1,24 @@
 """Everything that reads a text from outside: one row each, with whole texts to begin from."""
 
+import json
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any, NamedTuple
+from urllib.parse import parse_qs
 
+from jointwise.backend.fields import request_body
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import Document
-from jointwise.calc.operations import call
+from jointwise.calc.operations import OPERATIONS, call
 from jointwise.calc.touchstone import read_touchstone
 
 FOUND = Path(__file__).with_name("found")
-"""A folder for each parser with the inputs that once broke it; `test_found.py` reads them all again."""
+"""A folder for each parser and operation with the inputs that once broke it; `test_found.py` reads them all again."""
 
-ONE_PORT = "! a load\n# MHz S RI R 50\n14 0.1 -0.2\n14.2 0.11 -0.21\n"
-TWO_PORT = "# GHz S DB R 75\n1 -20 10 -0.1 -90 -0.1 -90 -20 10\n2 -21 11 -0.2 -91\n-0.2 -91 -21 11\n"
-VERSION_2 = """[Version] 2.0
+SEEDS = {
+    "one-port": "! a load\n# MHz S RI R 50\n0.1 0.1 -0.2\n50000 0.11 -0.21\n",
+    "two-port": "# GHz S DB R 75\n1e-4 -20 90 -0.1 0 -0.1 0 -20 90\n50 -21 90 -0.2 0\n-0.2 0 -21 90\n",
+    "version 2": """[Version] 2.0
 # Hz Z MA R 50
 [Number of Ports] 2
 [Two-Port Data Order] 21_12
@@ -24,7 +28,10 @@ VERSION_2 = """[Version] 2.0
 [Network Data]
 1e6 10 0 5 0 10 0
 [End]
-"""
+""",
+    "swept": "# MHz S RI R 50\n" + "".join(f"{at} 0.1 0\n" for at in range(5, 105, 5)),
+}
+"""Whole Touchstone texts."""
 
 
 class Parser(NamedTuple):
@@ -39,17 +46,18 @@ def _asking(operation: str) -> Callable[[bytes], bytes]:
     return lambda data: call(operation, data)
 
 
-LINE = (
-    '{"elements":[{"kind":"joint","family":"n"},{"kind":"cable","cable":"rg_213","length_m":3},'
-    '{"kind":"measured","touchstone":"# MHz S RI R 50\\n1 0 0 1 0 1 0 0 0\\n500 0 0 1 0 1 0 0 0"}],'
-    '"load":{"kind":"vswr","vswr":2},"band":"2m"}'
-)
+def _by_query(data: bytes) -> bytes:
+    texts = parse_qs(data.decode("utf-8", "replace"), keep_blank_values=True)
+    return call("matrix", request_body(OPERATIONS["matrix"].request, texts))
 
-SWEPT = "# MHz S RI R 50\\n" + "".join(f"{at} 0.1 0\\n" for at in range(5, 105, 5))
-SWEEP = (
-    '{"elements":[{"kind":"joint","family":"n"},{"kind":"cable","cable":"rg_213","length_m":3}],'
-    f'"load":{{"kind":"end","what":"short"}},"touchstone":"{SWEPT}"}}'
-)
+
+RUN = [{"kind": "joint", "family": "n"}, {"kind": "cable", "cable": "rg_213", "length_m": 3}]
+LINE = {
+    "elements": [*RUN, {"kind": "measured", "touchstone": "# MHz S RI R 50\n1 0 0 1 0 1 0 0 0\n500 0 0 1 0 1 0 0 0"}],
+    "load": {"kind": "vswr", "vswr": 2},
+    "band": "2m",
+}
+SWEEP = {"elements": RUN, "load": {"kind": "end", "what": "short"}, "touchstone": SEEDS["swept"]}
 PACK = (
     '{"id":"invented","name":"Invented club","version":"1","sources":[{"id":"a","title":"Invented","seen":"read"}],'
     '"overrides":{"modes":["cw"]},"default_powers_w":[10,50],'
@@ -58,12 +66,18 @@ PACK = (
 )
 
 PARSERS = {
-    "touchstone": Parser(
-        lambda data: read_touchstone(data.decode("utf-8", "replace"), "file"), [ONE_PORT, TWO_PORT, VERSION_2]
-    ),
+    "touchstone": Parser(lambda data: read_touchstone(data.decode("utf-8", "replace"), "file"), list(SEEDS.values())),
     "matrix": Parser(_asking("matrix"), ['{"families":["n"],"bands":["2m"],"powers_w":[1,100],"vswr":2}']),
-    "line": Parser(_asking("line"), [LINE]),
-    "sweep": Parser(_asking("sweep"), [SWEEP]),
+    "line": Parser(_asking("line"), [json.dumps(LINE)]),
+    "sweep": Parser(_asking("sweep"), [json.dumps(SWEEP)]),
     "pack": Parser(lambda data: edition_of([Document("pack.json", data)]), [PACK]),
+    "query": Parser(
+        _by_query, ["families=n,sma&powers_w=0,100&vswr=3&on_time_s=null", "bands=&frequencies_hz=1e9&region=2"]
+    ),
 }
 """One row for each parser."""
+
+
+def reader(name: str) -> Callable[[bytes], Any]:
+    """How an input is read that stands in a folder of this name: by a parser, or by the operation."""
+    return PARSERS[name].read if name in PARSERS else _asking(name)

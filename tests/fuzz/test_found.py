@@ -3,7 +3,7 @@
 import pytest
 from hypothesis import HealthCheck, example, given, seed, settings
 from mutants import spoilt
-from parsers import FOUND, PARSERS
+from parsers import FOUND, PARSERS, reader
 
 from jointwise.calc.errors import InputError
 from jointwise.calc.operations import call
@@ -29,10 +29,10 @@ def test_seeds_can_be_read(parser):
         PARSERS[parser].read(text.encode())
 
 
-@pytest.mark.parametrize(("parser", "file"), TROUBLE)
-def test_what_once_was_trouble_is_none(parser, file):
-    """An input that broke a parser is answered or refused with a sentence."""
-    assert answered_or_refused(PARSERS[parser].read, file.read_bytes())
+@pytest.mark.parametrize(("name", "file"), TROUBLE)
+def test_what_once_was_trouble_is_none(name, file):
+    """An input that broke a parser or an operation is answered or refused with a sentence."""
+    assert answered_or_refused(reader(name), file.read_bytes())
 
 
 @seed(1)

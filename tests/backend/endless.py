@@ -1,0 +1,33 @@
+"""An app for the tests of the deadline, whose work has no end."""
+
+import signal
+
+from flask import Flask, request
+
+from jointwise.backend.deadline import wanted_within
+from jointwise.backend.problem import answer
+
+app = Flask(__name__)
+app.register_error_handler(Exception, answer)
+
+
+@app.get("/")
+def ready() -> str:
+    """Whether a worker is free."""
+    return "ready"
+
+
+@app.get("/wanted")
+def wanted() -> None:
+    """Works for as long as somebody waits."""
+    with wanted_within(3600, request.environ):
+        while True:
+            pass
+
+
+@app.get("/stuck")
+def stuck() -> None:
+    """Works on whatever it is told, as a fault inside a library might."""
+    signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGABRT})
+    while True:
+        pass

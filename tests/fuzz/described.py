@@ -1,0 +1,75 @@
+"""The served description, narrowed to requests that get past the first look: else nearly all would be refused.
+
+What is left out of it (a band and a frequency at once, files that do not reach the band) the spoilt requests have.
+"""
+
+from typing import Any
+
+from parsers import SEEDS
+
+from jointwise.calc.catalogue import catalogue
+
+TABLES = {
+    "families": "interfaces",
+    "family": "interfaces",
+    "adapter_to": "interfaces",
+    "one_family": "interfaces",
+    "other_family": "interfaces",
+    "port": "interfaces",
+    "plan": "interfaces",
+    "bands": "bands",
+    "band": "bands",
+    "mode": "modes",
+    "condition": "conditions",
+    "cable": "cables",
+    "cable_dielectric": "cable_dielectrics",
+    "environment": "noise_environments",
+    "installation": "installations",
+}
+"""Fields that hold an id, and the catalogue's table it is looked up in."""
+
+NOTHING = {"type": "null"}
+WHOLE_TABLE = [{"frequency_hz": 1e5, "resistance_ohm": 10}, {"frequency_hz": 5e10, "resistance_ohm": 0}]
+SETTLED: dict[str, dict[str, dict[str, Any]]] = {
+    "MeasuredPart": {"touchstone": {"enum": [SEEDS["two-port"]]}},
+    "MeasuredLoad": {"touchstone": {"enum": [SEEDS["one-port"]]}},
+    "SweepRequest": {"touchstone": {"enum": [SEEDS["swept"]]}, "earlier": {"enum": [None, SEEDS["swept"]]}},
+    "ImpedanceTable": {"points": {"enum": [WHOLE_TABLE]}},
+    "Preamplifier": {"before_element": {"enum": [0, 1]}},
+    "LineRequest": {"explain": {"enum": [0, 1, None]}},
+    "FitoutRequest": {"date": {"enum": ["", "2026-02-28"]}},
+}
+"""Fields of requests whose values have more rules than a schema can state."""
+
+
+def narrowed(description: dict[str, Any]) -> dict[str, Any]:
+    """The description with the ids that there are and one that is none, and with the settled fields."""
+    told = _with_ids(description)
+    for name, schema in told["components"]["schemas"].items():
+        fields = schema.get("properties", {})
+        fields |= SETTLED.get(name, {})
+        if not name.endswith("Request"):
+            continue
+        if {"band", "frequency_hz"} <= fields.keys():
+            fields |= {"frequency_hz": NOTHING, "band": {"enum": list(catalogue().bands)}}
+            schema["required"] = [*schema["required"], "band"]
+        if "on_time_s" in fields and "off_time_s" in fields:
+            fields |= {"on_time_s": NOTHING, "off_time_s": NOTHING}
+    return told
+
+
+def _with_ids(schema: Any, table: str = "") -> Any:
+    if isinstance(schema, list):
+        return [_with_ids(one, table) for one in schema]
+    if not isinstance(schema, dict):
+        return schema
+    if schema.get("type") == "object" and schema.get("additionalProperties") is not False:
+        return schema  # a result: only requests take no unknown field
+    if table and schema.get("type") == "string":
+        return {"type": "string", "enum": [*getattr(catalogue(), table), "unheard_of"]}
+    told = {key: _with_ids(value, table) for key, value in schema.items() if key != "properties"}
+    if "properties" in schema:
+        told["properties"] = {name: _with_ids(one, TABLES.get(name, "")) for name, one in schema["properties"].items()}
+    if "in" in schema and "schema" in schema:
+        told["schema"] = _with_ids(schema["schema"], TABLES.get(schema["name"], ""))
+    return told
