@@ -85,22 +85,24 @@ def chains(
 def _longer(
     first: End, second: End, standing: Standing, available: Stock, most_in_series: int, most_loss_db: float
 ) -> Iterator[Chain]:
-    open_chains = [((), (first,), standing.step_loss_db)]
+    last = mates_of(second)
+    open_chains = [((), first, frozenset(), standing.step_loss_db)]
     while open_chains:
-        adapters, faces, lost = open_chains.pop()
-        for near in mates_of(faces[-1]):
+        adapters, face, met, lost = open_chains.pop()
+        meets = mates_of(face)
+        for near in meets:
             # what could have met an earlier end makes the adapters between superfluous
-            if not standing.stands(near.family) or any(near in mates_of(face) for face in faces[:-1]):
+            if near in met or not standing.stands(near.family):
                 continue
-            so_far = lost + joint_loss(standing, faces[-1], near)
-            for adapter in available.by_end.get(near, ()):
+            so_far = lost + joint_loss(standing, face, near)
+            for adapter in available.by_end.get(near, ()) if so_far <= most_loss_db else ():
                 far = adapter[1]
-                if not standing.stands(far.family) or so_far > most_loss_db:
+                if not standing.stands(far.family):
                     continue
                 grown = (*adapters, adapter)
-                if second in mates_of(far):
+                if far in last:
                     total = so_far + joint_loss(standing, far, second)
                     if total <= most_loss_db:
                         yield Chain(grown, total)
                 elif len(grown) < most_in_series:
-                    open_chains.append((grown, (*faces, far), so_far))
+                    open_chains.append((grown, far, met.union(meets), so_far))

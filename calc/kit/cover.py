@@ -1,25 +1,45 @@
 """The smallest set that holds, for every group, one of the group's alternatives whole: exact search with a bound.
 
-Sets are bit sets in Python integers. A node of the search knows which elements
-are in and which are out. What must follow is drawn first; then the node is left
-when its lower bound can't beat the best cover known, or split on one element,
-in or out.
+Whether a cover of so many elements exists is decided for one more element
+after the other, from the lower bound on, until one is found or the best cover
+known is proven. A node of that search knows which elements are in and which
+are out; what must follow is drawn first (`rest.py`), then the node is left when
+its lower bound goes beyond what is allowed (`bound.py`). It is split on a star:
+a set of elements of which a cover holds none, exactly one, or two at least.
+The adapters that fit one port are a star. Knowing that a port has one adapter,
+and which, says far more than that one adapter is in or out.
 """
 
-import heapq
-from itertools import count
+from collections.abc import Iterator
+from contextlib import suppress
+from itertools import combinations
 from typing import NamedTuple
 
 import numpy as np
 
-from jointwise.calc.kit.bound import Bound, Shares, bits
+from jointwise.calc.kit.bits import bits, flags, mask
+from jointwise.calc.kit.bound import bounded
+from jointwise.calc.kit.rest import Rest, rest_of
 
-__all__ = ["Cover", "smallest_cover", "without_spares"]
+__all__ = ["NO_STRUCTURE", "Cover", "Structure", "smallest_cover", "without_spares"]
 
 STEP_WORK = 1500  # incidences as long as the rest of a step takes
-FIRST_STEPS, STEPS, STEPS_AGAIN = 200, 25, 5  # of the bound: at the root, at a node, after elements were barred
-GREEDY_EVERY = 8  # nodes; more often costs more than it finds
-GREEDY_STEPS = 400  # as many steps of a bound take as long
+NODE_STEPS = 6  # of a bound, as long as the rest of a node takes
+FIRST_STEPS, STEPS, STEPS_AGAIN = 200, 20, 8  # of the bound: at the root, at a node, after elements were barred
+MEND_SHARE = 4  # one in so much of the work goes into mending the first cover
+MEND_STRIDES, MEND_FREED, MEND_NODES = 3, 7, 60  # how far apart, how many elements are taken out; nodes in each try
+
+
+class Structure(NamedTuple):
+    """What is known of the elements; it makes the search faster, never another."""
+
+    stars: list[int]
+    """Sets of elements to split on."""
+    mirrors: list[tuple[int, int]]
+    """Two sets of elements whose exchange, one by one, leaves all groups together as they are."""
+
+
+NO_STRUCTURE = Structure([], [])
 
 
 class Cover(NamedTuple):
@@ -33,18 +53,20 @@ class Cover(NamedTuple):
 class _Node(NamedTuple):
     """Part of all covers: those with the elements of `chosen` and none of `out`."""
 
-    chosen: int
-    out: int
-    shares: np.ndarray
-    """The parent's, to begin the bound with."""
+    rest: Rest
+    chosen: np.ndarray
+    out: np.ndarray
+    stars: int
+    """Those not yet split on."""
+    mirrors: int
+    """Those that nothing chosen tells apart from their image."""
 
 
-class _Reduced(NamedTuple):
-    chosen: int
-    groups: list[list[int]]
+class _Spent(Exception):
+    """The work is done."""
 
 
-def smallest_cover(groups: list[list[int]], most_work: int) -> Cover:
+def smallest_cover(groups: list[list[int]], most_work: int, structure: Structure = NO_STRUCTURE) -> Cover:
     """The smallest cover of groups of alternatives; each group has at least one, none of them empty.
 
     After `most_work` the best cover found is returned with a bound that holds
@@ -52,64 +74,138 @@ def smallest_cover(groups: list[list[int]], most_work: int) -> Cover:
     """
     if not groups:
         return Cover(0, 0, 0)
-    search = _Search(_essential(groups), most_work)
-    least = search.run()
-    return Cover(search.best, least, search.nodes)
+    return _Search(_essential(groups), most_work, structure).cover()
 
 
 class _Search:
-    """The best cover known, the nodes still open by their bound, and the work that is left."""
+    """The best cover known, the bound that is proven, and the work that is left."""
 
-    def __init__(self, groups: list[list[int]], most_work: int) -> None:
-        self.groups, self.work = groups, most_work
+    def __init__(self, groups: list[list[int]], most_work: int, structure: Structure) -> None:
+        self.groups, self.work, self.nodes = groups, most_work, 0
+        self.structure = structure
+        self.rest = rest_of(groups)
+        self.width = int(self.rest.element.max()) + 1
+        everything = (1 << self.width) - 1
+        self.stars = [flags(star & everything, self.width) for star in structure.stars]
+        self.touches = [
+            mask(at for at, sides in enumerate(structure.mirrors) if any(side >> bit & 1 for side in sides))
+            for bit in range(self.width)
+        ]
+        self.images = [
+            mask(at for at, (_, image) in enumerate(structure.mirrors) if image >> bit & 1) for bit in range(self.width)
+        ]
         self.best = _first_cover(groups)
-        self.shares = Shares(groups)
-        self.nodes = 0
+        self.least = 0
 
-    def run(self) -> int:
-        """Search until the best is proven or the work is done; returns what every cover needs at least."""
-        turn = count()
-        open_nodes = [(0, next(turn), _Node(0, 0, self.shares.even))]
-        while open_nodes and self.work > 0:
-            known, _, node = heapq.heappop(open_nodes)
-            if known >= self.best.bit_count():
+    def cover(self) -> Cover:
+        """Search until the best is proven or the work is done."""
+        with suppress(_Spent):
+            self._prove()
+        return Cover(self.best, self.least, self.nodes)
+
+    def _prove(self) -> None:
+        first = bounded(self.rest, self.width, FIRST_STEPS, self.rest.size)
+        self.work -= FIRST_STEPS * (STEP_WORK + self.rest.size)
+        self.rest = self.rest._replace(share=first.share)
+        self.least = first.least
+        self._mend(self.work - self.work // MEND_SHARE)
+        while self.least < self.best.bit_count():
+            found = self._within(self.least, 0)
+            if found:
+                self.best = found
+            else:
+                self.least += 1
+
+    def _mend(self, until: int) -> None:
+        """Take every so many-th element out of the best cover and search for fewer instead, as long as that helps."""
+        vain = 0
+        while self.least < self.best.bit_count() and self.work > until:
+            elements = list(bits(self.best))
+            size = len(elements)
+            stride, first = 1 + vain // size, vain % size
+            if stride > MEND_STRIDES:
+                break
+            freed = {elements[(first + stride * at) % size] for at in range(MEND_FREED)}
+            found = self._within(size - 1, self.best & ~mask(freed), MEND_NODES)
+            self.best, vain = (found, 0) if found else (self.best, vain + 1)
+
+    def _within(self, most: int, chosen: int, most_nodes: int | None = None) -> int:
+        """A cover with the chosen elements and at most `most` in all; 0 when there is none, or the nodes are up."""
+        stars, mirrors = (1 << len(self.stars)) - 1, 0 if chosen else (1 << len(self.structure.mirrors)) - 1
+        start = _Node(self.rest, flags(chosen, self.width), np.zeros(self.width, dtype=bool), stars, mirrors)
+        open_nodes, until = [iter([start])], most_nodes and self.nodes + most_nodes
+        while open_nodes and (until is None or self.nodes < until):
+            node = next(open_nodes[-1], None)
+            if node is None:
+                open_nodes.pop()
                 continue
             self.nodes += 1
-            bound, children = self._split(node)
-            for child in children:
-                heapq.heappush(open_nodes, (max(known, bound), -next(turn), child))
-        return min([self.best.bit_count(), *(known for known, *_ in open_nodes)])
+            reduced = self._reduced(node, most)
+            if reduced is None:
+                continue
+            if not reduced.rest.groups:
+                return mask(np.flatnonzero(reduced.chosen))
+            open_nodes.append(self._parts(reduced))
+        return 0
 
-    def _split(self, node: _Node) -> tuple[int, list[_Node]]:
-        """A node's bound and its two parts, of which the last is looked at first; none when no part can be smaller."""
-        steps = STEPS if self.nodes > 1 else FIRST_STEPS
+    def _reduced(self, node: _Node, most: int) -> _Node | None:
+        """The node with all that follows; None when it has no cover of at most `most` elements."""
+        steps = STEPS
         while True:
-            reduced = _follow(self.groups, node)
-            if reduced is None or reduced.chosen.bit_count() >= self.best.bit_count():
-                return 0, []
-            if not reduced.groups:
-                self.best = reduced.chosen
-                return 0, []
-            if self.nodes % GREEDY_EVERY == 1 and steps > STEPS_AGAIN:
-                self.work -= GREEDY_STEPS * (STEP_WORK + self.shares.size)
-                found = without_spares(self.groups, _greedy(reduced.groups, reduced.chosen))
-                self.best = min(self.best, found, key=int.bit_count)
-            held = reduced.chosen.bit_count()
-            bound = self._bound(node, reduced, steps)
-            if held + bound.least >= self.best.bit_count():
-                return 0, []
-            node = _Node(reduced.chosen, node.out | bound.barred, bound.shares)
-            if not bound.barred:
-                break
-            steps = STEPS_AGAIN
-        use = _use(reduced.groups)
-        one = 1 << max(use, key=lambda bit: (use[bit], -bit))
-        return held + bound.least, [node._replace(chosen=node.chosen | one), node._replace(out=node.out | one)]
+            left = node.rest.left(node.chosen, node.out, most)
+            if left is None:
+                return None
+            rest, chosen = left
+            node = node._replace(rest=rest, chosen=chosen)
+            if not rest.groups:
+                return node
+            self.work -= (steps + NODE_STEPS) * (STEP_WORK + rest.size)
+            if self.work < 0:
+                raise _Spent
+            allowed = most - np.count_nonzero(chosen)
+            bound = bounded(rest, self.width, steps, allowed)
+            if bound.least > allowed:
+                return None
+            node = node._replace(rest=rest._replace(share=bound.share))
+            dear = bound.dear & (rest.asked(self.width) > 0)
+            if not dear.any():
+                return node
+            node, steps = node._replace(out=node.out | dear), STEPS_AGAIN
 
-    def _bound(self, node: _Node, reduced: _Reduced, steps: int) -> Bound:
-        self.work -= steps * (STEP_WORK + self.shares.size)
-        beat = self.best.bit_count() - reduced.chosen.bit_count()
-        return self.shares.bound(reduced.chosen, node.out, node.shares, steps, beat)
+    def _parts(self, node: _Node) -> Iterator[_Node]:
+        """The node split on the star that has the fewest elements to choose among, for what asks for them."""
+        asked, helpful = node.rest.asked(self.width), node.rest.helpful(self.width)
+        rated = []
+        for at in bits(node.stars):
+            star = self.stars[at]
+            held, free = np.count_nonzero(node.chosen[star]), np.flatnonzero(star & (asked > 0))
+            if held < 2 and free.size:
+                rated.append((free.size / ((1 + asked[free].max()) * (1 + held)), at, held, free))
+        if not rated:
+            yield from self._with_or_without(node, int(helpful.argmax()))
+            return
+        _, at, held, free = min(rated, key=lambda one: one[:2])
+        node = node._replace(stars=node.stars & ~(1 << at))
+        closed = node._replace(out=node.out | self.stars[at] & ~node.chosen)
+        if held == 0:
+            for one in sorted(free, key=lambda one: -helpful[one]):
+                if not self.images[one] & node.mirrors:
+                    yield self._having(closed, int(one))
+        yield closed
+        more = [mask(some) for some in combinations(free, 2 - held)]
+        if more:
+            yield node._replace(rest=node.rest.also(more))
+
+    def _with_or_without(self, node: _Node, one: int) -> Iterator[_Node]:
+        yield self._having(node, one)
+        without = flags(1 << one, self.width)
+        yield node._replace(out=node.out | without, mirrors=node.mirrors & ~self.touches[one])
+
+    def _having(self, node: _Node, one: int) -> _Node:
+        chosen = flags(1 << one, self.width)
+        return node._replace(
+            chosen=node.chosen | chosen, out=node.out & ~chosen, mirrors=node.mirrors & ~self.touches[one]
+        )
 
 
 def _essential(groups: list[list[int]]) -> list[list[int]]:
@@ -135,50 +231,18 @@ def _smallest(group: list[int]) -> list[int]:
     return kept
 
 
-def _follow(groups: list[list[int]], node: _Node) -> _Reduced | None:
-    """What a node must hold beside its own choice, and what is left to cover; None when it can't be covered."""
-    chosen = node.chosen
-    while True:
-        forced, left = chosen, []
-        for group in groups:
-            alternatives = [one & ~chosen for one in group if not one & node.out]
-            if not alternatives:
-                return None
-            if not all(alternatives):
-                continue
-            left.append(alternatives)
-            common = alternatives[0]
-            for alternative in alternatives:
-                common &= alternative
-            forced |= common
-        if forced == chosen:
-            return _Reduced(chosen, left)
-        chosen = forced
-
-
 def _first_cover(groups: list[list[int]]) -> int:
-    """A good cover to begin with: greedy, with long alternatives barred or not, then taken apart and mended."""
+    """A cover to begin with: greedy, with long alternatives barred or not."""
     found = []
-    for longest in range(1, max((one.bit_count() for group in groups for one in group), default=0) + 1):
+    for longest in range(1, max(one.bit_count() for group in groups for one in group) + 1):
         short = [[one for one in group if one.bit_count() <= longest] or group for group in groups]
-        found.append(_mended(short, without_spares(groups, _greedy(short, 0))))
-    return min(found, key=int.bit_count, default=0)
+        found.append(without_spares(groups, _greedy(short)))
+    return min(found, key=int.bit_count)
 
 
-def _mended(groups: list[list[int]], chosen: int) -> int:
-    """The cover after taking out one element after the other and covering anew without it, while that helps."""
-    for bit in bits(chosen):
-        barred = 1 << bit
-        others = [[one for one in group if not one & barred] for group in groups]
-        if all(others):
-            mended = without_spares(groups, _greedy(others, chosen & ~barred))
-            if mended.bit_count() < chosen.bit_count():
-                return _mended(groups, mended)
-    return chosen
-
-
-def _greedy(groups: list[list[int]], chosen: int) -> int:
+def _greedy(groups: list[list[int]]) -> int:
     """A cover that serves the group with the fewest ways left first, by the way that helps the others most."""
+    chosen = 0
     while True:
         left = [[one & ~chosen for one in group] for group in groups]
         left = [group for group in left if all(group)]

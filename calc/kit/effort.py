@@ -16,7 +16,7 @@ class Effort(NamedTuple):
     """At a pair, to see what the exchange of an adapter brings it."""
 
 
-QUICK = Effort(chains=8_000, work=30_000_000, looks=400_000)
+QUICK = Effort(chains=25_000, work=60_000_000, looks=400_000)
 """Some two seconds, measured in tests/benchmarks/limits.py."""
-THOROUGH = Effort(chains=40_000, work=300_000_000, looks=3_000_000)
+THOROUGH = Effort(chains=80_000, work=1_000_000_000, looks=3_000_000)
 """Up to some fifteen seconds."""

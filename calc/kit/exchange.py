@@ -1,6 +1,6 @@
 """Less loss with as many adapters: exchanging one for another as long as that helps."""
 
-from jointwise.calc.kit.bound import bits
+from jointwise.calc.kit.bits import bits
 from jointwise.calc.kit.chains import Chain, loss_steps
 from jointwise.calc.kit.cover import without_spares
 

@@ -29,6 +29,7 @@ from jointwise.calc.kit.needs import Need, needs, owned
 from jointwise.calc.kit.requests import KitRequest
 from jointwise.calc.kit.results import AdapterCount, ChainJoint, JoinedBy, KitResult, PairResult, UsedAdapter
 from jointwise.calc.kit.stand import Duty, Standing, standings
+from jointwise.calc.kit.structure import structure
 
 __all__ = ["kit"]
 
@@ -62,7 +63,8 @@ def kit(request: KitRequest) -> KitResult:
     open_needs = [need for need in wanted if ways.by_need[need] and all(taken for taken, _ in ways.by_need[need])]
     groups = [[taken for taken, _ in ways.by_need[need]] for need in open_needs]
     # what leaves chains out can't be proven, so it is searched for a shorter time
-    cover = smallest_cover(groups, effort.work if ways.complete else effort.work // UNPROVEN)
+    work = effort.work if ways.complete else effort.work // UNPROVEN
+    cover = smallest_cover(groups, work, structure(open_needs, ways.elements, fixed))
     bound = cover.lower_bound if ways.complete else _bound_by_ends(open_needs, worthwhile, held)
     chosen = exchanged([ways.by_need[need] for need in open_needs], cover.chosen, effort.looks)
     results = [
