@@ -14,38 +14,47 @@ from jointwise.calc.columns import spot_column
 from jointwise.calc.line.chain import chain_at
 from jointwise.calc.sweep.model import Planes
 from jointwise.calc.sweep.one_port import Setting, swept_line
-from jointwise.calc.sweep.search import spaced
+from jointwise.calc.sweep.search import scattered
 
 ERRORS = 0.01
 DETECTABLE = 2 * norm.isf(ERRORS)
 """Deviations between the hypotheses from which on the observer misses at most 1 % at 1 % of false alarms."""
-POINTS = 401
+POINTS = 201
 SHIFTS, TRIED, MOST = np.linspace(-3, 3, 121), 2, 40
 
 
-def separation(drawn, noise):
+def separations(drawn, noises):
     """How far the fault of a drawn line stands out from what good parts explain, in standard deviations."""
-    few = spaced(drawn.frequency_hz.size, POINTS)
+    few = scattered(drawn.frequency_hz.size, POINTS)
     frequency = drawn.frequency_hz[few]
-    # fewer points looked at are as many with less noise
-    level = noise * np.sqrt(POINTS / drawn.frequency_hz.size)
     request = drawn.request(drawn.reflection)
     built = chain_at(request, spot_column(float(frequency.mean())))
     line = swept_line(built, frequency, Setting(request.length_tolerance, 1.0, request.load))
-    cables = [line.starts[at] for at, piece in enumerate(line.pieces) if piece.link.kind == "cable"]
+    values, off = np.zeros(line.count), iter(drawn.off)
+    for at, piece in enumerate(line.pieces):
+        if piece.link.kind == "cable":
+            values[line.starts[at] :][: piece.count] = np.array(next(off)) / line.spreads
     beside = [line.starts[at] for at, piece in enumerate(line.pieces) if abs(piece.link.element - drawn.joint) == 1]
-    zero = np.zeros(line.count)
-    intact, values = _best(line, drawn.intact[few], level, zero, cables)
-    faulty = min(_best(line, drawn.reflection[few], level, start, beside)[0] for start in (values, zero))
-    return float(np.sqrt(max(faulty - intact, 0.0)))
+    found, closest = [], values
+    for noise in noises:
+        # fewer points looked at are as many with less noise
+        level = noise * np.sqrt(few.size / drawn.frequency_hz.size)
+        intact, values = _fitted(line, drawn.intact[few], level, values)
+        starts = [values, closest, *_shifted(line, drawn.reflection[few], level, values, beside)]
+        faulty, closest = min((_fitted(line, drawn.reflection[few], level, one) for one in starts), key=_first)
+        found.append(float(np.sqrt(max(faulty - intact, 0.0))))
+    return found
 
 
-def _best(line, seen, level, start, lengths):
-    """The best fit from the start itself and from the likeliest with some lengths shifted together."""
+def _first(pair):
+    return pair[0]
+
+
+def _shifted(line, seen, level, start, lengths):
+    """The likeliest few of the starts with some lengths shifted."""
     starts = np.repeat(start[None, :], SHIFTS.size, axis=0)
     starts[:, lengths] += SHIFTS[:, None]
-    order = np.argsort([(_missing(line, seen, level, one) ** 2).sum() for one in starts])[:TRIED]
-    return min((_fitted(line, seen, level, one) for one in [start, *starts[order]]), key=lambda one: one[0])
+    return starts[np.argsort([(_missing(line, seen, level, one) ** 2).sum() for one in starts])[:TRIED]]
 
 
 def _missing(line, seen, level, x):
