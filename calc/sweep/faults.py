@@ -66,6 +66,8 @@ class Fault(NamedTuple):
     `port(own, sizes)` is what stands in the place of a piece whose own matrix is `own`, in which it is linear.
     """
 
+    index: int
+    """Among the faults of the line."""
     joint: int
     """Index of the element that is the joint."""
     kind: Kind
@@ -84,11 +86,12 @@ def faults_of(line: Line) -> list[Fault]:
         if piece.link.kind != "joint":
             continue
         joint = piece.link.element
-        found += [Fault(joint, KINDS[kind], place, place, _behind(fault)) for kind, fault in lumped.items()]
+        for kind, fault in lumped.items():
+            found.append(Fault(len(found), joint, KINDS[kind], place, place, _behind(fault)))
         for kind, at in (("wet_before", place - 1), ("wet_after", place + 1)):
             if 0 <= at < len(line.pieces) and line.pieces[at].link.kind == "cable":
                 wet = _wet(line.pieces[at], line.frequency_hz, first=kind == "wet_after")
-                found.append(Fault(joint, KINDS[kind], place, at, wet))
+                found.append(Fault(len(found), joint, KINDS[kind], place, at, wet))
     return found
 
 

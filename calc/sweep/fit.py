@@ -1,12 +1,12 @@
-"""Fitting the line to a sweep, once as it should be and once with every fault at every joint.
+"""Fitting a line to a sweep from many starts at once, each with a fault of its own or none.
 
 A fit makes `points * log(squares) + sum of x²` small: the squared differences to the measurement
 with a noise of unknown level, and what is usual among good parts as a prior. Gauss-Newton with
-Levenberg's damping; Source: textbook least squares. Which fault is judged by how much it makes that smaller,
-less log(points) for each of its sizes (the Bayesian information criterion).
+Levenberg's damping; Source: textbook least squares. All starts are one array, so that the core is as
+quick in the browser as its arrays are.
 """
 
-from itertools import product as product_of
+from collections.abc import Sequence
 from typing import NamedTuple
 
 import numpy as np
@@ -14,36 +14,57 @@ import numpy as np
 from jointwise.calc.sweep.faults import Fault, faults_of
 from jointwise.calc.sweep.model import Line, Planes
 from jointwise.calc.twoport import TwoPort
-from jointwise.calc.views import GENEROUS
 
-__all__ = ["Fit", "Fits", "fit_all", "fitted_reflection", "least_resistance", "spaced"]
+__all__ = ["FLOOR", "Fit", "Guess", "Seen", "fitted", "products", "sensitivities"]
 
 Number = np.ndarray
-FIRST_ROUNDS, ROUNDS = 5, 30
-WORTH = 200.0  # a fit that is as much worse after its first rounds is not gone on with
+AT_ONCE = 4096
+"""Frequencies times starts in one array; more would only need more memory."""
 DAMPING = (1e-3, 0.2, 10.0, 1e9)
 """Where it starts, its fall on success and rise on failure, and where the fit gives up."""
 ENOUGH = 1e-4  # of the judged figure: a step that wins less is the last
 FLOOR = 1e-3
 """Least noise a fit goes by, against a full reflection: beyond the accuracy of an analyser in the field."""
-PHASE_STEP = 0.8  # rad at the upper edge, between two places tried
-REACH = 3.0  # standard deviations of cable length that are tried
-MOST_STRETCHES, MOST_SHIFTS = 401, 41
-EASY_RADIANS = 2.0  # phase by which the whole line may be off in the lowest band
-FEWEST_POINTS = 8  # of a band
-SCREENED_POINTS = 161
-REFINED = 9
-"""Faults of each joint that are fitted to the end."""
 LARGEST_LOG_STEP = 1.5
 STEP = 1e-5  # of the logarithm of a size, for its slope
 TINY = 1e-12
-LEAST_LEFT = 1e-4  # of what a resistance between matched ends shows; below it the line hides one there
 FURTHEST = 6.0
 """Standard deviations a fit may move a good part's numbers."""
+MOST_SIZES = 2
+
+
+class Seen(NamedTuple):
+    """A measured reflection, the line it was taken on and every fault of it, at the same frequencies."""
+
+    line: Line
+    faults: list[Fault]
+    measured: Number
+
+    @classmethod
+    def of(cls, line: Line, measured: Number) -> "Seen":
+        """With every fault of the line."""
+        return cls(line, faults_of(line), measured)
+
+    @property
+    def points(self) -> int:
+        """Numbers measured."""
+        return 2 * self.measured.size
+
+    def at(self, points: Number) -> "Seen":
+        """The same at some of the frequencies."""
+        return Seen.of(self.line.at(points), self.measured[points])
+
+
+class Guess(NamedTuple):
+    """Where a fit starts: a fault by its index, the good parts' numbers, the logarithms of the fault's sizes."""
+
+    fault: int | None
+    values: Number
+    logs: Number
 
 
 class Fit(NamedTuple):
-    """One fit: the good parts' numbers, the fault and its sizes as logarithms, and how well it does."""
+    """One fit: the fault, the good parts' numbers, the fault's sizes as logarithms, and how well it does."""
 
     fault: Fault | None
     values: Number
@@ -52,317 +73,178 @@ class Fit(NamedTuple):
     squares: float
     covariance: Number
     """Of values and then logs."""
+    points: int
+
+    def score(self) -> float:
+        """What a fault is judged by, lower is better: its sizes count (the Bayesian information criterion)."""
+        return self.figure + len(self.logs) * float(np.log(self.points))
 
     @property
     def sizes(self) -> list[float]:
         """The sizes in their units."""
         return [float(one) for one in np.exp(self.logs)]
 
-
-class Fits(NamedTuple):
-    """The line as it should be, and the best of each fault at each joint that was tried to the end."""
-
-    sound: Fit
-    faulty: list[Fit]
-    points: int
-
-    def score(self, fit: Fit) -> float:
-        """What a fault is judged by: lower is better."""
-        return fit.figure + len(fit.logs) * float(np.log(self.points))
+    @property
+    def guess(self) -> Guess:
+        """To go on from here, with all the frequencies or others."""
+        return Guess(None if self.fault is None else self.fault.index, self.values, self.logs)
 
 
-def fit_all(line: Line, measured: Number) -> Fits:
-    """Fit a line to a measured reflection, sound and with each fault."""
-    start, bands = _aligned(line, measured), _bands(line, measured)
-    starts = [start, _risen(bands, None, np.zeros_like(start), np.zeros(0))[0]]
-    sound = min((_fit(line, measured, None, one, np.zeros(0)) for one in starts), key=lambda one: one.figure)
-    tried = [*_screened(line, measured, start), *_soaked(line, bands)]
-    rough = [_fit(line, measured, *one, rounds=FIRST_ROUNDS) for one in tried]
-    reach = min((one.figure for one in rough), default=0.0) + WORTH
-    best_of = {}
-    for one in rough:
-        best_of[one.fault.joint] = min(best_of.get(one.fault.joint, one), one, key=lambda fit: fit.figure)
-    faulty = [
-        _fit(line, measured, one.fault, one.values, one.logs)
-        if one.figure < reach or one is best_of[one.fault.joint]
-        else one
-        for one in rough
-    ]
-    best = min(faulty, key=lambda one: one.figure, default=sound)
-    if best.figure < sound.figure:
-        again = _fit(line, measured, None, best.values, np.zeros(0))
-        sound = min(sound, again, key=lambda one: one.figure)
-    return Fits(sound, faulty, 2 * measured.size)
+def fitted(seen: Seen, guesses: Sequence[Guess], rounds: int) -> list[Fit]:
+    """The fit from each start."""
+    most = max(AT_ONCE // seen.measured.size, 1)
+    parts = [guesses[start : start + most] for start in range(0, len(guesses), most)]
+    return [fit for part in parts for fit in _fitted(seen, part, rounds)]
 
 
-def spaced(size: int, most: int) -> Number:
-    """At most so many of `size` places, evenly spaced from the first to the last."""
-    return np.linspace(0, size - 1, min(size, most)).round().astype(np.int64)
-
-
-def fitted_reflection(line: Line, fit: Fit, *, sound: bool = False) -> Number:
-    """What the line shows with the numbers of a fit, or would show without its fault."""
-    fault = None if sound or fit.fault is None else _same(fit.fault, line)
-    ports = _ports(line, fault, fit.values, fit.logs)
-    return Planes.of(ports, line.end(fit.values), line.impedance_ohm).reflection(0, ports[0])
-
-
-def least_resistance(line: Line, measured: Number, fit: Fit, place: int, evidence: float) -> float:
-    """The smallest resistance in series at a joint that a sweep like this would show [Ω]; infinite where it shows none.
-
-    A linear estimate at a fit: its standard deviation with the good parts' numbers free, times the
-    root of the evidence asked for.
-    """
-    x = np.concatenate([fit.values, fit.logs])
-    state = _state(line, measured, fit.fault, x)
-    points = 2 * measured.size
-    noise = state.squares / points + FLOOR**2
-    slopes = _slopes(line, fit.fault, x, state)[: fit.values.size]
-    own = state.ports[place]
-    none = np.zeros_like(own.a)
-    ohm = state.planes.slopes(place, own, [TwoPort(none, own.a, none, own.c)])[0]
-    normal, shared = _products(slopes, slopes), _products(slopes, ohm[None, :])[:, 0]
-    held = np.linalg.solve(normal / noise + np.eye(fit.values.size), shared / noise)
-    alone = float((np.abs(ohm) ** 2).sum())
-    left = alone - float((shared * held).sum())
-    if not left > LEAST_LEFT * points * resistance_slope(line.impedance_ohm) ** 2:
-        return np.inf
-    return float(np.sqrt((evidence + np.log(points)) * noise / left))
-
-
-def resistance_slope(impedance: float) -> float:
-    """How the reflection between matched ends moves with a small resistance in series [1/Ω]."""
-    return 1 / (2 * impedance)
-
-
-def _ports(line: Line, fault: Fault | None, values: Number, logs: Number) -> list[TwoPort]:
-    ports = line.ports(values)
-    if fault is not None:
-        ports[fault.at] = fault.port(ports[fault.at], list(np.exp(logs)))
-    return ports
-
-
-def _aligned(line: Line, measured: Number) -> Number:
-    """A start for the fit: all cables longer or shorter by the one share that fits best."""
-    start = np.zeros(line.count, dtype=np.float64)
-    cables = [at for at, piece in enumerate(line.pieces) if piece.link.kind == "cable"]
-    if not cables:
-        return start
-    steps = _steps(line, cables, MOST_STRETCHES)
-    values = np.zeros((line.count, steps.size, 1), dtype=np.float64)
-    for at in cables:
-        values[line.starts[at]] = steps[:, None]
-    ports = line.ports(values)
-    seen = Planes.of(ports, line.end(values), line.impedance_ohm).reflection(0, ports[0])
-    return values[:, int(np.argmin((np.abs(seen - measured) ** 2).sum(axis=-1))), 0]
-
-
-def _bands(line: Line, measured: Number) -> list[tuple[Line, Number]]:
-    """The lower part of the sweep, where no cable is off by a turn of phase, and wider ones up to half of it."""
-    cables = [at for at, piece in enumerate(line.pieces) if piece.link.kind == "cable"]
-    off = sum(2 * _radians(line, at) for at in cables) * line.spreads.length * REACH
-    edge = line.frequency_hz[-1] * min(EASY_RADIANS / max(off, TINY), 0.5)
-    found = []
-    while edge <= line.frequency_hz[-1] / 2:
-        points = np.flatnonzero(line.frequency_hz <= edge)
-        if points.size >= FEWEST_POINTS:
-            thinned = points[:: max(points.size // SCREENED_POINTS, 1)]
-            found.append((line.at(thinned), measured[thinned]))
-        edge *= 2
-    return found
-
-
-def _risen(
-    bands: list[tuple[Line, Number]], fault: Fault | None, values: Number, logs: Number
-) -> tuple[Number, Number]:
-    """A start led from the lowest band up, each a few rounds, so that phases never slip a turn."""
-    for line, seen in bands:
-        own = None if fault is None else _same(fault, line)
-        fit = _fit(line, seen, own, values, logs, rounds=FIRST_ROUNDS)
-        values, logs = fit.values, fit.logs
-    return values, logs
-
-
-def _same(fault: Fault, line: Line) -> Fault:
-    """The same fault of another copy of the line."""
-    return next(one for one in faults_of(line) if (one.place, one.kind) == (fault.place, fault.kind))
-
-
-def _soaked(line: Line, bands: list[tuple[Line, Number]]) -> list[tuple[Fault, Number, Number]]:
-    """Water slows the wave, so that what lies behind must be found anew: each led up from low frequencies."""
-    found = []
-    if not bands:
-        return found
-    lowest, seen = bands[0]
-    values = np.zeros((line.count, 1, 1), dtype=np.float64)
-    for fault in faults_of(lowest):
-        if not fault.kind.id.startswith("wet"):
-            continue
-        _, _, _, logs = _tried(lowest, seen, fault, values, aligned=False)
-        found.append((_same(fault, line), *_risen(bands, fault, values[:, 0, 0], logs)))
-    return found
-
-
-def _steps(line: Line, cables: list[int], most: int) -> Number:
-    """Standard deviations of cable length to try, so close that no turn of phase is missed."""
-    radians = sum(2 * _radians(line, at) for at in cables) * line.spreads.length
-    count = int(min(most, np.ceil(2 * REACH * radians / PHASE_STEP)))
-    return np.linspace(-REACH, REACH, count | 1, dtype=np.float64)
-
-
-def _radians(line: Line, at: int) -> float:
-    """Electrical length of a cable at the upper edge [rad]."""
-    model = line.pieces[at].link.models[GENEROUS]
-    return float(model.constants(line.frequency_hz[-1:])[2][0] * model.length_m)
-
-
-def _shifts(line: Line, place: int, start: Number) -> Number:
-    """Starts with the joint nearer and farther while the whole line keeps its length: (values, shifts, 1)."""
-    cables = [at for at, piece in enumerate(line.pieces) if piece.link.kind == "cable"]
-    before, after = [at for at in cables if at < place], [at for at in cables if at > place]
-    if not before or not after:
-        return start[:, None, None]
-    steps = _steps(line, [before[-1]], MOST_SHIFTS)
-    values = np.repeat(start[:, None, None], steps.size, axis=1)
-    values[line.starts[before[-1]]] += steps[:, None]
-    values[line.starts[after[0]]] -= steps[:, None] * _radians(line, before[-1]) / _radians(line, after[0])
-    return values
-
-
-def _screened(line: Line, measured: Number, start: Number) -> list[tuple[Fault, Number, Number]]:
-    """Of each joint the few faults, with place and sizes, that come nearest to the measurement as they stand."""
-    few = spaced(measured.size, SCREENED_POINTS)
-    coarse, seen = line.at(few), measured[few]
-    chosen = []
-    for faults in _by_joint(faults_of(coarse)):
-        tried = [_tried(coarse, seen, fault, _shifts(coarse, fault.place, start), aligned=True) for fault in faults]
-        tried.sort(key=lambda one: one[0])
-        chosen += [(faults_index, values, logs) for _, faults_index, values, logs in tried[:REFINED]]
-    return [(_same(fault, line), values, logs) for fault, values, logs in chosen]
-
-
-def _by_joint(faults: list[Fault]) -> list[list[Fault]]:
-    joints = list(dict.fromkeys(fault.joint for fault in faults))
-    return [[fault for fault in faults if fault.joint == joint] for joint in joints]
-
-
-def _tried(
-    line: Line, seen: Number, fault: Fault, values: Number, *, aligned: bool
-) -> tuple[float, Fault, Number, Number]:
-    """The best start of one fault: (squares, fault, values, logarithms of its sizes)."""
-    ports = line.ports(values)
-    planes = Planes.of(ports, line.end(values), line.impedance_ohm)
-    piece, own = line.pieces[fault.at], line.unknowns(values, fault.at)
-    best = None
-    for sizes in product_of(*(size.starts for size in fault.kind.sizes)):
-        start = own.copy()
-        if aligned and piece.link.kind == "cable":
-            # the far end was aligned without the water, which slows the wave
-            length = min(sizes[0], piece.link.models[GENEROUS].length_m)
-            slowed = length * (np.sqrt(1 + sizes[1]) - 1)
-            start[0] -= slowed / (piece.link.models[GENEROUS].length_m * line.spreads.length)
-        port = fault.port(piece.port(start), list(sizes))
-        squares = (np.abs(planes.reflection(fault.at, port) - seen) ** 2).sum(axis=-1).ravel()
-        shift = int(np.argmin(squares))
-        if best is None or squares[shift] < best[0]:
-            chosen = values.copy()
-            chosen[line.starts[fault.at] : line.starts[fault.at + 1]] = start
-            best = float(squares[shift]), fault, chosen[:, shift, 0], np.log(np.array(sizes, dtype=np.float64))
-    return best
-
-
-def _fit(line: Line, measured: Number, fault: Fault | None, values: Number, logs: Number, rounds: int = ROUNDS) -> Fit:
-    """Gauss-Newton with Levenberg's damping from a start."""
-    bounds = [] if fault is None else [(np.log(size.least), np.log(size.most)) for size in fault.kind.sizes]
-    low = np.array([-FURTHEST] * values.size + [one for one, _ in bounds], dtype=np.float64)
-    high = np.array([FURTHEST] * values.size + [one for _, one in bounds], dtype=np.float64)
-    prior = np.array([1.0] * values.size + [0.0] * logs.size, dtype=np.float64)
-    points = 2 * measured.size
-    damping, fall, rise, end = DAMPING
-
-    def judged(x: Number, squares: float) -> float:
-        return points * float(np.log(squares / points + FLOOR**2)) + float((prior * x**2).sum())
-
-    x = np.concatenate([values, logs])
-    state = _state(line, measured, fault, x)
-    figure = judged(x, state.squares)
-    normal, slope = _normal(line, fault, x, state)
+def _fitted(seen: Seen, guesses: Sequence[Guess], rounds: int) -> list[Fit]:
+    faults = [None if guess.fault is None else seen.faults[guess.fault] for guess in guesses]
+    count, points = seen.line.count, seen.points
+    x = _start(guesses, count)
+    low, high, prior = np.full_like(x, -FURTHEST), np.full_like(x, FURTHEST), np.ones_like(x)
+    for row, fault in enumerate(faults):
+        for at, size in enumerate(fault.kind.sizes if fault else ()):
+            low[row, count + at], high[row, count + at] = np.log(size.least), np.log(size.most)
+            prior[row, count + at] = 0.0
+    start, fall, rise, end = DAMPING
+    damping = np.full(len(guesses), start, dtype=np.float64)
+    squares, normal, slope = _looked(seen, faults, x)
+    figure = _figure(points, squares, prior, x)
+    live = np.arange(len(guesses))
     for _ in range(rounds):
-        noise = state.squares / points + FLOOR**2
-        curved, down = normal / noise + np.diag(prior), slope / noise - prior * x
-        step = np.linalg.solve(curved + damping * np.diag(np.diag(curved) + TINY), down)
-        step[values.size :] = np.clip(step[values.size :], -LARGEST_LOG_STEP, LARGEST_LOG_STEP)
-        there = np.clip(x + step, low, high)
-        then = _state(line, measured, fault, there)
-        better = judged(there, then.squares)
-        won = figure - better
-        if won > 0:
-            x, state, figure, damping = there, then, better, damping * fall
-            normal, slope = _normal(line, fault, x, state)
-        else:
-            damping *= rise
-        if 0 <= won < ENOUGH or damping > end:
+        noise = squares[live] / points + FLOOR**2
+        curved = normal[live] / noise[:, None, None]
+        diagonal = np.arange(x.shape[1])
+        curved[:, diagonal, diagonal] += prior[live]
+        curved[:, diagonal, diagonal] += damping[live, None] * (curved[:, diagonal, diagonal] + TINY)
+        down = slope[live] / noise[:, None] - prior[live] * x[live]
+        step = np.linalg.solve(curved, down[..., None])[..., 0]
+        step[:, count:] = np.clip(step[:, count:], -LARGEST_LOG_STEP, LARGEST_LOG_STEP)
+        there = np.clip(x[live] + step, low[live], high[live])
+        then = _looked(seen, [faults[row] for row in live], there)
+        better = _figure(points, then[0], prior[live], there)
+        won = figure[live] - better
+        good = won > 0
+        rows = live[good]
+        x[rows], figure[rows] = there[good], better[good]
+        squares[rows], normal[rows], slope[rows] = (one[good] for one in then)
+        damping[live] *= np.where(good, fall, rise)
+        live = live[~((won >= 0) & (won < ENOUGH)) & (damping[live] <= end)]
+        if not live.size:
             break
-    noise = state.squares / points + FLOOR**2
-    curved = normal / noise + np.diag(prior)
-    covariance = np.linalg.inv(curved + np.diag(np.full(x.size, TINY)))
-    return Fit(fault, x[: values.size], x[values.size :], figure, state.squares, covariance)
+    curved = normal / (squares / points + FLOOR**2)[:, None, None]
+    diagonal = np.arange(x.shape[1])
+    curved[:, diagonal, diagonal] += prior + TINY
+    covariance = np.linalg.inv(curved)
+    found = []
+    for row, (fault, guess) in enumerate(zip(faults, guesses, strict=True)):
+        own = count + guess.logs.size
+        found.append(
+            Fit(
+                fault,
+                x[row, :count],
+                x[row, count:own],
+                float(figure[row]),
+                float(squares[row]),
+                covariance[row, :own, :own],
+                points,
+            )
+        )
+    return found
 
 
-class _State(NamedTuple):
-    """The line at some numbers and how far it is from the measurement."""
+def _figure(points: int, squares: Number, prior: Number, x: Number) -> Number:
+    return points * np.log(squares / points + FLOOR**2) + (prior * x**2).sum(axis=-1)
 
+
+def products(some: Number, others: Number) -> Number:
+    """Of each row of some with each of others, real and imaginary parts as numbers of their own."""
+    return some.view(np.float64) @ others.view(np.float64).swapaxes(-1, -2)
+
+
+def sensitivities(seen: Seen, fit: Fit, places: list[int]) -> tuple[Number, Number]:
+    """How a fit's reflection moves with each good part's number, and with a resistance in series at pieces [1/Ω]."""
+    faults, x = [None if fit.fault is None else seen.faults[fit.fault.index]], _start([fit.guess], seen.line.count)
+    solved = _solved(seen, faults, x)
+    ohms = []
+    for at in places:
+        port = solved.ports[at]
+        ohms += list(solved.planes.slopes(at, port, [TwoPort(0.0, port.a, 0.0, port.c)])[0])
+    return _slopes(seen, faults, x, solved)[0, : seen.line.count], np.array(ohms)
+
+
+class _Solved(NamedTuple):
+    """Every start's line: its pieces with the faults in them and without, and the waves."""
+
+    own: list[TwoPort]
     ports: list[TwoPort]
-    own: TwoPort | None
-    """What the piece with the fault would be without it."""
     planes: Planes
-    missing: Number
-    squares: float
 
 
-def _state(line: Line, measured: Number, fault: Fault | None, x: Number) -> _State:
-    values, logs = x[: line.count], x[line.count :]
-    ports, own = line.ports(values), None
-    if fault is not None:
-        own = ports[fault.at]
-        ports[fault.at] = fault.port(own, list(np.exp(logs)))
-    planes = Planes.of(ports, line.end(values), line.impedance_ohm)
-    missing = measured - planes.reflection(0, ports[0])
-    return _State(ports, own, planes, missing, float((np.abs(missing) ** 2).sum()))
+def _start(guesses: Sequence[Guess], count: int) -> Number:
+    """All numbers of each start; a size that a fault does not have stays at 0."""
+    x = np.zeros((len(guesses), count + MOST_SIZES), dtype=np.float64)
+    for row, guess in enumerate(guesses):
+        x[row, :count], x[row, count : count + guess.logs.size] = guess.values, guess.logs
+    return x
 
 
-def _normal(line: Line, fault: Fault | None, x: Number, state: _State) -> tuple[Number, Number]:
-    """Products of the slopes with each other and with what is missing."""
-    slopes = _slopes(line, fault, x, state)
-    return _products(slopes, slopes), _products(slopes, state.missing[None, :])[:, 0]
+def _looked(seen: Seen, faults: Sequence[Fault | None], x: Number) -> tuple[Number, Number, Number]:
+    """Squares of what is missing, products of the slopes with each other and with what is missing."""
+    solved = _solved(seen, faults, x)
+    missing = seen.measured - solved.planes.reflection(0, solved.ports[0])
+    slopes = _slopes(seen, faults, x, solved)
+    return (np.abs(missing) ** 2).sum(axis=-1), products(slopes, slopes), products(slopes, missing[:, None])[..., 0]
 
 
-def _products(some: Number, others: Number) -> Number:
-    return some.real @ others.real.T + some.imag @ others.imag.T
+def _solved(seen: Seen, faults: Sequence[Fault | None], x: Number) -> _Solved:
+    line = seen.line
+    values, sizes = x[:, : line.count].T[..., None], np.exp(x[:, line.count :])
+    own = line.ports(values)
+    ports = [_with_faults(at, port, faults, sizes) for at, port in enumerate(own)]
+    return _Solved(own, ports, Planes.of(ports, line.end(values), line.impedance_ohm))
 
 
-def _slopes(line: Line, fault: Fault | None, x: Number, state: _State) -> Number:
-    """How what is seen moves with every number: (numbers, frequencies)."""
-    values, logs = x[: line.count], x[line.count :]
-    rows, by_size = [], []
+def _with_faults(at: int, port: TwoPort, faults: Sequence[Fault | None], sizes: Number) -> TwoPort:
+    """A piece, or a change of it, with the fault of each start that stands in it."""
+    rows = [row for row, fault in enumerate(faults) if fault and fault.at == at]
+    if not rows:
+        return port
+    shape = np.broadcast_shapes((len(faults), 1), *(one.shape for one in port[:4]))
+    port = TwoPort(*(np.broadcast_to(one, shape) for one in port[:4]))
+    whole = TwoPort(*(one.copy() for one in port[:4]))
+    for row in rows:
+        for parts, one in zip(whole[:4], _put(faults[row], _row(port, row), sizes[row])[:4], strict=True):
+            parts[row] = one
+    return whole
+
+
+def _put(fault: Fault, own: TwoPort, sizes: Number) -> TwoPort:
+    return fault.port(own, list(sizes[: len(fault.kind.sizes)]))
+
+
+def _row(port: TwoPort, row: int) -> TwoPort:
+    return TwoPort(*(one[row] for one in port[:4]))
+
+
+def _slopes(seen: Seen, faults: Sequence[Fault | None], x: Number, solved: _Solved) -> Number:
+    """How the reflection of each start moves with its numbers: (starts, numbers, frequencies)."""
+    line = seen.line
+    values, sizes = x[:, : line.count].T[..., None], np.exp(x[:, line.count :])
+    found = np.zeros((*x.shape, seen.measured.size), dtype=np.complex128)
     for at, piece in enumerate(line.pieces):
-        own = state.own if fault and fault.at == at else state.ports[at]
-        changes = piece.slopes(line.unknowns(values, at), own)
-        if fault and fault.at == at:
-            sizes = list(np.exp(logs))
-            changes = [fault.port(one, sizes) for one in changes]
-            by_size = state.planes.slopes(at, state.ports[at], _by_size(fault, own, logs, state.ports[at]))
-        rows += state.planes.slopes(at, state.ports[at], changes)
-    end = state.planes.end_slope(state.ports[-1])
-    return np.array([*rows, *(end * term for term in line.load_terms), *by_size])
-
-
-def _by_size(fault: Fault, own: TwoPort, logs: Number, now: TwoPort) -> list[TwoPort]:
-    """How the faulty piece moves with the logarithm of each size."""
-    changes = []
-    for one in range(logs.size):
-        moved = logs.copy()
-        moved[one] += STEP
-        there = fault.port(own, list(np.exp(moved)))
-        changes.append(TwoPort(*((new - old) / STEP for new, old in zip(there[:4], now[:4], strict=True))))
-    return changes
+        changes = piece.slopes(line.unknowns(values, at), solved.own[at])
+        changes = [_with_faults(at, TwoPort(*one[:4]), faults, sizes) for one in changes]
+        for one, moved in enumerate(solved.planes.slopes(at, solved.ports[at], changes)):
+            found[:, line.starts[at] + one] = moved
+    end = solved.planes.end_slope(solved.ports[-1])
+    for one, term in enumerate(line.load_terms):
+        found[:, line.starts[-1] + one] = end * term
+    for row, fault in enumerate(faults):
+        for one in range(len(fault.kind.sizes) if fault else 0):
+            now, moved = _row(solved.ports[fault.at], row), sizes[row].copy()
+            moved[one] *= np.exp(STEP)
+            then = _put(fault, _row(solved.own[fault.at], row), moved)
+            change = TwoPort(*((new - old) / STEP for new, old in zip(then[:4], now[:4], strict=True)))
+            found[row, line.count + one] = solved.planes.alone(fault.at, row).slopes(0, now, [change])[0]
+    return found

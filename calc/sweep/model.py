@@ -9,7 +9,7 @@ described and 1 a common deviation:
 - the end of the line: its reflection, as a smooth complex curve over frequency.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from typing import NamedTuple
 
 import numpy as np
@@ -19,7 +19,7 @@ from jointwise.calc.line.joint import Section
 from jointwise.calc.twoport import MOST_NEPERS, TwoPort, joint_section
 from jointwise.calc.views import CAUTIOUS, GENEROUS
 
-__all__ = ["Line", "Piece", "Planes", "Spreads", "line_of", "product"]
+__all__ = ["Line", "Piece", "Planes", "Spreads", "line_of", "product", "reflected"]
 
 GRADE = 0.6
 """Standard deviation of a joint's grade: nineteen of twenty lie within 1.2 of the way to the standard's limit."""
@@ -75,9 +75,13 @@ class Line(NamedTuple):
         """Those of one piece."""
         return values[self.starts[at] : self.starts[at + 1]]
 
+    def port(self, values: Number, at: int) -> TwoPort:
+        """The chain matrix of one piece."""
+        return self.pieces[at].port(self.unknowns(values, at))
+
     def ports(self, values: Number) -> list[TwoPort]:
         """The chain matrix of every piece."""
-        return [piece.port(self.unknowns(values, at)) for at, piece in enumerate(self.pieces)]
+        return [self.port(values, at) for at in range(len(self.pieces))]
 
     def end(self, values: Number) -> Number:
         """The reflection of the line's end."""
@@ -109,6 +113,12 @@ class Planes(NamedTuple):
             before.append(TwoPort(*(part / size for part in whole[:4])))
         return cls(before, behind[::-1], impedance_ohm)
 
+    def alone(self, at: int, row: int) -> "Planes":
+        """One row of many lines solved at once, at one piece."""
+        before, (v, i) = self.before[at], self.behind[at]
+        own = TwoPort(*(np.broadcast_to(part, v.shape)[row] for part in before[:4]))
+        return Planes([own], [(v[row], i[row])], self.impedance_ohm)
+
     def reflection(self, at: int, port: TwoPort) -> Number:
         """What the analyser sees with `port` in the place of one piece."""
         v, i = _through(self.before[at], *_through(port, *self.behind[at]))
@@ -134,6 +144,14 @@ class Planes(NamedTuple):
         v, i = _through(before, v, i)
         share = 2 * self.impedance_ohm / (v + self.impedance_ohm * i) ** 2
         return share * (i * before.a - v * before.c), share * (i * before.b - v * before.d)
+
+
+def reflected(ports: Iterable[TwoPort], end: Number, impedance_ohm: float) -> Number:
+    """What the analyser sees of the two-ports, given from the end back: no more than one need be kept at a time."""
+    v, i = 1 + end, (1 - end) / impedance_ohm
+    for port in ports:
+        v, i = _scaled(*_through(port, v, i), impedance_ohm)
+    return (v - impedance_ohm * i) / (v + impedance_ohm * i)
 
 
 def product(one: TwoPort, other: TwoPort) -> TwoPort:

@@ -12,7 +12,7 @@ from jointwise.calc.line.chain import Chain
 from jointwise.calc.line.plain import number
 from jointwise.calc.line.requests import ImpedanceTable, KnownEnd, Load, MeasuredLoad
 from jointwise.calc.results import Step
-from jointwise.calc.sweep.fit import Fit, Fits, fit_all, fitted_reflection, least_resistance, spaced
+from jointwise.calc.sweep.fit import Fit
 from jointwise.calc.sweep.model import Line, Spreads, line_of
 from jointwise.calc.sweep.results import (
     Candidate,
@@ -23,15 +23,26 @@ from jointwise.calc.sweep.results import (
     ReflectionCurves,
     SweptJoint,
 )
-from jointwise.calc.sweep.transform import Path, Transform, path_of, transform_of
+from jointwise.calc.sweep.search import (
+    Fits,
+    fit_all,
+    fitted_reflection,
+    least_resistances,
+    scattered,
+    spaced,
+)
+from jointwise.calc.sweep.transform import Transform, transform_of, way_of
 from jointwise.calc.views import GENEROUS
 
-__all__ = ["INDISTINCT", "Setting", "line_check"]
+__all__ = ["INDISTINCT", "Setting", "line_check", "swept_line"]
 
 Number = np.ndarray
-MOST_FITTED = 401
+MOST_FITTED = 801
 """Points a fit looks at; more of them would sharpen it by their root only."""
+MOST_DRAWN = 401
 MOST_PLACES = 601
+AT_ONCE = 65536
+"""Frequencies times places in one array."""
 BEYOND = 0.15  # of the line, shown behind its end
 LEAST_SHOWN_M = 0.5
 INDISTINCT = 10.0
@@ -59,19 +70,18 @@ def line_check(
     built: Chain, frequency: Number, measured: Number, earlier: tuple[Number, Number] | None, setting: Setting
 ) -> tuple[LineCheck, list[Step]]:
     """Judge a measured reflection; `earlier` is another sweep of it with frequencies of its own [Hz]."""
-    few = spaced(frequency.size, MOST_FITTED)
-    spreads = _spreads(setting)
-    line = line_of(built, frequency[few], spreads, _end_terms(frequency[few], setting.load))
+    few = scattered(frequency.size, MOST_FITTED)
+    line = swept_line(built, frequency[few], setting)
     fits = fit_all(line, measured[few])
-    best = min(fits.faulty, key=fits.score)
-    evidence = fits.score(fits.sound) - fits.score(best)
+    best = min(fits.faulty, key=Fit.score)
+    evidence = fits.sound.score() - best.score()
     found = evidence > float(assumption("sweep_evidence"))
     ruling = best if found else fits.sound
     noise = float(np.sqrt(ruling.squares / few.size))
     by_joint = _by_joint(fits)
-    apart = [joint for joint, fit in by_joint.items() if fits.score(fit) - fits.score(best) < INDISTINCT]
+    apart = [joint for joint, fit in by_joint.items() if fit.score() - best.score() < INDISTINCT]
     finding = _finding(noise, found, apart)
-    whole = line_of(built, frequency, spreads, _end_terms(frequency, setting.load))
+    whole = swept_line(built, frequency, setting)
     transform = transform_of(frequency, setting.window_shape, float(whole.load[0].real))
     expected = fitted_reflection(whole, ruling, sound=True)
     sight = _Sight(whole, transform, measured, expected, earlier, noise, ruling.values)
@@ -105,6 +115,11 @@ def line_check(
     return check, steps
 
 
+def swept_line(built: Chain, frequency: Number, setting: Setting) -> Line:
+    """The line with all that is not known of its good parts, at frequencies [Hz]."""
+    return line_of(built, frequency, _spreads(setting), _end_terms(frequency, setting.load))
+
+
 def _spreads(setting: Setting) -> Spreads:
     """An error anywhere within a tolerance has a root of three less as its standard deviation."""
     impedance, loss = (float(assumption(f"sweep_cable_{what}_spread")) for what in ("impedance", "loss"))
@@ -134,7 +149,7 @@ def _finding(noise: float, found: bool, apart: list[int]) -> str:
 
 def _by_joint(fits: Fits) -> dict[int, Fit]:
     """The best fit of each joint, best joint first."""
-    ordered = sorted(fits.faulty, key=fits.score)
+    ordered = sorted(fits.faulty, key=Fit.score)
     return {
         joint: next(fit for fit in ordered if fit.fault.joint == joint)
         for joint in dict.fromkeys(fit.fault.joint for fit in ordered)
@@ -143,10 +158,19 @@ def _by_joint(fits: Fits) -> dict[int, Fit]:
 
 def _chances(fits: Fits, by_joint: dict[int, Fit]) -> dict[int, float]:
     """Of each joint the probability that it is the bad one, if one is."""
-    best = min(map(fits.score, by_joint.values()))
-    odds = {joint: float(np.exp(-(fits.score(fit) - best) / 2)) for joint, fit in by_joint.items()}
+    best = min(map(Fit.score, by_joint.values()))
+    odds = {joint: float(np.exp(-(fit.score() - best) / 2)) for joint, fit in by_joint.items()}
     whole = sum(odds.values())
     return {joint: round(min(one / whole, SURE), 3) for joint, one in odds.items()}
+
+
+class _Echoes(NamedTuple):
+    """At some places: what was measured, what a sound line would show, an earlier sweep, and the threshold."""
+
+    measured: Number
+    expected: Number
+    earlier: Number | None
+    threshold: Number
 
 
 class _Sight:
@@ -162,41 +186,46 @@ class _Sight:
         noise: float,
         values: Number,
     ) -> None:
-        self.line, self.transform, self._values, self._noise = line, transform, values, noise
-        self._measured, self._expected = measured, expected
-        self._earlier = None if earlier is None else _between(line.frequency_hz, *earlier)
+        self.line, self.transform, self._noise = line, transform, noise
+        self._way = way_of(line, values)
+        then = [] if earlier is None else [_between(line.frequency_hz, *earlier)]
+        self._reflections = np.array([measured, expected, *then])
         self.length_m = _length(line)
         end = self.length_m * (1 + BEYOND) + LEAST_SHOWN_M
         self._places = np.linspace(-BEYOND * self.length_m / 4, end, MOST_PLACES)
-        path = self._path(self._places)
-        self._strongest = float(np.abs(transform.seen(measured, path)).max())
+        self._along, self._raised = self._seen(self._places)
 
     def profile(self) -> DistanceProfile:
         """All along the line."""
-        path, seen = self._path(self._places), self.transform.seen
         shown = np.real if self.transform.low_pass else np.abs
+        echoes = self._echoes(self._along, self._raised)
         return DistanceProfile(
             distance_m=[round(float(one), DECIMALS) for one in self._places],
-            measured=_all(shown(seen(self._measured, path))),
-            expected=_all(shown(seen(self._expected, path))),
-            earlier=[] if self._earlier is None else _all(shown(seen(self._earlier, path))),
-            threshold=_all(self.threshold(path)),
+            measured=_all(shown(echoes.measured)),
+            expected=_all(shown(echoes.expected)),
+            earlier=[] if echoes.earlier is None else _all(shown(echoes.earlier)),
+            threshold=_all(echoes.threshold),
         )
 
-    def threshold(self, path: Path) -> Number:
-        """What an echo must exceed: the noise there, and the side lobes of the strongest echo."""
-        lobes = self._strongest * 10 ** (-formulas.window_side_lobe(self.transform.shape) / 20)
-        return float(assumption("sweep_detection_factor")) * self.transform.noise(self._noise, path) + lobes
+    def at(self, places: Number) -> _Echoes:
+        """At some places [m]."""
+        return self._echoes(*self._seen(places))
 
-    def at(self, place: float) -> tuple[float, float, float, float, float | None]:
-        """At one place: measured, expected, excess, threshold, and change since the earlier sweep."""
-        path, seen = self._path(np.array([place])), self.transform.seen
-        measured, expected = seen(self._measured, path)[0], seen(self._expected, path)[0]
-        change = None if self._earlier is None else abs(measured - seen(self._earlier, path)[0])
-        return abs(measured), abs(expected), abs(measured - expected), float(self.threshold(path)[0]), change
+    def _seen(self, places: Number) -> tuple[Number, Number]:
+        """The echoes of each reflection, and what noise shows, a few places at a time."""
+        few = max(AT_ONCE // self.line.frequency_hz.size, 1)
+        echoes, raised = [], []
+        for start in range(0, places.size, few):
+            kernel = self.transform.kernel(self._way.path(places[start : start + few]))
+            echoes.append(self.transform.seen(self._reflections, kernel))
+            raised.append(self.transform.noise(self._noise, kernel))
+        return np.concatenate(echoes, axis=1), np.concatenate(raised)
 
-    def _path(self, places: Number) -> Path:
-        return path_of(self.line, self._values, places)
+    def _echoes(self, seen: Number, raised: Number) -> _Echoes:
+        """An echo must exceed the noise there, and the side lobes of the strongest echo."""
+        lobes = float(np.abs(self._along[0]).max()) * 10 ** (-formulas.window_side_lobe(self.transform.shape) / 20)
+        threshold = float(assumption("sweep_detection_factor")) * raised + lobes
+        return _Echoes(seen[0], seen[1], seen[2] if len(seen) > 2 else None, threshold)
 
 
 def _between(frequency: Number, own_hz: Number, values: Number) -> Number:
@@ -233,26 +262,30 @@ def _places(line: Line) -> dict[int, tuple[int, str, float]]:
 
 def _joints(line: Line, measured: Number, ruling: Fit, sight: _Sight, chances: dict[int, float]) -> list[SweptJoint]:
     places, evidence = _places(line), float(assumption("sweep_evidence"))
+    at_joints = [at for at, _, _ in places.values()]
+    least_resistance = least_resistances(line, measured, ruling, at_joints, evidence)
+    echoes = sight.at(np.array([place for _, _, place in places.values()]))
     joints = []
-    for element, (at, name, place) in places.items():
-        others = [abs(place - other) for one, (_, _, other) in places.items() if one != element]
+    for one, (element, (at, name, place)) in enumerate(places.items()):
+        others = [abs(place - other) for joint, (_, _, other) in places.items() if joint != element]
         nearest = min(others, default=None)
         resolution = _resolution(sight.transform, _near_velocity(line, at))
-        seen, expected, excess, threshold, change = sight.at(place)
+        measured_there, least = echoes.measured[one], least_resistance[one]
+        excess = float(np.abs(measured_there - echoes.expected[one]))
+        change = None if echoes.earlier is None else np.abs(measured_there - echoes.earlier[one])
         shadowed = ruling.fault is not None and at > ruling.fault.place
-        least = least_resistance(line, measured, ruling, at, evidence)
         joints.append(
             SweptJoint(
                 element=element,
                 name=name,
                 distance_m=round(place, DECIMALS),
-                measured=_fine(seen),
-                expected=_fine(expected),
+                measured=_fine(np.abs(measured_there)),
+                expected=_fine(np.abs(echoes.expected[one])),
                 excess=_fine(excess),
-                threshold=_fine(threshold),
+                threshold=_fine(echoes.threshold[one]),
                 change=None if change is None else _fine(change),
                 shadowed=shadowed,
-                seen=bool(excess > threshold) and not shadowed,
+                seen=bool(excess > echoes.threshold[one]) and not shadowed,
                 nearest_m=None if nearest is None else round(nearest, DECIMALS),
                 resolution_m=resolution,
                 separate=nearest is None or nearest > resolution,
@@ -285,10 +318,10 @@ def _needed(transform: Transform, line: Line, joints: list[SweptJoint], apart: l
 
 def _candidates(line: Line, fits: Fits, best: Fit, by_joint: dict[int, Fit], points: int) -> list[Candidate]:
     """The best of every joint, and other faults of the best joint that explain the sweep nearly as well."""
-    sound, least = fits.score(fits.sound), fits.score(best)
-    own = [fit for fit in fits.faulty if fit.fault.joint == best.fault.joint and fits.score(fit) - least < INDISTINCT]
-    others = [fit for joint, fit in by_joint.items() if joint != best.fault.joint and fits.score(fit) < sound]
-    chosen = sorted({id(fit): fit for fit in [best, *own, *others]}.values(), key=fits.score)
+    sound, least = fits.sound.score(), best.score()
+    own = [fit for fit in fits.faulty if fit.fault.joint == best.fault.joint and fit.score() - least < INDISTINCT]
+    others = [fit for joint, fit in by_joint.items() if joint != best.fault.joint and fit.score() < sound]
+    chosen = sorted({id(fit): fit for fit in [best, *own, *others]}.values(), key=Fit.score)
     names = _places(line)
     shown = [fit for fit in chosen if fit is best or _certain(fit)]
     return [
@@ -298,7 +331,7 @@ def _candidates(line: Line, fits: Fits, best: Fit, by_joint: dict[int, Fit], poi
             kind=fit.fault.kind.id,
             name=fit.fault.kind.name,
             sizes=_sizes(fit),
-            evidence=round(sound - fits.score(fit), 1),
+            evidence=round(sound - fit.score(), 1),
             misfit=_figures(float(np.sqrt(fit.squares / points))),
         )
         for fit in shown[:MOST_CANDIDATES]
@@ -343,7 +376,7 @@ def _deviations(line: Line, fit: Fit) -> list[Deviation]:
 
 
 def _curves(frequency: Number, measured: Number, expected: Number, fitted: Number) -> ReflectionCurves:
-    few = spaced(frequency.size, MOST_FITTED)
+    few = spaced(frequency.size, MOST_DRAWN)
     levels = [_all(-return_loss(np.minimum(np.abs(one[few]), 1.0))) for one in (measured, expected, fitted)]
     return ReflectionCurves(
         frequency[few].tolist(),

@@ -14,7 +14,7 @@ from jointwise.calc.constants import C_0
 from jointwise.calc.sweep.model import Line
 from jointwise.calc.views import GENEROUS
 
-__all__ = ["Path", "Transform", "path_of", "transform_of"]
+__all__ = ["Path", "Transform", "Way", "transform_of", "way_of"]
 
 Number = np.ndarray
 LOW_PASS_STEPS, LOW_PASS_SHARE = 2.5, 0.01
@@ -31,6 +31,20 @@ class Path(NamedTuple):
     nepers: Number
 
 
+class Way(NamedTuple):
+    """A line in sections: where each starts [m], turn [rad] and loss [Np] up to there, and of each metre of it."""
+
+    starts_m: Number
+    so_far: Number
+    per_metre: Number
+
+    def path(self, places: Number) -> Path:
+        """To some places [m]; one where joints stand lies before them."""
+        at = np.where(places > 0, np.searchsorted(self.starts_m, places) - 1, 0)
+        beyond = (places - self.starts_m[at])[:, None]
+        return Path(places, *(self.so_far[at, one] + beyond * self.per_metre[at, one] for one in (0, 1)))
+
+
 class Transform(NamedTuple):
     """A window over a sweep's frequencies, ready to sum."""
 
@@ -45,17 +59,20 @@ class Transform(NamedTuple):
     at_zero: float
     """Reflection there, where a line lets its end through as it is."""
 
-    def seen(self, reflection: Number, path: Path) -> Number:
-        """The echo at each place of a path: real and signed for low-pass, else complex."""
-        turned = self.weights * reflection * np.exp(2j * path.radians + 2 * np.minimum(path.nepers, MOST_NEPERS))
-        whole = turned.sum(axis=-1)
+    def kernel(self, path: Path) -> Number:
+        """What each frequency counts at each place: (places, frequencies)."""
+        return self.weights * np.exp(2 * np.minimum(path.nepers, MOST_NEPERS) + 2j * path.radians)
+
+    def seen(self, reflection: Number, kernel: Number) -> Number:
+        """The echo at each place: real and signed for low-pass, else complex."""
+        whole = reflection @ kernel.T
         if not self.low_pass:
             return whole / self.weights.sum()
         return (2 * whole.real + self.bridge * self.at_zero) / (2 * self.weights.sum() + self.bridge)
 
-    def noise(self, level: float, path: Path) -> Number:
+    def noise(self, level: float, kernel: Number) -> Number:
         """How large noise of a level, rms of the reflection, shows at each place."""
-        raised = (self.weights**2 * np.exp(4 * np.minimum(path.nepers, MOST_NEPERS))).sum(axis=-1)
+        raised = (kernel.real**2 + kernel.imag**2).sum(axis=-1)
         if not self.low_pass:
             return level * np.sqrt(raised) / self.weights.sum()
         return level * np.sqrt(2 * raised) / (2 * self.weights.sum() + self.bridge)
@@ -79,22 +96,25 @@ def _kaiser(place: Number, shape: float) -> Number:
     return np.i0(shape * np.sqrt(np.maximum(1 - place**2, 0.0))) / np.i0(shape)
 
 
-def path_of(line: Line, values: Number, places: Number) -> Path:
-    """The path along a fitted line; places [m] beyond its end go on in the last cable without more loss."""
-    shape = (places.size, line.frequency_hz.size)
-    radians, nepers = np.zeros(shape, dtype=np.float64), np.zeros(shape, dtype=np.float64)
-    start, last = 0.0, 2 * np.pi * line.frequency_hz / C_0
+def way_of(line: Line, values: Number) -> Way:
+    """The way along a fitted line; beyond its end it goes on in the last cable without more loss."""
+    none, last = np.zeros_like(line.frequency_hz), 2 * np.pi * line.frequency_hz / C_0
+    start, radians, nepers = 0.0, none, none
+    starts, so_far, per_metre = [], [], []
     for at, piece in enumerate(line.pieces):
         model = piece.link.models[GENEROUS]
         if piece.link.kind == "cable":
             own = line.unknowns(values, at)
             conductor, dielectric, beta = model.constants(line.frequency_hz)
-            within = np.clip(places - start, 0.0, model.length_m)[:, None]
             last = beta * (1 + own[0] * line.spreads.length)
-            radians += within * last
-            nepers += within * (conductor + dielectric) * max(1 + own[2] * line.spreads.loss, 0.0)
+            lost = (conductor + dielectric) * max(1 + own[2] * line.spreads.loss, 0.0)
+            starts, so_far, per_metre = [*starts, start], [*so_far, (radians, nepers)], [*per_metre, (last, lost)]
+            radians, nepers = radians + last * model.length_m, nepers + lost * model.length_m
             start += model.length_m
         elif piece.link.kind == "joint":
-            radians += np.where((places > start)[:, None], model.section(line.frequency_hz).angle.imag, 0.0)
-    radians += np.maximum(places - start, 0.0)[:, None] * last + np.minimum(places, 0.0)[:, None] * last
-    return Path(places, radians, nepers)
+            radians = radians + model.section(line.frequency_hz).angle.imag
+    return Way(
+        np.array([0.0, *starts, start]),
+        np.array([(none, none), *so_far, (radians, nepers)]),
+        np.array([(last, none), *per_metre, (last, none)]),
+    )

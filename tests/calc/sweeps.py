@@ -40,6 +40,10 @@ class Drawn(NamedTuple):
     joint: int
     frequency_hz: np.ndarray
     reflection: np.ndarray
+    intact: np.ndarray
+    """The reflection of the same line, its good parts off by as much, without the fault."""
+    off: list[tuple[float, float, float]]
+    """By how much each cable is off in electrical length, impedance and loss, as shares."""
     random: np.random.Generator
 
     def noisy(self, noise):
@@ -69,18 +73,22 @@ def draw(seed, kind):
     load = KnownEnd(what=str(random.choice(ENDS)))
     joint = int(random.choice(np.arange(0, len(elements), 2)))
     built = chain_at(SweepRequest(elements=elements, load=load, touchstone=""), spot_column(1e8))
-    ports = []
+    ports, intact, off = [], [], []
     for at, link in enumerate(built.links):
         wet = kind == "water" and at == (joint + 1 if joint < len(elements) - 1 else joint - 1)
         if link.kind == "cable":
-            ports += run(random, link, frequency, wet, at > joint)
+            shares, dry, soaked = run(random, link, frequency, wet, at > joint)
+            off.append(shares)
+            intact.append(dry)
+            ports += soaked
         else:
-            ports.append(fair(random, link, frequency))
+            intact.append(fair(random, link, frequency))
+            ports.append(intact[-1])
         if at == joint:
             ports += lumped(random, kind, 2 * np.pi * frequency)
     end = built.load(frequency) + END * (random.normal() + 1j * random.normal())
-    reflection = drive(ports, end, Z_0, net=False).reflection(Z_0)[0]
-    return Drawn(elements, load, kind, joint, frequency, reflection, random)
+    seen, without = (drive(one, end, Z_0, net=False).reflection(Z_0)[0] for one in (ports, intact))
+    return Drawn(elements, load, kind, joint, frequency, seen, without, off, random)
 
 
 def fair(random, link, frequency):
@@ -92,20 +100,22 @@ def fair(random, link, frequency):
 
 
 def run(random, link, frequency, wet, first):
-    """A cable that is off in length, impedance and loss, wet at its first or last metres."""
+    """A cable that is off in length, impedance and loss: by how much, dry, and wet at its first or last metres."""
     model = link.models[GENEROUS]
     conductor, dielectric, beta = model.constants(frequency)
-    impedance = model.impedance(conductor, dielectric, beta) * (1 + random.uniform(-IMPEDANCE, IMPEDANCE))
-    alpha = (conductor + dielectric) * (1 + random.uniform(-LOSS, LOSS))
-    beta = beta * (1 + random.uniform(-LENGTH, LENGTH))
+    by_impedance, by_loss = random.uniform(-IMPEDANCE, IMPEDANCE), random.uniform(-LOSS, LOSS)
+    by_length = random.uniform(-LENGTH, LENGTH)
+    impedance = model.impedance(conductor, dielectric, beta) * (1 + by_impedance)
+    alpha, beta = (conductor + dielectric) * (1 + by_loss), beta * (1 + by_length)
+    shares, dry = (by_length, by_impedance, by_loss), line_section(impedance, (alpha + 1j * beta) * model.length_m)
     if not wet:
-        return [line_section(impedance, (alpha + 1j * beta) * model.length_m)]
+        return shares, dry, [dry]
     length, growth = min(between(random, 0.2, 2), model.length_m), between(random, 0.2, 1.5)
     slower = np.sqrt(1 + growth)
     soaked = (alpha + beta * WET_TANGENT * growth / 2 + 1j * beta) * slower
     parts = [line_section(impedance / slower, soaked * length)]
     parts.append(line_section(impedance, (alpha + 1j * beta) * (model.length_m - length)))
-    return parts if first else parts[::-1]
+    return shares, dry, parts if first else parts[::-1]
 
 
 def lumped(random, kind, omega):

@@ -94,7 +94,7 @@ def test_transform_is_that_of_scikit_rf(start_hz):
     transform = transform_of(frequency[first:], 6.0, float(echoes[0].real))
     delays = np.arange(shown) / (fine * step)
     path = Path(delays, np.pi * delays[:, None] * frequency[first:], np.zeros((shown, 1)))
-    seen = transform.seen(echoes[first:], path)
+    seen = transform.seen(echoes[first:], transform.kernel(path))
 
     assert transform.low_pass == (start_hz == 0)
     assert (seen if transform.low_pass else np.abs(seen)) == pytest.approx(expected, abs=6e-4)
