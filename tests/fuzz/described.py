@@ -34,17 +34,26 @@ SETTLED: dict[str, dict[str, dict[str, Any]]] = {
     "MeasuredPart": {"touchstone": {"enum": [SEEDS["two-port"]]}},
     "MeasuredLoad": {"touchstone": {"enum": [SEEDS["one-port"]]}},
     "SweepRequest": {"touchstone": {"enum": [SEEDS["swept"]]}, "earlier": {"enum": [None, SEEDS["swept"]]}},
+    # whole snapshots take an asker a second to check
+    "SnapshotRequest": {
+        "families": {"type": "array", "items": {"enum": list(catalogue().interfaces)}, "minItems": 1, "maxItems": 2},
+        "frequencies_hz": {"type": "array", "items": {"enum": [1e5, 1.5e8, 5e10]}, "minItems": 1, "maxItems": 2},
+        "bands": {"enum": [[], ["20m"], ["2m", "70cm"]]},
+    },
     "ImpedanceTable": {"points": {"enum": [WHOLE_TABLE]}},
     "Preamplifier": {"before_element": {"enum": [0, 1]}},
     "LineRequest": {"explain": {"enum": [0, 1, None]}},
     "FitoutRequest": {"date": {"enum": ["", "2026-02-28"]}},
 }
-"""Fields of requests whose values have more rules than a schema can state."""
+"""Fields of requests whose values have more rules than a schema can state, or whose answers are long."""
 
 
 def narrowed(description: dict[str, Any]) -> dict[str, Any]:
     """The description with the ids that there are and one that is none, and with the settled fields."""
     told = _with_ids(description)
+    by_query = told["paths"]["/api/v1/snapshot"]["get"]["parameters"]
+    for parameter in by_query:
+        parameter["schema"] = SETTLED["SnapshotRequest"].get(parameter["name"], parameter["schema"])
     for name, schema in told["components"]["schemas"].items():
         fields = schema.get("properties", {})
         fields |= SETTLED.get(name, {})

@@ -46,7 +46,7 @@ HUNG_S = 60
 """How long atheris waits for one text on a machine with other work."""
 SNAPSHOT = {"families": ["uhf", "n"], "bands": ["20m", "70cm"], "powers_w": [0, 100]}
 CHECKS = "not_a_server_error,status_code_conformance,content_type_conformance,response_schema_conformance"
-HALF = r"/(matrix|cell|catalogue|health|.*\.json)$"
+HALF = r"/(matrix|cell|catalogue|choose|health|.*\.json)$"
 """Paths for one of two askers; it takes them as long as the other needs for the rest."""
 
 
