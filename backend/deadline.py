@@ -1,7 +1,8 @@
 """Ends work that takes too long, or whose asker has gone.
 
 It works where an app answers in the main thread of its process, as the workers of README's server command do: only
-there, and not on Windows, can Python interrupt itself. Elsewhere work goes on until it is done, and the bounds of a request alone limit it.
+there, and not on Windows, can Python interrupt itself. Elsewhere work goes on until it is done, and the bounds of a
+request alone limit it.
 """
 
 import signal
