@@ -4,6 +4,7 @@ import os
 import time
 from collections.abc import Callable, Mapping
 from contextlib import suppress
+from contextvars import copy_context
 from functools import partial
 from importlib.metadata import version
 from pathlib import Path
@@ -131,7 +132,8 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
 
     def compute(name: str, body: bytes, edition: Edition | None) -> bytes:
         with wanted_within(chosen.deadline_s, request.environ):
-            return call(name, body, edition)
+            # in a context of its own, which is gone with work that is ended in the middle
+            return copy_context().run(call, name, body, edition)
 
     answers = Answers(chosen.kept_bytes, edition_of(packs) if packs else None, compute)
     if chosen.requests_per_minute == 0:  # else each request has to be counted

@@ -1,7 +1,8 @@
 """Ends work that takes too long, or whose asker has gone.
 
 It works where an app answers in the main thread of its process, as the workers of README's server command do: only
-there can Python interrupt itself. Elsewhere work goes on until it is done, and the bounds of a request alone limit it.
+there, and not on Windows, can Python interrupt itself. Elsewhere work goes on until it is done, and the bounds of a
+request alone limit it.
 """
 
 import signal
@@ -27,7 +28,7 @@ def wanted_within(seconds: float, environ: dict[str, Any]) -> Iterator[None]:
 
     Raises ServiceUnavailable or ClientDisconnected inside the block.
     """
-    if current_thread() is not main_thread():
+    if current_thread() is not main_thread() or not hasattr(signal, "setitimer"):
         yield
         return
     end = time.monotonic() + seconds

@@ -62,7 +62,8 @@ class Settings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
         ),
     ] = field(default_factory=lambda: ["*"])
     requests_per_minute: Annotated[
-        int, Meta(ge=0, le=100_000, description="Answers an address may ask for in a minute; 0, any number")
+        int,
+        Meta(ge=0, le=100_000, description="Answers an address may ask each process for in a minute; 0, any number"),
     ] = 0
     proxies: Annotated[
         int, Meta(ge=0, le=5, description="Proxies in front of the server whose X-Forwarded-For is believed")

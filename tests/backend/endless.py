@@ -1,6 +1,7 @@
 """An app for the tests of the deadline, whose work has no end."""
 
 import signal
+from pathlib import Path
 
 from flask import Flask, request
 
@@ -19,7 +20,8 @@ def ready() -> str:
 
 @app.get("/wanted")
 def wanted() -> None:
-    """Works for as long as somebody waits."""
+    """Works for as long as somebody waits, once it has made the file that `begun` names."""
+    Path(request.args["begun"]).touch()
     with wanted_within(3600, request.environ):
         while True:
             pass

@@ -28,17 +28,20 @@ def test_what_takes_too_long_is_ended_and_said(tmp_path, monkeypatch):
     assert short.status == 200
 
 
-def test_work_ends_when_nobody_waits_for_it():
-    """The only worker is free again once the one who asked for work without end hangs up."""
-    with gunicorn("endless:app", "--workers", "1", cwd=HERE) as server:
-        client = Client(server.port)
-        assert client("GET", "/").body == b"ready"
+def test_work_ends_when_nobody_waits_for_it(tmp_path):
+    """The only worker is free again once the one who asked for work without end hangs up, on server or proxy."""
+    options = ("--workers", "1")
+    with gunicorn("endless:app", *options, cwd=HERE) as server, nginx(server.port, tmp_path) as proxy:
+        assert Client(server.port)("GET", "/").body == b"ready"
         worker = server.workers()
 
-        with socket.create_connection(("127.0.0.1", server.port)) as asker:
-            asker.sendall(b"GET /wanted HTTP/1.1\r\nHost: here\r\n\r\n")
+        for port in (server.port, proxy):
+            begun = tmp_path / f"begun-{port}"
+            with socket.create_connection(("127.0.0.1", port)) as asker:
+                asker.sendall(f"GET /wanted?begun={begun} HTTP/1.1\r\nHost: here\r\n\r\n".encode())
+                assert comes(begun.exists)
 
-        assert client("GET", "/").body == b"ready"
+            assert Client(port)("GET", "/").body == b"ready"
         assert server.workers() == worker
 
 

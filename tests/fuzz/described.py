@@ -28,34 +28,53 @@ TABLES = {
 }
 """Fields that hold an id, and the catalogue's table it is looked up in."""
 
+REQUEST = "Request"
 NOTHING = {"type": "null"}
 WHOLE_TABLE = [{"frequency_hz": 1e5, "resistance_ohm": 10}, {"frequency_hz": 5e10, "resistance_ohm": 0}]
 SETTLED: dict[str, dict[str, dict[str, Any]]] = {
     "MeasuredPart": {"touchstone": {"enum": [SEEDS["two-port"]]}},
     "MeasuredLoad": {"touchstone": {"enum": [SEEDS["one-port"]]}},
     "SweepRequest": {"touchstone": {"enum": [SEEDS["swept"]]}, "earlier": {"enum": [None, SEEDS["swept"]]}},
+    # whole snapshots take an asker a second to check
+    "SnapshotRequest": {
+        "families": {"type": "array", "items": {"enum": list(catalogue().interfaces)}, "minItems": 1, "maxItems": 2},
+        "frequencies_hz": {"type": "array", "items": {"enum": [1e5, 1.5e8, 5e10]}, "minItems": 1, "maxItems": 2},
+        "bands": {"enum": [[], ["20m"], ["2m", "70cm"]]},
+    },
     "ImpedanceTable": {"points": {"enum": [WHOLE_TABLE]}},
     "Preamplifier": {"before_element": {"enum": [0, 1]}},
     "LineRequest": {"explain": {"enum": [0, 1, None]}},
     "FitoutRequest": {"date": {"enum": ["", "2026-02-28"]}},
 }
-"""Fields of requests whose values have more rules than a schema can state."""
+"""Fields of requests whose values have more rules than a schema can state, or whose answers are long."""
 
 
 def narrowed(description: dict[str, Any]) -> dict[str, Any]:
-    """The description with the ids that there are and one that is none, and with the settled fields."""
+    """The description with the ids that there are and one that is none, and what is asked with the settled fields."""
     told = _with_ids(description)
-    for name, schema in told["components"]["schemas"].items():
-        fields = schema.get("properties", {})
-        fields |= SETTLED.get(name, {})
-        if not name.endswith("Request"):
-            continue
-        if {"band", "frequency_hz"} <= fields.keys():
-            fields |= {"frequency_hz": NOTHING, "band": {"enum": list(catalogue().bands)}}
-            schema["required"] = [*schema["required"], "band"]
-        if "on_time_s" in fields and "off_time_s" in fields:
-            fields |= {"on_time_s": NOTHING, "off_time_s": NOTHING}
+    schemas = told["components"]["schemas"]
+    for name, fields in SETTLED.items():
+        if not name.endswith(REQUEST):
+            schemas[name]["properties"] |= fields
+    for path in told["paths"].values():
+        if "post" in path:
+            body = path["post"]["requestBody"]["content"]["application/json"]
+            name = body["schema"]["$ref"].rsplit("/", 1)[1]
+            # an answer may hold the request, so that only what is sent is narrowed
+            body["schema"] = _settled(schemas[name], SETTLED.get(name, {}))
+    for parameter in told["paths"]["/api/v1/snapshot"]["get"]["parameters"]:
+        parameter["schema"] = SETTLED["SnapshotRequest"].get(parameter["name"], parameter["schema"])
     return told
+
+
+def _settled(schema: dict[str, Any], fields: dict[str, Any]) -> dict[str, Any]:
+    properties = schema["properties"] | fields
+    if {"on_time_s", "off_time_s"} <= properties.keys():
+        properties |= {"on_time_s": NOTHING, "off_time_s": NOTHING}
+    if not {"band", "frequency_hz"} <= properties.keys():
+        return schema | {"properties": properties}
+    properties |= {"frequency_hz": NOTHING, "band": {"enum": list(catalogue().bands)}}
+    return schema | {"properties": properties, "required": [*schema["required"], "band"]}
 
 
 def _with_ids(schema: Any, table: str = "") -> Any:
