@@ -25,7 +25,7 @@ __all__ = ["NO_STRUCTURE", "Cover", "Structure", "smallest_cover", "without_spar
 
 STEP_WORK = 1500  # incidences as long as the rest of a step takes
 NODE_STEPS = 6  # of a bound, as long as the rest of a node takes
-FIRST_STEPS, STEPS, STEPS_AGAIN = 200, 20, 8  # of the bound: at the root, at a node, after elements were barred
+FIRST_STEPS, STEPS, STEPS_AGAIN = 200, 45, 10  # of the bound: at the root, at a node, after elements were barred
 MEND_SHARE = 4  # one in so much of the work goes into mending the first cover
 MEND_STRIDES, MEND_FREED, MEND_NODES = 3, 7, 60  # how far apart, how many elements are taken out; nodes in each try
 

@@ -18,5 +18,5 @@ class Effort(NamedTuple):
 
 QUICK = Effort(chains=25_000, work=60_000_000, looks=400_000)
 """Some two seconds, measured in tests/benchmarks/limits.py."""
-THOROUGH = Effort(chains=80_000, work=1_000_000_000, looks=3_000_000)
+THOROUGH = Effort(chains=80_000, work=1_600_000_000, looks=3_000_000)
 """Up to some fifteen seconds."""

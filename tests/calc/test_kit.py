@@ -12,10 +12,7 @@ from scenarios import examples
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.cell import cell
 from jointwise.calc.errors import InputError
-from jointwise.calc.kit.bound import lower_bound
 from jointwise.calc.kit.chains import trade
-from jointwise.calc.kit.cover import smallest_cover
-from jointwise.calc.kit.effort import QUICK
 from jointwise.calc.operations import call
 from jointwise.calc.requests import CellRequest
 
@@ -133,44 +130,6 @@ def test_a_joint_is_that_of_the_cell(family):
 
     assert joint.margin_db == pytest.approx(same.margin_db, abs=1e-9)
     assert joint.loss_db == pytest.approx(same.losses.expected_db, rel=1e-9)
-
-
-GROUPS = st.lists(
-    st.lists(st.sets(st.integers(0, 7), min_size=1, max_size=3), min_size=1, max_size=5), min_size=1, max_size=7
-)
-
-
-def as_bits(numbers):
-    """A set of numbers as a bit set."""
-    return sum(1 << number for number in numbers)
-
-
-@examples(400)
-@given(groups=GROUPS)
-def test_a_cover_is_the_smallest_of_all(groups):
-    """The search finds as few elements as trying every subset does."""
-    masks = [[as_bits(one) for one in group] for group in groups]
-    smallest = min(
-        subset.bit_count() for subset in range(256) if all(any(one & subset == one for one in group) for group in masks)
-    )
-
-    cover = smallest_cover(masks, QUICK.work)
-
-    assert all(any(one & cover.chosen == one for one in group) for group in masks)
-    assert cover.chosen.bit_count() == cover.lower_bound == smallest
-    assert lower_bound(masks) <= smallest
-
-
-@examples(200)
-@given(groups=GROUPS, work=st.integers(0, 400_000))
-def test_a_search_cut_short_still_bounds(groups, work):
-    """Cut short, the search gives a cover and a bound with the smallest cover between them."""
-    masks = [[as_bits(one) for one in group] for group in groups]
-    smallest = smallest_cover(masks, QUICK.work).chosen.bit_count()
-
-    cover = smallest_cover(masks, work)
-
-    assert cover.lower_bound <= smallest <= cover.chosen.bit_count()
 
 
 def test_no_exchange_lowers_the_loss_any_more():

@@ -58,14 +58,25 @@ def solved(needs, held):
 
 
 @pytest.mark.parametrize(
-    ("seed", "families", "density"),
-    [(1, 3, 1.0), (2, 4, 0.2), (3, 5, 0.1), (4, 6, 0.1), (5, 8, 0.05), (6, 10, 0.05), (7, 4, 0.4)],
+    ("seed", "families", "density", "most_in_series"),
+    [
+        (1, 3, 1.0, 2),
+        (2, 4, 0.2, 2),
+        (3, 5, 0.1, 2),
+        (4, 6, 0.1, 2),
+        (5, 8, 0.05, 2),
+        (6, 10, 0.05, 2),
+        (7, 4, 0.4, 2),
+        (5, 3, 1.0, 3),
+        (6, 3, 0.3, 3),
+        (9, 4, 0.1, 3),
+    ],
 )
-def test_the_kit_of_twenty_ports_is_as_small_as_the_solver_s(seed, families, density):
+def test_the_kit_of_twenty_ports_is_as_small_as_the_solver_s(seed, families, density, most_in_series):
     """Twenty ports: the proven smallest kit has as many adapters as the solver's proven smallest."""
     question = station(seed, families, density)
-    result = answer(**question, thorough=True)
-    needs = tried_needs(question["ports"], question["pairs"], 2, question["owned"])
+    result = answer(**question, most_in_series=most_in_series, thorough=True)
+    needs = tried_needs(question["ports"], question["pairs"], most_in_series, question["owned"])
     smallest, bound = solved(needs, types_of(question["owned"]))
 
     assert result.optimal
