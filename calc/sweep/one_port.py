@@ -45,8 +45,8 @@ AT_ONCE = 65536
 """Frequencies times places in one array."""
 BEYOND = 0.15  # of the line, shown behind its end
 LEAST_SHOWN_M = 0.5
-INDISTINCT = 10.0
-"""Evidence within which two joints explain a sweep alike: odds of 150 to 1."""
+INDISTINCT = 6.0
+"""Evidence within which two joints explain a sweep alike: odds of 20 to 1."""
 NO_FIT = 0.1
 """What the best explanation may leave, rms of the reflection, before the line is taken for another one."""
 MOST_CANDIDATES = 6
