@@ -112,11 +112,11 @@ def _fitted(seen: Seen, guesses: Sequence[Guess], rounds: int) -> list[Fit]:
     damping = np.full(len(guesses), start, dtype=np.float64)
     squares, normal, slope = _looked(seen, faults, x)
     figure = _figure(points, squares, prior, x)
-    live = np.arange(len(guesses))
+    live = np.arange(len(guesses), dtype=np.int64)
     for _ in range(rounds):
         noise = squares[live] / points + FLOOR**2
         curved = normal[live] / noise[:, None, None]
-        diagonal = np.arange(x.shape[1])
+        diagonal = np.arange(x.shape[1], dtype=np.int64)
         curved[:, diagonal, diagonal] += prior[live]
         curved[:, diagonal, diagonal] += damping[live, None] * (curved[:, diagonal, diagonal] + TINY)
         down = slope[live] / noise[:, None] - prior[live] * x[live]
@@ -135,7 +135,7 @@ def _fitted(seen: Seen, guesses: Sequence[Guess], rounds: int) -> list[Fit]:
         if not live.size:
             break
     curved = normal / (squares / points + FLOOR**2)[:, None, None]
-    diagonal = np.arange(x.shape[1])
+    diagonal = np.arange(x.shape[1], dtype=np.int64)
     curved[:, diagonal, diagonal] += prior + TINY
     covariance = np.linalg.inv(curved)
     found = []

@@ -32,8 +32,8 @@ MOST_WORTH = 12
 """Faults that are fitted to the end, beside the best of each joint."""
 REFINED = 4
 """Starts of each joint, of those tried in place, that are fitted."""
-STEPS_OHM = (75.0, 35.0)
-"""What a wrong part is taken for first, by whether it looks like more inductance or less."""
+STEPS = (1.5, 0.7)
+"""Times the line's impedance: what a wrong part is taken for first, if it looks like more inductance, or like less."""
 PHASE_STEP = 0.8  # rad at the upper edge, between two places tried
 REACH = 3.0  # standard deviations of cable length that are tried
 MOST_STRETCHES, MOST_SHIFTS = 401, 41
@@ -61,7 +61,7 @@ def fit_all(line: Line, measured: Number) -> Fits:
     sound = min(fitted(few, starts, ROUNDS), key=Fit.score)
     wet = _risen(bands, _soaked(bands))
     wet += [guess._replace(values=sound.values) for guess in wet]
-    half = few.at(np.arange(0, few.measured.size, 2))
+    half = few.at(np.arange(0, few.measured.size, 2, dtype=np.int64))
     guesses = [*_screened(half, aligned), *_weak(few, sound), *wet]
     for _ in range(HEATS):
         fits = fitted(few, guesses, FEW_ROUNDS)
@@ -82,8 +82,8 @@ def spaced(size: int, most: int) -> Number:
 def scattered(size: int, most: int) -> Number:
     """At most so many of `size` places, one in each of as many equal parts, unevenly, so that no echo folds back."""
     if size <= most:
-        return np.arange(size)
-    at = np.arange(most)
+        return np.arange(size, dtype=np.int64)
+    at = np.arange(most, dtype=np.int64)
     return ((at + at * GOLDEN % 1) * (size / most)).astype(np.int64)
 
 
@@ -134,7 +134,8 @@ def _weak(seen: Seen, sound: Fit) -> list[Guess]:
     guesses = []
     for fault in seen.faults:
         ohm, henry, per_farad, farad, siemens = found[:, places.index(fault.place)]
-        wrong, z_0 = STEPS_OHM[int(henry < 0)], seen.line.impedance_ohm
+        z_0 = seen.line.impedance_ohm
+        wrong = z_0 * STEPS[int(henry < 0)]
         sizes = {
             "resistance": [ohm],
             "inductance": [henry],
