@@ -20,9 +20,11 @@ __all__ = ["FLOOR", "Fit", "Guess", "Seen", "fitted", "products", "sensitivities
 Number = np.ndarray
 AT_ONCE = 4096
 """Frequencies times starts in one array; more would only need more memory."""
+ALONE = 200_000
+"""Multiplications up to which numpy's matrix product stays in one thread: waiting for others takes it longer."""
 DAMPING = (1e-3, 0.2, 10.0, 1e9)
 """Where it starts, its fall on success and rise on failure, and where the fit gives up."""
-ENOUGH = 1e-4  # of the judged figure: a step that wins less is the last
+ENOUGH = 0.05  # of the judged figure: a step that wins less is the last
 FLOOR = 1e-3
 """Least noise a fit goes by, against a full reflection: beyond the accuracy of an analyser in the field."""
 LARGEST_LOG_STEP = 1.5
@@ -110,11 +112,11 @@ def _fitted(seen: Seen, guesses: Sequence[Guess], rounds: int) -> list[Fit]:
     damping = np.full(len(guesses), start, dtype=np.float64)
     squares, normal, slope = _looked(seen, faults, x)
     figure = _figure(points, squares, prior, x)
-    live = np.arange(len(guesses))
+    live = np.arange(len(guesses), dtype=np.int64)
     for _ in range(rounds):
         noise = squares[live] / points + FLOOR**2
         curved = normal[live] / noise[:, None, None]
-        diagonal = np.arange(x.shape[1])
+        diagonal = np.arange(x.shape[1], dtype=np.int64)
         curved[:, diagonal, diagonal] += prior[live]
         curved[:, diagonal, diagonal] += damping[live, None] * (curved[:, diagonal, diagonal] + TINY)
         down = slope[live] / noise[:, None] - prior[live] * x[live]
@@ -133,7 +135,7 @@ def _fitted(seen: Seen, guesses: Sequence[Guess], rounds: int) -> list[Fit]:
         if not live.size:
             break
     curved = normal / (squares / points + FLOOR**2)[:, None, None]
-    diagonal = np.arange(x.shape[1])
+    diagonal = np.arange(x.shape[1], dtype=np.int64)
     curved[:, diagonal, diagonal] += prior + TINY
     covariance = np.linalg.inv(curved)
     found = []
@@ -159,18 +161,38 @@ def _figure(points: int, squares: Number, prior: Number, x: Number) -> Number:
 
 def products(some: Number, others: Number) -> Number:
     """Of each row of some with each of others, real and imaginary parts as numbers of their own."""
-    return some.view(np.float64) @ others.view(np.float64).swapaxes(-1, -2)
+    some, others = some.view(np.float64), others.view(np.float64).swapaxes(-1, -2)
+    step = max(ALONE // (some.shape[-2] * others.shape[-1]), 1)
+    parts = [slice(start, start + step) for start in range(0, some.shape[-1], step)]
+    return sum(some[..., part] @ others[..., part, :] for part in parts)
 
 
-def sensitivities(seen: Seen, fit: Fit, places: list[int]) -> tuple[Number, Number]:
-    """How a fit's reflection moves with each good part's number, and with a resistance in series at pieces [1/Ω]."""
+class Sensitivities(NamedTuple):
+    """What a fit misses, and how its reflection moves: (numbers or places, frequencies)."""
+
+    missing: Number
+    by_number: Number
+    """Of the good parts."""
+    by_ohm: Number
+    """A resistance in series behind a piece."""
+    by_siemens: Number
+    """A conductance across the line there."""
+
+
+def sensitivities(seen: Seen, fit: Fit, places: list[int]) -> Sensitivities:
+    """Those of a fit, at some pieces."""
     faults, x = [None if fit.fault is None else seen.faults[fit.fault.index]], _start([fit.guess], seen.line.count)
     solved = _solved(seen, faults, x)
-    ohms = []
+    by_ohm, by_siemens = [], []
     for at in places:
         port = solved.ports[at]
-        ohms += list(solved.planes.slopes(at, port, [TwoPort(0.0, port.a, 0.0, port.c)])[0])
-    return _slopes(seen, faults, x, solved)[0, : seen.line.count], np.array(ohms)
+        changes = [TwoPort(0.0, port.a, 0.0, port.c), TwoPort(port.b, 0.0, port.d, 0.0)]
+        ohm, siemens = solved.planes.slopes(at, port, changes)
+        by_ohm.append(ohm[0])
+        by_siemens.append(siemens[0])
+    missing = seen.measured - solved.planes.reflection(0, solved.ports[0])[0]
+    by_number = _slopes(seen, faults, x, solved)[0, : seen.line.count]
+    return Sensitivities(missing, by_number, np.array(by_ohm), np.array(by_siemens))
 
 
 class _Solved(NamedTuple):
@@ -235,8 +257,9 @@ def _slopes(seen: Seen, faults: Sequence[Fault | None], x: Number, solved: _Solv
     for at, piece in enumerate(line.pieces):
         changes = piece.slopes(line.unknowns(values, at), solved.own[at])
         changes = [_with_faults(at, TwoPort(*one[:4]), faults, sizes) for one in changes]
-        for one, moved in enumerate(solved.planes.slopes(at, solved.ports[at], changes)):
-            found[:, line.starts[at] + one] = moved
+        moved = solved.planes.slopes(at, solved.ports[at], changes)
+        for one, (which, share) in enumerate(piece.shares):
+            found[:, line.starts[at] + one] = moved[which] * share
     end = solved.planes.end_slope(solved.ports[-1])
     for one, term in enumerate(line.load_terms):
         found[:, line.starts[-1] + one] = end * term

@@ -37,12 +37,14 @@ class Spreads(NamedTuple):
 
 
 class Piece(NamedTuple):
-    """One link: its chain matrix by its own unknowns, and how that moves with each of them."""
+    """One link: its chain matrix by its own unknowns, and how that moves with them."""
 
     link: Link
     count: int
     port: Callable[[Number], TwoPort]
     slopes: Callable[[Number, TwoPort], list[TwoPort]]
+    shares: tuple[tuple[int, Number], ...]
+    """Of each unknown, which of the slopes is its own and times what."""
 
 
 class Line(NamedTuple):
@@ -109,8 +111,8 @@ class Planes(NamedTuple):
         before = [TwoPort(one, none, none, one)]
         for port in ports[:-1]:
             whole = product(before[-1], port)
-            size = np.abs(whole.a) + np.abs(whole.d) + np.abs(whole.b) / impedance_ohm + np.abs(whole.c) * impedance_ohm
-            before.append(TwoPort(*(part / size for part in whole[:4])))
+            share = 1 / (_size(whole.a) + _size(whole.b) / impedance_ohm)
+            before.append(TwoPort(*(part * share for part in whole[:4])))
         return cls(before, behind[::-1], impedance_ohm)
 
     def alone(self, at: int, row: int) -> "Planes":
@@ -179,8 +181,13 @@ def _through(port: TwoPort, v: Number, i: Number) -> tuple[Number, Number]:
 
 
 def _scaled(v: Number, i: Number, impedance: float) -> tuple[Number, Number]:
-    size = np.abs(v) + impedance * np.abs(i)
-    return v / size, i / size
+    share = 1 / (_size(v) + impedance * _size(i))
+    return v * share, i * share
+
+
+def _size(number: Number) -> Number:
+    """About the absolute value, without its root."""
+    return np.abs(number.real) + np.abs(number.imag)
 
 
 def _piece(link: Link, frequency: Number, z_0: float, spreads: Spreads) -> Piece:
@@ -191,7 +198,7 @@ def _piece(link: Link, frequency: Number, z_0: float, spreads: Spreads) -> Piece
     model = link.models[GENEROUS]
     port = TwoPort(*(np.broadcast_to(one, frequency.shape) for one in model.two_port(frequency)[:4]))
     if link.kind == "measured":
-        return Piece(link, 0, lambda x: port, lambda x, own: [])
+        return Piece(link, 0, lambda x: port, lambda x, own: [], ())
     return _part(link, port, frequency, z_0, max(abs(model.reflection), LEAST_PART_REFLECTION))
 
 
@@ -210,17 +217,13 @@ def _cable(link: Link, frequency: Number, spreads: Spreads) -> Piece:
 
     def slopes(x: Number, own: TwoPort) -> list[TwoPort]:
         step = impedance * (1 + x[1] * spreads.impedance)
-        turned = (own.b / step, own.a * step, own.a / step, own.b / step)
         higher = spreads.impedance / (1 + x[1] * spreads.impedance)
-        by_length, by_loss = 1j * radians * spreads.length, nepers * spreads.loss
         none = np.zeros_like(own.a)
-        return [
-            TwoPort(*(by_length * one for one in turned)),
-            TwoPort(none, own.b * higher, -own.c * higher, none),
-            TwoPort(*(by_loss * one for one in turned)),
-        ]
+        turned = TwoPort(own.b / step, own.a * step, own.a / step, own.b / step)
+        return [turned, TwoPort(none, own.b * higher, -own.c * higher, none)]
 
-    return Piece(link, 3, port, slopes)
+    shares = ((0, 1j * radians * spreads.length), (1, 1.0), (0, nepers * spreads.loss))
+    return Piece(link, 3, port, slopes, shares)
 
 
 def _joint(link: Link, frequency: Number) -> Piece:
@@ -237,7 +240,7 @@ def _joint(link: Link, frequency: Number) -> Piece:
     def slopes(x: Number, own: TwoPort) -> list[TwoPort]:
         return [TwoPort(*(up + 2 * x[0] * more for up, more in zip(rise, bend, strict=True)))]
 
-    return Piece(link, 1, port, slopes)
+    return Piece(link, 1, port, slopes, ((0, 1.0),))
 
 
 def _graded(typical: Section, worst: Section, grade: float) -> tuple[Number, ...]:
@@ -264,4 +267,4 @@ def _part(link: Link, port: TwoPort, frequency: Number, z_0: float, reflection: 
         by_series = product(TwoPort(x[1] * series * shunt, series, none, none), port)
         return [by_series, product(TwoPort(x[0] * series * shunt, none, shunt, none), port)]
 
-    return Piece(link, 2, shifted, slopes)
+    return Piece(link, 2, shifted, slopes, ((0, 1.0), (1, 1.0)))

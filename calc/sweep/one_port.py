@@ -1,5 +1,6 @@
 """A one-port sweep against its line: fitted, looked at over distance, and each joint judged."""
 
+import math
 from typing import NamedTuple
 
 import numpy as np
@@ -40,13 +41,14 @@ Number = np.ndarray
 MOST_FITTED = 801
 """Points a fit looks at; more of them would sharpen it by their root only."""
 MOST_DRAWN = 401
-MOST_PLACES = 601
+MOST_PLACES, PLACES_PER_M = 601, 1e4
+"""So many, each a whole tenth of a millimetre, which every home prints alike."""
 AT_ONCE = 65536
 """Frequencies times places in one array."""
 BEYOND = 0.15  # of the line, shown behind its end
 LEAST_SHOWN_M = 0.5
-INDISTINCT = 10.0
-"""Evidence within which two joints explain a sweep alike: odds of 150 to 1."""
+INDISTINCT = 6.0
+"""Evidence within which two joints explain a sweep alike: odds of 20 to 1."""
 NO_FIT = 0.1
 """What the best explanation may leave, rms of the reflection, before the line is taken for another one."""
 MOST_CANDIDATES = 6
@@ -191,8 +193,10 @@ class _Sight:
         then = [] if earlier is None else [_between(line.frequency_hz, *earlier)]
         self._reflections = np.array([measured, expected, *then])
         self.length_m = _length(line)
-        end = self.length_m * (1 + BEYOND) + LEAST_SHOWN_M
-        self._places = np.linspace(-BEYOND * self.length_m / 4, end, MOST_PLACES)
+        begin, end = -BEYOND * self.length_m / 4, self.length_m * (1 + BEYOND) + LEAST_SHOWN_M
+        step = math.ceil((end - begin) * PLACES_PER_M / (MOST_PLACES - 1))
+        steps = math.floor(begin * PLACES_PER_M) + step * np.arange(MOST_PLACES, dtype=np.int64)
+        self._places = steps / PLACES_PER_M
         self._along, self._raised = self._seen(self._places)
 
     def profile(self) -> DistanceProfile:

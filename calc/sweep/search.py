@@ -11,8 +11,9 @@ from typing import NamedTuple
 
 import numpy as np
 
+from jointwise.calc.constants import C_0
 from jointwise.calc.sweep.faults import Fault, faults_of
-from jointwise.calc.sweep.fit import FLOOR, Fit, Guess, Seen, fitted, products, sensitivities
+from jointwise.calc.sweep.fit import FLOOR, Fit, Guess, Seen, Sensitivities, fitted, products, sensitivities
 from jointwise.calc.sweep.model import Line, Planes, reflected
 from jointwise.calc.twoport import TwoPort
 from jointwise.calc.views import GENEROUS
@@ -20,17 +21,19 @@ from jointwise.calc.views import GENEROUS
 __all__ = ["Fits", "fit_all", "fitted_reflection", "least_resistances", "scattered", "spaced"]
 
 Number = np.ndarray
-FEW_ROUNDS, ROUNDS = 2, 30
-HEATS = 3
-"""Times that few rounds are fitted and the worse half of the starts is left behind."""
-SOUGHT_POINTS = 128
+FEW_ROUNDS, ROUNDS = 3, 30
+HEATS = 2
+"""Times that few rounds are fitted and the worse two thirds of the starts are left behind."""
+SOUGHT_POINTS = 96
 """Frequencies that starts are tried on."""
 WORTH = 40.0
 """A start that is as much worse than the best on those is not gone on with."""
 MOST_WORTH = 12
 """Faults that are fitted to the end, beside the best of each joint."""
-REFINED = 9
+REFINED = 4
 """Starts of each joint, of those tried in place, that are fitted."""
+STEPS = (1.5, 0.7)
+"""Times the line's impedance: what a wrong part is taken for first, if it looks like more inductance, or like less."""
 PHASE_STEP = 0.8  # rad at the upper edge, between two places tried
 REACH = 3.0  # standard deviations of cable length that are tried
 MOST_STRETCHES, MOST_SHIFTS = 401, 41
@@ -56,10 +59,13 @@ def fit_all(line: Line, measured: Number) -> Fits:
     aligned = _aligned(few)
     starts = [Guess(None, aligned, nothing), *_risen(bands, [Guess(None, np.zeros_like(aligned), nothing)])]
     sound = min(fitted(few, starts, ROUNDS), key=Fit.score)
-    guesses = [*_screened(few, [aligned, sound.values]), *_risen(bands, _soaked(bands))]
+    wet = _risen(bands, _soaked(bands))
+    wet += [guess._replace(values=sound.values) for guess in wet]
+    half = few.at(np.arange(0, few.measured.size, 2, dtype=np.int64))
+    guesses = [*_screened(half, aligned), *_weak(few, sound), *wet]
     for _ in range(HEATS):
         fits = fitted(few, guesses, FEW_ROUNDS)
-        guesses = [fit.guess for fit in _worth(fits, max(len(fits) // 2, MOST_WORTH))]
+        guesses = [fit.guess for fit in _worth(fits, max(len(fits) // 3, MOST_WORTH))]
     settled = fitted(few, guesses, ROUNDS)
     worth = _worth(list(_by(lambda fit: fit.fault.index, settled).values()), MOST_WORTH, WORTH)
     faulty = fitted(seen, [fit.guess for fit in worth], ROUNDS)
@@ -76,8 +82,8 @@ def spaced(size: int, most: int) -> Number:
 def scattered(size: int, most: int) -> Number:
     """At most so many of `size` places, one in each of as many equal parts, unevenly, so that no echo folds back."""
     if size <= most:
-        return np.arange(size)
-    at = np.arange(most)
+        return np.arange(size, dtype=np.int64)
+    at = np.arange(most, dtype=np.int64)
     return ((at + at * GOLDEN % 1) * (size / most)).astype(np.int64)
 
 
@@ -100,13 +106,49 @@ def least_resistances(line: Line, measured: Number, fit: Fit, places: list[int],
     """
     points, noise = 2 * measured.size, fit.squares / (2 * measured.size) + FLOOR**2
     seen = Seen.of(line, measured)
-    slopes, ohms = sensitivities(seen, fit, places)
-    normal, shared = products(slopes, slopes), products(slopes, ohms)
-    held = np.linalg.solve(normal / noise + np.eye(len(slopes)), shared / noise)
-    left = (np.abs(ohms) ** 2).sum(axis=-1) - (shared * held).sum(axis=0)
+    moved = sensitivities(seen, fit, places)
+    left, _ = _alone(moved, moved.by_ohm, noise)
     enough = left > LEAST_LEFT * points * (1 / (2 * line.impedance_ohm)) ** 2
     least = np.sqrt((evidence + np.log(points)) * noise / np.where(enough, left, 1.0))
     return [float(one) if shown else np.inf for one, shown in zip(least, enough, strict=True)]
+
+
+def _alone(moved: Sensitivities, by: Number, noise: float) -> tuple[Number, Number]:
+    """Of each row its products with itself and with what is missing, where no good part's number can take its place."""
+    normal, shared = products(moved.by_number, moved.by_number), products(moved.by_number, by)
+    held = np.linalg.solve(normal / noise + np.eye(len(normal)), shared / noise)
+    missing = moved.missing[None, :]
+    own = (np.abs(by) ** 2).sum(axis=-1) - (shared * held).sum(axis=0)
+    return own, products(by, missing)[:, 0] - (products(moved.by_number, missing) * held).sum(axis=0)
+
+
+def _weak(seen: Seen, sound: Fit) -> list[Guess]:
+    """Each fault right at a joint with the small size that the best sound line lacks, by a linear estimate."""
+    places = list(dict.fromkeys(fault.place for fault in seen.faults))
+    turn = 2j * np.pi * seen.line.frequency_hz
+    moved = sensitivities(seen, sound, places)
+    rows = [moved.by_ohm, turn * moved.by_ohm, moved.by_ohm / turn, turn * moved.by_siemens, moved.by_siemens]
+    noise = sound.squares / seen.points + FLOOR**2
+    own, shared = _alone(moved, np.concatenate(rows), noise)
+    found = (shared / np.maximum(own, np.finfo(np.float64).tiny)).reshape(len(rows), len(places))
+    guesses = []
+    for fault in seen.faults:
+        ohm, henry, per_farad, farad, siemens = found[:, places.index(fault.place)]
+        z_0 = seen.line.impedance_ohm
+        wrong = z_0 * STEPS[int(henry < 0)]
+        sizes = {
+            "resistance": [ohm],
+            "inductance": [henry],
+            "shield": [ohm, henry],
+            "gap": [1 / per_farad if per_farad else np.inf],
+            "capacitance": [farad],
+            "leak": [1 / siemens if siemens else np.inf],
+            "step": [wrong, henry * C_0 / (wrong - z_0**2 / wrong)],
+        }.get(fault.kind.id, [])
+        bounds = np.array([(size.least, size.most) for size in fault.kind.sizes], dtype=np.float64)
+        if sizes and max(sizes) > 0:
+            guesses.append(Guess(fault.index, sound.values, np.log(np.clip(sizes, bounds[:, 0], bounds[:, 1]))))
+    return guesses
 
 
 def _worth(fits: list[Fit], most: int, margin: float = np.inf) -> list[Fit]:
@@ -156,7 +198,7 @@ def _bands(seen: Seen) -> list[Seen]:
 def _risen(bands: list[Seen], guesses: list[Guess]) -> list[Guess]:
     """Starts led from the lowest band up, each a few rounds, so that phases never slip a turn."""
     for band in bands:
-        guesses = [fit.guess for fit in fitted(band, guesses, FEW_ROUNDS + 1)]
+        guesses = [fit.guess for fit in fitted(band, guesses, FEW_ROUNDS)]
     return guesses
 
 
@@ -197,15 +239,15 @@ def _shifts(line: Line, place: int, start: Number) -> Number:
     return values
 
 
-def _screened(seen: Seen, starts: list[Number]) -> list[Guess]:
+def _screened(seen: Seen, start: Number) -> list[Guess]:
     """Of each joint the few faults, with place and sizes, that come nearest to the measurement as they stand."""
     chosen = []
     for place in dict.fromkeys(fault.place for fault in seen.faults):
-        values = np.concatenate([_shifts(seen.line, place, start) for start in starts], axis=1)
-        planes = _planes(seen.line, values)
         faults = [fault for fault in seen.faults if fault.place == place]
-        tried = [_tried(seen, planes, values, fault, aligned=True) for fault in faults]
-        chosen += [guess for _, guess in sorted(tried, key=lambda one: one[0])[:REFINED]]
+        for values in (_shifts(seen.line, place, start), start[:, None, None]):
+            planes = _planes(seen.line, values)
+            tried = [_tried(seen, planes, values, fault, aligned=True) for fault in faults]
+            chosen += [guess for _, guess in sorted(tried, key=lambda one: one[0])[:REFINED]]
     return chosen
 
 

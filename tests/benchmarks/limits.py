@@ -14,26 +14,33 @@ from collections.abc import Callable, Iterable
 from typing import Any
 
 import numpy as np
+from msgspec import convert
 
 from jointwise.calc.catalogue import catalogue
+from jointwise.calc.columns import spot_column
 from jointwise.calc.errors import InputError
 from jointwise.calc.kit.requests import MOST_PAIRS, MOST_PORTS
+from jointwise.calc.line.chain import chain_at
 from jointwise.calc.line.requests import MOST_DRAWN
 from jointwise.calc.operations import call
 from jointwise.calc.refusal import MOST_BYTES
+from jointwise.calc.sweep.requests import SweepRequest
 from jointwise.calc.touchstone import MOST_FREQUENCIES
+from jointwise.calc.twoport import TwoPort, drive
 
 MOST_S, MOST_MB = 2.0, 256.0
 BROWSER = (2, 3)
 """How many times longer Python takes in the browser, about; `make bench` measures it for the matrix in page.py."""
 BASELINE_RUNS = 15
 
+LINE = {"load": {"kind": "end", "what": "short"}, "touchstone": ""}
 LOAD = {"kind": "vswr", "vswr": 2}
 SPOT = {"load": LOAD, "frequency_hz": 1.23e8, "region": 2}
 JOINT = {"kind": "joint", "family": "n"}
 ADAPTER = JOINT | {"adapter_to": "uhf"}
 CABLE = {"kind": "cable", "cable": "rg_213", "length_m": 100}
 PART = {"kind": "part", "loss_db": 0.1, "vswr": 1.2}
+BAD_OHM = 10.0
 FAMILIES = list(catalogue().interfaces)
 SPOTS = [1e6 + at for at in range(200)]
 
@@ -72,6 +79,27 @@ def kit(count: int, in_series: int) -> dict[str, Any]:
 def line(elements: list[dict[str, Any]], **fields: Any) -> dict[str, Any]:
     """A line of these elements."""
     return SPOT | {"elements": elements} | fields
+
+
+def swept(joints: int, cables: int, points: int) -> dict[str, Any]:
+    """A sweep of a line with a bad contact at its middle joint, its cables 1 % longer than told, 1 % of noise."""
+    each = [joints // (cables + 1) + (at < joints % (cables + 1)) for at in range(cables + 1)]
+    elements = [part for at, count in enumerate(each) for part in [CABLE | {"length_m": 5 + 2 * at}, *[JOINT] * count]][
+        1:
+    ]
+    frequency = np.linspace(1e6, 1e9, points)
+    built = chain_at(convert(LINE | {"elements": elements}, SweepRequest), spot_column(5e8))
+    chain = [link.models[1].two_port(frequency * (1.01 if link.kind == "cable" else 1.0)) for link in built.links]
+    chain.insert(len(chain) // 2, TwoPort(*(one + 0 * frequency + 0j for one in (1.0, BAD_OHM, 0.0, 1.0))))
+    noise = 0.01 * np.random.default_rng(0).normal(size=(2, points)) / np.sqrt(2)
+    seen = drive(chain, -1.0 + 0j * frequency, 50.0, net=False).reflection(50.0)[0] + noise[0] + 1j * noise[1]
+    rows = (f"{hz:.0f} {one.real:.5f} {one.imag:.5f}" for hz, one in zip(frequency, seen, strict=True))
+    return LINE | {"elements": elements, "touchstone": "# Hz S RI R 50\n" + "\n".join(rows)}
+
+
+def adapted(request: dict[str, Any]) -> dict[str, Any]:
+    """The same with an adapter, which is two joints, at each joint."""
+    return request | {"elements": [ADAPTER if part == JOINT else part for part in request["elements"]]}
 
 
 def near(text: str) -> dict[str, Any]:
@@ -118,6 +146,9 @@ WORST: dict[str, tuple[str, Callable[[], dict[str, Any] | bytes]]] = {
         "spread",
         lambda: line([ADAPTER, CABLE] * 3, draws=100_000),
     ),
+    "sweep, 12 joints, 4 cables, 10001 points": ("sweep", lambda: swept(12, 4, 10_001)),
+    "sweep, 8 joints, 8 cables, 10001 points": ("sweep", lambda: swept(8, 8, 10_001)),
+    "sweep, 6 adapters, 10 cables, 10001 points": ("sweep", lambda: adapted(swept(6, 10, 10_001))),
     "fit-out, 60 adapters": ("fitout", lambda: SPOT | {"elements": [ADAPTER] * 60} | {"load": None}),
     f"kit, {MOST_PORTS} ports, {MOST_PAIRS} pairs, 2 in series": ("kit", lambda: kit(MOST_PORTS, 2)),
     f"kit, {MOST_PORTS} ports, {MOST_PAIRS} pairs, 4 in series": ("kit", lambda: kit(MOST_PORTS, 4)),
@@ -147,6 +178,8 @@ GROWTH: dict[str, tuple[str, Callable[[int], dict[str, Any]], list[int]]] = {
         [8, 15, 30, 60],
     ),
     "spread, draws": ("spread", lambda count: line([JOINT, CABLE] * 3, draws=count), [12_500, 25_000, 50_000, 100_000]),
+    "sweep, joints (a cable after each)": ("sweep", lambda count: swept(count, count, 801), [2, 4, 8]),
+    "sweep, points": ("sweep", lambda count: swept(4, 3, count), [1250, 2500, 5000, 10_000]),
     "line, points of a measured part": (
         "line",
         lambda count: near_one(two_port(count)),

@@ -70,7 +70,8 @@ def _slopes(line, level, x):
     planes = Planes.of(ports, line.end(x), line.impedance_ohm)
     rows = []
     for at, piece in enumerate(line.pieces):
-        rows += planes.slopes(at, ports[at], piece.slopes(line.unknowns(x, at), ports[at]))
+        moved = planes.slopes(at, ports[at], piece.slopes(line.unknowns(x, at), ports[at]))
+        rows += [moved[which] * share for which, share in piece.shares]
     end = planes.end_slope(ports[-1])
     rows = np.array([*rows, *(end * term for term in line.load_terms)]) * np.sqrt(2) / level
     return np.concatenate([rows.real.T, rows.imag.T, np.eye(line.count)])
