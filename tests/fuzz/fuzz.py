@@ -40,7 +40,7 @@ from jointwise.calc.operations import OPERATIONS, call
 HERE = Path(__file__).parent
 RESULTS = HERE / "RESULTS.md"
 EXAMPLES, REQUESTS, SPOILT, CHANGED, SNAPSHOTS = 1450, 20_000, 20_000, 500_000, 20_000
-SERVER_S, SPOILING_S, CHANGING_S = 1200, 480, 60
+SERVER_S, SPOILING_S, CHANGING_S = 1200, 600, 90
 """After so long a part ends, with what it has done by then."""
 HUNG_S = 60
 """How long atheris waits for one text on a machine with other work."""
