@@ -35,7 +35,7 @@ SETTLED: dict[str, dict[str, dict[str, Any]]] = {
     "MeasuredPart": {"touchstone": {"enum": [SEEDS["two-port"]]}},
     "MeasuredLoad": {"touchstone": {"enum": [SEEDS["one-port"]]}},
     "SweepRequest": {"touchstone": {"enum": [SEEDS["swept"]]}, "earlier": {"enum": [None, SEEDS["swept"]]}},
-    # whole snapshots take an asker a second to check
+    # to check whole snapshots takes longer than to make them
     "SnapshotRequest": {
         "families": {"type": "array", "items": {"enum": list(catalogue().interfaces)}, "minItems": 1, "maxItems": 2},
         "frequencies_hz": {"type": "array", "items": {"enum": [1e5, 1.5e8, 5e10]}, "minItems": 1, "maxItems": 2},
@@ -46,7 +46,7 @@ SETTLED: dict[str, dict[str, dict[str, Any]]] = {
     "LineRequest": {"explain": {"enum": [0, 1, None]}},
     "FitoutRequest": {"date": {"enum": ["", "2026-02-28"]}},
 }
-"""Fields of requests whose values have more rules than a schema can state, or whose answers are long."""
+"""Fields of requests whose values have more rules than a schema can state, or whose answers are long: always sent."""
 
 
 def narrowed(description: dict[str, Any]) -> dict[str, Any]:
@@ -63,18 +63,19 @@ def narrowed(description: dict[str, Any]) -> dict[str, Any]:
             # an answer may hold the request, so that only what is sent is narrowed
             body["schema"] = _settled(schemas[name], SETTLED.get(name, {}))
     for parameter in told["paths"]["/api/v1/snapshot"]["get"]["parameters"]:
-        parameter["schema"] = SETTLED["SnapshotRequest"].get(parameter["name"], parameter["schema"])
+        if parameter["name"] in SETTLED["SnapshotRequest"]:
+            parameter |= {"schema": SETTLED["SnapshotRequest"][parameter["name"]], "required": True}
     return told
 
 
 def _settled(schema: dict[str, Any], fields: dict[str, Any]) -> dict[str, Any]:
-    properties = schema["properties"] | fields
+    properties, required = schema["properties"] | fields, [*schema.get("required", []), *fields]
     if {"on_time_s", "off_time_s"} <= properties.keys():
         properties |= {"on_time_s": NOTHING, "off_time_s": NOTHING}
     if not {"band", "frequency_hz"} <= properties.keys():
-        return schema | {"properties": properties}
+        return schema | {"properties": properties, "required": required}
     properties |= {"frequency_hz": NOTHING, "band": {"enum": list(catalogue().bands)}}
-    return schema | {"properties": properties, "required": [*schema["required"], "band"]}
+    return schema | {"properties": properties, "required": [*required, "band"]}
 
 
 def _with_ids(schema: Any, table: str = "") -> Any:
