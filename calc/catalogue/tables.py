@@ -110,7 +110,8 @@ def built_in_tables() -> Catalogue:
         assumptions=_table("assumptions", "assumption", Assumption),
         sources=_table("sources", "source", Source),
     )
-    _check(read)
+    if not _packed().is_file():  # else the build has read and checked it
+        _check(read)
     return read
 
 
@@ -125,9 +126,12 @@ def _table(file: str, key: str, entry: type[Entry]) -> dict[str, Entry]:
 
 @lru_cache(maxsize=1)
 def _files() -> dict[str, Any]:
-    here = files(__package__)
-    packed = here / PACKED
-    return msgspec.json.decode(packed.read_bytes()) if packed.is_file() else _read(here)
+    packed = _packed()
+    return msgspec.json.decode(packed.read_bytes()) if packed.is_file() else _read(files(__package__))
+
+
+def _packed() -> Traversable:
+    return files(__package__) / PACKED
 
 
 def _read(folder: Traversable) -> dict[str, Any]:

@@ -45,22 +45,18 @@ function cell(read, ladder, words, f, c) {
   const button = el(
     'button',
     {
-      'aria-label': words.cell(read), 'data-step': stepNameOf(read), 'data-undecided': read.undecided,
+      ...(ladder.length > 0 && around(read, ladder)), 'aria-label': words.cell(read), 'data-step': stepNameOf(read), 'data-undecided': read.undecided,
       'data-row': f, 'data-column': c, tabindex: f === 0 && c === 0 ? 0 : -1, 'aria-expanded': 'false',
     },
     number,
-    ladder.length > 0 ? around(read, ladder) : undefined,
+    ladder.length > 0 && !read.refusedBy ? el('i', {class: rangeClass(read.margin, read.high)}) : undefined,
   );
   return el('td', {'data-family': read.family.id, 'data-band': read.column.id, 'data-power': read.power}, button);
 }
 
-/** Marks, the corner of an undecided cell, range and ladder. */
-function around(read, ladder) {
-  const letters = read.marks.map(letterOf).join('') + (read.disagrees ? DISAGREES : '');
-  return [
-    letters ? el('span', {class: 'marks', 'data-letters': letters}) : undefined,
-    read.undecided ? el('span', {class: 'corner', 'data-step': stepOf(read.high)}) : undefined,
-    read.refusedBy ? undefined : el('span', {class: 'range'}, el('i', {class: rangeClass(read.margin, read.high)})),
-    el('span', {class: `ladder ${ladderClass(ladder.map(stepNameOf))}`}),
-  ];
-}
+/** What the style sheet draws around the number: ladder and thread, marks, the corner of an undecided cell. */
+const around = (read, ladder) => ({
+  class: ladderClass(ladder.map(stepNameOf), read.refusedBy !== undefined),
+  'data-letters': read.marks.map(letterOf).join('') + (read.disagrees ? DISAGREES : '') || undefined,
+  'data-high': read.undecided && stepOf(read.high),
+});

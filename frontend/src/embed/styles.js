@@ -1,12 +1,8 @@
 /** The look of the element. Nothing is inherited from the host page but what a reader sets for all pages. */
-import {STEPS, STEP_RULES, scaleCss} from '../colour/scale.js';
-import {ladders} from '../matrix/ladder.js';
+import {STEP_RULES, scaleCss} from '../colour/scale.js';
+import {LADDER_RULES, ladders} from '../matrix/ladder.js';
 import {RANGE_RULES} from '../matrix/range.js';
 import tokens from '../tokens.css';
-
-const CORNERS = STEPS.map(
-  (_, i) => `.corner[data-step="${i}"]{background:linear-gradient(to bottom left,var(--step-${i}) 50%,transparent calc(50% + 0.5px))}`,
-).join('');
 
 const RULES = `
 :host { display: block !important; overflow: visible !important; }
@@ -41,24 +37,18 @@ tbody th { height: var(--row); padding: 0 4px 0 8px; text-align: left; font-size
 tbody th span { display: block; max-height: var(--row); overflow: hidden; }
 .empty, td > button { display: grid; width: 100%; height: var(--row); min-width: 0; padding: 0; border: 1px solid transparent; border-radius: 5px; background-clip: padding-box; }
 .empty { background-color: var(--sunk); }
-td > button { grid-template: minmax(0, 1fr) 16px 7px 8px / 100%; cursor: pointer; }
+td > button { grid-template: minmax(0, 1fr) 16px 7px 8px / 4px minmax(0, 1fr) 4px; cursor: pointer; }
 td > button:hover { border-color: var(--ink); }
-[data-compact] td > button { grid-template: 100% / 100%; align-items: center; }
+[data-compact] td > button { grid-template-rows: 100%; align-items: center; }
 [data-compact] td > button > .number { grid-row: 1; font-size: 0.8em; }
 [data-compact] td > button > .long { font-size: 0.66em; }
 td > button[aria-expanded='true'] { outline: 3px solid var(--accent); outline-offset: -2px; position: relative; z-index: 1; }
 .number { grid-row: 2; font-size: 0.9em; font-stretch: condensed; font-weight: 600; line-height: 16px; text-align: center; letter-spacing: -0.02em; white-space: nowrap; }
 .long { font-size: 0.7em; font-weight: 500; letter-spacing: -0.03em; }
-.marks { grid-area: 1 / 1; align-self: end; overflow: clip; font-size: 0.7em; line-height: 11px; height: 11px; padding-left: 3px; text-align: left; white-space: nowrap; letter-spacing: 0.06em; font-weight: 600; }
-.marks::before { content: attr(data-letters); }
-.corner { grid-area: 1 / 1; justify-self: end; width: 17px; height: 17px; margin-bottom: -6px; padding-right: 2px; border-radius: 0 4px 0 0; font-weight: 700; font-size: 10px; line-height: 11px; text-align: right; }
-.corner::before { content: '?'; }
+td > button::before { grid-row: 1; align-self: end; overflow: clip; font-size: 0.7em; line-height: 11px; height: 11px; padding-left: 3px; text-align: left; white-space: nowrap; letter-spacing: 0.06em; font-weight: 600; }
+td > button[data-letters]::before { content: attr(data-letters); }
+td > button[data-high]::after { content: '?'; grid-row: 1; justify-self: end; width: 17px; height: 17px; margin-bottom: -6px; padding-right: 2px; border-radius: 0 4px 0 0; font-weight: 700; font-size: 10px; line-height: 11px; text-align: right; }
 td > button[data-undecided] { border: 1px dashed currentColor; background-clip: border-box; }
-.range { grid-row: 3; height: 5px; margin: 0 4px; padding: 2px 0; background: color-mix(in srgb, currentColor 30%, transparent) content-box; }
-.range i { display: block; height: 3px; min-width: 3px; margin-top: -1px; background: currentColor; }
-.range::after { content: ''; display: block; width: 1px; height: 5px; margin: -4px 0 0 50%; background: color-mix(in srgb, currentColor 75%, transparent); }
-.ladder { --underline: linear-gradient(var(--accent) 0 0); grid-row: 4; border-top: 1px solid var(--card); border-radius: 0 0 4px 4px; background-clip: padding-box; background-repeat: no-repeat;
-  background-position: var(--chosen) 100%, 0 0, 0 0; background-size: calc((100% + 1px) / var(--levels) - 1px) 3px, auto, auto; }
 [data-step='refused'] { background-image: var(--hatch); color: var(--refused-ink); }
 td [data-step='refused'] > .number { font-weight: 500; }
 .open > td { border-block: 2px solid var(--accent); }
@@ -112,7 +102,7 @@ details > .marks-list { padding-left: 0; }
 
 const own = new CSSStyleSheet();
 own.replaceSync(
-  ['.root { all: initial; }', tokens.replaceAll(':root', '.root'), scaleCss('.root'), STEP_RULES, CORNERS, RANGE_RULES, RULES].join('\n'),
+  ['.root { all: initial; }', tokens.replaceAll(':root', '.root'), scaleCss('.root'), STEP_RULES, RANGE_RULES, LADDER_RULES, RULES].join('\n'),
 );
 
 /** For the element's root; a sheet made by a script is no inline style, so a strict policy of the host lets it be. */

@@ -29,14 +29,16 @@ export function readyForPaper() {
   render(rungs([bare, {...bare, disagrees: true}], 1), document.createDocumentFragment());
 }
 
-/** The marks are drawn by the style sheet, as the spoken name of the cell says them in words. */
-function folded(cell, levels) {
-  const letters = lettersOf(cell, cell.disagrees);
-  return html`${letters ? html`<span class="marks" data-letters=${letters}></span>` : nothing}
-    ${cell.undecided ? html`<span class="corner" data-step=${stepOf(cell.high)}></span>` : nothing}
-    ${cell.refusedBy ? nothing : html`<span class="range"><i class=${rangeClass(cell.margin, cell.high)}></i></span>`}
-    <span class="ladder ${ladderClass(levels.map(stepNameOf))}"></span>`;
-}
+const bar = (cell) => (cell.refusedBy ? nothing : html`<i class=${rangeClass(cell.margin, cell.high)}></i>`);
+
+/** What the style sheet draws around the number of a folded cell; its spoken name says it in words. */
+const around = (cell, levels) => ({
+  ladder: ladderClass(levels.map(stepNameOf), cell.refusedBy !== undefined),
+  letters: lettersOf(cell, cell.disagrees) || nothing,
+  high: cell.undecided ? stepOf(cell.high) : nothing,
+});
+
+const BARE = {ladder: nothing, letters: nothing, high: nothing};
 
 /**
  * The cell of family `f` in column `c`, at power level `p`; `focusable` is true
@@ -46,11 +48,12 @@ export function cellTemplate({matrix, f, c, p, shows, focusable, open, unfolded}
   const levels = matrix.powers_w.map((_, level) => readCell(matrix, f, c, level));
   const cell = levels[p];
   const word = printed(cell, shows);
+  const {ladder, letters, high} = unfolded ? BARE : around(cell, levels);
   return html`<td data-family=${cell.family.id} data-band=${cell.column.id} data-power=${cell.power} ?data-open=${open}>
-    <button data-row=${f} data-column=${c} tabindex=${focusable ? 0 : -1} aria-label=${spokenCell(cell)}
+    <button class=${ladder} data-letters=${letters} data-high=${high} data-row=${f} data-column=${c} tabindex=${focusable ? 0 : -1} aria-label=${spokenCell(cell)}
       data-step=${stepNameOf(cell)} ?data-undecided=${cell.undecided}>
       <span class=${word.length > 5 ? 'number long' : 'number'}>${word}</span>
-      ${unfolded ? rungs(levels, p) : folded(cell, levels)}
+      ${unfolded ? rungs(levels, p) : bar(cell)}
     </button>
   </td>`;
 }

@@ -1,5 +1,6 @@
 /**
- * The ladder of a folded cell: one gradient for all its rungs, as a matrix has too many for an element each.
+ * The ladder of a folded cell and the thread of its range, drawn as one background of the cell's button: a matrix has
+ * too many for an element each, and a slider has the browser lay out and paint all of them in every frame.
  *
  * Ladders are few and come again and again, so each is a rule that its cells
  * share: the browser works it out once.
@@ -7,6 +8,27 @@
 
 /** The rules of all ladders met so far. */
 export const ladders = new CSSStyleSheet();
+
+/**
+ * Where each layer stands, uppermost first: the underline of the chosen level; the rungs and the hatch of those refused
+ * in the lowest 7 px, the edge above them; the upright line at 0 dB, the thread from end to end; the hatch of a refused cell.
+ */
+const LAYERS = [
+  ['var(--chosen) 100%', 'calc((100% + 1px) / var(--levels) - 1px) 3px'],
+  ['0 100%', '100% 7px'],
+  ['0 100%', '100% 7px'],
+  ['0 calc(100% - 7px)', '100% 1px'],
+  ['50% calc(100% - 10px)', '1px 5px'],
+  ['50% calc(100% - 12px)', 'calc(100% - 8px) 1px'],
+  ['0 0', 'auto'],
+];
+
+const flat = (colour) => `linear-gradient(${colour} 0 0)`;
+const inked = (share) => flat(`color-mix(in srgb,currentColor ${share},transparent)`);
+
+/** Rules for every ladder; the room they take is that of the last two rows of the button's grid. */
+export const LADDER_RULES = `.ladder{background-repeat:no-repeat;
+  background-position:${LAYERS.map(([position]) => position).join()};background-size:${LAYERS.map(([, size]) => size).join()}}`;
 
 const known = new Set();
 
@@ -22,14 +44,18 @@ function gradient(steps) {
   return `linear-gradient(90deg,${stops.join()})`;
 }
 
-/** The class that draws these steps of the colour scale, lowest power first. */
-export function ladderClass(steps) {
-  const name = `ladder-${steps.join('-')}`;
+function images(steps, refused) {
+  const hatch = (there) => (there ? 'var(--hatch)' : 'none');
+  const range = refused ? ['none', 'none'] : [inked('75%'), inked('30%')];
+  return [flat('var(--accent)'), gradient(steps), hatch(steps.includes('refused')), flat('var(--card)'), ...range, hatch(refused)];
+}
+
+/** The classes that draw these steps of the colour scale, lowest power first, in a cell that may itself be refused. */
+export function ladderClass(steps, refused) {
+  const name = `ladder-${steps.join('-')}${refused ? '-cell-refused' : ''}`;
   if (!known.has(name)) {
     known.add(name);
-    const images = ['var(--underline)', gradient(steps)];
-    if (steps.includes('refused')) images.push('var(--hatch)');
-    ladders.insertRule(`.${name}{background-image:${images.join()}}`);
+    ladders.insertRule(`.${name}{background-image:${images(steps, refused).join()}}`);
   }
-  return name;
+  return `ladder ${name}`;
 }

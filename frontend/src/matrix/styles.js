@@ -1,7 +1,7 @@
 /** The look of the matrix: folded cells with a ladder, unfolded ones on wide screens and on paper. */
 import {css, unsafeCSS} from 'lit';
-import {STEPS, STEP_RULES} from '../colour/scale.js';
-import {ladders} from './ladder.js';
+import {STEP_RULES} from '../colour/scale.js';
+import {LADDER_RULES, ladders} from './ladder.js';
 import {RANGE_RULES} from './range.js';
 
 const folded = css`
@@ -27,7 +27,7 @@ const folded = css`
     display: grid; width: 100%; height: 100%; min-width: 0; min-height: 46px; padding: 0;
     border: 1px solid transparent; border-radius: 5px; background-clip: padding-box;
   }
-  td > button { grid-template: minmax(11px, 1fr) 16px 7px 8px / 100%; }
+  td > button { grid-template: minmax(11px, 1fr) 16px 7px 8px / 4px minmax(0, 1fr) 4px; }
   .empty { background: var(--sunk); }
   button:hover { border-color: var(--ink); }
   :focus-visible { outline-offset: -2px; position: relative; z-index: 1; border-radius: 5px; }
@@ -39,23 +39,14 @@ const folded = css`
   td[data-open] button { outline: 3px solid var(--accent); outline-offset: -2px; position: relative; z-index: 1; }
   .number { grid-row: 2; font-size: 0.84rem; font-stretch: condensed; font-weight: 600; line-height: 16px; text-align: center; letter-spacing: -0.02em; white-space: nowrap; }
   .long { font-size: 0.66rem; font-weight: 500; letter-spacing: -0.03em; }
-  .marks { grid-area: 1 / 1; align-self: end; overflow: clip; font-size: 0.66rem; line-height: 11px; height: 11px; padding-left: 3px; text-align: left; white-space: nowrap; letter-spacing: 0.06em; font-weight: 600; }
-  .marks::before { content: attr(data-letters); }
-  .corner::before { content: '?'; }
-  .corner {
-    grid-area: 1 / 1; justify-self: end; width: 17px; height: 17px; margin-bottom: -6px; padding-right: 2px; border-radius: 0 4px 0 0;
+  td > button::before { grid-row: 1; align-self: end; overflow: clip; font-size: 0.66rem; line-height: 11px; height: 11px; padding-left: 3px; text-align: left; white-space: nowrap; letter-spacing: 0.06em; font-weight: 600; }
+  td > button[data-letters]::before { content: attr(data-letters); }
+  td > button[data-high]::after {
+    content: '?';
+    grid-row: 1; justify-self: end; width: 17px; height: 17px; margin-bottom: -6px; padding-right: 2px; border-radius: 0 4px 0 0;
     font: 700 10px/11px var(--figures); text-align: right;
   }
   td button[data-undecided] { border: 1px dashed currentColor; background-clip: border-box; }
-  /* the thread from end to end, the bar on it, the upright line at 0 dB */
-  .range { grid-row: 3; height: 5px; margin: 0 4px; padding: 2px 0; background: color-mix(in srgb, currentColor 30%, transparent) content-box; }
-  .range i { display: block; height: 3px; min-width: 3px; margin-top: -1px; background: currentColor; }
-  .range::after { content: ''; display: block; width: 1px; height: 5px; margin: -4px 0 0 50%; background: color-mix(in srgb, currentColor 75%, transparent); }
-  .ladder {
-    --underline: linear-gradient(var(--accent) 0 0);
-    grid-row: 4; border-top: 1px solid var(--card); border-radius: 0 0 4px 4px; background-clip: padding-box; background-repeat: no-repeat;
-    background-position: var(--chosen) 100%, 0 0, 0 0; background-size: calc((100% + 1px) / var(--levels) - 1px) 3px, auto, auto;
-  }
   .powers, .powers .largest { display: none; }
   [data-step='refused'] { background-image: var(--hatch); color: var(--refused-ink); }
   td [data-step='refused'] > .number { font-weight: 500; }
@@ -92,15 +83,10 @@ const unfold = css`
   .powers [data-chosen] { color: var(--accent); font-weight: 700; }
 `;
 
-/** The corner of an undecided cell, in the colour of its generous end. */
-const CORNERS = STEPS.map(
-  (_, i) => `.corner[data-step="${i}"]{background:linear-gradient(to bottom left,var(--step-${i}) 50%,transparent calc(50% + 0.5px))}`,
-).join('');
-
 export const matrixStyles = [
   unsafeCSS(STEP_RULES),
-  unsafeCSS(CORNERS),
   unsafeCSS(RANGE_RULES),
+  unsafeCSS(LADDER_RULES),
   folded,
   ladders,
   css`@media ${UNFOLDED} { ${unfold} }`,

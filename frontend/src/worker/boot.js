@@ -11,14 +11,11 @@ import {serve} from './serve.js';
 
 serve(self, async (parts, reached) => {
   reached(UNPACKING);
-  const unpack = (...names) => names.map(async (name) => unpacked(await parts[name], name));
-  const [python, stdlib] = await Promise.all(unpack('python', 'stdlib'));
+  const [python, stdlib, packages, core] = await Promise.all(
+    ['python', 'stdlib', 'packages', 'core'].map(async (name) => unpacked(await parts[name], name)),
+  );
   reached(STARTING);
-  // the engine compiles Python meanwhile
-  const [interpreter, packages, core] = await Promise.all([
-    startPython(runtime, {'pyodide.asm.wasm': python, 'python_stdlib.zip': stdlib}),
-    ...unpack('packages', 'core'),
-  ]);
+  const interpreter = await startPython(runtime, {'pyodide.asm.wasm': python, 'python_stdlib.zip': stdlib});
   reached(LOADING);
   return openCore(interpreter, packages, core);
 });
