@@ -35,7 +35,10 @@ class PartModel(NamedTuple):
     def allowed(self, frequency: np.ndarray, stress: Stress) -> Allowed:
         """What it allows under that stress; its average power counts key down through a whole over."""
         heat_w = self.power_limit_w / (stress.forward_factor * self.here.duty_factor * self.here.transmit_share)
-        volts = voltage.voltage_allowed_power(self.voltage_limit_v, self.here.impedance_ohm, stress.voltage_factor)
+        if np.isfinite(self.voltage_limit_v):
+            volts = voltage.voltage_allowed_power(self.voltage_limit_v, self.here.impedance_ohm, stress.voltage_factor)
+        else:  # nothing to derive
+            volts = np.full(np.shape(stress.voltage_factor), np.inf)
         return Allowed(
             heat_w, volts, match.match_margin(match.return_loss(self.reflection), self.here.return_loss_asked_db)
         )

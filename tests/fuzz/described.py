@@ -69,7 +69,7 @@ def narrowed(description: dict[str, Any]) -> dict[str, Any]:
 
 
 def _settled(schema: dict[str, Any], fields: dict[str, Any]) -> dict[str, Any]:
-    properties, required = schema["properties"] | fields, [*schema.get("required", []), *fields]
+    properties, required = schema["properties"] | fields, sorted({*schema.get("required", []), *fields})
     if {"on_time_s", "off_time_s"} <= properties.keys():
         properties |= {"on_time_s": NOTHING, "off_time_s": NOTHING}
     if not {"band", "frequency_hz"} <= properties.keys():

@@ -25,7 +25,6 @@ from pathlib import Path
 from typing import Any, NamedTuple
 from urllib.request import urlopen
 
-import msgspec
 from described import narrowed
 from hypothesis import HealthCheck, Phase, given, seed, settings
 from many_users import gunicorn
@@ -138,8 +137,7 @@ def spoil_requests(_: Path) -> Outcome:
 
     def ask(asked: tuple[str, bytes]) -> None:
         operation, body = asked
-        result = OPERATIONS[operation].result
-        end, seconds, escaped = ending(lambda data: msgspec.json.decode(call(operation, data), type=result), body)
+        end, seconds, escaped = ending(reader(operation), body)
         rows[operation].add(end, seconds)
         if escaped and escaped not in wrong:
             wrong[escaped] = f"{escaped}\n{keep(operation, body)}"

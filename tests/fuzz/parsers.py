@@ -6,6 +6,8 @@ from pathlib import Path
 from typing import Any, NamedTuple
 from urllib.parse import parse_qs
 
+import msgspec
+
 from jointwise.backend.fields import request_body
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import Document
@@ -42,8 +44,9 @@ class Parser(NamedTuple):
     seeds: list[str]
 
 
-def _asking(operation: str) -> Callable[[bytes], bytes]:
-    return lambda data: call(operation, data)
+def _asking(operation: str) -> Callable[[bytes], Any]:
+    """Asks, and reads the answer as the description has it: no number may be missing."""
+    return lambda data: msgspec.json.decode(call(operation, data), type=OPERATIONS[operation].result)
 
 
 def _by_query(data: bytes) -> bytes:
