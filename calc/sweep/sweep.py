@@ -20,8 +20,8 @@ __all__ = ["SWEEP_CAUTIONS", "sweep"]
 
 LOWEST_HZ = 1e5  # of every frequency the core takes
 FEWEST_POINTS, MOST_POINTS = 16, 10_001
-MOST_JOINTS = 12
-"""Each is tried with every fault; so many take some seconds."""
+MOST_JOINTS, MOST_LINKS = 12, 16
+"""Each joint is tried with every fault, all else along the line being free: so many take less than two seconds."""
 GAIN = 1.05
 """Reflection from which on the file is said to give out more than it takes in; noise alone passes 1."""
 SWEEP_CAUTIONS = [
@@ -43,6 +43,8 @@ def sweep(request: SweepRequest) -> SweepResult:
     if ports == 1 and not 1 <= joints <= MOST_JOINTS:
         allowed = f"a line with 1 to {MOST_JOINTS} joints, as each is tried with every fault; an adapter has two"
         raise InputError("elements", f"{joints} joints", allowed)
+    if ports == 1 and len(built.links) > MOST_LINKS:
+        raise InputError("elements", f"{len(built.links)} parts", f"at most {MOST_LINKS} parts; an adapter is two")
     if measured.frequencies_hz.size > MOST_POINTS:
         found = f"{measured.frequencies_hz.size} points"
         raise InputError("touchstone", found, f"a sweep of {FEWEST_POINTS} to {MOST_POINTS} points")

@@ -22,7 +22,7 @@ from jointwise.calc.errors import InputError
 from jointwise.calc.kit.requests import MOST_PAIRS, MOST_PORTS
 from jointwise.calc.line.chain import chain_at
 from jointwise.calc.line.requests import MOST_DRAWN
-from jointwise.calc.operations import call
+from jointwise.calc.operations import OPERATIONS, call
 from jointwise.calc.refusal import MOST_BYTES
 from jointwise.calc.sweep.requests import SweepRequest
 from jointwise.calc.touchstone import MOST_FREQUENCIES
@@ -148,7 +148,7 @@ WORST: dict[str, tuple[str, Callable[[], dict[str, Any] | bytes]]] = {
     ),
     "sweep, 12 joints, 4 cables, 10001 points": ("sweep", lambda: swept(12, 4, 10_001)),
     "sweep, 8 joints, 8 cables, 10001 points": ("sweep", lambda: swept(8, 8, 10_001)),
-    "sweep, 6 adapters, 10 cables, 10001 points": ("sweep", lambda: adapted(swept(6, 10, 10_001))),
+    "sweep, 6 adapters, 4 cables, 10001 points": ("sweep", lambda: adapted(swept(6, 4, 10_001))),
     "fit-out, 60 adapters": ("fitout", lambda: SPOT | {"elements": [ADAPTER] * 60} | {"load": None}),
     f"kit, {MOST_PORTS} ports, {MOST_PAIRS} pairs, 2 in series": ("kit", lambda: kit(MOST_PORTS, 2)),
     f"kit, {MOST_PORTS} ports, {MOST_PAIRS} pairs, 4 in series": ("kit", lambda: kit(MOST_PORTS, 4)),
@@ -207,6 +207,7 @@ def measure(operation: str, sent: bytes) -> dict[str, float]:
         begun = time.process_time()
         call("matrix", b"{}")
         runs.append(time.process_time() - begun)
+    OPERATIONS[operation].answer  # noqa: B018  (its code is imported once, by whoever asks first)
     before = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
     begun = time.process_time()
     try:

@@ -231,6 +231,14 @@ def test_a_line_with_no_joint_or_too_many_is_refused(joints):
         ask("sweep", elements=elements, load=SHORT, touchstone=touchstone(*resistor_line(0.0)))
 
 
+def test_adapters_count_twice():
+    """An adapter has two joints, so that a line of few elements may be too long."""
+    adapter = {"kind": "joint", "family": "n", "adapter_to": "uhf"}
+
+    with pytest.raises(InputError, match='elements is "17 parts"; allowed: at most 16 parts; an adapter is two'):
+        ask("sweep", elements=[adapter, *[JUMPER[1]] * 15], load=SHORT, touchstone=touchstone(*resistor_line(0.0)))
+
+
 def test_an_earlier_sweep_of_another_kind_is_refused():
     """A one-port can't be compared with a two-port."""
     with pytest.raises(InputError, match="earlier"):
