@@ -17,6 +17,6 @@ class Effort(NamedTuple):
 
 
 QUICK = Effort(chains=25_000, work=60_000_000, looks=400_000)
-"""Some two seconds, measured in tests/benchmarks/limits.py."""
+"""Less than two seconds, measured in tests/benchmarks/limits.py."""
 THOROUGH = Effort(chains=80_000, work=1_600_000_000, looks=3_000_000)
 """Up to some fifteen seconds."""

@@ -21,7 +21,7 @@ __all__ = ["SWEEP_CAUTIONS", "sweep"]
 LOWEST_HZ = 1e5  # of every frequency the core takes
 FEWEST_POINTS, MOST_POINTS = 16, 10_001
 MOST_JOINTS, MOST_LINKS = 12, 16
-"""Each joint is tried with every fault, all else along the line being free: so many take less than two seconds."""
+"""Each joint is tried with every fault, all else along the line being free: so many take some two seconds."""
 GAIN = 1.05
 """Reflection from which on the file is said to give out more than it takes in; noise alone passes 1."""
 SWEEP_CAUTIONS = [

@@ -1,4 +1,4 @@
-"""The long fuzzing: `make fuzz`, some twenty minutes on two idle processors; `make fuzz ONLY="line query"` for parts.
+"""The long fuzzing: `make fuzz`, a quarter of an hour on two idle processors; `make fuzz ONLY="line query"` for parts.
 
 Each part prints what it did, which is kept in RESULTS.md. The whole ends with a failure if an answer was a server's
 fault, an exception escaped, or one input took longer than its time.
