@@ -18,14 +18,15 @@ from typing import NamedTuple
 import numpy as np
 
 from jointwise.calc.kit.bits import bits, flags, mask
-from jointwise.calc.kit.bound import bounded
+from jointwise.calc.kit.bound import CLEAR, bounded
+from jointwise.calc.kit.outlook import outlook
 from jointwise.calc.kit.rest import Rest, rest_of
 
 __all__ = ["NO_STRUCTURE", "Cover", "Structure", "smallest_cover", "without_spares"]
 
-STEP_WORK = 1500  # incidences as long as the rest of a step takes
+STEP_WORK = 5000  # numbers gone through as long as the rest of a step takes
 NODE_STEPS = 6  # of a bound, as long as the rest of a node takes
-FIRST_STEPS, STEPS, STEPS_AGAIN = 200, 45, 10  # of the bound: at the root, at a node, after elements were barred
+FIRST_STEPS, STEPS, STEPS_AGAIN = 400, 60, 12  # of the bound: at the root, at a node, after elements were barred
 MEND_SHARE = 4  # one in so much of the work goes into mending the first cover
 MEND_STRIDES, MEND_FREED, MEND_NODES = 3, 7, 60  # how far apart, how many elements are taken out; nodes in each try
 
@@ -35,8 +36,8 @@ class Structure(NamedTuple):
 
     stars: list[int]
     """Sets of elements to split on."""
-    mirrors: list[tuple[int, int]]
-    """Two sets of elements whose exchange, one by one, leaves all groups together as they are."""
+    symmetries: list[list[int]]
+    """For each element another one, or itself: the elements put for one another leave all groups together as before."""
 
 
 NO_STRUCTURE = Structure([], [])
@@ -58,8 +59,8 @@ class _Node(NamedTuple):
     out: np.ndarray
     stars: int
     """Those not yet split on."""
-    mirrors: int
-    """Those that nothing chosen tells apart from their image."""
+    symmetries: int
+    """Those that leave this part of all covers as it is."""
 
 
 class _Spent(Exception):
@@ -84,15 +85,15 @@ class _Search:
         self.groups, self.work, self.nodes = groups, most_work, 0
         self.structure = structure
         self.rest = rest_of(groups)
-        self.width = int(self.rest.element.max()) + 1
+        self.width = int(self.rest.entry_element.max()) + 1
         everything = (1 << self.width) - 1
         self.stars = [flags(star & everything, self.width) for star in structure.stars]
-        self.touches = [
-            mask(at for at, sides in enumerate(structure.mirrors) if any(side >> bit & 1 for side in sides))
-            for bit in range(self.width)
-        ]
-        self.images = [
-            mask(at for at, (_, image) in enumerate(structure.mirrors) if image >> bit & 1) for bit in range(self.width)
+        images = structure.symmetries
+        self.moving = [mask(at for at, image in enumerate(images) if image[bit] != bit) for bit in range(self.width)]
+        self.lowering = [mask(at for at, image in enumerate(images) if image[bit] < bit) for bit in range(self.width)]
+        self.upsetting = [
+            mask(at for at, image in enumerate(images) if mask(image[bit] for bit in bits(star)) != star)
+            for star in structure.stars
         ]
         self.best = _first_cover(groups)
         self.least = 0
@@ -105,7 +106,7 @@ class _Search:
 
     def _prove(self) -> None:
         first = bounded(self.rest, self.width, FIRST_STEPS, self.rest.size)
-        self.work -= FIRST_STEPS * (STEP_WORK + self.rest.size)
+        self.work -= first.steps * (STEP_WORK + self.rest.size)
         self.rest = self.rest._replace(share=first.share)
         self.least = first.least
         self._mend(self.work - self.work // MEND_SHARE)
@@ -131,8 +132,9 @@ class _Search:
 
     def _within(self, most: int, chosen: int, most_nodes: int | None = None) -> int:
         """A cover with the chosen elements and at most `most` in all; 0 when there is none, or the nodes are up."""
-        stars, mirrors = (1 << len(self.stars)) - 1, 0 if chosen else (1 << len(self.structure.mirrors)) - 1
-        start = _Node(self.rest, flags(chosen, self.width), np.zeros(self.width, dtype=bool), stars, mirrors)
+        stars = (1 << len(self.stars)) - 1
+        symmetries = 0 if chosen else (1 << len(self.structure.symmetries)) - 1
+        start = _Node(self.rest, flags(chosen, self.width), np.zeros(self.width, dtype=bool), stars, symmetries)
         open_nodes, until = [iter([start])], most_nodes and self.nodes + most_nodes
         while open_nodes and (until is None or self.nodes < until):
             node = next(open_nodes[-1], None)
@@ -145,7 +147,7 @@ class _Search:
                 continue
             if not reduced.rest.groups:
                 return mask(np.flatnonzero(reduced.chosen))
-            open_nodes.append(self._parts(reduced))
+            open_nodes.append(self._parts(reduced, most))
         return 0
 
     def _reduced(self, node: _Node, most: int) -> _Node | None:
@@ -159,11 +161,11 @@ class _Search:
             node = node._replace(rest=rest, chosen=chosen)
             if not rest.groups:
                 return node
-            self.work -= (steps + NODE_STEPS) * (STEP_WORK + rest.size)
             if self.work < 0:
                 raise _Spent
             allowed = most - np.count_nonzero(chosen)
             bound = bounded(rest, self.width, steps, allowed)
+            self.work -= (bound.steps + NODE_STEPS) * (STEP_WORK + rest.size)
             if bound.least > allowed:
                 return None
             node = node._replace(rest=rest._replace(share=bound.share))
@@ -172,26 +174,30 @@ class _Search:
                 return node
             node, steps = node._replace(out=node.out | dear), STEPS_AGAIN
 
-    def _parts(self, node: _Node) -> Iterator[_Node]:
-        """The node split on the star that has the fewest elements to choose among, for what asks for them."""
-        asked, helpful = node.rest.asked(self.width), node.rest.helpful(self.width)
+    def _parts(self, node: _Node, most: int) -> Iterator[_Node]:
+        """The node split on the star that leaves the least to search."""
+        asked = node.rest.asked(self.width) > 0
+        allowed = most - np.count_nonzero(node.chosen) + CLEAR
         rated = []
         for at in bits(node.stars):
-            star = self.stars[at]
-            held, free = np.count_nonzero(node.chosen[star]), np.flatnonzero(star & (asked > 0))
-            if held < 2 and free.size:
-                rated.append((free.size / ((1 + asked[free].max()) * (1 + held)), at, held, free))
+            held, free = np.count_nonzero(node.chosen[self.stars[at]]), self.stars[at] & asked
+            if held < 2 and free.any():
+                symmetries = node.symmetries & ~self.upsetting[at]
+                least = outlook(node.rest, free)
+                least[[held > 0 or self.lowering[one] & symmetries > 0 for one in range(self.width)] + [False]] = np.inf
+                rated.append((_toil(least, allowed), at, held, least))
         if not rated:
-            yield from self._with_or_without(node, int(helpful.argmax()))
+            yield from self._with_or_without(node, int(node.rest.helpful(self.width).argmax()))
             return
-        _, at, held, free = min(rated, key=lambda one: one[:2])
-        node = node._replace(stars=node.stars & ~(1 << at))
+        _, at, held, least = min(rated, key=lambda one: one[:2])
+        free = np.flatnonzero(self.stars[at] & asked)
+        node = node._replace(stars=node.stars & ~(1 << at), symmetries=node.symmetries & ~self.upsetting[at])
         closed = node._replace(out=node.out | self.stars[at] & ~node.chosen)
-        if held == 0:
-            for one in sorted(free, key=lambda one: -helpful[one]):
-                if not self.images[one] & node.mirrors:
-                    yield self._having(closed, int(one))
-        yield closed
+        for one in sorted(free, key=lambda one: least[one]):
+            if least[one] <= allowed:
+                yield self._having(closed, int(one))
+        if least[-1] <= allowed:
+            yield closed
         more = [mask(some) for some in combinations(free, 2 - held)]
         if more:
             yield node._replace(rest=node.rest.also(more))
@@ -199,13 +205,19 @@ class _Search:
     def _with_or_without(self, node: _Node, one: int) -> Iterator[_Node]:
         yield self._having(node, one)
         without = flags(1 << one, self.width)
-        yield node._replace(out=node.out | without, mirrors=node.mirrors & ~self.touches[one])
+        yield node._replace(out=node.out | without, symmetries=node.symmetries & ~self.moving[one])
 
     def _having(self, node: _Node, one: int) -> _Node:
         chosen = flags(1 << one, self.width)
         return node._replace(
-            chosen=node.chosen | chosen, out=node.out & ~chosen, mirrors=node.mirrors & ~self.touches[one]
+            chosen=node.chosen | chosen, out=node.out & ~chosen, symmetries=node.symmetries & ~self.moving[one]
         )
+
+
+def _toil(least: np.ndarray, allowed: float) -> float:
+    """How much is left to search, each part counting the less the more elements it has at least; to compare."""
+    left = np.square(np.square(1 + np.maximum(allowed - least[least <= allowed], 0)))
+    return float(left.sum())
 
 
 def _essential(groups: list[list[int]]) -> list[list[int]]:
@@ -242,26 +254,16 @@ def _first_cover(groups: list[list[int]]) -> int:
 
 def _greedy(groups: list[list[int]]) -> int:
     """A cover that serves the group with the fewest ways left first, by the way that helps the others most."""
-    chosen = 0
-    while True:
-        left = [[one & ~chosen for one in group] for group in groups]
-        left = [group for group in left if all(group)]
-        if not left:
-            return chosen
-        use = _use(left)
-        hardest = min(left, key=len)
-        chosen |= max(hardest, key=lambda one: sum(use[bit] for bit in bits(one)) / one.bit_count())
-
-
-def _use(groups: list[list[int]]) -> dict[int, float]:
-    """How much each element helps: summed over alternatives, the fewer and the smaller the more."""
-    use: dict[int, float] = {}
-    for group in groups:
-        for alternative in group:
-            worth = 1 / (len(group) * alternative.bit_count())
-            for bit in bits(alternative):
-                use[bit] = use.get(bit, 0.0) + worth
-    return use
+    rest = rest_of(groups)
+    width = int(rest.entry_element.max()) + 1
+    chosen, none = np.zeros(width, dtype=bool), np.zeros(width, dtype=bool)
+    while rest.groups:
+        hardest = np.flatnonzero(rest.group == np.bincount(rest.group).argmin())
+        worth = rest.gathered(rest.helpful(width)[rest.entry_element]) / rest.lengths
+        best = rest.entries[:, hardest[worth[hardest].argmax()]]
+        chosen[rest.entry_element[best[best < rest.share.size]]] = True
+        rest, chosen = rest.left(chosen, none, width)
+    return mask(np.flatnonzero(chosen))
 
 
 def without_spares(groups: list[list[int]], chosen: int) -> int:

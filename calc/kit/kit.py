@@ -64,7 +64,7 @@ def kit(request: KitRequest) -> KitResult:
     groups = [[taken for taken, _ in ways.by_need[need]] for need in open_needs]
     # what leaves chains out can't be proven, so it is searched for a shorter time
     work = effort.work if ways.complete else effort.work // UNPROVEN
-    cover = smallest_cover(groups, work, structure(open_needs, ways.elements, fixed))
+    cover = smallest_cover(groups, work, structure(open_needs, groups, ways.elements))
     bound = cover.lower_bound if ways.complete else _bound_by_ends(open_needs, worthwhile, held)
     chosen = exchanged([ways.by_need[need] for need in open_needs], cover.chosen, effort.looks)
     results = [

@@ -1,8 +1,7 @@
 """What is left to cover, as flat arrays: groups of alternatives without what is chosen, what is out and what is spare.
 
-An incidence is an element in an alternative; all incidences of a group in one
-element have the same entry, which holds the group's share of the element's
-cost (`bound.py`).
+An element in a group, whatever alternatives of the group hold it, is an entry;
+an entry has the group's share of the element's cost (`bound.py`).
 """
 
 from typing import NamedTuple
@@ -17,30 +16,46 @@ FIRST_SHARE = 1.0  # of a group in an element, before it is levelled
 
 
 class Rest(NamedTuple):
-    """Groups in order, their alternatives in order, the incidences of those in order."""
+    """Groups in order, their alternatives in order, the entries of those."""
 
     group: np.ndarray
     """By alternative."""
-    alternative: np.ndarray
-    """By incidence, as are the next two."""
-    element: np.ndarray
-    entry: np.ndarray
+    entries: np.ndarray
+    """A column of entries by alternative; where it has fewer, the number of all entries stands instead."""
     entry_group: np.ndarray
+    """By entry, as are the next two."""
     entry_element: np.ndarray
     share: np.ndarray
-    """By entry, as are the last two."""
     groups: int
 
     @property
     def size(self) -> int:
-        """How many incidences are gone through."""
-        return self.element.size
+        """How many numbers are gone through."""
+        return self.entries.size
+
+    @property
+    def firsts(self) -> np.ndarray:
+        """The first alternative of each group."""
+        return np.flatnonzero(np.diff(self.group, prepend=-1))
+
+    @property
+    def lengths(self) -> np.ndarray:
+        """How many elements each alternative has."""
+        return np.count_nonzero(self.entries < self.share.size, axis=0)
+
+    def gathered(self, by_entry: np.ndarray) -> np.ndarray:
+        """Of something by entry the sum over those of each alternative."""
+        return np.append(by_entry, 0)[self.entries].sum(axis=0)
+
+    def spread(self, by_alternative: np.ndarray) -> np.ndarray:
+        """Of something by alternative the sum over those that hold each entry."""
+        count = self.share.size
+        return sum(np.bincount(row, weights=by_alternative, minlength=count + 1) for row in self.entries)[:count]
 
     def helpful(self, width: int) -> np.ndarray:
         """How much each of `width` elements helps: summed over alternatives, the fewer and the smaller the more."""
-        ways, lengths = np.bincount(self.group), np.bincount(self.alternative)
-        worth = 1 / (ways[self.group] * lengths)
-        return np.bincount(self.element, weights=worth[self.alternative], minlength=width)
+        worth = 1 / (np.bincount(self.group)[self.group] * self.lengths)
+        return np.bincount(self.entry_element, weights=self.spread(worth), minlength=width)
 
     def asked(self, width: int) -> np.ndarray:
         """How many groups have each of `width` elements in some alternative."""
@@ -51,49 +66,46 @@ class Rest(NamedTuple):
 
         An element that every alternative of a group holds is chosen too.
         """
-        alternatives = self.group.size
-        lengths = np.bincount(self.alternative, minlength=alternatives)
-        dead = np.zeros(alternatives, dtype=bool)
-        dead[self.alternative[out[self.element]]] = True
+        barred = np.append(out[self.entry_element], False)[self.entries].any(axis=0)
         while True:
-            held = chosen[self.element]
-            missing = lengths - np.bincount(self.alternative[held], minlength=alternatives)
+            room = most - np.count_nonzero(chosen)
+            lacking = np.append(~chosen[self.entry_element], False)[self.entries]
+            missing = np.count_nonzero(lacking, axis=0)
             met = np.zeros(self.groups, dtype=bool)
-            met[self.group[~dead & (missing == 0)]] = True
-            alive = ~dead & ~met[self.group] & (missing <= most - np.count_nonzero(chosen))
+            met[self.group[~barred & (missing == 0)]] = True
+            alive = ~barred & ~met[self.group] & (missing <= room)
             ways = np.bincount(self.group[alive], minlength=self.groups)
-            if np.count_nonzero(chosen) > most or np.any(ways[~met] == 0):
+            if room < 0 or np.any(ways[~met] == 0):
                 return None
-            live = alive[self.alternative] & ~held
-            holding = np.bincount(self.entry[live], minlength=self.share.size)
+            lacking &= alive
+            holding = np.bincount(self.entries[lacking], minlength=self.share.size)
             forced = self.entry_element[(holding > 0) & (holding == ways[self.entry_group])]
             if not forced.size:
-                return self._with(self._unspared(alive, live, missing), live, ~met), chosen
+                return self._with(alive & ~self._spare(lacking, missing), lacking, ~met), chosen
             chosen = chosen.copy()
             chosen[forced] = True
 
-    def _unspared(self, alive: np.ndarray, live: np.ndarray, missing: np.ndarray) -> np.ndarray:
-        """The alternatives alive without those that hold another one of a single missing element."""
-        single = live & (missing == 1)[self.alternative]
-        first = np.full(self.share.size, self.group.size, dtype=np.intp)
-        np.minimum.at(first, self.entry[single], self.alternative[single])
-        spare = np.zeros(alive.size, dtype=bool)
-        spare[self.alternative[live & (self.alternative > first[self.entry])]] = True
-        longer = live & (first[self.entry] < self.group.size) & (missing > 1)[self.alternative]
-        spare[self.alternative[longer]] = True
-        return alive & ~spare
+    def _spare(self, lacking: np.ndarray, missing: np.ndarray) -> np.ndarray:
+        """Which alternatives lack all that an earlier one lacks, or a shorter one, of a single missing element."""
+        count = missing.size
+        own = np.where(missing == 1, np.arange(count), count)
+        single = lacking & (missing == 1)
+        first = np.full(self.share.size + 1, count, dtype=np.intp)
+        np.minimum.at(first, self.entries[single], np.broadcast_to(own, single.shape)[single])
+        return (lacking & (first[self.entries] < own)).any(axis=0)
 
-    def _with(self, alive: np.ndarray, live: np.ndarray, groups: np.ndarray) -> "Rest":
-        """These alternatives, these incidences of theirs and these groups only, numbered anew."""
-        live = live & alive[self.alternative]
+    def _with(self, alive: np.ndarray, lacking: np.ndarray, groups: np.ndarray) -> "Rest":
+        """These alternatives with what they lack, and these groups only, numbered anew."""
+        lacking = lacking[:, alive]
         entries = np.zeros(self.share.size, dtype=bool)
-        entries[self.entry[live]] = True
-        group, alternative, entry = (np.cumsum(kept, dtype=np.intp) - 1 for kept in (groups, alive, entries))
+        entries[self.entries[:, alive][lacking]] = True
+        count = np.count_nonzero(entries)
+        group, entry = (np.cumsum(kept, dtype=np.intp) - 1 for kept in (groups, entries))
+        renamed = np.where(lacking, np.append(entry, count)[self.entries[:, alive]], count)
+        longest = np.count_nonzero(lacking, axis=0).max(initial=0)
         return Rest(
             group[self.group[alive]],
-            alternative[self.alternative[live]],
-            self.element[live],
-            entry[self.entry[live]],
+            np.ascontiguousarray(np.sort(renamed, axis=0)[:longest]),
             group[self.entry_group[entries]],
             self.entry_element[entries],
             self.share[entries],
@@ -102,12 +114,16 @@ class Rest(NamedTuple):
 
     def also(self, group: list[int]) -> "Rest":
         """The same and one more group."""
-        more = rest_of([group])
+        more, count = rest_of([group]), self.share.size
+        longest = max(len(self.entries), len(more.entries))
+        padded = [
+            np.pad(one.entries, ((0, longest - len(one.entries)), (0, 0)), constant_values=one.share.size)
+            for one in (self, more)
+        ]
+        none = count + more.share.size
         return Rest(
             np.append(self.group, more.group + self.groups),
-            np.append(self.alternative, more.alternative + self.group.size),
-            np.append(self.element, more.element),
-            np.append(self.entry, more.entry + self.share.size),
+            np.hstack([np.where(padded[0] == count, none, padded[0]), padded[1] + count]),
             np.append(self.entry_group, more.entry_group + self.groups),
             np.append(self.entry_element, more.entry_element),
             np.append(self.share, np.full(more.share.size, self.share.mean())),
@@ -117,14 +133,16 @@ class Rest(NamedTuple):
 
 def rest_of(groups: list[list[int]]) -> Rest:
     """Everything still to be covered; alternatives are bit sets, none of them empty."""
-    entries: dict[tuple[int, int], int] = {}
-    group_of, alternative_of, elements, entry_of = [], [], [], []
-    for at, group in enumerate(groups):
-        for alternative in group:
-            for bit in bits(alternative):
-                alternative_of.append(len(group_of))
-                elements.append(bit)
-                entry_of.append(entries.setdefault((at, bit), len(entries)))
-            group_of.append(at)
-    flat = [group_of, alternative_of, elements, entry_of, [at for at, _ in entries], [bit for _, bit in entries]]
-    return Rest(*(np.array(one, dtype=np.intp) for one in flat), np.full(len(entries), FIRST_SHARE), len(groups))
+    numbers: dict[tuple[int, int], int] = {}
+    columns = [
+        [numbers.setdefault((at, bit), len(numbers)) for bit in bits(alternative)]
+        for at, group in enumerate(groups)
+        for alternative in group
+    ]
+    entries = np.full((max(map(len, columns)), len(columns)), len(numbers), dtype=np.intp)
+    for at, column in enumerate(columns):
+        entries[: len(column), at] = column
+    by_entry = np.array(list(numbers), dtype=np.intp)
+    group = np.repeat(np.arange(len(groups)), [len(one) for one in groups])
+    shares = np.full(len(numbers), FIRST_SHARE)
+    return Rest(group, entries, by_entry[:, 0], by_entry[:, 1], shares, len(groups))

@@ -1,34 +1,62 @@
-"""What makes the search for a kit faster: which adapters fit a port, and which families may be turned round."""
+"""What makes the search for a kit faster: which adapters fit a port, and which families may be turned or exchanged."""
 
-from jointwise.calc.kit.bits import mask
-from jointwise.calc.kit.chains import AdapterType
+from collections.abc import Callable, Iterator
+from itertools import combinations
+
+from jointwise.calc.kit.bits import bits, mask
+from jointwise.calc.kit.chains import AdapterType, adapter_type
 from jointwise.calc.kit.cover import Structure
-from jointwise.calc.kit.mating import End, mates_of
+from jointwise.calc.kit.mating import OPPOSITE, End, mates_of
 from jointwise.calc.kit.needs import Need
 
 __all__ = ["structure"]
 
 
-def structure(needs: list[Need], adapters: list[AdapterType], fixed: set[str]) -> Structure:
-    """The structure of a kit whose elements are `adapters`; families of `fixed`, of ports and owned adapters, stay.
+def structure(needs: list[Need], groups: list[list[int]], adapters: list[AdapterType]) -> Structure:
+    """The structure of a kit for these needs, each with the group of its alternatives; the elements are `adapters`.
 
-    The adapters that fit an end are a star. A family only adapters have, and
-    which mates with none but itself, is a mirror: with plug and jack exchanged
-    everywhere a kit joins the same.
+    The adapters that fit an end are a star. Where plug and jack of a family may
+    be exchanged everywhere, or two families, and the same has to be joined by
+    the same means as before, that is a symmetry.
     """
     ends = dict.fromkeys(end for need in needs for end in (need.first, need.second))
-    families = dict.fromkeys(end.family for one in adapters for end in one if end.family not in fixed)
-    plugs = {family: (End(family, "plug"), End(family, "jack")) for family in families}
-    return Structure(
-        [_having(adapters, mates_of(end)) for end in ends],
-        [
-            (_having(adapters, (plug,)), _having(adapters, (jack,)))
-            for plug, jack in plugs.values()
-            if mates_of(plug) == (jack,) and mates_of(jack) == (plug,)
-        ],
-    )
+    stars = [mask(at for at, one in enumerate(adapters) if any(side in mates_of(end) for side in one)) for end in ends]
+    wanted = {frozenset((need.first, need.second)) for need in needs}
+    whole = {frozenset(group) for group in groups}
+    images = [
+        image
+        for renamed in _renamings(sorted({end.family for one in adapters for end in one}))
+        if {frozenset(map(renamed, pair)) for pair in wanted} == wanted and (image := _image(adapters, renamed))
+    ]
+    return Structure(stars, [image for image in images if all(_turned(group, image) in whole for group in whole)])
 
 
-def _having(adapters: list[AdapterType], sides: tuple[End, ...]) -> int:
-    """The elements that have one of these sides."""
-    return mask(at for at, one in enumerate(adapters) if any(side in sides for side in one))
+def _renamings(families: list[str]) -> Iterator[Callable[[End], End]]:
+    """A family turned round; two exchanged, plug for plug; two exchanged, plug for jack."""
+    for family in families:
+        yield lambda end, family=family: End(end.family, OPPOSITE[end.gender]) if end.family == family else end
+    for one, other in combinations(families, 2):
+        partner = {one: other, other: one}
+        yield lambda end, partner=partner: End(partner.get(end.family, end.family), end.gender)
+        yield lambda end, partner=partner: (
+            End(partner[end.family], OPPOSITE[end.gender]) if end.family in partner else end
+        )
+
+
+def _image(adapters: list[AdapterType], renamed: Callable[[End], End]) -> list[int] | None:
+    """For each adapter the one it becomes, copies in their order; None where the trade does not sell it."""
+    places: dict[AdapterType, list[int]] = {}
+    for at, one in enumerate(adapters):
+        places.setdefault(one, []).append(at)
+    image = [0] * len(adapters)
+    for one, copies in places.items():
+        become = places.get(adapter_type(*map(renamed, one)), [])
+        if len(become) != len(copies):
+            return None
+        for at, turned in zip(copies, become, strict=True):
+            image[at] = turned
+    return image
+
+
+def _turned(group: frozenset[int], image: list[int]) -> frozenset[int]:
+    return frozenset(mask(image[bit] for bit in bits(alternative)) for alternative in group)

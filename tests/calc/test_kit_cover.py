@@ -5,15 +5,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scenarios import examples
 
-from jointwise.calc.kit.bits import flags, mask
+from jointwise.calc.kit.bits import bits, flags, mask
 from jointwise.calc.kit.bound import bounded, lower_bound
 from jointwise.calc.kit.cover import NO_STRUCTURE, Structure, smallest_cover
 from jointwise.calc.kit.effort import QUICK
 from jointwise.calc.kit.rest import rest_of
 
 WIDTH = 8
-HALF = WIDTH // 2
-LOWER, UPPER = (1 << HALF) - 1, (1 << WIDTH) - (1 << HALF)
 SETS = st.sets(st.integers(0, WIDTH - 1), max_size=WIDTH).map(mask)
 ALTERNATIVES = st.sets(st.integers(0, WIDTH - 1), min_size=1, max_size=3).map(mask)
 GROUPS = st.lists(st.lists(ALTERNATIVES, min_size=1, max_size=5), min_size=1, max_size=7)
@@ -31,9 +29,9 @@ def smallest(groups):
     return min(subset.bit_count() for subset in covers(groups))
 
 
-def mirrored(group):
-    """The group with the elements of the lower half and of the upper exchanged one by one."""
-    return [(one & LOWER) << HALF | one >> HALF for one in group]
+def moved(group, image):
+    """The group with each element put for another one."""
+    return [mask(image[bit] for bit in bits(one)) for one in group]
 
 
 def assert_smallest(groups, structure):
@@ -53,11 +51,14 @@ def test_a_cover_is_the_smallest_of_all(groups, stars):
 
 
 @examples(100)
-@given(groups=GROUPS, stars=st.lists(SETS, max_size=2))
-def test_mirrors_leave_the_smallest(groups, stars):
-    """The search is exact where half of the covers are left out as images of the others."""
-    both = [star | mirrored([star])[0] for star in stars]
-    assert_smallest(groups + [mirrored(group) for group in groups], Structure(both, [(LOWER, UPPER)]))
+@given(groups=GROUPS, stars=st.lists(SETS, max_size=2), turn=st.permutations(range(WIDTH)))
+def test_symmetries_leave_the_smallest(groups, stars, turn):
+    """The search is exact where covers are left out as images of others, whether stars are turned over or not."""
+    turned, images = groups, [list(range(WIDTH))]
+    while images[-1] != list(range(WIDTH)) or len(images) == 1:
+        images.append([turn[bit] for bit in images[-1]])
+        turned = turned + [moved(group, images[-1]) for group in groups]
+    assert_smallest(turned, Structure(stars, images[1:]))
 
 
 @examples(100)
