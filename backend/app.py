@@ -33,6 +33,7 @@ from jointwise.calc.catalogue import Edition
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import pack_schema
 from jointwise.calc.errors import InputError
+from jointwise.calc.kit.effort import EFFORTS
 from jointwise.calc.operations import OPERATIONS, Operation, call
 
 __all__ = ["create_app"]
@@ -184,14 +185,15 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
 class _Long(msgspec.Struct):
     """What a request that takes long says of itself."""
 
-    thorough: bool = False
+    search: str = "quick"
 
 
 def _refuse_long(body: bytes) -> None:
     with suppress(msgspec.DecodeError, UnicodeDecodeError, RecursionError):  # which the core puts into words
-        if msgspec.json.decode(body, type=_Long).thorough:
-            allowed = "false of a server, which many share; the page's own core and the command line search for longer"
-            raise InputError("thorough", True, allowed)
+        search = msgspec.json.decode(body, type=_Long).search
+        if search in EFFORTS and search != "quick":
+            allowed = "quick of a server, which many share; the page's own core and the command line search for longer"
+            raise InputError("search", search, allowed)
 
 
 def _limited(app: Flask, per_minute: int) -> Callable[[RouteCallable], RouteCallable]:

@@ -1,7 +1,9 @@
 """The kit view: the core's packing list and pairs, editing ports and pairs, links, paper and files."""
 
+import base64
 import csv
 import io
+import json
 import re
 from pathlib import Path
 from typing import Any
@@ -19,6 +21,7 @@ MM_PER_POINT = 25.4 / 72
 PAPER_MM = {"A4": (210, 297), "Letter": (215.9, 279.4)}
 REFUSED = "status of 400"
 FINGER_PX = 43.5
+START_MS = 120_000
 
 
 def port(name: str, family: str, gender: str, megahertz: float, power: float) -> dict[str, Any]:
@@ -30,6 +33,12 @@ def port(name: str, family: str, gender: str, megahertz: float, power: float) ->
 def owned(*ends: str, count: int = 1) -> dict[str, Any]:
     """Adapters as the core is told of them."""
     return dict(zip(("one_family", "one_gender", "other_family", "other_gender"), ends, strict=True)) | {"count": count}
+
+
+def link(kit: dict[str, Any]) -> str:
+    """The address of a kit, its ports as rows, in base64 for addresses."""
+    text = json.dumps(kit | {"ports": [list(one.values()) for one in kit["ports"]]})
+    return f"#view=kit&kit={base64.urlsafe_b64encode(text.encode()).decode().rstrip('=')}"
 
 
 PORTS = [
@@ -48,6 +57,29 @@ PAIRS = [[0, 1], [0, 2], [0, 3], [1, 2], [2, 4], [3, 5], [3, 8], [4, 6], [4, 7],
 OWNED = [owned("uhf", "plug", "bnc", "jack"), owned("n", "plug", "bnc", "jack")]
 EXAMPLE = {"ports": PORTS, "pairs": PAIRS, "owned": OWNED}
 NEW_PORT = port("", "n", "jack", 54, 100)
+HARD_ENDS = [
+    *(
+        ("sma", "plug"),
+        ("mcx", "jack"),
+        ("mmcx", "plug"),
+        ("3_5mm", "jack"),
+        ("3_5mm", "jack"),
+        ("c", "plug"),
+        ("mcx", "plug"),
+    ),
+    *(
+        ("7_16", "jack"),
+        ("mcx", "jack"),
+        ("tnc", "plug"),
+        ("mcx", "plug"),
+        ("uhf", "plug"),
+        ("sma", "jack"),
+        ("uhf", "plug"),
+    ),
+]
+HARD = {"ports": [port("", *end, 30, 10) for end in HARD_ENDS], "most_in_series": 3, "most_loss_db": 20}
+"""More than a quick search can prove."""
+HARD_LINK = link(HARD)
 DUMMY_LOAD, LINK_PAIR, LOOP_PAIR = 3, "4-7", "4-9"
 
 
@@ -239,6 +271,41 @@ def test_browser_keeps_the_kit(visit: Visit, address: str) -> None:
     other.goto(f"{address}#view=kit")
 
     assert_shows(settled(other), answer(pairs=PAIRS[1:]))
+
+
+def test_search_for_longer_proves_the_kit(visit: Visit) -> None:
+    """What a quick search leaves open, a longer one in this browser proves; a change is answered quickly again."""
+    page = opened(visit, HARD_LINK)
+    quick, proven = (expected.asked("kit", **HARD, search=search) for search in ("quick", "thorough"))
+    assert_shows(page, quick)
+    expect(page.locator("#proof")).to_contain_text(f"at most {quick['gap']} more than the best possible")
+    assert not quick["optimal"]
+    assert proven["optimal"]
+
+    page.get_by_role("button", name="Search for longer").press("Enter")
+    expect(page.get_by_role("button", name="Stop")).to_be_focused()
+
+    expect(page.locator("#proof")).to_contain_text("proven smallest", timeout=START_MS)
+    assert_shows(page, proven)
+    expect(page.locator("#longer")).to_have_count(0)
+    type_into(page, page.locator("jw-kit-form [name='kit.most_loss_db']"), "19")
+    assert_shows(page, expected.asked("kit", **HARD | {"most_loss_db": 19}))
+    assert fragment(page).startswith("view=kit")
+
+
+def test_search_for_longer_can_be_stopped(visit: Visit) -> None:
+    """A long search that is stopped leaves the answer at hand, and can be begun again."""
+    page = opened(visit, HARD_LINK)
+    longer = page.locator("#longer")
+    longer.click()
+    expect(longer).to_have_text("Stop")
+
+    longer.click()
+
+    expect(longer).to_have_text("Search for longer")
+    assert_shows(page, expected.asked("kit", **HARD))
+    longer.click()
+    expect(page.locator("#proof")).to_contain_text("proven smallest", timeout=START_MS)
 
 
 def test_spoilt_link_is_told(visit: Visit) -> None:

@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-__all__ = ["QUICK", "THOROUGH", "Effort"]
+__all__ = ["EFFORTS", "Effort"]
 
 
 class Effort(NamedTuple):
@@ -16,7 +16,12 @@ class Effort(NamedTuple):
     """At a pair, to see what the exchange of an adapter brings it."""
 
 
-QUICK = Effort(chains=25_000, work=60_000_000, looks=400_000)
-"""Less than two seconds, measured in tests/benchmarks/limits.py."""
-THOROUGH = Effort(chains=80_000, work=1_600_000_000, looks=3_000_000)
-"""Up to some fifteen seconds."""
+EFFORTS = {
+    # measured in tests/benchmarks/limits.py
+    "quick": Effort(chains=25_000, work=100_000_000, looks=400_000),
+    # proves all kits of twenty ports with up to three adapters in series in tests/benchmarks/kit.py
+    "thorough": Effort(chains=250_000, work=8_000_000_000, looks=3_000_000),
+    # the chains of twenty ports with four in series still fit a browser's memory; the work is that of months
+    "until_proven": Effort(chains=1_000_000, work=10**15, looks=3_000_000),
+}
+"""By what a request asks for."""

@@ -20,7 +20,7 @@ from jointwise.calc.kit.chains import (
     trade,
 )
 from jointwise.calc.kit.cover import smallest_cover
-from jointwise.calc.kit.effort import QUICK, THOROUGH, Effort
+from jointwise.calc.kit.effort import EFFORTS, Effort
 from jointwise.calc.kit.exchange import exchanged
 from jointwise.calc.kit.explain import impedances_differ, obstacle
 from jointwise.calc.kit.hubs import useful
@@ -51,7 +51,7 @@ def kit(request: KitRequest) -> KitResult:
 
     Raises InputError naming the field for unknown families and senseless pairs.
     """
-    effort = THOROUGH if request.thorough else QUICK
+    effort = EFFORTS[request.search]
     pairs = needs(request)
     held = owned(request)
     duties = standings(request, {need.duty for _, need in pairs})

@@ -11,7 +11,7 @@ def outlook(rest: Rest, star: np.ndarray) -> np.ndarray:
     """How many more elements covers have at least, that have one element and no other of a star; last, none of it.
 
     The star is given as flags by element; infinite where there is no such cover
-    and for elements that are not of the star. As in `bound.py`, with the prices
+    and for elements that are not of the star. As in `bound.py`, by its shares, with the prices
     of alternatives that hold other elements of the star left out, and the one
     element's cost paid once and for all.
     """

@@ -1,17 +1,18 @@
 """What a caller may ask about adapters: the ports, what is to be joined, and what is owned already."""
 
-from typing import Annotated
+from typing import Annotated, Literal
 
 from msgspec import Meta, Struct, field
 
 from jointwise.calc.kit.mating import Gender
 from jointwise.calc.requests import Frequency, Identifier, Scenario
 
-__all__ = ["KitRequest", "OwnedAdapter", "Port"]
+__all__ = ["KitRequest", "OwnedAdapter", "Port", "Search"]
 
 MOST_PORTS = 60
 MOST_PAIRS = 400
 
+Search = Literal["quick", "thorough", "until_proven"]
 PortIndex = Annotated[int, Meta(ge=0, le=MOST_PORTS - 1)]
 Pair = Annotated[list[PortIndex], Meta(min_length=2, max_length=2)]
 
@@ -74,6 +75,10 @@ class KitRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True
     impedance_steps: Annotated[bool, Meta(description="Whether 50 Ω may meet 75 Ω, at the price of the mismatch")] = (
         False
     )
-    thorough: Annotated[
-        bool, Meta(description="Whether to search for the smallest kit some fifteen seconds instead of two")
-    ] = False
+    search: Annotated[
+        Search,
+        Meta(
+            description="How long to look for a smaller kit while none is proven smallest: a second, a minute, "
+            "or to the end, however long that takes"
+        ),
+    ] = "quick"

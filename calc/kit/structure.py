@@ -38,8 +38,10 @@ def _renamings(families: list[str]) -> Iterator[Callable[[End], End]]:
     for one, other in combinations(families, 2):
         partner = {one: other, other: one}
         yield lambda end, partner=partner: End(partner.get(end.family, end.family), end.gender)
-        yield lambda end, partner=partner: (
-            End(partner[end.family], OPPOSITE[end.gender]) if end.family in partner else end
+        yield (
+            lambda end, partner=partner: (
+                End(partner[end.family], OPPOSITE[end.gender]) if end.family in partner else end
+            )
         )
 
 

@@ -118,6 +118,15 @@ def test_bad_query_is_refused_by_field(client, query, field, value, allowed):
     refusal(client.get("cell", query), field, value, allowed)
 
 
+@pytest.mark.parametrize("search", ["thorough", "until_proven"])
+def test_long_search_is_not_for_a_server(client, search):
+    """A server that many share searches for a kit quickly only."""
+    ports = [{"family": "n", "gender": gender, "highest_frequency_hz": 1e8} for gender in ("plug", "jack")]
+
+    refusal(client.post("kit", {"ports": ports, "search": search}), "search", f'"{search}"', "quick")
+    assert client.post("kit", {"ports": ports, "search": "quick"}).status == 200
+
+
 @pytest.mark.parametrize("value", [0.5, float("nan"), float("inf"), -3.5])
 def test_refusal_reads_the_same_by_query_and_by_body(client, value):
     """The same bad value is refused with the same words by either door."""

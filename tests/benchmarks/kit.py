@@ -59,9 +59,9 @@ def main() -> None:
         for families, seed in product(COUNTS, SEEDS):
             request = station(shape, families, seed, most_in_series)
             row = f"  {most_in_series} in series, {shape:17}{families:3} families:"
-            for word, thorough in (("quick", False), ("thorough", True)):
+            for word in ("quick", "thorough"):
                 start = time.process_time()
-                result = kit(msgspec.structs.replace(request, thorough=thorough))
+                result = kit(msgspec.structs.replace(request, search=word))
                 taken = time.process_time() - start
                 totals[word] += result.optimal
                 totals[f"{word} gap"] += result.gap

@@ -2,6 +2,7 @@
 
 import json
 from collections import Counter
+from typing import get_args
 
 import pytest
 from hypothesis import given
@@ -13,6 +14,7 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.cell import cell
 from jointwise.calc.errors import InputError
 from jointwise.calc.kit.chains import trade
+from jointwise.calc.kit.requests import Search
 from jointwise.calc.operations import call
 from jointwise.calc.requests import CellRequest
 
@@ -240,6 +242,19 @@ def test_what_the_trade_does_not_sell_is_not_added():
 
     assert result.joined_by_owned == 0
     assert [one.name for one in result.adapters] == ["HN jack to HN jack"]
+
+
+def test_a_longer_search_proves_what_a_shorter_leaves_open():
+    """Fourteen unlike ports, every pair: a quick kit and its bound hold the proven one between them."""
+    ends = ["sma plug", "mcx jack", "mmcx plug", "3_5mm jack", "3_5mm jack", "c plug", "mcx plug"]
+    ends += ["7_16 jack", "mcx jack", "tnc plug", "mcx plug", "uhf plug", "sma jack", "uhf plug"]
+    ports = [port(*end.split()) for end in ends]
+    quick, thorough, proven = (answer(ports, most_in_series=3, search=search) for search in get_args(Search))
+
+    assert quick.lower_bound <= thorough.added <= quick.added
+    assert not quick.optimal
+    assert thorough.optimal
+    assert proven == thorough
 
 
 def test_a_large_station_is_answered_with_a_bound():

@@ -6,9 +6,10 @@ from hypothesis import strategies as st
 from scenarios import examples
 
 from jointwise.calc.kit.bits import bits, flags, mask
-from jointwise.calc.kit.bound import bounded, lower_bound
+from jointwise.calc.kit.bound import CLEAR, bounded, lower_bound
 from jointwise.calc.kit.cover import NO_STRUCTURE, Structure, smallest_cover
-from jointwise.calc.kit.effort import QUICK
+from jointwise.calc.kit.effort import EFFORTS
+from jointwise.calc.kit.outlook import outlook
 from jointwise.calc.kit.rest import rest_of
 
 WIDTH = 8
@@ -36,7 +37,7 @@ def moved(group, image):
 
 def assert_smallest(groups, structure):
     """The search finds a cover as small as trying every subset does, and proves it."""
-    cover = smallest_cover(groups, QUICK.work, structure)
+    cover = smallest_cover(groups, EFFORTS["quick"].work, structure)
 
     assert cover.chosen in covers(groups)
     assert cover.chosen.bit_count() == cover.lower_bound == smallest(groups)
@@ -87,6 +88,20 @@ def test_what_follows_holds_for_every_cover(groups, chosen, out, most):
         bound = bounded(rest, WIDTH, 20, most - np.count_nonzero(held))
         assert all(np.count_nonzero(held) + bound.least <= one.bit_count() for one in allowed)
         assert not any(one & mask(np.flatnonzero(bound.dear & ~held)) for one in allowed)
+
+
+@examples(150)
+@given(groups=GROUPS, star=SETS)
+def test_what_a_star_leaves_to_search_is_never_too_little(groups, star):
+    """No cover with one element of a star and no other, or with none of it, is smaller than the outlook says."""
+    rest = rest_of(groups)
+    shares = bounded(rest, WIDTH, 20, WIDTH).share
+    least = outlook(rest._replace(share=shares), flags(star, WIDTH))
+
+    for one in covers(groups):
+        held = list(bits(one & star))
+        if len(held) < 2:
+            assert least[held[0] if held else WIDTH] <= one.bit_count() + CLEAR
 
 
 @examples(150)

@@ -75,7 +75,7 @@ def solved(needs, held):
 def test_the_kit_of_twenty_ports_is_as_small_as_the_solver_s(seed, families, density, most_in_series):
     """Twenty ports: the proven smallest kit has as many adapters as the solver's proven smallest."""
     question = station(seed, families, density)
-    result = answer(**question, most_in_series=most_in_series, thorough=True)
+    result = answer(**question, most_in_series=most_in_series, search="thorough")
     needs = tried_needs(question["ports"], question["pairs"], most_in_series, question["owned"])
     smallest, bound = solved(needs, types_of(question["owned"]))
 

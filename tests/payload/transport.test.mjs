@@ -120,6 +120,31 @@ test('a worker that takes a request and never answers is ended, and the request 
   assert.deepEqual(born.map(({ended}) => ended), [true, false]);
 });
 
+test('a patient request may take as long as it needs, until nobody wants it any more', async (t) => {
+  t.mock.timers.enable({apis: ['setTimeout']});
+  let begin;
+  const begun = new Promise((resolve) => (begin = resolve));
+  const core = (operation) => {
+    if (operation === 'endless') throw 'silence';
+    return 'answered';
+  };
+  const {born, createWorker} = workers(t, core, {heard: (kind) => kind === 'taken' && begin()});
+  const transport = workerTransport({payload, createWorker});
+  const stop = new AbortController();
+  const endless = transport.ask('endless', {}, {signal: stop.signal, patient: true});
+  await begun;
+
+  pass(t, 3_600_000);
+  assert.deepEqual(born.map(({ended}) => ended), [false]);
+  stop.abort('enough');
+  await assert.rejects(endless, (reason) => reason === 'enough');
+  const next = transport.ask('echo', {});
+  pass(t, 3_000);
+
+  assert.equal(await next, 'answered');
+  assert.deepEqual(born.map(({ended}) => ended), [true, false]);
+});
+
 test('a worker that does not even say that it has a request is replaced', async (t) => {
   t.mock.timers.enable({apis: ['setTimeout']});
   let begin;

@@ -9,7 +9,7 @@ import {changesOf, control} from './line-control.js';
 import {panelStyles} from './line-styles.js';
 import {send} from './send.js';
 
-const LIMITS = ['most_in_series', 'most_loss_db', 'mode', 'vswr', 'return_loss_asked_db', 'impedance_steps', 'thorough'];
+const LIMITS = ['most_in_series', 'most_loss_db', 'mode', 'vswr', 'return_loss_asked_db', 'impedance_steps'];
 const SITE = [
   ...['exposure', 'added_sealing', 'vibration', 'matings_per_year', 'service_life_years', 'condition', 'added_resistance_ohm'],
   ...['ambient_temperature_c', 'solar_irradiance_w_per_m2', 'altitude_m', 'cable_dielectric', 'system_impedance_ohm'],

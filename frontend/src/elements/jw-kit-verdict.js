@@ -7,6 +7,14 @@ import './jw-kit-packing.js';
 import {panelStyles} from './line-styles.js';
 import {send} from './send.js';
 
+/** What may be asked after each search. */
+const NEXT = {
+  quick: {search: 'thorough', label: 'Search for longer', takes: 'in this browser, two minutes at most'},
+  thorough: {search: 'until_proven', label: 'Search until proven', takes: 'in this browser; it can take hours, and you can stop it'},
+};
+
+const SEARCHING = {label: 'Stop', takes: 'looking for a smaller kit, in this browser'};
+
 /**
  * The answer in short: the verdict, what the owned adapters can do alone, and the packing list.
  *
@@ -14,7 +22,9 @@ import {send} from './send.js';
  * @property {object} answered - the request it is of
  * @property {string[]} names - of its ports
  * @property {string} outdated - why it is not of the form as it stands; empty while it is
- * @fires jw-kit-edit
+ * @property {boolean} searching - whether a smaller kit is looked for
+ * @fires jw-kit-search - {search}: how long to look for a smaller kit
+ * @fires jw-kit-stop
  */
 class JwKitVerdict extends LitElement {
   static styles = [
@@ -33,14 +43,14 @@ class JwKitVerdict extends LitElement {
     `,
   ];
 
-  static properties = {result: {attribute: false}, answered: {attribute: false}, names: {attribute: false}, outdated: {type: String}};
+  static properties = {result: {attribute: false}, answered: {attribute: false}, names: {attribute: false}, outdated: {type: String}, searching: {type: Boolean}};
 
   render() {
     const {answered, names, result} = this;
     const idle = idlePorts(answered, result);
     return html`<section class="panel">
         <div role="status"><p id="proof">${proofWords(result)}</p><p id="verdict">${result.verdict}</p></div>
-        ${result.optimal || answered.thorough ? nothing : html`<p class="noprint"><button id="longer" @click=${this._longer}>Search for longer</button> <small>in this browser, up to a minute</small></p>`}
+        ${this._longer(answered, result)}
         <p id="alone">${ownedAloneWords(result)}</p>
         ${idle.length > 0 ? html`<p class="quiet">In no pair: ${idle.map((at) => `${at + 1} ${names[at]}`).join(', ')}.</p>` : nothing}
         ${this.outdated ? html`<p class="outdated" role="alert">${this.outdated}</p>` : nothing}
@@ -48,8 +58,14 @@ class JwKitVerdict extends LitElement {
       <section class="panel" id="packing"><h2>Packing list</h2><jw-kit-packing .rows=${packingOf(result, answered, FAMILIES)}></jw-kit-packing></section>`;
   }
 
-  _longer() {
-    send(this, 'jw-kit-edit', {kind: 'limit', changes: {thorough: true}});
+  /** What more can be done while no kit is proven smallest. */
+  _longer({search: done = 'quick'}, {optimal}) {
+    const next = NEXT[done];
+    if (!this.searching && (optimal || !next)) return nothing;
+    const {label, takes} = this.searching ? SEARCHING : next;
+    const act = () => (this.searching ? send(this, 'jw-kit-stop') : send(this, 'jw-kit-search', {search: next.search}));
+    // one button, so that it keeps the focus
+    return html`<p class="noprint"><button id="longer" @click=${act}>${label}</button> <small role="status">${takes}</small></p>`;
   }
 }
 

@@ -55,6 +55,7 @@ class JwKitView extends View {
     this._isNew = true;
     this._desk = new Desk(recalled(STORAGE, TABLE), EXAMPLE, (request) => remember(STORAGE, request));
     this._kit = this._enquiry('kit');
+    this._request = this._desk.document;
   }
 
   render() {
@@ -63,7 +64,7 @@ class JwKitView extends View {
     const names = portNames(FAMILIES, request.ports);
     const refused = placed(error, names, (name) => wordsOf(name)?.label);
     return html`${this._progress(this._kit)}
-      <main @jw-kit-edit=${({detail}) => this._edit(detail)}>
+      <main @jw-kit-edit=${({detail}) => this._edit(detail)} @jw-kit-search=${({detail}) => this._search(detail)} @jw-kit-stop=${this._stop}>
         ${this._bar(result, answered)}
         ${refused?.group === '' ? html`<p class="trouble" role="alert">${refused.message} <button @click=${() => this._ask(true)}>Try again</button></p>` : nothing}
         <jw-kit-form class="noprint" .request=${request} .names=${names} .refused=${refused}></jw-kit-form>
@@ -80,7 +81,7 @@ class JwKitView extends View {
     return html`<div class="answer">
       <h2 class="onpaper">Adapters to carry</h2>
       <p class="onpaper">${this._limits(answered)}</p>
-      <jw-kit-verdict .result=${result} .answered=${answered} .names=${names} .outdated=${outdated}></jw-kit-verdict>
+      <jw-kit-verdict .result=${result} .answered=${answered} .names=${names} .outdated=${outdated} .searching=${this._isSearching}></jw-kit-verdict>
       <jw-kit-answer .result=${result} .answered=${answered} .names=${names}></jw-kit-answer>
     </div>`;
   }
@@ -105,10 +106,29 @@ class JwKitView extends View {
     return [`${ports.length} ports`, ...said].join(' · ');
   }
 
+  /** Whether an answer that takes long is awaited. */
+  get _isSearching() {
+    return this._kit.status === 'pending' && this._asked?.search !== undefined;
+  }
+
   _ask(again = false) {
-    const request = this._desk.document;
-    if (again || request !== this._asked) this._kit.askNext(request);
+    const request = this._request;
+    // an answer that took long is not asked again on the way back to this view
+    if (again || (request !== this._asked && request !== this._kit.answered)) this._kit.askNext(request);
     this._asked = request;
+  }
+
+  /** Look for a smaller kit for longer; the answer at hand stays meanwhile. */
+  _search({search}) {
+    this._request = {...this._desk.document, search};
+    this.requestUpdate();
+  }
+
+  /** Give up the long search; the answer at hand holds. */
+  _stop() {
+    this._kit.cancel();
+    this._request = this._asked = this._kit.answered;
+    this.requestUpdate();
   }
 
   _edit(edit) {
@@ -125,7 +145,10 @@ class JwKitView extends View {
     this._settle();
   }
 
+  /** Every change asks for a quick answer, and a long search for the kit as it was is given up. */
   _settle() {
+    if (this._isSearching) this._kit.cancel();
+    this._request = this._desk.document;
     const fragment = `#${toLink(this._desk.document).fragment}`;
     if (fragment !== location.hash) history.replaceState(OWN, '', fragment);
     this._tellTrouble();

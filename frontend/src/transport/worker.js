@@ -39,7 +39,7 @@ export function workerTransport({payload, createWorker, onProgress = () => {}}) 
   return {
     /** Begin a worker before there is anything to ask. */
     start: () => desk.start(),
-    ask: (operation, request, {signal, packs} = {}) => desk.ask(operation, request, signal, packs),
+    ask: (operation, request, options = {}) => desk.ask(operation, request, options),
   };
 }
 
@@ -60,11 +60,12 @@ class Desk {
     this.#onProgress = onProgress;
   }
 
-  ask(operation, request, signal, packs) {
+  /** A patient request may take as long as it needs; others are taken for lost after a while. */
+  ask(operation, request, {signal, packs, patient = false}) {
     return new Promise((resolve, reject) => {
       signal?.throwIfAborted();
       const body = new TextEncoder().encode(JSON.stringify(request));
-      const job = {number: ++this.#number, operation, body, packs, tries: 0, unwanted: false, resolve, reject};
+      const job = {number: ++this.#number, operation, body, packs, patient, tries: 0, unwanted: false, resolve, reject};
       signal?.addEventListener('abort', () => this.#giveUp(job, signal.reason), {once: true});
       this.#waiting.push(job);
       this.#proceed();
@@ -118,7 +119,9 @@ class Desk {
   };
 
   #expectAnswer() {
-    this.#expect(this.#given.unwanted ? GIVEN_UP_MS : ANSWER_MS, () => {
+    const {patient, unwanted} = this.#given;
+    if (patient && !unwanted) return this.#expectNothing();
+    this.#expect(unwanted ? GIVEN_UP_MS : ANSWER_MS, () => {
       const job = this.#given;
       this.#end();
       job.reject(new Refusal({detail: SILENT}));
