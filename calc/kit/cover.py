@@ -236,11 +236,19 @@ def _implies(one: list[int], other: list[int]) -> bool:
 
 def _smallest(group: list[int]) -> list[int]:
     """The alternatives that hold no other alternative, in a fixed order."""
-    kept: list[int] = []
+    kept: dict[int, None] = {}
     for alternative in sorted(set(group), key=lambda one: (one.bit_count(), one)):
-        if not any(small & alternative == small for small in kept):
-            kept.append(alternative)
-    return kept
+        if not any(part in kept for part in _subsets(alternative)):
+            kept[alternative] = None
+    return list(kept)
+
+
+def _subsets(alternative: int) -> Iterator[int]:
+    """Every set of its elements but itself and none."""
+    part = (alternative - 1) & alternative
+    while part:
+        yield part
+        part = (part - 1) & alternative
 
 
 def _first_cover(groups: list[list[int]]) -> int:

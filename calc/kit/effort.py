@@ -9,9 +9,9 @@ class Effort(NamedTuple):
     """The bounds of one search."""
 
     chains: int
-    """Of all pairs together; beyond so many only those of two adapters are looked at, and the bound says so."""
+    """Of all pairs together; where there are more, shorter chains are looked at only, and the bound says so."""
     work: int
-    """Incidences gone through, summed over the steps of all bounds."""
+    """Numbers gone through, summed over the steps of all bounds."""
     looks: int
     """At a pair, to see what the exchange of an adapter brings it."""
 

@@ -18,11 +18,13 @@ def exchanged(needs: list[list[tuple[int, Chain]]], chosen: int, most_looks: int
         candidates |= taken
     looks, lost = 0, _loss(priced, chosen)
     while True:
+        # no exchange of one brings what lacks two
+        near = [[way for way in ways if (way[0] & ~chosen).bit_count() < 2] for ways in priced]
         options = [chosen & ~(1 << out) | 1 << new for out in bits(chosen) for new in bits(candidates & ~chosen)]
         looks += len(priced) * len(options)
         if looks > most_looks:
             break
-        found = [(other, swapped) for swapped in options if (other := _loss(priced, swapped)) is not None]
+        found = [(other, swapped) for swapped in options if (other := _loss(near, swapped)) is not None]
         least = min(found, default=(lost, chosen))
         if least[0] >= lost:
             break

@@ -34,7 +34,7 @@ from jointwise.calc.kit.structure import structure
 __all__ = ["kit"]
 
 ALWAYS_LOOKED_AT = 2  # adapters in series
-UNPROVEN = 10  # times less work
+UNPROVEN = 2  # times less work
 
 
 class _Ways(NamedTuple):
@@ -82,10 +82,12 @@ def _ways(
     held: Counter[AdapterType],
     effort: Effort,
 ) -> _Ways:
-    found = _all_chains(request, wanted, duties, available, request.most_in_series, effort.chains)
-    complete = found is not None
-    if found is None:
-        found = _all_chains(request, wanted, duties, available, ALWAYS_LOOKED_AT, effort.chains)
+    longest, found = request.most_in_series, None
+    while found is None:
+        found = _all_chains(request, wanted, duties, available, longest, effort.chains)
+        longest -= found is None
+    complete = longest == request.most_in_series
+    if not complete:
         for need, joined in found.items():
             joined += _long_chains(request, need, duties[need.duty], stock(held), effort.chains)
             joined += [] if joined else _long_chains(request, need, duties[need.duty], available, effort.chains)

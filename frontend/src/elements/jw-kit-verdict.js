@@ -34,6 +34,7 @@ class JwKitVerdict extends LitElement {
       :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; }
       #proof { font-size: 1.15rem; font-weight: 700; line-height: 1.3; }
       .outdated { padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round); }
+      .longer { display: flex; gap: 8px; align-items: center; margin: 6px 0; }
       @media print {
         :host { display: block; }
         .panel { margin-bottom: 2mm; }
@@ -65,7 +66,7 @@ class JwKitVerdict extends LitElement {
     const {label, takes} = this.searching ? SEARCHING : next;
     const act = () => (this.searching ? send(this, 'jw-kit-stop') : send(this, 'jw-kit-search', {search: next.search}));
     // one button, so that it keeps the focus
-    return html`<p class="noprint"><button id="longer" @click=${act}>${label}</button> <small role="status">${takes}</small></p>`;
+    return html`<p class="longer noprint"><button id="longer" @click=${act}>${label}</button> <small role="status">${takes}</small></p>`;
   }
 }
 
