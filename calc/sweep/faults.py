@@ -11,7 +11,7 @@ from jointwise.calc.sweep.model import Line, Piece, product
 from jointwise.calc.twoport import TwoPort, line_section
 from jointwise.calc.views import GENEROUS
 
-__all__ = ["KINDS", "Fault", "Kind", "Size", "faults_of"]
+__all__ = ["KINDS", "Fault", "Kind", "Lack", "Size", "faults_of"]
 
 Number = np.ndarray
 
@@ -26,12 +26,25 @@ class Size(NamedTuple):
     most: float
 
 
+class Lack(NamedTuple):
+    """What would make up, right at a joint, for what a sound line lacks: each alone, by a linear estimate."""
+
+    ohm: float
+    henry: float
+    per_farad: float
+    farad: float
+    siemens: float
+    impedance_ohm: float
+    """Of the line."""
+
+
 class Kind(NamedTuple):
-    """A kind of fault in words, and its sizes."""
+    """A kind of fault in words, its sizes, and those of a small one that makes up for a lack; none if it can't."""
 
     id: str
     name: str
     sizes: tuple[Size, ...]
+    small: Callable[[Lack], list[float]]
 
 
 RESISTANCE = Size("added resistance", "Ω", (0.3, 2.0, 10.0, 60.0, 500.0), 1e-3, 1e5)
@@ -44,18 +57,46 @@ WETNESS = Size("growth of the permittivity", "1", (0.1, 0.3, 0.8, 2.0), 1e-3, 20
 STEP_IMPEDANCE = Size("impedance of the wrong part", "Ω", (25.0, 35.0, 75.0, 100.0), 5.0, 300.0)
 STEP_LENGTH = Size("electrical length of the wrong part", "m", (0.02, 0.04, 0.08, 0.16), 0.003, 0.5)
 
+WRONG_PARTS = (1.5, 0.7)
+"""Times the line's impedance: what a wrong part is taken for first, if it looks like more inductance, or like less."""
+
+
+def _wrong_part(lack: Lack) -> list[float]:
+    own = lack.impedance_ohm
+    wrong = own * WRONG_PARTS[int(lack.henry < 0)]
+    return [wrong, lack.henry * C_0 / (wrong - own**2 / wrong)]
+
+
+def _inverse(value: float) -> list[float]:
+    return [1 / value if value else np.inf]
+
+
+def _none(_: Lack) -> list[float]:
+    return []
+
+
 KINDS = {
     kind.id: kind
     for kind in (
-        Kind("resistance", "a bad contact", (RESISTANCE,)),
-        Kind("inductance", "a detour of the current, as at a loose or missing shield", (INDUCTANCE,)),
-        Kind("shield", "a shield that hangs by little, resistance and detour", (RESISTANCE, INDUCTANCE)),
-        Kind("gap", "a contact that does not touch", (GAP,)),
-        Kind("capacitance", "a squeezed or wet joint", (CAPACITANCE,)),
-        Kind("leak", "leakage across the joint", (LEAK,)),
-        Kind("wet_before", "water in the cable on the transmitter's side", (WET_LENGTH, WETNESS)),
-        Kind("wet_after", "water in the cable on the antenna's side", (WET_LENGTH, WETNESS)),
-        Kind("step", "a part of the wrong impedance", (STEP_IMPEDANCE, STEP_LENGTH)),
+        Kind("resistance", "a bad contact", (RESISTANCE,), lambda lack: [lack.ohm]),
+        Kind(
+            "inductance",
+            "a detour of the current, as at a loose or missing shield",
+            (INDUCTANCE,),
+            lambda lack: [lack.henry],
+        ),
+        Kind(
+            "shield",
+            "a shield that hangs by little, resistance and detour",
+            (RESISTANCE, INDUCTANCE),
+            lambda lack: [lack.ohm, lack.henry],
+        ),
+        Kind("gap", "a contact that does not touch", (GAP,), lambda lack: _inverse(lack.per_farad)),
+        Kind("capacitance", "a squeezed or wet joint", (CAPACITANCE,), lambda lack: [lack.farad]),
+        Kind("leak", "leakage across the joint", (LEAK,), lambda lack: _inverse(lack.siemens)),
+        Kind("wet_before", "water in the cable on the transmitter's side", (WET_LENGTH, WETNESS), _none),
+        Kind("wet_after", "water in the cable on the antenna's side", (WET_LENGTH, WETNESS), _none),
+        Kind("step", "a part of the wrong impedance", (STEP_IMPEDANCE, STEP_LENGTH), _wrong_part),
     )
 }
 

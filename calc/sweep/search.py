@@ -11,8 +11,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from jointwise.calc.constants import C_0
-from jointwise.calc.sweep.faults import Fault, faults_of
+from jointwise.calc.sweep.faults import Fault, Lack, faults_of
 from jointwise.calc.sweep.fit import FLOOR, Fit, Guess, Seen, Sensitivities, fitted, products, sensitivities
 from jointwise.calc.sweep.model import Line, Planes, reflected
 from jointwise.calc.twoport import TwoPort
@@ -32,8 +31,6 @@ MOST_WORTH = 12
 """Faults that are fitted to the end, beside the best of each joint."""
 REFINED = 4
 """Starts of each joint, of those tried in place, that are fitted."""
-STEPS = (1.5, 0.7)
-"""Times the line's impedance: what a wrong part is taken for first, if it looks like more inductance, or like less."""
 PHASE_STEP = 0.8  # rad at the upper edge, between two places tried
 REACH = 3.0  # standard deviations of cable length that are tried
 MOST_STRETCHES, MOST_SHIFTS = 401, 41
@@ -133,18 +130,7 @@ def _weak(seen: Seen, sound: Fit) -> list[Guess]:
     found = (shared / np.maximum(own, np.finfo(np.float64).tiny)).reshape(len(rows), len(places))
     guesses = []
     for fault in seen.faults:
-        ohm, henry, per_farad, farad, siemens = found[:, places.index(fault.place)]
-        z_0 = seen.line.impedance_ohm
-        wrong = z_0 * STEPS[int(henry < 0)]
-        sizes = {
-            "resistance": [ohm],
-            "inductance": [henry],
-            "shield": [ohm, henry],
-            "gap": [1 / per_farad if per_farad else np.inf],
-            "capacitance": [farad],
-            "leak": [1 / siemens if siemens else np.inf],
-            "step": [wrong, henry * C_0 / (wrong - z_0**2 / wrong)],
-        }.get(fault.kind.id, [])
+        sizes = fault.kind.small(Lack(*found[:, places.index(fault.place)], seen.line.impedance_ohm))
         bounds = np.array([(size.least, size.most) for size in fault.kind.sizes], dtype=np.float64)
         if sizes and max(sizes) > 0:
             guesses.append(Guess(fault.index, sound.values, np.log(np.clip(sizes, bounds[:, 0], bounds[:, 1]))))
