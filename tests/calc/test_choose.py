@@ -22,7 +22,7 @@ def choose(**fields):
 
 
 HARDER = [  # field, an easier and a harder value
-    ("power_w", st.floats(0.001, 1e4), lambda drawn, by: drawn * (1 + by)),
+    ("power_w", st.floats(0.001, 1e4), lambda drawn, by: min(drawn * (1 + by), 1e5)),
     ("vswr", st.floats(1, 10), lambda drawn, by: min(drawn + by, 20)),
     ("ambient_temperature_c", st.floats(-20, 60), lambda drawn, by: min(drawn + by, 80)),
     ("altitude_m", st.floats(0, 9000), lambda drawn, by: drawn + 1000 * by),
