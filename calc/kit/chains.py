@@ -25,9 +25,9 @@ class Chain(NamedTuple):
 
 
 class Stock(NamedTuple):
-    """The adapters that may be used, by the end that meets what comes before."""
+    """The other ends of the adapters that may be used, by the end that meets what comes before."""
 
-    by_end: dict[End, list[AdapterType]]
+    by_end: dict[End, dict[End, None]]
 
 
 def adapter_type(one: End, other: End) -> AdapterType:
@@ -50,11 +50,10 @@ def trade() -> dict[AdapterType, Adapter]:
 
 def stock(types: Iterable[AdapterType]) -> Stock:
     """Adapters of these types, each to be used either way round."""
-    by_end: dict[End, list[AdapterType]] = {}
+    by_end: dict[End, dict[End, None]] = {}
     for one, other in sorted(types):
-        by_end.setdefault(one, []).append((one, other))
-        if one != other:
-            by_end.setdefault(other, []).append((other, one))
+        by_end.setdefault(one, {})[other] = None
+        by_end.setdefault(other, {})[one] = None
     return Stock(by_end)
 
 
@@ -85,7 +84,7 @@ def chains(
 def _longer(
     first: End, second: End, standing: Standing, available: Stock, most_in_series: int, most_loss_db: float
 ) -> Iterator[Chain]:
-    last = mates_of(second)
+    last = [end for end in mates_of(second) if standing.stands(end.family)]
     open_chains = [((), first, frozenset(), standing.step_loss_db)]
     while open_chains:
         adapters, face, met, lost = open_chains.pop()
@@ -95,14 +94,17 @@ def _longer(
             if near in met or not standing.stands(near.family):
                 continue
             so_far = lost + joint_loss(standing, face, near)
-            for adapter in available.by_end.get(near, ()) if so_far <= most_loss_db else ():
-                far = adapter[1]
-                if not standing.stands(far.family):
-                    continue
-                grown = (*adapters, adapter)
-                if far in last:
-                    total = so_far + joint_loss(standing, far, second)
-                    if total <= most_loss_db:
-                        yield Chain(grown, total)
-                elif len(grown) < most_in_series:
-                    open_chains.append((grown, far, met.union(meets), so_far))
+            if so_far > most_loss_db:
+                continue
+            fars = available.by_end.get(near, ())
+            for far in last:
+                total = so_far + joint_loss(standing, far, second)
+                if far in fars and total <= most_loss_db:
+                    yield Chain((*adapters, (near, far)), total)
+            if len(adapters) + 1 < most_in_series:
+                passed = met.union(meets)
+                open_chains += [
+                    ((*adapters, (near, far)), far, passed, so_far)
+                    for far in fars
+                    if far not in last and standing.stands(far.family)
+                ]

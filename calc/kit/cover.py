@@ -27,6 +27,7 @@ __all__ = ["NO_STRUCTURE", "Cover", "Structure", "smallest_cover", "without_spar
 STEP_WORK = 5000  # numbers gone through as long as the rest of a step takes
 NODE_STEPS = 6  # of a bound, as long as the rest of a node takes
 FIRST_STEPS, STEPS, STEPS_AGAIN = 400, 60, 12  # of the bound: at the root, at a node, after elements were barred
+PART_SHARE = 8  # one in so much of the work, at most, goes into the search within a part
 MEND_SHARE = 4  # one in so much of the work goes into mending the first cover
 MEND_STRIDES, MEND_FREED, MEND_NODES = 3, 7, 60  # how far apart, how many elements are taken out; nodes in each try
 
@@ -38,9 +39,11 @@ class Structure(NamedTuple):
     """Sets of elements to split on."""
     symmetries: list[list[int]]
     """For each element another one, or itself: the elements put for one another leave all groups together as before."""
+    parts: list[int]
+    """Sets of elements; a cover of each alone is looked for first, where a group has alternatives within it."""
 
 
-NO_STRUCTURE = Structure([], [])
+NO_STRUCTURE = Structure([], [], [])
 
 
 class Cover(NamedTuple):
@@ -100,9 +103,21 @@ class _Search:
 
     def cover(self) -> Cover:
         """Search until the best is proven or the work is done."""
+        for part in self.structure.parts:
+            self._look_within(part)
         with suppress(_Spent):
             self._prove()
         return Cover(self.best, self.least, self.nodes)
+
+    def _look_within(self, part: int) -> None:
+        """Search for a cover of the part's elements alone: few elements are soon searched."""
+        groups = [[one for one in group if one & ~part == 0] or group for group in self.groups]
+        work = self.work // PART_SHARE
+        search = _Search(_essential(groups), work, self.structure._replace(symmetries=[], parts=[]))
+        found = search.cover()
+        self.work -= work - search.work
+        self.nodes += found.nodes
+        self.best = min(self.best, found.chosen, key=int.bit_count)
 
     def _prove(self) -> None:
         first = bounded(self.rest, self.width, FIRST_STEPS, self.rest.size)

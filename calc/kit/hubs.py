@@ -1,13 +1,13 @@
-"""Families that are never needed between ports, because another does everything they do with no more loss."""
+"""Families between ports: those never needed, as another does all they do with no more loss, and those most used."""
 
 from collections.abc import Iterable
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.kit.chains import AdapterType, trade
-from jointwise.calc.kit.mating import End, meeting
+from jointwise.calc.kit.mating import OPPOSITE, End, mates_of, meeting
 from jointwise.calc.kit.stand import Standing
 
-__all__ = ["useful"]
+__all__ = ["through_hubs", "useful"]
 
 
 def useful(types: Iterable[AdapterType], fixed: set[str], duties: Iterable[Standing]) -> set[AdapterType]:
@@ -24,6 +24,32 @@ def useful(types: Iterable[AdapterType], fixed: set[str], duties: Iterable[Stand
         if any(_replaces(other, family, kept, duties) for other in others):
             kept = {one for one in kept if family not in _families(one)}
     return kept
+
+
+def through_hubs(types: Iterable[AdapterType], joined: set[str], count: int) -> set[AdapterType]:
+    """The types to, from or between so many families, and those that mate with them.
+
+    Each is the one that reaches most of the families `joined` that were not reached before.
+    """
+    types = set(types)
+    near: dict[str, set[str]] = {}
+    for one, other in types:
+        near.setdefault(one.family, {one.family}).add(other.family)
+        near.setdefault(other.family, {other.family}).add(one.family)
+    kin = {family: {family, *_mating(family)} for family in near}
+    reach = {family: set().union(*(near.get(one, ()) for one in kin[family])) for family in near}
+    hubs, left = set(), set(joined)
+    for _ in range(count):
+        hub = max(
+            sorted(near.keys() - hubs), key=lambda family: (len(reach[family] & left), len(reach[family])), default=""
+        )
+        hubs |= kin.get(hub, set())
+        left -= reach.get(hub, set())
+    return {one for one in types if not _families(one).isdisjoint(hubs)}
+
+
+def _mating(family: str) -> set[str]:
+    return {mate.family for gender in OPPOSITE for mate in mates_of(End(family, gender))}
 
 
 def _families(one: AdapterType) -> set[str]:

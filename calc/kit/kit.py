@@ -7,7 +7,6 @@ from typing import NamedTuple
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.cautions import CAUTIONS
-from jointwise.calc.kit.bound import lower_bound
 from jointwise.calc.kit.chains import (
     AdapterType,
     Chain,
@@ -23,8 +22,9 @@ from jointwise.calc.kit.cover import smallest_cover
 from jointwise.calc.kit.effort import EFFORTS, Effort
 from jointwise.calc.kit.exchange import exchanged
 from jointwise.calc.kit.explain import impedances_differ, obstacle
-from jointwise.calc.kit.hubs import useful
-from jointwise.calc.kit.mating import End, end_name, mates_of, meeting
+from jointwise.calc.kit.hubs import through_hubs, useful
+from jointwise.calc.kit.least import least_added
+from jointwise.calc.kit.mating import End, end_name, meeting
 from jointwise.calc.kit.needs import Need, needs, owned
 from jointwise.calc.kit.requests import KitRequest
 from jointwise.calc.kit.results import AdapterCount, ChainJoint, JoinedBy, KitResult, PairResult, UsedAdapter
@@ -35,6 +35,7 @@ __all__ = ["kit"]
 
 ALWAYS_LOOKED_AT = 2  # adapters in series
 UNPROVEN = 2  # times less work
+HUBS = (2, 1)  # so many families chains are limited to where there are too many, the first that will do
 
 
 class _Ways(NamedTuple):
@@ -59,13 +60,13 @@ def kit(request: KitRequest) -> KitResult:
     fixed = {port.family for port in request.ports} | {end.family for one in held for end in one}
     everything = set(trade()) | set(held)
     worthwhile = useful(everything, fixed, duties.values())
-    ways = _ways(request, wanted, duties, stock(worthwhile), held, effort)
+    ways = _ways(request, wanted, duties, worthwhile, held, effort)
     open_needs = [need for need in wanted if ways.by_need[need] and all(taken for taken, _ in ways.by_need[need])]
     groups = [[taken for taken, _ in ways.by_need[need]] for need in open_needs]
     # what leaves chains out can't be proven, so it is searched for a shorter time
     work = effort.work if ways.complete else effort.work // UNPROVEN
     cover = smallest_cover(groups, work, structure(open_needs, groups, ways.elements))
-    bound = cover.lower_bound if ways.complete else _bound_by_ends(open_needs, worthwhile, held)
+    bound = cover.lower_bound if ways.complete else least_added(open_needs, worthwhile, held)
     chosen = exchanged([ways.by_need[need] for need in open_needs], cover.chosen, effort.looks)
     results = [
         _pair_result(request, pair, need, duties[need.duty], ways, chosen, stock(everything)) for pair, need in pairs
@@ -78,23 +79,26 @@ def _ways(
     request: KitRequest,
     wanted: list[Need],
     duties: dict[Duty, Standing],
-    available: Stock,
+    types: set[AdapterType],
     held: Counter[AdapterType],
     effort: Effort,
 ) -> _Ways:
+    available = stock(types)
     longest, found = request.most_in_series, None
     while found is None:
         found = _all_chains(request, wanted, duties, available, longest, effort.chains)
         longest -= found is None
     complete = longest == request.most_in_series
     if not complete:
+        whole = _through_hubs(request, wanted, duties, types, effort.chains)
         for need, joined in found.items():
+            joined += whole.get(need, [])
             joined += _long_chains(request, need, duties[need.duty], stock(held), effort.chains)
             joined += [] if joined else _long_chains(request, need, duties[need.duty], available, effort.chains)
     index: dict[tuple[AdapterType, int], int] = {}
     by_need = {}
     for need, joined in found.items():
-        taken = [(_added(chain, held, index), chain) for chain in joined if _to_be_had(chain, held)]
+        taken = [(_added(chain, held, index), chain) for chain in dict.fromkeys(joined) if _to_be_had(chain, held)]
         by_need[need] = sorted(taken, key=lambda way: (loss_steps(way[1]), len(way[1].adapters), way[1].adapters))
     return _Ways(by_need, [one for one, _ in index], complete)
 
@@ -115,6 +119,20 @@ def _all_chains(
     return found
 
 
+def _through_hubs(
+    request: KitRequest, wanted: list[Need], duties: dict[Duty, Standing], types: set[AdapterType], most: int
+) -> dict[Need, list[Chain]]:
+    """Every need's chains by way of few families, the longer the better, before the more families; none of too many."""
+    joined = {end.family for need in wanted for end in (need.first, need.second)}
+    for longest in range(request.most_in_series, ALWAYS_LOOKED_AT, -1):
+        for count in HUBS:
+            narrow = stock(through_hubs(types, joined, count))
+            found = _all_chains(request, wanted, duties, narrow, longest, most)
+            if found is not None:
+                return found
+    return {}
+
+
 def _long_chains(request: KitRequest, need: Need, standing: Standing, available: Stock, most: int) -> Iterator[Chain]:
     """A need's chains of full length, as many as are looked at."""
     limits = (request.most_in_series, request.most_loss_db)
@@ -133,15 +151,6 @@ def _added(chain: Chain, held: Counter[AdapterType], index: dict[tuple[AdapterTy
         for copy in range(held[one], count):
             taken |= 1 << index.setdefault((one, copy - held[one]), len(index))
     return taken
-
-
-def _bound_by_ends(open_needs: list[Need], types: set[AdapterType], held: Counter[AdapterType]) -> int:
-    """How many adapters any kit adds at least, whatever the chains: one at each end that nothing owned fits."""
-    ends = dict.fromkeys(end for need in open_needs for end in (need.first, need.second))
-    bare = [end for end in ends if not any(end in mates_of(side) for one in held for side in one)]
-    bit = {one: 1 << at for at, one in enumerate(sorted(types))}
-    groups = [[bit[one] for one in bit if any(end in mates_of(side) for side in one)] for end in bare]
-    return max(lower_bound(groups) if groups else 0, int(bool(open_needs)))
 
 
 def _pair_result(

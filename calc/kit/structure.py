@@ -1,15 +1,19 @@
 """What makes the search for a kit faster: which adapters fit a port, and which families may be turned or exchanged."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from itertools import combinations
 
 from jointwise.calc.kit.bits import bits, mask
 from jointwise.calc.kit.chains import AdapterType, adapter_type
 from jointwise.calc.kit.cover import Structure
+from jointwise.calc.kit.hubs import through_hubs
 from jointwise.calc.kit.mating import OPPOSITE, End, mates_of
 from jointwise.calc.kit.needs import Need
 
 __all__ = ["structure"]
+
+HUBS = (1, 2)
+"""Families by way of which a kit is looked for first."""
 
 
 def structure(needs: list[Need], groups: list[list[int]], adapters: list[AdapterType]) -> Structure:
@@ -28,7 +32,13 @@ def structure(needs: list[Need], groups: list[list[int]], adapters: list[Adapter
         for renamed in _renamings(sorted({end.family for one in adapters for end in one}))
         if {frozenset(map(renamed, pair)) for pair in wanted} == wanted and (image := _image(adapters, renamed))
     ]
-    return Structure(stars, [image for image in images if all(_turned(group, image) in whole for group in whole)])
+    symmetries = [image for image in images if all(_turned(group, image) in whole for group in whole)]
+    return Structure(stars, symmetries, [_through(adapters, ends, count) for count in HUBS])
+
+
+def _through(adapters: list[AdapterType], ends: Iterable[End], count: int) -> int:
+    types = through_hubs(adapters, {end.family for end in ends}, count)
+    return mask(at for at, one in enumerate(adapters) if one in types)
 
 
 def _renamings(families: list[str]) -> Iterator[Callable[[End], End]]:

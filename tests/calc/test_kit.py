@@ -7,14 +7,17 @@ from typing import get_args
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from kits import answer, owned, port, tried_needs, types_of
+from kits import LOSS_DB, answer, owned, port, tried_needs, types_of
 from scenarios import examples
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.cell import cell
 from jointwise.calc.errors import InputError
 from jointwise.calc.kit.chains import trade
-from jointwise.calc.kit.requests import Search
+from jointwise.calc.kit.kit import kit
+from jointwise.calc.kit.least import least_added
+from jointwise.calc.kit.needs import needs
+from jointwise.calc.kit.requests import KitRequest, Search
 from jointwise.calc.operations import call
 from jointwise.calc.requests import CellRequest
 
@@ -82,6 +85,19 @@ def test_no_kit_of_longer_chains_is_smaller(question):
     assert result.optimal
     assert result.joined == len(needs)
     assert result.added == 0 or not can_join(needs, types_of(question["owned"]), result.added - 1, set())
+
+
+@examples(120)
+@given(question=questions(), most_in_series=st.integers(1, 3))
+def test_the_bound_for_too_many_chains_holds(question, most_in_series):
+    """What is said without looking at any chain is never above the smallest kit."""
+    request = KitRequest(**question, most_in_series=most_in_series, most_loss_db=LOSS_DB)
+    result = kit(request)
+    told = zip(needs(request), result.pairs, strict=True)
+    open_needs = [need for (_, need), pair in told if pair.joined and not pair.joined_by_owned]
+
+    assert result.optimal
+    assert least_added(open_needs, trade(), types_of(request.owned)) <= result.added
 
 
 @examples(60)

@@ -48,7 +48,7 @@ def assert_smallest(groups, structure):
 def test_a_cover_is_the_smallest_of_all(groups, stars):
     """The search is exact whatever sets it is told to split on."""
     assert_smallest(groups, NO_STRUCTURE)
-    assert_smallest(groups, Structure(stars, []))
+    assert_smallest(groups, Structure(stars, [], []))
 
 
 @examples(100)
@@ -59,14 +59,14 @@ def test_symmetries_leave_the_smallest(groups, stars, turn):
     while images[-1] != list(range(WIDTH)) or len(images) == 1:
         images.append([turn[bit] for bit in images[-1]])
         turned = turned + [moved(group, images[-1]) for group in groups]
-    assert_smallest(turned, Structure(stars, images[1:]))
+    assert_smallest(turned, Structure(stars, images[1:], []))
 
 
 @examples(100)
 @given(groups=GROUPS, work=st.integers(0, 4_000_000), stars=st.lists(SETS, max_size=3))
 def test_a_search_cut_short_still_bounds(groups, work, stars):
     """Cut short, the search gives a cover and a bound with the smallest cover between them."""
-    cover = smallest_cover(groups, work, Structure(stars, []))
+    cover = smallest_cover(groups, work, Structure(stars, [], []))
 
     assert cover.lower_bound <= smallest(groups) <= cover.chosen.bit_count()
     assert cover.chosen in covers(groups)
