@@ -18,7 +18,7 @@ class Effort(NamedTuple):
 
 EFFORTS = {
     # measured in tests/benchmarks/limits.py
-    "quick": Effort(chains=20_000, work=100_000_000, looks=400_000),
+    "quick": Effort(chains=25_000, work=100_000_000, looks=400_000),
     # proves all kits of twenty ports with up to three adapters in series in tests/benchmarks/kit.py
     "thorough": Effort(chains=250_000, work=8_000_000_000, looks=3_000_000),
     # the chains of twenty ports with four in series still fit a browser's memory; the work is that of months
