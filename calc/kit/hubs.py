@@ -7,7 +7,10 @@ from jointwise.calc.kit.chains import AdapterType, trade
 from jointwise.calc.kit.mating import OPPOSITE, End, mates_of, meeting
 from jointwise.calc.kit.stand import Standing
 
-__all__ = ["through_hubs", "useful"]
+__all__ = ["FEW", "through_hubs", "useful"]
+
+FEW = (1, 2)
+"""How many families a kit is looked for by way of, before all are."""
 
 
 def useful(types: Iterable[AdapterType], fixed: set[str], duties: Iterable[Standing]) -> set[AdapterType]:

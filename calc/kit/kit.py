@@ -22,7 +22,7 @@ from jointwise.calc.kit.cover import smallest_cover
 from jointwise.calc.kit.effort import EFFORTS, Effort
 from jointwise.calc.kit.exchange import exchanged
 from jointwise.calc.kit.explain import impedances_differ, obstacle
-from jointwise.calc.kit.hubs import through_hubs, useful
+from jointwise.calc.kit.hubs import FEW, through_hubs, useful
 from jointwise.calc.kit.least import least_added
 from jointwise.calc.kit.mating import End, end_name, meeting
 from jointwise.calc.kit.needs import Need, needs, owned
@@ -35,7 +35,6 @@ __all__ = ["kit"]
 
 ALWAYS_LOOKED_AT = 2  # adapters in series
 UNPROVEN = 2  # times less work
-HUBS = (2, 1)  # so many families chains are limited to where there are too many, the first that will do
 
 
 class _Ways(NamedTuple):
@@ -125,7 +124,7 @@ def _through_hubs(
     """Every need's chains by way of few families, the longer the better, before the more families; none of too many."""
     joined = {end.family for need in wanted for end in (need.first, need.second)}
     for longest in range(request.most_in_series, ALWAYS_LOOKED_AT, -1):
-        for count in HUBS:
+        for count in reversed(FEW):
             narrow = stock(through_hubs(types, joined, count))
             found = _all_chains(request, wanted, duties, narrow, longest, most)
             if found is not None:

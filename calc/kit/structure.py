@@ -6,14 +6,11 @@ from itertools import combinations
 from jointwise.calc.kit.bits import bits, mask
 from jointwise.calc.kit.chains import AdapterType, adapter_type
 from jointwise.calc.kit.cover import Structure
-from jointwise.calc.kit.hubs import through_hubs
+from jointwise.calc.kit.hubs import FEW, through_hubs
 from jointwise.calc.kit.mating import OPPOSITE, End, mates_of
 from jointwise.calc.kit.needs import Need
 
 __all__ = ["structure"]
-
-HUBS = (1, 2)
-"""Families by way of which a kit is looked for first."""
 
 
 def structure(needs: list[Need], groups: list[list[int]], adapters: list[AdapterType]) -> Structure:
@@ -33,7 +30,7 @@ def structure(needs: list[Need], groups: list[list[int]], adapters: list[Adapter
         if {frozenset(map(renamed, pair)) for pair in wanted} == wanted and (image := _image(adapters, renamed))
     ]
     symmetries = [image for image in images if all(_turned(group, image) in whole for group in whole)]
-    return Structure(stars, symmetries, [_through(adapters, ends, count) for count in HUBS])
+    return Structure(stars, symmetries, [_through(adapters, ends, count) for count in FEW])
 
 
 def _through(adapters: list[AdapterType], ends: Iterable[End], count: int) -> int:
