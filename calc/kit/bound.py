@@ -6,8 +6,8 @@ then pay at least, its cheapest alternative, adds up over all groups to no more
 than any cover costs: linear programming duality. The shares are shifted, step
 by step, towards those who would pay, a group being taken to pay for all its
 alternatives near the cheapest, the nearer the more; each step keeps part of
-the one before (ascent with momentum on a smoothed dual). Only exact arithmetic
-is used, no exponential, so that every machine goes the same way.
+the one before (ascent with momentum on a smoothed dual). Nothing but the basic
+operations is used, no exponential, so that every machine goes the same way.
 """
 
 from typing import NamedTuple
@@ -19,7 +19,7 @@ from jointwise.calc.kit.rest import Rest, rest_of
 __all__ = ["CLEAR", "Bound", "bounded", "lower_bound"]
 
 STEPS = 300
-# tuned on the nodes of three searches, tests/benchmarks/kit.py
+# tuned on nodes of the searches for three stations of tests/benchmarks/kit.py
 NEAR, NEAR_STEPS = 0.008, 40  # a price that far above the cheapest counts little; halved after so many steps
 PUSH, PUSH_STEPS = 0.4, 50  # by how much a share that pays grows in a step; halved after so many steps
 KEPT = 0.9  # of the step before

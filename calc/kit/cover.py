@@ -199,7 +199,8 @@ class _Search:
             if held < 2 and free.any():
                 symmetries = node.symmetries & ~self.upsetting[at]
                 least = outlook(node.rest, free)
-                least[[held > 0 or self.lowering[one] & symmetries > 0 for one in range(self.width)] + [False]] = np.inf
+                spared = [held > 0 or bool(lowering & symmetries) for lowering in self.lowering]
+                least[:-1][spared] = np.inf
                 rated.append((_toil(least, allowed), at, held, least))
         if not rated:
             yield from self._with_or_without(node, int(node.rest.helpful(self.width).argmax()))

@@ -43,11 +43,12 @@ def through_hubs(types: Iterable[AdapterType], joined: set[str], count: int) -> 
     reach = {family: set().union(*(near.get(one, ()) for one in kin[family])) for family in near}
     hubs, left = set(), set(joined)
     for _ in range(count):
-        hub = max(
-            sorted(near.keys() - hubs), key=lambda family: (len(reach[family] & left), len(reach[family])), default=""
-        )
-        hubs |= kin.get(hub, set())
-        left -= reach.get(hub, set())
+        others = sorted(near.keys() - hubs)
+        if not others:
+            break
+        hub = max(others, key=lambda family: (len(reach[family] & left), len(reach[family])))
+        hubs |= kin[hub]
+        left -= reach[hub]
     return {one for one in types if not _families(one).isdisjoint(hubs)}
 
 

@@ -83,15 +83,14 @@ def _ways(
     effort: Effort,
 ) -> _Ways:
     available = stock(types)
-    longest, found = request.most_in_series, None
-    while found is None:
-        found = _all_chains(request, wanted, duties, available, longest, effort.chains)
-        longest -= found is None
+    found, longest = _longest_chains(request, wanted, duties, [available], effort.chains)
     complete = longest == request.most_in_series
     if not complete:
-        whole = _through_hubs(request, wanted, duties, types, effort.chains)
+        families = {end.family for need in wanted for end in (need.first, need.second)}
+        narrow = [stock(through_hubs(types, families, count)) for count in reversed(FEW)]
+        through, _ = _longest_chains(request, wanted, duties, narrow, effort.chains)
         for need, joined in found.items():
-            joined += whole.get(need, [])
+            joined += through[need]
             joined += _long_chains(request, need, duties[need.duty], stock(held), effort.chains)
             joined += [] if joined else _long_chains(request, need, duties[need.duty], available, effort.chains)
     index: dict[tuple[AdapterType, int], int] = {}
@@ -100,6 +99,18 @@ def _ways(
         taken = [(_added(chain, held, index), chain) for chain in dict.fromkeys(joined) if _to_be_had(chain, held)]
         by_need[need] = sorted(taken, key=lambda way: (loss_steps(way[1]), len(way[1].adapters), way[1].adapters))
     return _Ways(by_need, [one for one, _ in index], complete)
+
+
+def _longest_chains(
+    request: KitRequest, wanted: list[Need], duties: dict[Duty, Standing], stocks: list[Stock], most: int
+) -> tuple[dict[Need, list[Chain]], int]:
+    """Every need's chains up to the greatest length at which one of the stocks, the first, has not too many."""
+    tried = ((longest, one) for longest in range(request.most_in_series, 0, -1) for one in stocks)
+    return next(
+        (found, longest)
+        for longest, one in tried
+        if (found := _all_chains(request, wanted, duties, one, longest, most)) is not None
+    )
 
 
 def _all_chains(
@@ -116,20 +127,6 @@ def _all_chains(
         found[need] = joined
         total += len(joined)
     return found
-
-
-def _through_hubs(
-    request: KitRequest, wanted: list[Need], duties: dict[Duty, Standing], types: set[AdapterType], most: int
-) -> dict[Need, list[Chain]]:
-    """Every need's chains by way of few families, the longer the better, before the more families; none of too many."""
-    joined = {end.family for need in wanted for end in (need.first, need.second)}
-    for longest in range(request.most_in_series, ALWAYS_LOOKED_AT, -1):
-        for count in reversed(FEW):
-            narrow = stock(through_hubs(types, joined, count))
-            found = _all_chains(request, wanted, duties, narrow, longest, most)
-            if found is not None:
-                return found
-    return {}
 
 
 def _long_chains(request: KitRequest, need: Need, standing: Standing, available: Stock, most: int) -> Iterator[Chain]:

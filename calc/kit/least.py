@@ -30,7 +30,9 @@ def _by_ends(needs: list[Need], types: list[AdapterType], held: list[AdapterType
 
 def _by_families(needs: list[Need], types: list[AdapterType], held: list[AdapterType]) -> int:
     """Counted by families that neither mate with one another nor are joined by what is held."""
-    sides = {side for one in types for side in one} | {end for need in needs for end in (need.first, need.second)}
+    sides = {side for one in [*types, *held] for side in one} | {
+        end for need in needs for end in (need.first, need.second)
+    }
     near = [*held, *((side, mate) for side in sides for mate in mates_of(side))]
     close = _Together((one.family, other.family) for one, other in near)
     apart = [(close.of(need.first.family), close.of(need.second.family)) for need in needs]

@@ -11,9 +11,10 @@ def outlook(rest: Rest, star: np.ndarray) -> np.ndarray:
     """How many more elements covers have at least, that have one element and no other of a star; last, none of it.
 
     The star is given as flags by element; infinite where there is no such cover
-    and for elements that are not of the star. As in `bound.py`, by its shares, with the prices
-    of alternatives that hold other elements of the star left out, and the one
-    element's cost paid once and for all.
+    and for elements that are not of the star. The shares of `rest` must be those
+    of a bound (`bound.py`), as the prices are; alternatives that hold other
+    elements of the star are left out, and the one element's cost is paid once
+    and for all.
     """
     firsts, count = rest.firsts, rest.share.size
     price = rest.gathered(rest.share)

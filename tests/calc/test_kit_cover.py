@@ -46,9 +46,10 @@ def assert_smallest(groups, structure):
 @examples(150)
 @given(groups=GROUPS, stars=st.lists(SETS, max_size=4))
 def test_a_cover_is_the_smallest_of_all(groups, stars):
-    """The search is exact whatever sets it is told to split on."""
+    """The search is exact whatever sets it is told to split on, or to look within first."""
     assert_smallest(groups, NO_STRUCTURE)
     assert_smallest(groups, Structure(stars, [], []))
+    assert_smallest(groups, Structure(stars, [], stars))
 
 
 @examples(100)

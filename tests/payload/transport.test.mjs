@@ -100,7 +100,8 @@ test('a request that kills two workers is refused, and the next one is answered'
   assert.equal(born.length, 3);
 });
 
-test('a worker that takes a request and never answers is ended, and the request refused', async (t) => {
+/** A transport whose worker has taken a request it will never answer. */
+async function withEndless(t, options) {
   t.mock.timers.enable({apis: ['setTimeout']});
   let begin;
   const begun = new Promise((resolve) => (begin = resolve));
@@ -110,8 +111,13 @@ test('a worker that takes a request and never answers is ended, and the request 
   };
   const {born, createWorker} = workers(t, core, {heard: (kind) => kind === 'taken' && begin()});
   const transport = workerTransport({payload, createWorker});
-  const endless = transport.ask('endless', {});
+  const endless = transport.ask('endless', {}, options);
   await begun;
+  return {born, transport, endless};
+}
+
+test('a worker that takes a request and never answers is ended, and the request refused', async (t) => {
+  const {born, transport, endless} = await withEndless(t);
 
   pass(t, 60_000);
 
@@ -121,18 +127,8 @@ test('a worker that takes a request and never answers is ended, and the request 
 });
 
 test('a patient request may take as long as it needs, until nobody wants it any more', async (t) => {
-  t.mock.timers.enable({apis: ['setTimeout']});
-  let begin;
-  const begun = new Promise((resolve) => (begin = resolve));
-  const core = (operation) => {
-    if (operation === 'endless') throw 'silence';
-    return 'answered';
-  };
-  const {born, createWorker} = workers(t, core, {heard: (kind) => kind === 'taken' && begin()});
-  const transport = workerTransport({payload, createWorker});
   const stop = new AbortController();
-  const endless = transport.ask('endless', {}, {signal: stop.signal, patient: true});
-  await begun;
+  const {born, transport, endless} = await withEndless(t, {signal: stop.signal, patient: true});
 
   pass(t, 3_600_000);
   assert.deepEqual(born.map(({ended}) => ended), [false]);

@@ -55,7 +55,7 @@ class JwKitView extends View {
     this._isNew = true;
     this._desk = new Desk(recalled(STORAGE, TABLE), EXAMPLE, (request) => remember(STORAGE, request));
     this._kit = this._enquiry('kit');
-    this._request = this._desk.document;
+    this._request = this._settled = this._desk.document;
   }
 
   render() {
@@ -113,8 +113,9 @@ class JwKitView extends View {
 
   _ask(again = false) {
     const request = this._request;
-    // an answer that took long is not asked again on the way back to this view
-    if (again || (request !== this._asked && request !== this._kit.answered)) this._kit.askNext(request);
+    // on the way back to this view nothing was asked yet, and an answer that took long is kept
+    const kept = this._asked === undefined && request === this._kit.answered;
+    if (again || (request !== this._asked && !kept)) this._kit.askNext(request);
     this._asked = request;
   }
 
@@ -147,8 +148,10 @@ class JwKitView extends View {
 
   /** Every change asks for a quick answer, and a long search for the kit as it was is given up. */
   _settle() {
-    if (this._isSearching) this._kit.cancel();
-    this._request = this._desk.document;
+    if (this._desk.document !== this._settled) {
+      if (this._isSearching) this._kit.cancel();
+      this._request = this._settled = this._desk.document;
+    }
     const fragment = `#${toLink(this._desk.document).fragment}`;
     if (fragment !== location.hash) history.replaceState(OWN, '', fragment);
     this._tellTrouble();
