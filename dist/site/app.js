@@ -698,6 +698,7 @@
       #proof { font-size: 1.15rem; font-weight: 700; line-height: 1.3; }
       .outdated { padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round); }
       .longer { display: flex; gap: 8px; align-items: center; margin: 6px 0; }
+      #longer { flex: none; }
       @media print {
         :host { display: block; }
         .panel { margin-bottom: 2mm; }
