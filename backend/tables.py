@@ -6,9 +6,13 @@ from operator import itemgetter
 from string import ascii_lowercase
 
 from jointwise.backend.fields import plain
+from jointwise.calc.cell.results import CellResult, LimitResult
+from jointwise.calc.datasheets.results import CatalogueResult
+from jointwise.calc.formulas.formula import Step, SymbolValue
+from jointwise.calc.matrix.results import MatrixResult
+from jointwise.calc.numeric.units import engineering
 from jointwise.calc.operations import InputError
-from jointwise.calc.results import CatalogueResult, CellResult, FamilyHead, LimitResult, MatrixResult, Step, SymbolValue
-from jointwise.calc.units import engineering
+from jointwise.calc.physics.families import FamilyHead
 
 __all__ = ["cell", "matrix"]
 

@@ -6,42 +6,134 @@ needs the matrix alone, and a browser takes long to import all.
 """
 
 from collections.abc import Callable
-from importlib import import_module
-from typing import Any, NamedTuple
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any, Generic, NamedTuple, TypeVar
 
 import msgspec
 
-from jointwise.calc.catalogue import Edition, in_force
-from jointwise.calc.errors import InputError
-from jointwise.calc.refusal import decoded
+from .catalogue import Edition, in_force
+from .errors import InputError
+from .refusal import decoded
 
-__all__ = ["OPERATIONS", "InputError", "Operation", "call", "canonical"]
+__all__ = ["OPERATIONS", "InputError", "Operation", "Task", "call", "canonical"]
+
+Request = TypeVar("Request", bound=msgspec.Struct)
+Result = TypeVar("Result", bound=msgspec.Struct)
 
 
-class Operation(NamedTuple):
+class Task(NamedTuple, Generic[Request, Result]):
+    """The function of an operation, what it takes and what it gives."""
+
+    answer: Callable[[Request], Result]
+    request: type[Request]
+    result: type[Result]
+
+
+@dataclass(frozen=True)
+class Operation:
     """A question the core answers."""
 
     name: str
     summary: str
-    place: str
-    """Where its function stands: module:function, from one request Struct to one result Struct."""
+    load: Callable[[], Task[Any, Any]]
+    """Imports the operation's room."""
     cacheable: bool
 
-    @property
-    def answer(self) -> Callable[[Any], Any]:
-        """From the request to the result."""
-        module, function = self.place.split(":")
-        return getattr(import_module(f"jointwise.calc.{module}"), function)
+    @cached_property
+    def task(self) -> Task[Any, Any]:
+        """The operation's function with its types, imported once."""
+        return self.load()
 
     @property
     def request(self) -> type[msgspec.Struct]:
         """What may be asked."""
-        return self.answer.__annotations__["request"]
+        return self.task.request
 
     @property
     def result(self) -> type[msgspec.Struct]:
         """What is answered."""
-        return self.answer.__annotations__["return"]
+        return self.task.result
+
+
+def _matrix() -> Task[Any, Any]:
+    from .matrix.matrix import matrix
+    from .matrix.requests import MatrixRequest
+    from .matrix.results import MatrixResult
+
+    return Task(matrix, MatrixRequest, MatrixResult)
+
+
+def _cell() -> Task[Any, Any]:
+    from .cell.cell import cell
+    from .cell.requests import CellRequest
+    from .cell.results import CellResult
+
+    return Task(cell, CellRequest, CellResult)
+
+
+def _snapshot() -> Task[Any, Any]:
+    from .matrix.snapshot.requests import SnapshotRequest
+    from .matrix.snapshot.results import SnapshotResult
+    from .matrix.snapshot.snapshot import snapshot
+
+    return Task(snapshot, SnapshotRequest, SnapshotResult)
+
+
+def _choose() -> Task[Any, Any]:
+    from .choose.choose import choose
+    from .choose.requests import ChooseRequest
+    from .choose.results import ChooseResult
+
+    return Task(choose, ChooseRequest, ChooseResult)
+
+
+def _line() -> Task[Any, Any]:
+    from .line.line import line
+    from .line.requests import LineRequest
+    from .line.results import LineResult
+
+    return Task(line, LineRequest, LineResult)
+
+
+def _spread() -> Task[Any, Any]:
+    from .spread.requests import SpreadRequest
+    from .spread.results import SpreadResult
+    from .spread.spread import spread
+
+    return Task(spread, SpreadRequest, SpreadResult)
+
+
+def _sweep() -> Task[Any, Any]:
+    from .sweep.requests import SweepRequest
+    from .sweep.results import SweepResult
+    from .sweep.sweep import sweep
+
+    return Task(sweep, SweepRequest, SweepResult)
+
+
+def _fitout() -> Task[Any, Any]:
+    from .fitout.fitout import fitout
+    from .fitout.requests import FitoutRequest
+    from .fitout.results import FitoutResult
+
+    return Task(fitout, FitoutRequest, FitoutResult)
+
+
+def _kit() -> Task[Any, Any]:
+    from .kit.kit import kit
+    from .kit.requests import KitRequest
+    from .kit.results import KitResult
+
+    return Task(kit, KitRequest, KitResult)
+
+
+def _catalogue() -> Task[Any, Any]:
+    from .datasheets.datasheets import describe
+    from .datasheets.requests import CatalogueRequest
+    from .datasheets.results import CatalogueResult
+
+    return Task(describe, CatalogueRequest, CatalogueResult)
 
 
 OPERATIONS = {
@@ -50,61 +142,61 @@ OPERATIONS = {
         Operation(
             "matrix",
             "Margin of every interface family at every band and power level.",
-            "matrix:matrix",
+            _matrix,
             cacheable=True,
         ),
         Operation(
             "cell",
             "One margin with its derivation, gates, losses and curves.",
-            "cell:cell",
+            _cell,
             cacheable=True,
         ),
         Operation(
             "snapshot",
             "A matrix with every derivation, packed for a club's website.",
-            "snapshot.snapshot:snapshot",
+            _snapshot,
             cacheable=True,
         ),
         Operation(
             "choose",
             "Which families meet every demand on a joint, ranked, and why the others do not.",
-            "choose.choose:choose",
+            _choose,
             cacheable=True,
         ),
         Operation(
             "line",
             "What reaches the antenna through a whole line, its weakest part, and what would help.",
-            "line.line:line",
+            _line,
             cacheable=False,
         ),
         Operation(
             "spread",
             "How far unknown electrical lengths and the tolerance of joints spread a line's answer.",
-            "line.spread:spread",
+            _spread,
             cacheable=False,
         ),
         Operation(
             "sweep",
             "Which joint of a line is worse than it should be, by a measured sweep of it.",
-            "sweep.sweep:sweep",
+            _sweep,
             cacheable=False,
         ),
         Operation(
             "fitout",
             "How to fit, seal and look after every joint of a line.",
-            "fitout.fitout:fitout",
+            _fitout,
             cacheable=False,
         ),
         Operation(
             "kit",
             "Which adapters to carry so that every port can be joined.",
-            "kit.kit:kit",
+            _kit,
             cacheable=False,
         ),
         Operation(
             "catalogue",
             "Every catalogue value with source and kind, the formulas and the sources.",
-            "describe:describe",
+            _catalogue,
             cacheable=True,
         ),
     )
@@ -118,9 +210,9 @@ def call(name: str, body: bytes, edition: Edition | None = None) -> bytes:
     Raises KeyError for an unknown operation and InputError, whose text is one
     sentence for the user, for a request that can't be answered.
     """
-    operation = OPERATIONS[name]
+    task = OPERATIONS[name].task
     with in_force(edition):
-        return msgspec.json.encode(operation.answer(decoded(body, operation.request)))
+        return msgspec.json.encode(task.answer(decoded(body, task.request)))
 
 
 def canonical(name: str, body: bytes, edition: Edition | None = None) -> bytes:

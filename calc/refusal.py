@@ -8,21 +8,24 @@ from typing import Any, TypeVar
 import msgspec
 import numpy as np
 
-from jointwise.calc.catalogue.schema import ADDRESS, NAME
-from jointwise.calc.errors import InputError, shown
+from .catalogue.schema import ADDRESS, NAME
+from .errors import InputError, shown
 
 __all__ = ["MOST_BYTES", "decoded", "refusal"]
 
 Decoded = TypeVar("Decoded")
 MOST_BYTES = 4_000_000
 """Longest request: one that is refused only after it was read whole stays within 2 s and 256 MB too."""
+
 DEEPEST = 50
 """Brackets within brackets a text may have; no request and no pack has more than eight."""
+
 STEPS = np.zeros(256, dtype=np.int8)
 """How much deeper each byte leads."""
 STEPS[list(b"[{")], STEPS[list(b"]}")] = 1, -1
 MOST_NAMED = 8
 """Fields of an object that a sentence still lists."""
+
 WORDS_OF_PATTERN = {
     NAME: "a text of 1 to 80 characters that begins with none of = + - @ and no blank",
     ADDRESS: "an address that begins with https:// or http://, at most 300 characters",

@@ -2,8 +2,8 @@
 
 import sympy
 
-from jointwise.calc.constants import CONSTANTS
-from jointwise.calc.formula import Formula
+from jointwise.calc.formulas.constants import CONSTANTS
+from jointwise.calc.formulas.formula import Formula
 
 NAMES = {
     "besselj": sympy.besselj,

@@ -11,7 +11,7 @@ from contextvars import ContextVar
 from functools import lru_cache, wraps
 from typing import Any, TypeVar
 
-from jointwise.calc.catalogue.tables import Catalogue, built_in_tables
+from .tables import Catalogue, built_in_tables
 
 __all__ = ["Edition", "catalogue", "in_force", "per_edition"]
 

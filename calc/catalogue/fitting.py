@@ -4,7 +4,7 @@ from typing import Annotated, Literal
 
 from msgspec import Meta, Struct, field
 
-from jointwise.calc.catalogue.schema import Id, Kind, Quantity, Unit
+from .schema import Id, Kind, Quantity, Unit
 
 __all__ = [
     "Attachment",

@@ -11,18 +11,19 @@ from typing import Any
 
 import msgspec
 
-from jointwise.calc.catalogue.edition import Edition
-from jointwise.calc.catalogue.pack import TABLES, Document, Pack, read_pack
-from jointwise.calc.catalogue.schema import PackSummary, Source
-from jointwise.calc.catalogue.sound import SOUND
-from jointwise.calc.catalogue.tables import Catalogue, built_in_tables
-from jointwise.calc.errors import InputError
+from ..errors import InputError
+from .edition import Edition
+from .pack import TABLES, Document, Pack, read_pack
+from .schema import PackSummary, Source
+from .sound import SOUND
+from .tables import Catalogue, built_in_tables
 
 __all__ = ["edition_of"]
 
 MOST_PACKS = 20
 MOST_ENTRIES = 100
 """Of one table, the built-in ones included: no more can be asked for in one matrix."""
+
 SORTED = ("interfaces", "cables")
 NAMED = ("interfaces", "cables", "bands", "modes")
 

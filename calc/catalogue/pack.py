@@ -9,7 +9,9 @@ from typing import Annotated, Any, NamedTuple
 import msgspec
 from msgspec import Meta, Struct
 
-from jointwise.calc.catalogue.schema import (
+from ..errors import InputError
+from ..refusal import decoded
+from .schema import (
     Adapter,
     Band,
     Cable,
@@ -25,13 +27,12 @@ from jointwise.calc.catalogue.schema import (
     Section,
     Text,
 )
-from jointwise.calc.errors import InputError
-from jointwise.calc.refusal import decoded
 
 __all__ = ["MOST_BYTES", "TABLES", "Document", "Overrides", "Pack", "pack_schema", "ranges", "read_pack"]
 
 MOST_BYTES = 1_000_000
 """Longest pack; a longer one is refused before anything of it is read."""
+
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 
 Ids = Annotated[list[Id], Meta(max_length=100)]

@@ -39,15 +39,19 @@ __all__ = [
 Kind = Literal["standard", "datasheet", "handbook", "common practice", "memory"]
 ID = "^(?!constructor$)[a-z0-9][a-z0-9_]*$"
 """No name that means something to the tables of a page's script: it can't begin with an underscore either."""
+
 NAME = r"^[^\s=+@-]"
 """No name that a spreadsheet takes for a formula."""
+
 ADDRESS = r"^(https?://\S+)?$"
 """No address that runs a script."""
+
 Id = Annotated[str, Meta(pattern=ID, min_length=1, max_length=40)]
 Name = Annotated[str, Meta(pattern=NAME, min_length=1, max_length=80)]
 Text = Annotated[str, Meta(max_length=600)]
 Named = Annotated[str, Meta(min_length=1, max_length=100)]
 """An id of another table, or a word of the trade."""
+
 Order = Annotated[int, Meta(ge=0, le=1000)]
 Names = Annotated[list[Name], Meta(max_length=20)]
 Frequency = Annotated[float, Meta(ge=1e4, le=2e11)]

@@ -7,9 +7,9 @@ an InputError that names the field, the value and what is allowed.
 from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
-from jointwise.calc.catalogue.schema import Adapter, Band, Cable, HouseLimit, Interface, Mating, Mode
-from jointwise.calc.catalogue.tables import Catalogue
-from jointwise.calc.errors import InputError, known
+from ..errors import InputError, known
+from .schema import Adapter, Band, Cable, HouseLimit, Interface, Mating, Mode
+from .tables import Catalogue
 
 __all__ = ["SOUND"]
 
@@ -17,6 +17,7 @@ PLATING = ("conductivity_s_per_m", "relative_permeability")
 FILLING = ("relative_permittivity", "loss_tangent", "thermal_conductivity_w_per_m_k")
 RATIOS = (1.05, 12.0)
 """Outer over inner diameter, as far as the TE11 cutoff is computed (formulas/coax.py)."""
+
 VIBRATIONS = ("none", "vehicle", "severe")
 SEALINGS = "none, or an IP code of two numerals such as IP67"
 

@@ -11,7 +11,7 @@ from typing import Any, TypeVar
 
 import msgspec
 
-from jointwise.calc.catalogue.fitting import (
+from .fitting import (
     Attachment,
     GalvanicLimit,
     GalvanicMetal,
@@ -22,7 +22,7 @@ from jointwise.calc.catalogue.fitting import (
     Screen,
     SealingLayer,
 )
-from jointwise.calc.catalogue.schema import (
+from .schema import (
     Adapter,
     Assumption,
     Band,

@@ -5,31 +5,21 @@ from typing import NamedTuple
 import msgspec
 import numpy as np
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.cautions import CAUTIONS
-from jointwise.calc.choose.relax import relaxations
-from jointwise.calc.choose.requests import ChooseRequest
-from jointwise.calc.choose.results import Choice, ChooseResult, Rejection, Wear, Weather
-from jointwise.calc.columns import columns
-from jointwise.calc.errors import known
-from jointwise.calc.formulas.loss import dissipative_loss, mismatch_loss
-from jointwise.calc.gates import (
-    EXPOSURES,
-    GATES,
-    HOUSE,
-    SEALED_TO,
-    VIBRATIONS,
-    family_reasons,
-    gate_table,
-    site_demands,
-)
-from jointwise.calc.limits import dissipation, match_limit
-from jointwise.calc.matrix import LIMITS, Margins, evaluate
-from jointwise.calc.requests import Scenario
-from jointwise.calc.results import Column
-from jointwise.calc.station import Station, station
-from jointwise.calc.units import engineering
-from jointwise.calc.views import table_view
+from ..catalogue import catalogue
+from ..errors import known
+from ..formulas.loss import dissipative_loss, mismatch_loss
+from ..numeric.units import engineering
+from ..physics.cautions import CAUTIONS
+from ..physics.columns import Column, columns
+from ..physics.gates import EXPOSURES, GATES, HOUSE, SEALED_TO, VIBRATIONS, family_reasons, gate_table, site_demands
+from ..physics.limits import dissipation, match_limit
+from ..physics.margins import LIMITS, Margins, evaluate
+from ..physics.ratings import table_view
+from ..physics.scenario import Scenario
+from ..physics.station import Station, station
+from .relax import relaxations
+from .requests import ChooseRequest
+from .results import Choice, ChooseResult, Rejection, Wear, Weather
 
 __all__ = ["RULE", "choose"]
 

@@ -5,13 +5,13 @@ from collections.abc import Callable, Iterator
 
 import msgspec
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.choose.requests import ChooseRequest
-from jointwise.calc.choose.results import Choice, Relaxation, Value
-from jointwise.calc.errors import InputError
-from jointwise.calc.gates import EXPOSURES, VIBRATIONS
-from jointwise.calc.matrix import Margins
-from jointwise.calc.units import engineering
+from ..catalogue import catalogue
+from ..errors import InputError
+from ..numeric.units import engineering
+from ..physics.gates import EXPOSURES, VIBRATIONS
+from ..physics.margins import Margins
+from .requests import ChooseRequest
+from .results import Choice, Relaxation, Value
 
 __all__ = ["relaxations"]
 

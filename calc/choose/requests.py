@@ -4,7 +4,7 @@ from typing import Annotated, Literal
 
 from msgspec import Meta, field
 
-from jointwise.calc.requests import Bands, Diameter, Frequency, Identifier, Power, Scenario
+from ..physics.scenario import Bands, Diameter, Frequency, Identifier, Power, Scenario
 
 __all__ = ["ChooseRequest"]
 

@@ -2,7 +2,8 @@
 
 from msgspec import Struct
 
-from jointwise.calc.results import Column, LimitId
+from ..physics.columns import Column
+from ..physics.limits import LimitId
 
 __all__ = ["Choice", "ChooseResult", "Rejection", "Relaxation", "Value", "Wear", "Weather"]
 

@@ -2,9 +2,9 @@
 
 from collections.abc import Mapping
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.catalogue.fitting import Part, Rule
-from jointwise.calc.fitout.results import Advice
+from ..catalogue import catalogue
+from ..catalogue.fitting import Part, Rule
+from .results import Advice
 
 __all__ = ["advice"]
 

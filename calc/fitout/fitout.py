@@ -5,34 +5,26 @@ from datetime import date
 
 import msgspec
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.catalogue.schema import Cable, Interface
-from jointwise.calc.cautions import CAUTIONS
-from jointwise.calc.fitout.advice import advice
-from jointwise.calc.fitout.galvanic import galvanic_checks
-from jointwise.calc.fitout.label import label
-from jointwise.calc.fitout.measurement import first_measurement
-from jointwise.calc.fitout.pairs import Pair, attachment, pairs
-from jointwise.calc.fitout.quantities import adapter_name, quantities
-from jointwise.calc.fitout.requests import FitoutRequest
-from jointwise.calc.fitout.results import (
-    Advice,
-    Bend,
-    FitoutResult,
-    Half,
-    JointLabel,
-    JointSheet,
-    NearRelative,
-    Step,
-)
-from jointwise.calc.fitout.sealing import sealing
-from jointwise.calc.fitout.torque import torque
-from jointwise.calc.fitout.upkeep import day, inspection, wear
-from jointwise.calc.gates import gate_results
-from jointwise.calc.line.chain import Chain, chain, joint_scenario
-from jointwise.calc.line.requests import GivenVswr, Joint, LineRequest
-from jointwise.calc.requests import CellRequest, Scenario
-from jointwise.calc.results import GateResult
+from ..catalogue import catalogue
+from ..catalogue.schema import Cable, Interface
+from ..cell.requests import CellRequest
+from ..feedline.chain import Chain, chain, joint_scenario
+from ..feedline.elements import GivenVswr, Joint
+from ..line.requests import LineRequest
+from ..physics.cautions import CAUTIONS
+from ..physics.gates import GateResult, gate_results
+from ..physics.scenario import Scenario
+from .advice import advice
+from .galvanic import galvanic_checks
+from .label import label
+from .measurement import first_measurement
+from .pairs import Pair, attachment, pairs
+from .quantities import adapter_name, quantities
+from .requests import FitoutRequest
+from .results import Advice, Bend, FitoutResult, Half, JointLabel, JointSheet, NearRelative, Step
+from .sealing import sealing
+from .torque import torque
+from .upkeep import day, inspection, wear
 
 __all__ = ["fitout"]
 

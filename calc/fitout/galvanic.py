@@ -5,15 +5,16 @@ Only the surfaces count, plating before base metal (MIL-DTL-14072F, from memory)
 
 from itertools import combinations_with_replacement
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.catalogue.fitting import GalvanicMetal, PlatingSold
-from jointwise.calc.catalogue.schema import Cable, Interface
-from jointwise.calc.fitout.results import GalvanicCheck
+from ..catalogue import catalogue
+from ..catalogue.fitting import GalvanicMetal, PlatingSold
+from ..catalogue.schema import Cable, Interface
+from .results import GalvanicCheck
 
 __all__ = ["galvanic_checks", "metal_of"]
 
 DIGITS = 2
 """Of the published indexes: a difference has no more."""
+
 REMEDIES = {
     "outer contacts": "take both halves of one plating, and keep the joint dry",
     "centre contacts": "take both halves of one plating, and keep the joint dry",

@@ -2,10 +2,11 @@
 
 import msgspec
 
-from jointwise.calc.catalogue import per_edition
-from jointwise.calc.cell import cell
-from jointwise.calc.fitout.results import JointLabel
-from jointwise.calc.requests import CellRequest, Scenario
+from ..catalogue import per_edition
+from ..cell.cell import cell
+from ..cell.requests import CellRequest
+from ..physics.scenario import Scenario
+from .results import JointLabel
 
 __all__ = ["fragment", "label"]
 

@@ -2,15 +2,15 @@
 
 import numpy as np
 
-from jointwise.calc.fitout.advice import advice
-from jointwise.calc.fitout.results import LineMeasurement
-from jointwise.calc.formulas.line import decibels
-from jointwise.calc.formulas.match import return_loss
-from jointwise.calc.line.chain import Chain
-from jointwise.calc.line.plain import number
-from jointwise.calc.line.solve import solve
-from jointwise.calc.line.spread import bounds
-from jointwise.calc.views import GENEROUS
+from ..feedline.chain import Chain
+from ..feedline.reflection import bounds
+from ..feedline.solve import solve
+from ..formulas.line import decibels
+from ..formulas.match import return_loss
+from ..numeric.json_numbers import number
+from ..physics.ratings import GENEROUS
+from .advice import advice
+from .results import LineMeasurement
 
 __all__ = ["first_measurement"]
 

@@ -2,11 +2,11 @@
 
 from typing import NamedTuple
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.catalogue.fitting import Attachment
-from jointwise.calc.catalogue.schema import Cable, Interface
-from jointwise.calc.line.chain import Chain, Link, touching
-from jointwise.calc.line.requests import CableRun, Element, Joint
+from ..catalogue import catalogue
+from ..catalogue.fitting import Attachment
+from ..catalogue.schema import Cable, Interface
+from ..feedline.chain import Chain, Link, touching
+from ..feedline.elements import CableRun, Element, Joint
 
 __all__ = ["Pair", "Side", "attachment", "pairs"]
 

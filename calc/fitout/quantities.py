@@ -2,11 +2,11 @@
 
 from collections import Counter
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.fitout.pairs import Pair, Side
-from jointwise.calc.fitout.results import JointSheet, QuantityRow
-from jointwise.calc.limits import assumption
-from jointwise.calc.line.requests import CableRun, Element, Joint
+from ..catalogue import catalogue
+from ..feedline.elements import CableRun, Element, Joint
+from ..physics.limits import assumption
+from .pairs import Pair, Side
+from .results import JointSheet, QuantityRow
 
 __all__ = ["adapter_name", "quantities"]
 

@@ -4,8 +4,8 @@ from typing import Annotated
 
 from msgspec import Meta
 
-from jointwise.calc.line.requests import Element
-from jointwise.calc.requests import Frequency, Identifier, Power, Surroundings
+from ..feedline.elements import Element
+from ..physics.scenario import Frequency, Identifier, Power, Surroundings
 
 __all__ = ["FitoutRequest"]
 

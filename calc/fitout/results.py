@@ -4,7 +4,8 @@ from typing import Literal
 
 from msgspec import Struct
 
-from jointwise.calc.results import Column, GateResult
+from ..physics.columns import Column
+from ..physics.gates import GateResult
 
 __all__ = [
     "Advice",

@@ -3,12 +3,12 @@
 import math
 from collections.abc import Mapping
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.catalogue.fitting import SealingLayer
-from jointwise.calc.catalogue.schema import Interface
-from jointwise.calc.fitout.advice import advice
-from jointwise.calc.fitout.results import Advice, Layer, Sealing
-from jointwise.calc.gates import EXPOSURES, SEALED_TO
+from ..catalogue import catalogue
+from ..catalogue.fitting import SealingLayer
+from ..catalogue.schema import Interface
+from ..physics.gates import EXPOSURES, SEALED_TO
+from .advice import advice
+from .results import Advice, Layer, Sealing
 
 __all__ = ["ip_meaning", "sealing", "tape_length"]
 

@@ -1,7 +1,7 @@
 """Coupling torque as a wrench shows it."""
 
-from jointwise.calc.catalogue.schema import Interface
-from jointwise.calc.fitout.results import Torque
+from ..catalogue.schema import Interface
+from .results import Torque
 
 __all__ = ["torque"]
 

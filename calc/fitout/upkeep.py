@@ -2,18 +2,19 @@
 
 from datetime import date
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.catalogue.schema import Interface
-from jointwise.calc.errors import InputError
-from jointwise.calc.fitout.advice import advice
-from jointwise.calc.fitout.results import InspectionPlan, Wear
-from jointwise.calc.requests import Surroundings
+from ..catalogue import catalogue
+from ..catalogue.schema import Interface
+from ..errors import InputError
+from ..physics.scenario import Surroundings
+from .advice import advice
+from .results import InspectionPlan, Wear
 
 __all__ = ["day", "inspection", "months_later", "wear"]
 
 MONTHS = 12
 NEVER = 1e-3
 """Matings a year up to which a joint counts as never opened: once in a thousand years."""
+
 YEARS = (1900, 2200)
 SHORTEST_MONTH = 28
 """A day that a month may lack moves to one that every month has."""

@@ -1,5 +1,5 @@
 """The declared formulas, one module per subject; importing this package registers them all."""
 
-from jointwise.calc.formulas import air, coax, first_principles, heat, line, loss, match, noise, skin, sweep, voltage
+from . import air, coax, first_principles, heat, line, loss, match, noise, skin, sweep, voltage
 
 __all__ = ["air", "coax", "first_principles", "heat", "line", "loss", "match", "noise", "skin", "sweep", "voltage"]

@@ -2,8 +2,8 @@
 
 import numpy as np
 
-from jointwise.calc.constants import ZERO_CELSIUS_K
-from jointwise.calc.formula import formula
+from .constants import ZERO_CELSIUS_K
+from .formula import formula
 
 __all__ = ["air_density_ratio", "geopotential_altitude", "pressure_ratio"]
 

@@ -2,8 +2,8 @@
 
 import numpy as np
 
-from jointwise.calc.constants import C_0, ETA_0
-from jointwise.calc.formula import formula
+from .constants import C_0, ETA_0
+from .formula import formula
 
 __all__ = ["characteristic_impedance", "te11_condition", "te11_cutoff", "te11_root", "te11_rule"]
 

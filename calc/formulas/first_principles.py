@@ -6,8 +6,8 @@ how much of that is convection, which the altitude correction needs.
 
 import numpy as np
 
-from jointwise.calc.constants import SIGMA_SB, ZERO_CELSIUS_K
-from jointwise.calc.formula import formula
+from .constants import SIGMA_SB, ZERO_CELSIUS_K
+from .formula import formula
 
 __all__ = [
     "body_conductance",

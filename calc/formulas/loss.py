@@ -2,8 +2,8 @@
 
 import numpy as np
 
-from jointwise.calc.constants import C_0
-from jointwise.calc.formula import formula
+from .constants import C_0
+from .formula import formula
 
 __all__ = [
     "conductor_share",
@@ -14,6 +14,7 @@ __all__ = [
     "guaranteed_loss",
     "mismatch_loss",
 ]
+
 
 _Z_0 = ("impedance of the line", "Ω")
 _SHARE = "share of the power of a matched wave"

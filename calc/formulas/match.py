@@ -2,8 +2,8 @@
 
 import numpy as np
 
-from jointwise.calc.constants import C_0
-from jointwise.calc.formula import formula
+from .constants import C_0
+from .formula import formula
 
 __all__ = [
     "electrical_angle",

@@ -2,8 +2,8 @@
 
 import numpy as np
 
-from jointwise.calc.constants import T_0
-from jointwise.calc.formula import formula
+from .constants import T_0
+from .formula import formula
 
 __all__ = [
     "cascade_noise_factor",

@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from jointwise.calc.formula import formula
+from .formula import formula
 
 __all__ = [
     "air_gap",

@@ -3,10 +3,10 @@
 from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
-from jointwise.calc.catalogue import catalogue, per_edition
-from jointwise.calc.catalogue.schema import Adapter
-from jointwise.calc.kit.mating import End, mates_of
-from jointwise.calc.kit.stand import Standing
+from ..catalogue import catalogue, per_edition
+from ..catalogue.mating import End, mates_of
+from ..catalogue.schema import Adapter
+from .stand import Standing
 
 __all__ = ["AdapterType", "Chain", "Stock", "adapter_type", "chains", "joint_loss", "loss_steps", "stock", "trade"]
 

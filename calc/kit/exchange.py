@@ -1,8 +1,8 @@
 """Less loss with as many adapters: exchanging one for another as long as that helps."""
 
-from jointwise.calc.kit.bits import bits
-from jointwise.calc.kit.chains import Chain, loss_steps
-from jointwise.calc.kit.cover import without_spares
+from ..cover.bits import bits
+from ..cover.cover import without_spares
+from .chains import Chain, loss_steps
 
 __all__ = ["exchanged"]
 

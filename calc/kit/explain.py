@@ -2,12 +2,12 @@
 
 from typing import NamedTuple
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.formulas.match import return_loss
-from jointwise.calc.kit.chains import Chain, Stock, chains, loss_steps
-from jointwise.calc.kit.needs import Need
-from jointwise.calc.kit.requests import KitRequest
-from jointwise.calc.kit.stand import Standing
+from ..catalogue import catalogue
+from ..formulas.match import return_loss
+from .chains import Chain, Stock, chains, loss_steps
+from .needs import Need
+from .requests import KitRequest
+from .stand import Standing
 
 __all__ = ["Obstacle", "impedances_differ", "obstacle"]
 

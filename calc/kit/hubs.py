@@ -2,10 +2,10 @@
 
 from collections.abc import Iterable
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.kit.chains import AdapterType, trade
-from jointwise.calc.kit.mating import OPPOSITE, End, mates_of, meeting
-from jointwise.calc.kit.stand import Standing
+from ..catalogue import catalogue
+from ..catalogue.mating import OPPOSITE, End, mates_of, meeting
+from .chains import AdapterType, trade
+from .stand import Standing
 
 __all__ = ["FEW", "through_hubs", "useful"]
 

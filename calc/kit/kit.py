@@ -5,31 +5,21 @@ from collections.abc import Iterator
 from itertools import islice
 from typing import NamedTuple
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.cautions import CAUTIONS
-from jointwise.calc.kit.chains import (
-    AdapterType,
-    Chain,
-    Stock,
-    adapter_type,
-    chains,
-    joint_loss,
-    loss_steps,
-    stock,
-    trade,
-)
-from jointwise.calc.kit.cover import smallest_cover
-from jointwise.calc.kit.effort import EFFORTS, Effort
-from jointwise.calc.kit.exchange import exchanged
-from jointwise.calc.kit.explain import impedances_differ, obstacle
-from jointwise.calc.kit.hubs import FEW, through_hubs, useful
-from jointwise.calc.kit.least import least_added
-from jointwise.calc.kit.mating import End, end_name, meeting
-from jointwise.calc.kit.needs import Need, needs, owned
-from jointwise.calc.kit.requests import KitRequest
-from jointwise.calc.kit.results import AdapterCount, ChainJoint, JoinedBy, KitResult, PairResult, UsedAdapter
-from jointwise.calc.kit.stand import Duty, Standing, standings
-from jointwise.calc.kit.structure import structure
+from ..catalogue import catalogue
+from ..catalogue.mating import End, end_name, meeting
+from ..cover.cover import smallest_cover
+from ..physics.cautions import CAUTIONS
+from .chains import AdapterType, Chain, Stock, adapter_type, chains, joint_loss, loss_steps, stock, trade
+from .effort import EFFORTS, Effort
+from .exchange import exchanged
+from .explain import impedances_differ, obstacle
+from .hubs import FEW, through_hubs, useful
+from .least import least_added
+from .needs import Need, needs, owned
+from .requests import KitRequest
+from .results import AdapterCount, ChainJoint, JoinedBy, KitResult, PairResult, UsedAdapter
+from .stand import Duty, Standing, standings
+from .structure import structure
 
 __all__ = ["kit"]
 

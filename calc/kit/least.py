@@ -2,10 +2,10 @@
 
 from collections.abc import Iterable
 
-from jointwise.calc.kit.bound import lower_bound
-from jointwise.calc.kit.chains import AdapterType
-from jointwise.calc.kit.mating import mates_of
-from jointwise.calc.kit.needs import Need
+from ..catalogue.mating import mates_of
+from ..cover.bound import lower_bound
+from .chains import AdapterType
+from .needs import Need
 
 __all__ = ["least_added"]
 

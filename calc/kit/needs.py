@@ -3,12 +3,12 @@
 from collections import Counter
 from typing import NamedTuple
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.errors import InputError, known
-from jointwise.calc.kit.chains import AdapterType, adapter_type
-from jointwise.calc.kit.mating import End
-from jointwise.calc.kit.requests import MOST_PAIRS, KitRequest, Port
-from jointwise.calc.kit.stand import Duty
+from ..catalogue import catalogue
+from ..catalogue.mating import End
+from ..errors import InputError, known
+from .chains import AdapterType, adapter_type
+from .requests import MOST_PAIRS, KitRequest, Port
+from .stand import Duty
 
 __all__ = ["Need", "needs", "owned"]
 

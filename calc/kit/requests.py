@@ -4,8 +4,8 @@ from typing import Annotated, Literal
 
 from msgspec import Meta, Struct, field
 
-from jointwise.calc.kit.mating import Gender
-from jointwise.calc.requests import Frequency, Identifier, Scenario
+from ..catalogue.mating import Gender
+from ..physics.scenario import Frequency, Identifier, Scenario
 
 __all__ = ["KitRequest", "OwnedAdapter", "Port", "Search"]
 

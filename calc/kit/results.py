@@ -4,7 +4,7 @@ from typing import Literal
 
 from msgspec import Struct
 
-from jointwise.calc.kit.mating import Gender
+from ..catalogue.mating import Gender
 
 __all__ = ["AdapterCount", "ChainJoint", "JoinedBy", "KitResult", "PairResult", "UsedAdapter"]
 

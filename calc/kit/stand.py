@@ -5,15 +5,15 @@ from typing import NamedTuple
 import msgspec
 import numpy as np
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.formulas import loss
-from jointwise.calc.gates import GATES, family_reasons, gate_table, site_demands
-from jointwise.calc.kit.requests import KitRequest
-from jointwise.calc.limits import dissipation, match_limit
-from jointwise.calc.matrix import LIMITS, evaluate
-from jointwise.calc.station import station
-from jointwise.calc.units import engineering
-from jointwise.calc.views import ENDS, table_view
+from ..catalogue import catalogue
+from ..formulas import loss
+from ..numeric.units import engineering
+from ..physics.gates import GATES, family_reasons, gate_table, site_demands
+from ..physics.limits import dissipation, match_limit
+from ..physics.margins import LIMITS, evaluate
+from ..physics.ratings import ENDS, table_view
+from ..physics.station import station
+from .requests import KitRequest
 
 __all__ = ["Duty", "Standing", "standings"]
 

@@ -3,12 +3,12 @@
 from collections.abc import Callable, Iterable, Iterator
 from itertools import combinations
 
-from jointwise.calc.kit.bits import bits, mask
-from jointwise.calc.kit.chains import AdapterType, adapter_type
-from jointwise.calc.kit.cover import Structure
-from jointwise.calc.kit.hubs import FEW, through_hubs
-from jointwise.calc.kit.mating import OPPOSITE, End, mates_of
-from jointwise.calc.kit.needs import Need
+from ..catalogue.mating import OPPOSITE, End, mates_of
+from ..cover.bits import bits, mask
+from ..cover.cover import Structure
+from .chains import AdapterType, adapter_type
+from .hubs import FEW, through_hubs
+from .needs import Need
 
 __all__ = ["structure"]
 

@@ -1,1 +1,1 @@
-"""The whole feedline: a chain of cables, joints and parts between transmitter and antenna, solved exactly."""
+"""What reaches the antenna through a whole line, its weakest part, and what would help."""

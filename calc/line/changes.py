@@ -4,18 +4,18 @@ from typing import Any, NamedTuple
 
 import numpy as np
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.catalogue.schema import Cable
-from jointwise.calc.formulas.line import decibels
-from jointwise.calc.gates import cable_fits, gate_table
-from jointwise.calc.line.cable import CableModel, cable_marks, cable_table
-from jointwise.calc.line.chain import Chain, Link, joint_demands, touching
-from jointwise.calc.line.joint import joint_model
-from jointwise.calc.line.plain import fine
-from jointwise.calc.line.requests import CableRun, Joint
-from jointwise.calc.line.results import Change
-from jointwise.calc.line.solve import Solution, margins, solve
-from jointwise.calc.views import ENDS, table_view
+from ..catalogue import catalogue
+from ..catalogue.schema import Cable
+from ..feedline.cable import CableModel, cable_marks, cable_table
+from ..feedline.chain import Chain, Link, joint_demands, touching
+from ..feedline.elements import CableRun, Joint
+from ..feedline.joint import joint_model
+from ..feedline.solve import Solution, margins, solve
+from ..formulas.line import decibels
+from ..numeric.json_numbers import fine
+from ..physics.gates import cable_fits, gate_table
+from ..physics.ratings import ENDS, table_view
+from .results import Change
 
 __all__ = ["changes"]
 

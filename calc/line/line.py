@@ -4,38 +4,28 @@ from typing import Any, NamedTuple
 
 import numpy as np
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.cautions import CAUTIONS
-from jointwise.calc.columns import columns
-from jointwise.calc.errors import InputError
-from jointwise.calc.formula import recording
-from jointwise.calc.formulas import heat, voltage
-from jointwise.calc.formulas.line import decibels
-from jointwise.calc.formulas.match import return_loss, vswr_of_reflection
-from jointwise.calc.gates import gate_results, heat_room
-from jointwise.calc.line.chain import Chain, Link, chain
-from jointwise.calc.line.changes import changes
-from jointwise.calc.line.joint import joint_model
-from jointwise.calc.line.plain import fine, number, numbers, share_of
-from jointwise.calc.line.reception import receive_costs
-from jointwise.calc.line.requests import LineRequest
-from jointwise.calc.line.results import (
-    BandLine,
-    LinePart,
-    LineResult,
-    LineSweep,
-    Reception,
-    ReceptionCost,
-    StandingWave,
-    Terminal,
-)
-from jointwise.calc.line.solve import Solution, house_allows, largest_power_w, margins, refused, solve
-from jointwise.calc.line.stress import Stress
-from jointwise.calc.matrix import LIMITS
-from jointwise.calc.results import Column, GateResult, Step
-from jointwise.calc.twoport import scattering
-from jointwise.calc.units import engineering
-from jointwise.calc.views import CAUTIOUS, ENDS, GENEROUS, family_view
+from ..catalogue import catalogue
+from ..errors import InputError
+from ..feedline.chain import Chain, Link, chain
+from ..feedline.joint import joint_model
+from ..feedline.solve import Solution, house_allows, largest_power_w, margins, refused, solve
+from ..feedline.stress import Stress
+from ..formulas import heat, voltage
+from ..formulas.formula import Step, recording
+from ..formulas.line import decibels
+from ..formulas.match import return_loss, vswr_of_reflection
+from ..numeric.json_numbers import fine, number, numbers, share_of
+from ..numeric.units import engineering
+from ..physics.cautions import CAUTIONS
+from ..physics.columns import Column, columns
+from ..physics.gates import GateResult, gate_results, heat_room
+from ..physics.margins import LIMITS
+from ..physics.ratings import CAUTIOUS, ENDS, GENEROUS, family_view
+from ..waves.two_port import scattering
+from .changes import changes
+from .reception import receive_costs
+from .requests import LineRequest
+from .results import BandLine, LinePart, LineResult, LineSweep, Reception, ReceptionCost, StandingWave, Terminal
 
 __all__ = ["POINTS_PER_BAND", "line"]
 

@@ -4,13 +4,13 @@ from typing import NamedTuple
 
 import numpy as np
 
-from jointwise.calc.catalogue import catalogue
-from jointwise.calc.errors import InputError, known
-from jointwise.calc.formulas import line, noise
-from jointwise.calc.line.chain import Chain
-from jointwise.calc.line.requests import Receiver
-from jointwise.calc.twoport import drive, reverse
-from jointwise.calc.views import GENEROUS
+from ..catalogue import catalogue
+from ..errors import InputError, known
+from ..feedline.chain import Chain
+from ..formulas import line, noise
+from ..physics.ratings import GENEROUS
+from ..waves.two_port import drive, reverse
+from .requests import Receiver
 
 __all__ = ["ReceiveCosts", "external_noise_db", "receive_costs"]
 

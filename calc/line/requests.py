@@ -1,141 +1,15 @@
-"""What a caller may ask about a whole line: its elements in order from the transmitter, and its load."""
+"""What a caller may ask about a whole line."""
 
-from typing import Annotated, Literal
+from typing import Annotated
 
 from msgspec import Meta, Struct, field
 
-from jointwise.calc.requests import (
-    AddedResistance,
-    Condition,
-    Exposure,
-    Frequency,
-    Identifier,
-    Power,
-    Surroundings,
-)
-from jointwise.calc.touchstone import MOST_CHARACTERS
+from ..feedline.elements import FeedlineRequest
+from ..physics.scenario import Identifier
 
-__all__ = [
-    "MOST_DRAWN",
-    "CableRun",
-    "Element",
-    "GivenImpedance",
-    "GivenVswr",
-    "ImpedancePoint",
-    "ImpedanceTable",
-    "Joint",
-    "KnownEnd",
-    "LineRequest",
-    "Load",
-    "MeasuredLoad",
-    "MeasuredPart",
-    "Part",
-    "Preamplifier",
-    "Receiver",
-    "SpreadRequest",
-    "Touchstone",
-]
+__all__ = ["LineRequest", "Preamplifier", "Receiver"]
 
-MOST_DRAWN = 600_000
-"""Elements of all draws together: the usual draws of the longest line, within 2 s."""
-
-Name = Annotated[str, Meta(max_length=60, description="What you call it")]
-Touchstone = Annotated[str, Meta(max_length=MOST_CHARACTERS, description="Text of a Touchstone file")]
-Resistance = Annotated[float, Meta(ge=0, le=1e6, extra={"unit": "Ω"})]
-Reactance = Annotated[float, Meta(ge=-1e6, le=1e6, extra={"unit": "Ω"})]
-Loss = Annotated[float, Meta(ge=0, le=100, description="Insertion loss, matched", extra={"unit": "dB"})]
-Length = Annotated[float, Meta(ge=0.01, le=10_000, description="Length of the run", extra={"unit": "m"})]
 NoiseFigure = Annotated[float, Meta(ge=0, le=60, extra={"unit": "dB"})]
-
-
-class CableRun(Struct, tag_field="kind", tag="cable", kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """A run of one cable."""
-
-    cable: Annotated[Identifier, Meta(description="A cable of the catalogue")]
-    length_m: Length
-    name: Name = ""
-
-
-class Joint(Struct, tag_field="kind", tag="joint", kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """A mated pair of one family; with `adapter_to`, an adapter with a mated pair at either end."""
-
-    family: Annotated[Identifier, Meta(description="Interface family")]
-    adapter_to: Annotated[
-        Identifier | None, Meta(description="Family on the antenna side of an adapter; left out, no adapter")
-    ] = None
-    condition: Condition = "new"
-    added_resistance_ohm: AddedResistance = 0.0
-    exposure: Annotated[Exposure | None, Meta(description="Weather at this joint; left out, the site's")] = None
-    name: Name = ""
-
-
-class Part(Struct, tag_field="kind", tag="part", kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """An arrester, switch, filter, meter or divider, by the figures of its data sheet."""
-
-    loss_db: Loss
-    vswr: Annotated[float, Meta(ge=1, le=20, description="VSWR of the part between matched ends")] = 1.0
-    power_limit_w: Annotated[
-        Annotated[float, Meta(ge=0.001, le=1e6)] | None,
-        Meta(description="Average power it stands; left out, not checked", extra={"unit": "W"}),
-    ] = None
-    voltage_limit_v: Annotated[
-        Annotated[float, Meta(ge=1, le=1e6)] | None,
-        Meta(description="Peak voltage it stands; left out, not checked", extra={"unit": "V"}),
-    ] = None
-    name: Name = ""
-
-
-class MeasuredPart(Struct, tag_field="kind", tag="measured", kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """A two-port you measured, port 1 towards the transmitter."""
-
-    touchstone: Touchstone
-    name: Name = ""
-
-
-Element = CableRun | Joint | Part | MeasuredPart
-
-
-class GivenVswr(Struct, tag_field="kind", tag="vswr", kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """An antenna known by its VSWR, the same at every frequency."""
-
-    vswr: Annotated[float, Meta(ge=1, le=100)]
-    angle_deg: Annotated[float, Meta(ge=-360, le=360, description="Angle of its reflection", extra={"unit": "°"})] = 0.0
-
-
-class GivenImpedance(Struct, tag_field="kind", tag="impedance", kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """An antenna of one impedance at every frequency."""
-
-    resistance_ohm: Resistance
-    reactance_ohm: Reactance = 0.0
-
-
-class ImpedancePoint(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """The antenna's impedance at one frequency."""
-
-    frequency_hz: Frequency
-    resistance_ohm: Resistance
-    reactance_ohm: Reactance = 0.0
-
-
-class ImpedanceTable(Struct, tag_field="kind", tag="table", kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """An antenna known at several frequencies, rising; its reflection runs straight between them."""
-
-    points: Annotated[list[ImpedancePoint], Meta(min_length=2, max_length=2000)]
-
-
-class MeasuredLoad(Struct, tag_field="kind", tag="measured", kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """A one-port you measured at the antenna."""
-
-    touchstone: Touchstone
-
-
-class KnownEnd(Struct, tag_field="kind", tag="end", kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """What a line ends in while it is measured without its antenna."""
-
-    what: Literal["short", "open", "matched"]
-
-
-Load = GivenVswr | GivenImpedance | ImpedanceTable | MeasuredLoad
 
 
 class Preamplifier(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
@@ -154,36 +28,10 @@ class Receiver(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     preamplifier: Preamplifier | None = None
 
 
-class _Line(Surroundings, kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """A line, its station and site, and the frequency it is looked at."""
-
-    elements: Annotated[
-        list[Element], Meta(min_length=1, max_length=60, description="In order, from the transmitter to the antenna")
-    ]
-    load: Annotated[Load, Meta(description="The antenna")]
-    power_w: Power = 100.0
-    band: Annotated[Identifier | None, Meta(description="Amateur band, looked at in its middle")] = None
-    frequency_hz: Annotated[
-        Frequency | None, Meta(description="Spot frequency; or give band", extra={"unit": "Hz"})
-    ] = None
-
-
-class LineRequest(_Line, kw_only=True, forbid_unknown_fields=True, frozen=True):
+class LineRequest(FeedlineRequest, kw_only=True, forbid_unknown_fields=True, frozen=True):
     """What reaches the antenna, which part is weakest, what it costs on receive and what would help."""
 
     receiver: Annotated[Receiver, Meta(description="What listens at the shack end")] = field(default_factory=Receiver)
     explain: Annotated[
         Annotated[int, Meta(ge=0, le=59)] | None, Meta(description="Element whose margins are derived step by step")
     ] = None
-
-
-class SpreadRequest(_Line, kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """How far unknown electrical lengths and the tolerance of joints spread the answer."""
-
-    draws: Annotated[
-        int, Meta(ge=100, le=100_000, description=f"Lines drawn at random; times the elements at most {MOST_DRAWN}")
-    ] = 10_000
-    seed: Annotated[int, Meta(ge=0, le=2**32 - 1, description="Same seed, same draws")] = 1
-    length_tolerance: Annotated[
-        float, Meta(ge=0, le=0.5, description="Greatest relative error of each cable's electrical length")
-    ] = 0.02

@@ -10,7 +10,10 @@ from typing import Literal
 
 from msgspec import Struct
 
-from jointwise.calc.results import Column, LimitId, Step
+from ..formulas.formula import Step
+from ..numeric.json_numbers import Numbers
+from ..physics.columns import Column
+from ..physics.limits import LimitId
 
 __all__ = [
     "BandLine",
@@ -20,13 +23,9 @@ __all__ = [
     "LineSweep",
     "Reception",
     "ReceptionCost",
-    "SpreadBand",
-    "SpreadResult",
     "StandingWave",
     "Terminal",
 ]
-
-Numbers = list[float | None]
 
 
 class Terminal(Struct, frozen=True):
@@ -176,24 +175,3 @@ class LineResult(Struct, frozen=True):
     changes: list[Change]
     steps: list[Step]
     cautions: list[str]
-
-
-class SpreadBand(Struct, frozen=True):
-    """How one band's answer spreads; percentiles in the order of `SpreadResult.percentiles`."""
-
-    column: Column
-    vswr: Numbers
-    loss_db: Numbers
-    margin_db: Numbers
-    worst_vswr: float | None
-    likely_vswr: float | None
-    """By the root of the sum of squares."""
-
-
-class SpreadResult(Struct, frozen=True):
-    """Random draws of what is not known: electrical lengths, phases and the tolerance of joints."""
-
-    draws: int
-    seed: int
-    percentiles: list[float]
-    bands: list[SpreadBand]

@@ -5,11 +5,11 @@ from typing import NamedTuple
 
 import numpy as np
 
-from jointwise.calc.constants import C_0
-from jointwise.calc.limits import assumption
-from jointwise.calc.sweep.model import Line, Piece, product
-from jointwise.calc.twoport import TwoPort, line_section
-from jointwise.calc.views import GENEROUS
+from ..formulas.constants import C_0
+from ..physics.limits import assumption
+from ..physics.ratings import GENEROUS
+from ..waves.two_port import TwoPort, line_section
+from .model import Line, Piece, product
 
 __all__ = ["KINDS", "Fault", "Kind", "Lack", "Size", "faults_of"]
 

@@ -11,27 +11,32 @@ from typing import NamedTuple
 
 import numpy as np
 
-from jointwise.calc.sweep.faults import Fault, faults_of
-from jointwise.calc.sweep.model import Line, Planes
-from jointwise.calc.twoport import TwoPort
+from ..waves.two_port import TwoPort
+from .faults import Fault, faults_of
+from .model import Line, Planes
 
 __all__ = ["FLOOR", "Fit", "Guess", "Seen", "fitted", "products", "sensitivities"]
 
 Number = np.ndarray
 AT_ONCE = 4096
 """Frequencies times starts in one array; more would only need more memory."""
+
 ALONE = 200_000
 """Multiplications up to which numpy's matrix product stays in one thread: waiting for others takes it longer."""
+
 DAMPING = (1e-3, 0.2, 10.0, 1e9)
 """Where it starts, its fall on success and rise on failure, and where the fit gives up."""
+
 ENOUGH = 0.05  # of the judged figure: a step that wins less is the last
 FLOOR = 1e-3
 """Least noise a fit goes by, against a full reflection: beyond the accuracy of an analyser in the field."""
+
 LARGEST_LOG_STEP = 1.5
 STEP = 1e-5  # of the logarithm of a size, for its slope
 TINY = 1e-12
 FURTHEST = 6.0
 """Standard deviations a fit may move a good part's numbers."""
+
 MOST_SIZES = 2
 
 

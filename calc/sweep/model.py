@@ -14,15 +14,16 @@ from typing import NamedTuple
 
 import numpy as np
 
-from jointwise.calc.line.chain import Chain, Link
-from jointwise.calc.line.joint import Section
-from jointwise.calc.twoport import MOST_NEPERS, TwoPort, joint_section
-from jointwise.calc.views import CAUTIOUS, GENEROUS
+from ..feedline.chain import Chain, Link
+from ..feedline.joint import Section
+from ..physics.ratings import CAUTIOUS, GENEROUS
+from ..waves.two_port import MOST_NEPERS, TwoPort, joint_section
 
 __all__ = ["Line", "Piece", "Planes", "Spreads", "line_of", "product", "reflected"]
 
 GRADE = 0.6
 """Standard deviation of a joint's grade: nineteen of twenty lie within 1.2 of the way to the standard's limit."""
+
 LEAST_PART_REFLECTION = 0.02  # a part between matched ends is never known better
 
 Number = np.ndarray

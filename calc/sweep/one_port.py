@@ -5,58 +5,49 @@ from typing import NamedTuple
 
 import numpy as np
 
-from jointwise.calc.formula import recording
-from jointwise.calc.formulas import sweep as formulas
-from jointwise.calc.formulas.match import return_loss
-from jointwise.calc.limits import assumption
-from jointwise.calc.line.chain import Chain
-from jointwise.calc.line.plain import number
-from jointwise.calc.line.requests import ImpedanceTable, KnownEnd, Load, MeasuredLoad
-from jointwise.calc.results import Step
-from jointwise.calc.sweep.fit import Fit
-from jointwise.calc.sweep.model import Line, Spreads, line_of
-from jointwise.calc.sweep.results import (
-    Candidate,
-    Deviation,
-    DistanceProfile,
-    FittedSize,
-    LineCheck,
-    ReflectionCurves,
-    SweptJoint,
-)
-from jointwise.calc.sweep.search import (
-    Fits,
-    fit_all,
-    fitted_reflection,
-    least_resistances,
-    scattered,
-    spaced,
-)
-from jointwise.calc.sweep.transform import Transform, transform_of, way_of
-from jointwise.calc.views import GENEROUS
+from ..feedline.chain import Chain
+from ..feedline.elements import ImpedanceTable, KnownEnd, Load, MeasuredLoad
+from ..formulas import sweep as formulas
+from ..formulas.formula import Step, recording
+from ..formulas.match import return_loss
+from ..numeric.json_numbers import number
+from ..physics.limits import assumption
+from ..physics.ratings import GENEROUS
+from .fit import Fit
+from .model import Line, Spreads, line_of
+from .results import Candidate, Deviation, DistanceProfile, FittedSize, LineCheck, ReflectionCurves, SweptJoint
+from .search import Fits, fit_all, fitted_reflection, least_resistances, scattered, spaced
+from .transform import Transform, transform_of, way_of
 
 __all__ = ["INDISTINCT", "Setting", "line_check", "swept_line"]
 
 Number = np.ndarray
 MOST_FITTED = 801
 """Points a fit looks at; more of them would sharpen it by their root only."""
+
 MOST_DRAWN = 401
 MOST_PLACES, PLACES_PER_M = 601, 1e4
 """So many, each a whole tenth of a millimetre, which every home prints alike."""
+
 AT_ONCE = 65536
 """Frequencies times places in one array."""
+
 BEYOND = 0.15  # of the line, shown behind its end
 LEAST_SHOWN_M = 0.5
 INDISTINCT = 6.0
 """Evidence within which two joints explain a sweep alike: odds of 20 to 1."""
+
 NO_FIT = 0.1
 """What the best explanation may leave, rms of the reflection, before the line is taken for another one."""
+
 MOST_CANDIDATES = 6
 CERTAIN_SIZE = 1.5  # of the logarithm: a size less well known than that is none
 SURE = 0.99
 """The highest probability that is told: the faults thought of are not all there are."""
+
 END_TERMS = {"known": 0, "measured": 2, "told": 6}
 """Order of the smooth curve by which the reflection of the end may be off."""
+
 DECIMALS, FIGURES = 6, 4
 
 

@@ -4,8 +4,8 @@ from typing import Annotated
 
 from msgspec import Meta
 
-from jointwise.calc.line.requests import Element, KnownEnd, Load, Touchstone
-from jointwise.calc.requests import Surroundings
+from ..feedline.elements import Element, KnownEnd, Load, Touchstone
+from ..physics.scenario import Surroundings
 
 __all__ = ["SweepRequest"]
 

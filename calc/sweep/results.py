@@ -8,7 +8,7 @@ from typing import Literal
 
 from msgspec import Struct
 
-from jointwise.calc.results import Step
+from ..formulas.formula import Step
 
 __all__ = [
     "Candidate",

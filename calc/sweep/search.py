@@ -11,11 +11,11 @@ from typing import NamedTuple
 
 import numpy as np
 
-from jointwise.calc.sweep.faults import Fault, Lack, faults_of
-from jointwise.calc.sweep.fit import FLOOR, Fit, Guess, Seen, Sensitivities, fitted, products, sensitivities
-from jointwise.calc.sweep.model import Line, Planes, reflected
-from jointwise.calc.twoport import TwoPort
-from jointwise.calc.views import GENEROUS
+from ..physics.ratings import GENEROUS
+from ..waves.two_port import TwoPort
+from .faults import Fault, Lack, faults_of
+from .fit import FLOOR, Fit, Guess, Seen, Sensitivities, fitted, products, sensitivities
+from .model import Line, Planes, reflected
 
 __all__ = ["Fits", "fit_all", "fitted_reflection", "least_resistances", "scattered", "spaced"]
 
@@ -23,14 +23,19 @@ Number = np.ndarray
 FEW_ROUNDS, ROUNDS = 3, 30
 HEATS = 2
 """Times that few rounds are fitted and the worse two thirds of the starts are left behind."""
+
 SOUGHT_POINTS = 96
 """Frequencies that starts are tried on."""
+
 WORTH = 40.0
 """A start that is as much worse than the best on those is not gone on with."""
+
 MOST_WORTH = 12
 """Faults that are fitted to the end, beside the best of each joint."""
+
 REFINED = 4
 """Starts of each joint, of those tried in place, that are fitted."""
+
 PHASE_STEP = 0.8  # rad at the upper edge, between two places tried
 REACH = 3.0  # standard deviations of cable length that are tried
 MOST_STRETCHES, MOST_SHIFTS = 401, 41

@@ -2,19 +2,19 @@
 
 import numpy as np
 
-from jointwise.calc.cautions import CAUTIONS
-from jointwise.calc.columns import spot_column
-from jointwise.calc.errors import InputError
-from jointwise.calc.limits import assumption
-from jointwise.calc.line.chain import Chain, chain_at
-from jointwise.calc.sweep.one_port import Setting, line_check
-from jointwise.calc.sweep.requests import SweepRequest
-from jointwise.calc.sweep.results import SweepResult
-from jointwise.calc.sweep.two_port import Scattered, part_check
-from jointwise.calc.sweep.verdict import line_words, part_words
-from jointwise.calc.touchstone import Measured, read_touchstone
-from jointwise.calc.twoport import from_scattering, scattering
-from jointwise.calc.units import engineering
+from ..errors import InputError
+from ..feedline.chain import Chain, chain_at
+from ..numeric.units import engineering
+from ..physics.cautions import CAUTIONS
+from ..physics.columns import spot_column
+from ..physics.limits import assumption
+from ..waves.touchstone import Measured, read_touchstone
+from ..waves.two_port import from_scattering, scattering
+from .one_port import Setting, line_check
+from .requests import SweepRequest
+from .results import SweepResult
+from .two_port import Scattered, part_check
+from .verdict import line_words, part_words
 
 __all__ = ["SWEEP_CAUTIONS", "sweep"]
 
@@ -22,8 +22,10 @@ LOWEST_HZ = 1e5  # of every frequency the core takes
 FEWEST_POINTS, MOST_POINTS = 16, 10_001
 MOST_JOINTS, MOST_LINKS = 12, 16
 """Each joint is tried with every fault, all else along the line being free: so many take some two seconds."""
+
 GAIN = 1.05
 """Reflection from which on the file is said to give out more than it takes in; noise alone passes 1."""
+
 SWEEP_CAUTIONS = [
     "Before you connect an analyser: transmitter off and unplugged from the line, so that nobody can key it.",
     "Never transmit into an analyser: its input stands a few milliwatts.",

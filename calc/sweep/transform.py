@@ -10,15 +10,16 @@ from typing import NamedTuple
 
 import numpy as np
 
-from jointwise.calc.constants import C_0
-from jointwise.calc.sweep.model import Line
-from jointwise.calc.views import GENEROUS
+from ..formulas.constants import C_0
+from ..physics.ratings import GENEROUS
+from .model import Line
 
 __all__ = ["Path", "Transform", "Way", "transform_of", "way_of"]
 
 Number = np.ndarray
 LOW_PASS_STEPS, LOW_PASS_SHARE = 2.5, 0.01
 """Steps above zero, or share of the upper edge, up to which the gap may be bridged."""
+
 MOST_NEPERS = 2.3
 """Loss that is made up for, one way [Np]: 20 dB; beyond it noise alone would be raised."""
 

@@ -4,20 +4,19 @@ from typing import NamedTuple
 
 import numpy as np
 
-from jointwise.calc.formula import recording
-from jointwise.calc.formulas.line import decibels
-from jointwise.calc.formulas.loss import guaranteed_loss
-from jointwise.calc.formulas.match import return_loss
-from jointwise.calc.formulas.sweep import added_resistance
-from jointwise.calc.limits import assumption
-from jointwise.calc.line.chain import Chain, Link
-from jointwise.calc.line.plain import fine, number
-from jointwise.calc.line.spread import bounds
-from jointwise.calc.results import Step
-from jointwise.calc.sweep.results import PartCheck, Trend
-from jointwise.calc.twoport import cascade, scattering
-from jointwise.calc.units import engineering
-from jointwise.calc.views import CAUTIOUS, GENEROUS
+from ..feedline.chain import Chain, Link
+from ..feedline.reflection import bounds
+from ..formulas.formula import Step, recording
+from ..formulas.line import decibels
+from ..formulas.loss import guaranteed_loss
+from ..formulas.match import return_loss
+from ..formulas.sweep import added_resistance
+from ..numeric.json_numbers import fine, number
+from ..numeric.units import engineering
+from ..physics.limits import assumption
+from ..physics.ratings import CAUTIOUS, GENEROUS
+from ..waves.two_port import cascade, scattering
+from .results import PartCheck, Trend
 
 __all__ = ["Scattered", "ohms", "part_check"]
 

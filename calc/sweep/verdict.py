@@ -2,10 +2,10 @@
 
 from itertools import pairwise
 
-from jointwise.calc.line.requests import KnownEnd, Load
-from jointwise.calc.sweep.results import Candidate, LineCheck, PartCheck, SweptJoint
-from jointwise.calc.sweep.two_port import ohms
-from jointwise.calc.units import engineering
+from ..feedline.elements import KnownEnd, Load
+from ..numeric.units import engineering
+from .results import Candidate, LineCheck, PartCheck, SweptJoint
+from .two_port import ohms
 
 __all__ = ["fault_words", "line_words", "part_words"]
 

@@ -11,11 +11,11 @@ from pathlib import Path
 import msgspec
 import numpy as np
 
-from jointwise.calc.columns import spot_column
-from jointwise.calc.line.chain import chain_at
+from jointwise.calc.feedline.chain import chain_at
+from jointwise.calc.physics.columns import spot_column
+from jointwise.calc.physics.ratings import GENEROUS
 from jointwise.calc.sweep.requests import SweepRequest
-from jointwise.calc.twoport import TwoPort, cascade, drive, scattering
-from jointwise.calc.views import GENEROUS
+from jointwise.calc.waves.two_port import TwoPort, cascade, drive, scattering
 
 __all__ = ["EXAMPLES", "MODULE", "measured_jumper", "measured_line"]
 

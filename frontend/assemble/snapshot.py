@@ -14,13 +14,15 @@ from msgspec import inspect
 from jointwise.calc.catalogue import catalogue as tables
 from jointwise.calc.catalogue.pack import MOST_BYTES, ranges
 from jointwise.calc.catalogue.schema import HouseLimit, Interface, Kind, Source
+from jointwise.calc.cell.requests import CellRequest
 from jointwise.calc.choose.requests import ChooseRequest
+from jointwise.calc.feedline import elements
 from jointwise.calc.fitout.requests import FitoutRequest
 from jointwise.calc.kit import requests as kit
 from jointwise.calc.line import requests as line
+from jointwise.calc.matrix.requests import MatrixRequest
+from jointwise.calc.numeric.rounding import rounded
 from jointwise.calc.operations import call
-from jointwise.calc.requests import CellRequest, MatrixRequest
-from jointwise.calc.rounding import rounded
 from jointwise.calc.sweep.requests import SweepRequest
 
 __all__ = ["FIRST_BANDS", "snapshot"]
@@ -35,15 +37,15 @@ SIGNIFICANT_DIGITS = 6
 """More than any cell prints, and the same on every machine."""
 
 LINE_PARTS = {
-    "cable": line.CableRun,
-    "joint": line.Joint,
-    "part": line.Part,
-    "measured": line.MeasuredPart,
-    "load_vswr": line.GivenVswr,
-    "load_impedance": line.GivenImpedance,
-    "load_table": line.ImpedanceTable,
-    "load_measured": line.MeasuredLoad,
-    "point": line.ImpedancePoint,
+    "cable": elements.CableRun,
+    "joint": elements.Joint,
+    "part": elements.Part,
+    "measured": elements.MeasuredPart,
+    "load_vswr": elements.GivenVswr,
+    "load_impedance": elements.GivenImpedance,
+    "load_table": elements.ImpedanceTable,
+    "load_measured": elements.MeasuredLoad,
+    "point": elements.ImpedancePoint,
     "receiver": line.Receiver,
     "preamplifier": line.Preamplifier,
 }

@@ -7,7 +7,7 @@ import pytest
 
 from jointwise.assemble.example_sweeps import DECIMALS, EXAMPLES, MODULE, measured_jumper, measured_line
 from jointwise.calc.operations import call
-from jointwise.calc.touchstone import read_touchstone
+from jointwise.calc.waves.touchstone import read_touchstone
 
 MADE = {"line": measured_line, "jumper": measured_jumper}
 HELD = json.loads(MODULE.read_text("utf-8").partition(" = ")[2].rstrip().removesuffix(";"))

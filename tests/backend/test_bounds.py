@@ -7,11 +7,11 @@ import pytest
 from jointwise.backend.openapi import document
 from jointwise.calc.errors import InputError
 from jointwise.calc.kit.requests import MOST_PAIRS, MOST_PORTS
-from jointwise.calc.line.requests import MOST_DRAWN
+from jointwise.calc.matrix.requests import MOST_CELLS
 from jointwise.calc.operations import OPERATIONS, call
 from jointwise.calc.refusal import MOST_BYTES
-from jointwise.calc.requests import MOST_CELLS
-from jointwise.calc.touchstone import MOST_CHARACTERS
+from jointwise.calc.spread.requests import MOST_DRAWN
+from jointwise.calc.waves.touchstone import MOST_CHARACTERS
 
 JOINT = {"kind": "joint", "family": "n"}
 LOAD = {"kind": "vswr", "vswr": 2}

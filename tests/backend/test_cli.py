@@ -11,9 +11,10 @@ import pytest
 from click.testing import CliRunner
 
 from jointwise.backend.cli import main
+from jointwise.calc.cell.requests import CellRequest
+from jointwise.calc.matrix.requests import MatrixRequest
+from jointwise.calc.matrix.snapshot.requests import SnapshotRequest
 from jointwise.calc.operations import call
-from jointwise.calc.requests import CellRequest, MatrixRequest
-from jointwise.calc.snapshot.requests import SnapshotRequest
 
 REFUSED = [
     (["cell", "--family", "nothing", "--band", "2m"], "family is"),

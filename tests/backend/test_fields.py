@@ -5,8 +5,9 @@ import json
 import pytest
 
 from jointwise.backend.fields import fields, plain, request_body
+from jointwise.calc.cell.requests import CellRequest
+from jointwise.calc.matrix.requests import MatrixRequest
 from jointwise.calc.operations import OPERATIONS
-from jointwise.calc.requests import CellRequest, MatrixRequest
 
 READ = [
     (CellRequest, "vswr", ["2"], 2),

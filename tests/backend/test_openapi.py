@@ -4,8 +4,9 @@ import pytest
 from jsonschema import Draft202012Validator
 from openapi_spec_validator import OpenAPIV31SpecValidator
 
+from jointwise.calc.cell.requests import CellRequest
+from jointwise.calc.matrix.requests import MatrixRequest
 from jointwise.calc.operations import OPERATIONS
-from jointwise.calc.requests import CellRequest, MatrixRequest
 
 
 @pytest.fixture(scope="module")

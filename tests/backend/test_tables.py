@@ -4,8 +4,11 @@ import msgspec
 import pytest
 
 from jointwise.backend import tables
+from jointwise.calc.matrix.results import MatrixResult
 from jointwise.calc.operations import InputError
-from jointwise.calc.results import Column, FamilyHead, GateKind, MatrixResult
+from jointwise.calc.physics.columns import Column
+from jointwise.calc.physics.families import FamilyHead
+from jointwise.calc.physics.gates import GateKind
 
 REASONS = {"deep": "It is not waterproof.", "wear": "It wears out."}
 RESULT = MatrixResult(

@@ -12,10 +12,10 @@ from itertools import product
 
 import msgspec
 
-from jointwise.calc.kit.bound import lower_bound
+from jointwise.calc.catalogue.mating import End, mates_of
+from jointwise.calc.cover.bound import lower_bound
 from jointwise.calc.kit.chains import trade
 from jointwise.calc.kit.kit import kit
-from jointwise.calc.kit.mating import End, mates_of
 from jointwise.calc.kit.requests import KitRequest, Port
 
 PORTS = 20

@@ -17,16 +17,16 @@ import numpy as np
 from msgspec import convert
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.columns import spot_column
 from jointwise.calc.errors import InputError
+from jointwise.calc.feedline.chain import chain_at
 from jointwise.calc.kit.requests import MOST_PAIRS, MOST_PORTS
-from jointwise.calc.line.chain import chain_at
-from jointwise.calc.line.requests import MOST_DRAWN
 from jointwise.calc.operations import OPERATIONS, call
+from jointwise.calc.physics.columns import spot_column
 from jointwise.calc.refusal import MOST_BYTES
+from jointwise.calc.spread.requests import MOST_DRAWN
 from jointwise.calc.sweep.requests import SweepRequest
-from jointwise.calc.touchstone import MOST_FREQUENCIES
-from jointwise.calc.twoport import TwoPort, drive
+from jointwise.calc.waves.touchstone import MOST_FREQUENCIES
+from jointwise.calc.waves.two_port import TwoPort, drive
 
 MOST_S, MOST_MB = 2.0, 256.0
 BROWSER = (2, 3)

@@ -16,14 +16,16 @@ import numpy as np
 import skrf
 from skrf.media import DefinedGammaZ0
 
-from jointwise.calc.draws import Stream
-from jointwise.calc.line.chain import chain
+from jointwise.calc.feedline.chain import chain
+from jointwise.calc.feedline.elements import CableRun, GivenVswr, Joint, Part
+from jointwise.calc.feedline.solve import solve
 from jointwise.calc.line.line import line
-from jointwise.calc.line.requests import CableRun, GivenVswr, Joint, LineRequest, Part, SpreadRequest
-from jointwise.calc.line.solve import solve
-from jointwise.calc.line.spread import BLOCK, _Drawer, spread
+from jointwise.calc.line.requests import LineRequest
+from jointwise.calc.numeric.draws import Stream
 from jointwise.calc.operations import call
-from jointwise.calc.twoport import TwoPort, cascade, drive, line_section, scattering
+from jointwise.calc.spread.requests import SpreadRequest
+from jointwise.calc.spread.spread import BLOCK, _Drawer, spread
+from jointwise.calc.waves.two_port import TwoPort, cascade, drive, line_section, scattering
 
 Z_0 = 50.0
 POINTS, SECTIONS = 10_001, 25

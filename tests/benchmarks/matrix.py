@@ -11,15 +11,16 @@ from collections.abc import Callable
 import numpy as np
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.columns import columns
-from jointwise.calc.constants import C_0, MU_0, SIGMA_SB
+from jointwise.calc.formulas.constants import C_0, MU_0, SIGMA_SB
 from jointwise.calc.formulas.heat import margin
-from jointwise.calc.limits import assumption, heat_limit, match_limit, voltage_limit
-from jointwise.calc.matrix import evaluate, matrix
+from jointwise.calc.matrix.matrix import matrix
+from jointwise.calc.matrix.requests import MatrixRequest
 from jointwise.calc.operations import call
-from jointwise.calc.requests import MatrixRequest
-from jointwise.calc.station import station
-from jointwise.calc.views import ENDS, family_view, table_view
+from jointwise.calc.physics.columns import columns
+from jointwise.calc.physics.limits import assumption, heat_limit, match_limit, voltage_limit
+from jointwise.calc.physics.margins import evaluate
+from jointwise.calc.physics.ratings import ENDS, family_view, table_view
+from jointwise.calc.physics.station import station
 
 REQUEST = MatrixRequest()
 HERE = station(REQUEST)

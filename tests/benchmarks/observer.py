@@ -10,8 +10,8 @@ import numpy as np
 from scipy.optimize import least_squares
 from scipy.stats import norm
 
-from jointwise.calc.columns import spot_column
-from jointwise.calc.line.chain import chain_at
+from jointwise.calc.feedline.chain import chain_at
+from jointwise.calc.physics.columns import spot_column
 from jointwise.calc.sweep.model import Planes
 from jointwise.calc.sweep.one_port import Setting, swept_line
 from jointwise.calc.sweep.search import scattered

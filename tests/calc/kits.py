@@ -4,12 +4,12 @@ from collections import Counter
 from functools import lru_cache
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.cell import cell
+from jointwise.calc.catalogue.mating import End, meeting
+from jointwise.calc.cell.cell import cell
+from jointwise.calc.cell.requests import CellRequest
 from jointwise.calc.kit.chains import AdapterType, adapter_type, trade
 from jointwise.calc.kit.kit import kit
-from jointwise.calc.kit.mating import End, meeting
 from jointwise.calc.kit.requests import KitRequest, OwnedAdapter, Port
-from jointwise.calc.requests import CellRequest
 
 FREQUENCY_HZ = 30e6
 POWER_W = 10.0

@@ -5,8 +5,8 @@ from hypothesis import Phase, settings
 from hypothesis import strategies as st
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.matrix import matrix
-from jointwise.calc.requests import MatrixRequest
+from jointwise.calc.matrix.matrix import matrix
+from jointwise.calc.matrix.requests import MatrixRequest
 
 FAMILIES = list(catalogue().interfaces)
 BANDS = ["160m", "20m", "6m", "70cm", "23cm", "3cm"]

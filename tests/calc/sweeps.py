@@ -9,13 +9,13 @@ from typing import NamedTuple
 import numpy as np
 from lines import touchstone
 
-from jointwise.calc.columns import spot_column
-from jointwise.calc.constants import C_0
-from jointwise.calc.line.chain import chain_at
-from jointwise.calc.line.requests import CableRun, Joint, KnownEnd
+from jointwise.calc.feedline.chain import chain_at
+from jointwise.calc.feedline.elements import CableRun, Joint, KnownEnd
+from jointwise.calc.formulas.constants import C_0
+from jointwise.calc.physics.columns import spot_column
+from jointwise.calc.physics.ratings import CAUTIOUS, GENEROUS
 from jointwise.calc.sweep.requests import SweepRequest
-from jointwise.calc.twoport import TwoPort, drive, joint_section, line_section
-from jointwise.calc.views import CAUTIOUS, GENEROUS
+from jointwise.calc.waves.two_port import TwoPort, drive, joint_section, line_section
 
 CABLES = ["rg_58", "rg_213", "rg_223", "foam_10_mm", "foam_6_mm", "rg_8x"]
 FAMILIES = ["n", "uhf", "bnc", "tnc"]

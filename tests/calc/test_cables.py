@@ -6,13 +6,13 @@ import msgspec
 import numpy as np
 import pytest
 
-from jointwise.calc.cable_fit import attenuation_coefficients
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.schema import Attenuation, Interval, Label, Quantity
-from jointwise.calc.constants import C_0
-from jointwise.calc.describe import describe
+from jointwise.calc.datasheets.datasheets import describe
+from jointwise.calc.datasheets.requests import CatalogueRequest
+from jointwise.calc.formulas.constants import C_0
 from jointwise.calc.formulas.line import cable_attenuation
-from jointwise.calc.requests import CatalogueRequest
+from jointwise.calc.waves.cable_fit import attenuation_coefficients
 
 CABLES = catalogue().cables
 PROMISED = {

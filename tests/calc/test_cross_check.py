@@ -3,9 +3,10 @@
 import pytest
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.cell import cell
-from jointwise.calc.matrix import matrix
-from jointwise.calc.requests import CellRequest, MatrixRequest
+from jointwise.calc.cell.cell import cell
+from jointwise.calc.cell.requests import CellRequest
+from jointwise.calc.matrix.matrix import matrix
+from jointwise.calc.matrix.requests import MatrixRequest
 
 SPOTS_HZ = [30e6, 432e6, 1296e6]
 FACTOR = 3  # design: where the two ways differ by more than three, the cell says so

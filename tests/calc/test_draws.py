@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from jointwise.calc.draws import Stream
+from jointwise.calc.numeric.draws import Stream
 
 PUBLISHED = [  # SplitMix64 from seed 1234567, as printed beside several public implementations (from memory)
     6457827717110365317,

@@ -7,10 +7,11 @@ import pytest
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.schema import Interval, Kind
-from jointwise.calc.cell import cell
-from jointwise.calc.describe import describe
-from jointwise.calc.line.cable import cable_view
-from jointwise.calc.requests import CatalogueRequest, CellRequest
+from jointwise.calc.cell.cell import cell
+from jointwise.calc.cell.requests import CellRequest
+from jointwise.calc.datasheets.datasheets import describe
+from jointwise.calc.datasheets.requests import CatalogueRequest
+from jointwise.calc.feedline.cable import cable_view
 
 KINDS = set(Kind.__args__)
 INTERFACES = catalogue().interfaces

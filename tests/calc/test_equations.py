@@ -15,9 +15,9 @@ from scipy import constants
 
 import jointwise.calc.formulas
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.constants import CONSTANTS
-from jointwise.calc.formula import FORMULAS
-from jointwise.calc.mathml import mathml
+from jointwise.calc.formulas.constants import CONSTANTS
+from jointwise.calc.formulas.formula import FORMULAS
+from jointwise.calc.formulas.mathml import mathml
 
 RELATIVE = 1e-9
 DIGITS = 40  # decimal digits of the independent evaluation

@@ -14,7 +14,7 @@ from jointwise.calc.errors import InputError
 from jointwise.calc.fitout.galvanic import metal_of
 from jointwise.calc.fitout.pairs import attachment
 from jointwise.calc.fitout.sealing import tape_length
-from jointwise.calc.gates import EXPOSURES, GATES, VIBRATIONS
+from jointwise.calc.physics.gates import EXPOSURES, GATES, VIBRATIONS
 
 CIRCUMSTANCES = {
     "family": set(FAMILIES),

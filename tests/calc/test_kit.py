@@ -11,7 +11,8 @@ from kits import LOSS_DB, answer, owned, port, tried_needs, types_of
 from scenarios import examples
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.cell import cell
+from jointwise.calc.cell.cell import cell
+from jointwise.calc.cell.requests import CellRequest
 from jointwise.calc.errors import InputError
 from jointwise.calc.kit.chains import trade
 from jointwise.calc.kit.kit import kit
@@ -19,7 +20,6 @@ from jointwise.calc.kit.least import least_added
 from jointwise.calc.kit.needs import needs
 from jointwise.calc.kit.requests import KitRequest, Search
 from jointwise.calc.operations import call
-from jointwise.calc.requests import CellRequest
 
 FAMILIES = ["uhf", "n", "bnc", "sma", "rp_sma", "3_5mm", "n_75", "bnc_75"]
 ENDS = st.builds(port, st.sampled_from(FAMILIES), st.sampled_from(["plug", "jack"]))

@@ -5,12 +5,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scenarios import examples
 
-from jointwise.calc.kit.bits import bits, flags, mask
-from jointwise.calc.kit.bound import CLEAR, bounded, lower_bound
-from jointwise.calc.kit.cover import NO_STRUCTURE, Structure, smallest_cover
+from jointwise.calc.cover.bits import bits, flags, mask
+from jointwise.calc.cover.bound import CLEAR, bounded, lower_bound
+from jointwise.calc.cover.cover import NO_STRUCTURE, Structure, smallest_cover
+from jointwise.calc.cover.look_ahead import outlook
+from jointwise.calc.cover.residual import rest_of
 from jointwise.calc.kit.effort import EFFORTS
-from jointwise.calc.kit.outlook import outlook
-from jointwise.calc.kit.rest import rest_of
 
 WIDTH = 8
 SETS = st.sets(st.integers(0, WIDTH - 1), max_size=WIDTH).map(mask)

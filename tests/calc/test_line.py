@@ -13,15 +13,15 @@ from scenarios import examples
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.errors import InputError
+from jointwise.calc.feedline.cable import CableModel, cable_view
 from jointwise.calc.formulas.line import power_ratio
 from jointwise.calc.formulas.noise import lossy_noise_factor, system_noise_factor
-from jointwise.calc.limits import dissipation, worst_section
-from jointwise.calc.line.cable import CableModel, cable_view
 from jointwise.calc.operations import call
-from jointwise.calc.requests import Scenario
-from jointwise.calc.station import station
-from jointwise.calc.twoport import drive, scattering
-from jointwise.calc.views import family_view
+from jointwise.calc.physics.limits import dissipation, worst_section
+from jointwise.calc.physics.ratings import family_view
+from jointwise.calc.physics.scenario import Scenario
+from jointwise.calc.physics.station import station
+from jointwise.calc.waves.two_port import drive, scattering
 
 AGREE = 3e-9  # answers are rounded to a billionth of their unit
 DOUBLE_DB = 10 * math.log10(2)

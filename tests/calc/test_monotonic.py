@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scenarios import STATIONS, examples, numbers, refused, table, worst
 
-from jointwise.calc.gates import GATES
+from jointwise.calc.physics.gates import GATES
 
 ROUNDING_DB = 1e-9
 

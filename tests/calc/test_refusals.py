@@ -9,9 +9,10 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 from scenarios import FAMILIES, examples
 
+from jointwise.calc.cell.requests import CellRequest
 from jointwise.calc.errors import InputError
+from jointwise.calc.matrix.requests import MatrixRequest
 from jointwise.calc.operations import OPERATIONS, call
-from jointwise.calc.requests import CellRequest, MatrixRequest
 
 CELL = {"family": "n", "band": "2m"}
 

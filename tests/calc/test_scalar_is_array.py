@@ -8,10 +8,10 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 from scenarios import BANDS, FAMILIES, POWERS_W, STATIONS, examples, table
 
-from jointwise.calc.cell import cell
-from jointwise.calc.curves import FREQUENCIES_HZ
-from jointwise.calc.curves import POWERS_W as CURVE_POWERS_W
-from jointwise.calc.requests import CellRequest
+from jointwise.calc.cell.cell import cell
+from jointwise.calc.cell.curves import FREQUENCIES_HZ
+from jointwise.calc.cell.curves import POWERS_W as CURVE_POWERS_W
+from jointwise.calc.cell.requests import CellRequest
 
 SAME = 1e-12
 

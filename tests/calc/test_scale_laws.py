@@ -8,9 +8,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scenarios import BANDS, FAMILIES, STATIONS, examples, numbers, refused, table, worst
 
-from jointwise.calc.cell import cell
-from jointwise.calc.matrix import LIMITS, matrix
-from jointwise.calc.requests import CellRequest, MatrixRequest
+from jointwise.calc.cell.cell import cell
+from jointwise.calc.cell.requests import CellRequest
+from jointwise.calc.matrix.matrix import matrix
+from jointwise.calc.matrix.requests import MatrixRequest
+from jointwise.calc.physics.margins import LIMITS
 
 DOUBLING_DB = 10 * log10(2)
 ENDS = ["heat_allowed_w", "voltage_allowed_w", "match_margin_db"]

@@ -13,13 +13,15 @@ from scenarios import examples
 from skrf.media import DefinedGammaZ0
 from skrf.network import a2s
 
-from jointwise.calc.draws import Stream
+from jointwise.calc.feedline.chain import chain
+from jointwise.calc.feedline.elements import CableRun, GivenVswr, Joint, Part
+from jointwise.calc.feedline.reflection import bounds
 from jointwise.calc.formulas.match import vswr_of_reflection
-from jointwise.calc.line.chain import chain
-from jointwise.calc.line.requests import CableRun, GivenVswr, Joint, Part, SpreadRequest
-from jointwise.calc.line.spread import _Drawer, bounds, spread
+from jointwise.calc.numeric.draws import Stream
 from jointwise.calc.operations import call
-from jointwise.calc.twoport import TwoPort
+from jointwise.calc.spread.requests import SpreadRequest
+from jointwise.calc.spread.spread import _Drawer, spread
+from jointwise.calc.waves.two_port import TwoPort
 
 AGREE = 1e-9
 QUANTITIES = ["vswr", "loss_db", "margin_db"]

@@ -7,9 +7,9 @@ from scenarios import BANDS, FAMILIES, STATIONS, examples
 
 import jointwise.calc.formulas  # noqa: F401  (registers every formula)
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.cell import cell
-from jointwise.calc.formula import FORMULAS
-from jointwise.calc.requests import CellRequest
+from jointwise.calc.cell.cell import cell
+from jointwise.calc.cell.requests import CellRequest
+from jointwise.calc.formulas.formula import FORMULAS
 
 CELLS = st.builds(
     lambda station, family, band, watts: cell(CellRequest(**station, family=family, band=band, power_w=watts)),

@@ -8,7 +8,7 @@ from skrf.media import DefinedGammaZ0
 from sweeps import draw
 
 from jointwise.calc.errors import InputError
-from jointwise.calc.line.requests import CableRun, Joint, KnownEnd
+from jointwise.calc.feedline.elements import CableRun, Joint, KnownEnd
 from jointwise.calc.sweep.requests import SweepRequest
 from jointwise.calc.sweep.sweep import sweep
 

@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 from scenarios import examples
 
 from jointwise.calc.errors import InputError
-from jointwise.calc.touchstone import (
+from jointwise.calc.waves.touchstone import (
     MOST_CHARACTERS,
     MOST_FREQUENCIES,
     Measured,

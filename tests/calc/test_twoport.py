@@ -11,7 +11,7 @@ from lines import SEEDS, passive
 from scenarios import examples
 from skrf.media import DefinedGammaZ0
 
-from jointwise.calc.twoport import (
+from jointwise.calc.waves.two_port import (
     TwoPort,
     cascade,
     drive,

@@ -12,7 +12,7 @@ from jointwise.backend.fields import request_body
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import Document
 from jointwise.calc.operations import OPERATIONS, call
-from jointwise.calc.touchstone import read_touchstone
+from jointwise.calc.waves.touchstone import read_touchstone
 
 FOUND = Path(__file__).with_name("found")
 """A folder for each parser and operation with the inputs that once broke it; `test_found.py` reads them all again."""

@@ -3,7 +3,7 @@
 import pytest
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.columns import band_column
+from jointwise.calc.physics.columns import band_column
 
 CFR_301 = "47 CFR 97.301, 2021 text"
 CFR_301_2009 = "47 CFR 97.301, 2009 text"

@@ -8,9 +8,9 @@ published catalogues of RG-58 themselves lie 14 % apart at 100 MHz.
 
 import pytest
 
-from jointwise.calc.cable_fit import attenuation_coefficients
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.formulas.line import cable_attenuation
+from jointwise.calc.waves.cable_fit import attenuation_coefficients
 
 GUIDE = "repeater maker's training guide, appendix H"
 COUNTY = "county emergency radio service's page on cable, restating makers"

@@ -5,8 +5,8 @@ import pytest
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.formulas.heat import average_power, cycle_share
-from jointwise.calc.matrix import matrix
-from jointwise.calc.requests import MatrixRequest
+from jointwise.calc.matrix.matrix import matrix
+from jointwise.calc.matrix.requests import MatrixRequest
 
 BULLETIN = "OET Bulletin 65 Supplement B (97-01), Table 2, as quoted"
 

@@ -8,7 +8,7 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.formulas.coax import characteristic_impedance
 from jointwise.calc.formulas.match import electrical_length
 from jointwise.calc.formulas.skin import conductor_resistance
-from jointwise.calc.views import family_view
+from jointwise.calc.physics.ratings import family_view
 
 INCH = 0.0254  # m
 MEASUREMENT = "published amateur measurement of the UHF type, 2013"

@@ -6,11 +6,11 @@ import skrf
 from skrf.media import DefinedGammaZ0, DistributedCircuit
 
 from jointwise.calc.catalogue import catalogue
+from jointwise.calc.feedline.cable import CableModel, cable_view
 from jointwise.calc.formulas.line import additional_loss, power_ratio
-from jointwise.calc.line.cable import CableModel, cable_view
-from jointwise.calc.requests import Scenario
-from jointwise.calc.station import station
-from jointwise.calc.twoport import drive, scattering
+from jointwise.calc.physics.scenario import Scenario
+from jointwise.calc.physics.station import station
+from jointwise.calc.waves.two_port import drive, scattering
 
 CABLES = list(catalogue().cables)
 AGREE = 1e-9

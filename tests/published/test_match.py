@@ -12,8 +12,8 @@ from jointwise.calc.formulas.match import (
     section_reflection,
     vswr_of_reflection,
 )
-from jointwise.calc.matrix import matrix
-from jointwise.calc.requests import MatrixRequest
+from jointwise.calc.matrix.matrix import matrix
+from jointwise.calc.matrix.requests import MatrixRequest
 
 INCH = 0.0254  # m
 VSWR_TABLE = "read maker's VSWR table, version 2.00"

@@ -3,7 +3,7 @@
 import pytest
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.kit.mating import End, meeting
+from jointwise.calc.catalogue.mating import End, meeting
 
 SMA_SCOPE = "IEC 61169-15:2021, scope: SMA intermates with 3.5 mm and 2.92 mm"
 JOURNAL = "trade journal article on the intermateability of SMA, 3.5 mm and 2.92 mm"

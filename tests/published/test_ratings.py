@@ -3,10 +3,10 @@
 import pytest
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.limits import dissipation
-from jointwise.calc.matrix import matrix
-from jointwise.calc.requests import MatrixRequest
-from jointwise.calc.views import family_view
+from jointwise.calc.matrix.matrix import matrix
+from jointwise.calc.matrix.requests import MatrixRequest
+from jointwise.calc.physics.limits import dissipation
+from jointwise.calc.physics.ratings import family_view
 
 N_ARTICLE = "encyclopedia article on N, typical makers' curves, as quoted"
 SMA_NOTE = "antenna maker's note, November 2024"

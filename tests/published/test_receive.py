@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.constants import T_0, ZERO_CELSIUS_K
+from jointwise.calc.formulas.constants import T_0, ZERO_CELSIUS_K
 from jointwise.calc.formulas.line import decibels, power_ratio
 from jointwise.calc.formulas.noise import (
     cascade_noise_factor,

@@ -3,9 +3,9 @@
 import numpy as np
 import pytest
 
-from jointwise.calc.gates import GATES
-from jointwise.calc.matrix import matrix
-from jointwise.calc.requests import MatrixRequest
+from jointwise.calc.matrix.matrix import matrix
+from jointwise.calc.matrix.requests import MatrixRequest
+from jointwise.calc.physics.gates import GATES
 
 CUSTOMARY = [("uhf", 300e6), ("bnc", 4e9), ("n", 11e9), ("sma", 18e9), ("mcx", 6e9)]
 SMALL = ["sma", "rp_sma", "smb", "mcx", "mmcx"]

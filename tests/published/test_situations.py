@@ -10,8 +10,8 @@ from typing import NamedTuple
 
 import pytest
 
-from jointwise.calc.matrix import matrix
-from jointwise.calc.requests import MatrixRequest
+from jointwise.calc.matrix.matrix import matrix
+from jointwise.calc.matrix.requests import MatrixRequest
 
 ROOM = 0.0  # dB: "passes", "has room"
 GOOD = 3.0  # dB: "good"

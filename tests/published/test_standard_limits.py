@@ -3,10 +3,10 @@
 import pytest
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.cell import cell
+from jointwise.calc.cell.cell import cell
+from jointwise.calc.cell.requests import CellRequest
 from jointwise.calc.formulas.loss import guaranteed_loss, mismatch_loss
 from jointwise.calc.formulas.match import reflection_of_vswr, vswr_limit
-from jointwise.calc.requests import CellRequest
 
 POUND_INCH = 0.11298  # N·m
 POUND_FOOT = 1.35582  # N·m

@@ -7,16 +7,10 @@ from hypothesis import strategies as st
 from scipy.optimize import brentq, minimize_scalar
 from scipy.special import jvp, yvp
 
-from jointwise.calc.formulas.coax import (
-    characteristic_impedance,
-    te11_condition,
-    te11_cutoff,
-    te11_root,
-    te11_rule,
-)
-from jointwise.calc.gates import GATES
-from jointwise.calc.matrix import matrix
-from jointwise.calc.requests import MatrixRequest
+from jointwise.calc.formulas.coax import characteristic_impedance, te11_condition, te11_cutoff, te11_root, te11_rule
+from jointwise.calc.matrix.matrix import matrix
+from jointwise.calc.matrix.requests import MatrixRequest
+from jointwise.calc.physics.gates import GATES
 
 INCH = 0.0254  # m
 

@@ -1,0 +1,1 @@
+"""One margin with its derivation."""

@@ -1,0 +1,31 @@
+"""Each limit of one family against frequency and against power, for the charts."""
+
+import numpy as np
+
+from ..physics.margins import LIMITS, evaluate
+from ..physics.station import Station
+from .results import Curves
+
+__all__ = ["curves"]
+
+FREQUENCIES_HZ = np.geomspace(1e5, 30e9, 161)
+POWERS_W = np.geomspace(0.1, 10_000, 51)
+
+
+def curves(family: str, power_w: float, frequency_hz: float, here: Station) -> Curves:
+    """Margins [dB] of every limit around one cell, gates not considered; None where there is no limit."""
+    by_frequency = evaluate([family], FREQUENCIES_HZ, np.array([power_w]), here).by_limit_db[:, :, 0, :, 0]
+    by_power = evaluate([family], np.array([frequency_hz]), POWERS_W, here).by_limit_db[:, :, 0, 0, :]
+    return Curves(
+        frequency_hz=FREQUENCIES_HZ.tolist(),
+        margin_by_frequency_db=_by_limit(by_frequency[0]),
+        margin_high_by_frequency_db=_by_limit(by_frequency[1]),
+        power_w=POWERS_W.tolist(),
+        margin_by_power_db=_by_limit(by_power[0]),
+        margin_high_by_power_db=_by_limit(by_power[1]),
+    )
+
+
+def _by_limit(values: np.ndarray) -> dict:
+    shown = np.where(np.isfinite(values), values, None)
+    return {limit: row.tolist() for limit, row in zip(LIMITS, shown, strict=True)}

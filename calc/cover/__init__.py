@@ -1,0 +1,1 @@
+"""The smallest set of elements that covers every group: search, bound and proof."""

@@ -1,0 +1,17 @@
+"""What a caller may ask of the catalogue."""
+
+from typing import Annotated
+
+from msgspec import Meta, Struct
+
+from ..physics.scenario import Identifier
+
+__all__ = ["CatalogueRequest"]
+
+
+class CatalogueRequest(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """The whole catalogue, the formulas and the sources."""
+
+    entry: Annotated[
+        Identifier | None, Meta(description="Interface family to give as a pack holds it; left out, none")
+    ] = None

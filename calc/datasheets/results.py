@@ -1,0 +1,117 @@
+"""The catalogue as an answer: data sheets, tables, formulas and sources."""
+
+from msgspec import Struct
+
+from ..catalogue.schema import (
+    Adapter,
+    Attenuation,
+    Band,
+    CableDielectric,
+    CablePower,
+    Condition,
+    HouseLimit,
+    Interface,
+    Mating,
+    Mode,
+    NoiseEnvironment,
+    PackSummary,
+    Source,
+)
+from ..formulas.formula import SymbolSheet
+
+__all__ = ["CableSheet", "CatalogueResult", "DataSheet", "FormulaSheet"]
+
+
+class FormulaSheet(Struct, frozen=True):
+    """A declared formula as the method page shows it; mathml is made from the equation."""
+
+    id: str
+    title: str
+    equation: str
+    mathml: str
+    symbols: list[SymbolSheet]
+    validity: str
+    source: str
+
+
+class DataValue(Struct, frozen=True):
+    """One catalogue value of a family, ready to show; low equals high when there is one figure."""
+
+    field: str
+    name: str
+    unit: str
+    low: float | str
+    high: float | str
+    sources: list[str]
+    kinds: list[str]
+    note: str
+
+
+class DataSheet(Struct, frozen=True):
+    """Everything the catalogue holds about a family."""
+
+    id: str
+    name: str
+    summary: str
+    also_called: list[str]
+    values: list[DataValue]
+    hazards: list["HazardText"]
+    pack: str = ""
+
+
+class HazardText(Struct, frozen=True):
+    """A near relative and why mating it is dangerous."""
+
+    family: str
+    text: str
+    source: str
+    kind: str
+
+
+class CableSheet(Struct, frozen=True):
+    """Everything the catalogue holds about a cable, with the law fitted to its attenuation.
+
+    The law is k1*sqrt(f) + k2*f at the attenuation temperature, good from
+    fit_low_hz to fit_high_hz; `residual` is its largest relative error there.
+    """
+
+    id: str
+    name: str
+    summary: str
+    also_called: list[str]
+    dielectric: str
+    construction: str
+    outdoor_use: str
+    k1_db_per_m_sqrt_hz: float
+    k2_db_per_m_hz: float
+    residual: float
+    fit_low_hz: float
+    fit_high_hz: float
+    fit_note: str
+    values: list[DataValue]
+    attenuation: list[Attenuation]
+    power: list[CablePower]
+    pack: str = ""
+
+
+class CatalogueResult(Struct, frozen=True):
+    """The catalogue as data: families, cables, matings, adapters, bands, modes and the rest, formulas and sources."""
+
+    families: list[DataSheet]
+    cables: list[CableSheet]
+    matings: list[Mating]
+    adapters: list[Adapter]
+    bands: list[Band]
+    modes: list[Mode]
+    cable_dielectrics: list[CableDielectric]
+    conditions: list[Condition]
+    noise_environments: list[NoiseEnvironment]
+    formulas: list[FormulaSheet]
+    sources: list[Source]
+    """A value of a pack names its source led by the pack's id and a point."""
+    cautions: list[str]
+    packs: list[PackSummary]
+    house_limits: list[HouseLimit]
+    default_powers_w: list[float]
+    entry: Interface | None
+    """The family asked for, as a pack holds it."""

@@ -1,0 +1,1 @@
+"""The chain of cables, joints and parts between transmitter and antenna, solved exactly."""

@@ -1,0 +1,1 @@
+"""Margins of every interface family at every band and power level."""

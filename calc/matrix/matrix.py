@@ -1,0 +1,97 @@
+"""Margins of many families at many columns and powers, in one vectorised pass.
+
+Array axes, wherever they stand: family, column, power. A column is computed at
+its upper frequency: every limit falls with frequency, so that one decides.
+"""
+
+import numpy as np
+
+from ..catalogue import catalogue
+from ..errors import InputError, known
+from ..physics.columns import Column, columns
+from ..physics.families import FamilyHead, family_head
+from ..physics.gates import GATES, HOUSE, gate_table, site_demands
+from ..physics.house_limits import house_power
+from ..physics.limits import assumption
+from ..physics.margins import LIMITS, Margins, evaluate
+from ..physics.station import station
+from .requests import MOST_CELLS, MatrixRequest
+from .results import MatrixResult
+
+__all__ = ["matrix"]
+
+
+def matrix(request: MatrixRequest) -> MatrixResult:
+    """Margins, binding limits and gates of every cell. Raises InputError for unknown names."""
+    families = _families(request)
+    heads = columns(request.region, request.bands, request.frequencies_hz)
+    powers = np.array(request.powers_w, dtype=np.float64)
+    cells = len(families) * len(heads) * powers.size
+    if cells > MOST_CELLS:
+        raise InputError("families x columns x powers_w", cells, f"at most {MOST_CELLS} cells in one matrix")
+    here = station(request)
+    highest_hz = np.array([head.high_hz for head in heads], dtype=np.float64)
+    margins = evaluate(families, highest_hz, powers, here)
+    demands = [site_demands(family, request) for family in families]
+    failed = gate_table(families, demands, highest_hz, powers, here, margins.heat)
+    rows = [family_head(family, wanted) for family, wanted in zip(families, demands, strict=True)]
+    house_w = house_power(families, highest_hz)
+    return _result(request, rows, heads, margins, failed, house_w)
+
+
+def _families(request: MatrixRequest) -> list[str]:
+    if request.families is None:
+        return list(catalogue().interfaces)
+    for index, family in enumerate(request.families):
+        known(f"families[{index}]", family, catalogue().interfaces)
+    return request.families
+
+
+def _result(
+    request: MatrixRequest,
+    rows: list[FamilyHead],
+    heads: list[Column],
+    margins: Margins,
+    failed: np.ndarray,
+    house_w: np.ndarray,
+) -> MatrixResult:
+    conservative, optimistic = margins.by_limit_db.min(axis=1)
+    hard = np.array([gate.hard for gate in GATES])
+    refusing = failed & hard[:, None, None, None]
+    refused = refusing.any(axis=0)
+    # a house limit leaves room below it, whatever the powers asked for
+    physical = np.array([gate.id != HOUSE for gate in GATES])
+    always_refused = refusing[physical].any(axis=0).all(axis=-1)
+    largest = np.where(margins.match_db[0] >= 0, np.minimum(margins.allowed_w[0].min(axis=0), house_w), np.nan)
+    rated = np.array([not row.receive_only for row in rows])
+    largest = np.where(rated[:, None] & ~always_refused & (largest > 0), largest, np.nan)
+    weights = np.where(hard, 0, 2 ** np.arange(len(GATES), dtype=np.int64))
+    factor = assumption("agreement_factor")
+    ratio = margins.agreement
+    return MatrixResult(
+        families=rows,
+        columns=heads,
+        powers_w=request.powers_w,
+        limits=LIMITS,
+        gates=GATES,
+        margin_db=_lists(np.where(refused, np.nan, conservative)),
+        margin_high_db=_lists(np.where(refused, np.nan, optimistic)),
+        binding=np.where(refused, -1, margins.by_limit_db[0].argmin(axis=0)).tolist(),
+        refused_by=np.where(refused, refusing.argmax(axis=0), -1).tolist(),
+        marks=np.einsum("g,gfcp->fcp", weights, failed).tolist(),
+        undecided=(~refused & (conservative < 0) & (optimistic >= 0)).tolist(),
+        heat_disagrees=((ratio > factor) | (ratio < 1 / factor)).tolist(),
+        heat_allowed_w=_lists(_ends_last(margins.allowed_w[:, 0], always_refused)),
+        voltage_allowed_w=_lists(_ends_last(margins.allowed_w[:, 1], always_refused)),
+        match_margin_db=_lists(_ends_last(margins.match_db, always_refused)),
+        largest_power_w=_lists(largest),
+    )
+
+
+def _ends_last(values: np.ndarray, refused: np.ndarray) -> np.ndarray:
+    return np.where(refused[..., None], np.nan, np.moveaxis(values, 0, -1))
+
+
+def _lists(values: np.ndarray) -> list:
+    """Nested lists with None where no finite number stands."""
+    return np.where(np.isfinite(values), values, None).tolist()

@@ -1,0 +1,1 @@
+"""Numbers: random draws, rounding, units, and how an answer writes them."""

@@ -1,0 +1,30 @@
+"""Numbers as an answer gives them: null where there is none, no digits that are rounding."""
+
+import numpy as np
+
+__all__ = ["fine", "number", "numbers", "share_of"]
+
+Numbers = list[float | None]
+
+DECIMALS = 9
+SHARE_DECIMALS = 12
+
+
+def number(value: float) -> float | None:
+    """The value, or None when it is not finite."""
+    return float(value) if np.isfinite(value) else None
+
+
+def numbers(values: np.ndarray) -> list[float | None]:
+    """Each value, or None where it is not finite."""
+    return [number(value) for value in values]
+
+
+def fine(value: float) -> float | None:
+    """To a billionth of its unit: a small loss is a difference, whose last digits are rounding."""
+    return round(float(value), DECIMALS) if np.isfinite(value) else None
+
+
+def share_of(power_w: float, share: float) -> float | None:
+    """A share of the power [W], itself to a millionth of a millionth: a small one is a difference too."""
+    return round(float(share), SHARE_DECIMALS) * power_w if np.isfinite(share) else None

@@ -1,0 +1,57 @@
+"""The limits of one joint, each with the record of the calls that made its number."""
+
+from types import SimpleNamespace
+from typing import NamedTuple
+
+from ..formulas.formula import Step, recording
+from ..formulas.heat import margin
+from .limits import Heat, LimitId, Match, Voltage, heat_limit, match_limit, voltage_limit
+from .ratings import ENDS, End, family_view
+from .station import Station
+
+__all__ = ["Limits", "both_ends", "limits_at"]
+
+
+class Limits(NamedTuple):
+    """The limits at one end of the ratings with their steps by limit."""
+
+    heat: Heat
+    voltage: Voltage
+    match: Match
+    margins_db: dict[LimitId, float | None]
+    steps: dict[LimitId, list[Step]]
+
+
+def both_ends(family: str, frequency: float, here: Station) -> dict[LimitId, list[SimpleNamespace]]:
+    """For each limit both ends of the ratings, the more cautious first."""
+    both = [family_view(family, end) for end in ENDS]
+    return {
+        "heat": sorted(both, key=lambda view: heat_limit(view, frequency, here).allowed_w),
+        "voltage": both,
+        "match": sorted(both, key=lambda view: match_limit(view, frequency, here).margin_db),
+    }
+
+
+def limits_at(power_w: float, frequency: float, here: Station, end: End, views: dict) -> Limits:
+    """The limits of a joint at one end of its ratings, each with the steps that led to it."""
+    view = {limit: ordered[ENDS.index(end)] for limit, ordered in views.items()}
+    with recording(end) as heat_steps:
+        heat = heat_limit(view["heat"], frequency, here)
+        heat_margin = _power_margin(heat.allowed_w, power_w)
+    with recording(end) as voltage_steps:
+        volts = voltage_limit(view["voltage"], here)
+        voltage_margin = _power_margin(volts.allowed_w, power_w)
+    with recording(end) as match_steps:
+        reflection = match_limit(view["match"], frequency, here)
+    return Limits(
+        heat,
+        volts,
+        reflection,
+        {"heat": heat_margin, "voltage": voltage_margin, "match": float(reflection.margin_db)},
+        {"heat": heat_steps, "voltage": voltage_steps, "match": match_steps},
+    )
+
+
+def _power_margin(allowed_w: float, power_w: float) -> float | None:
+    """Margin [dB]; None in receive, and where nothing is allowed, which a gate then refuses."""
+    return float(margin(allowed_w, power_w)) if power_w > 0 and allowed_w > 0 else None

@@ -1,0 +1,62 @@
+"""Every limit of many families at many columns and powers, in one vectorised pass.
+
+Array axes, wherever they stand: family, column, power. A column is computed at
+its upper frequency: every limit falls with frequency, so that one decides.
+"""
+
+from typing import NamedTuple
+
+import numpy as np
+
+from ..formulas.heat import margin
+from .limits import Heat, LimitId, first_principles_power, heat_limit, match_limit, voltage_limit
+from .ratings import ENDS, table_view
+from .station import Station
+
+__all__ = ["LIMITS", "Margins", "agreement_ratio", "evaluate"]
+
+LIMITS: list[LimitId] = ["heat", "voltage", "match"]
+
+
+class Margins(NamedTuple):
+    """What one pass over the table computes, refused cells included."""
+
+    allowed_w: np.ndarray
+    """Ends x (heat, voltage) x family x column [W]."""
+    match_db: np.ndarray
+    """Ends x family x column [dB]."""
+    by_limit_db: np.ndarray
+    """Ends x limits x family x column x power [dB]; infinite for heat and voltage in receive."""
+    agreement: np.ndarray
+    """First principles over the rating, family x column [1]."""
+    heat: Heat
+    """Conservative heat limit, for the gates."""
+
+
+def evaluate(families: list[str], frequency_hz: np.ndarray, powers_w: np.ndarray, here: Station) -> Margins:
+    """Every limit of every cell at both ends of the ratings, the more cautious first.
+
+    `frequency_hz` [Hz] and `powers_w` [W] are one-dimensional.
+    """
+    views = [table_view(families, end) for end in ENDS]
+    heats = [heat_limit(view, frequency_hz, here) for view in views]
+    voltages = [voltage_limit(view, here).allowed_w for view in views]
+    matches = [match_limit(view, frequency_hz, here).margin_db for view in views]
+    allowed = [
+        (heat.allowed_w, np.broadcast_to(voltage_w, heat.allowed_w.shape))
+        for heat, voltage_w in zip(heats, voltages, strict=True)
+    ]
+    # which end is the cautious one can turn with frequency and line impedance
+    allowed_w, match_db = np.sort(np.array(allowed), axis=0), np.sort(np.array(matches), axis=0)
+    estimate_w = first_principles_power(views[0], heats[0], here)
+    with np.errstate(divide="ignore", invalid="ignore"):  # no room at all is refused by its gate
+        powered = np.where(powers_w > 0, margin(allowed_w[..., None], powers_w), np.inf)
+        agreement = agreement_ratio(estimate_w, allowed_w[0, 0], allowed_w[1, 0])
+    matched = np.broadcast_to(match_db[:, None, ..., None], (len(ENDS), 1, *powered.shape[2:]))
+    by_limit = np.concatenate([powered, matched], axis=1)
+    return Margins(allowed_w, match_db, by_limit, agreement, heats[0])
+
+
+def agreement_ratio(estimate_w, rating_low_w, rating_high_w):
+    """First principles over the nearer end of the rating, 1 inside its range [1]. Broadcasts."""
+    return estimate_w / np.clip(estimate_w, rating_low_w, rating_high_w)

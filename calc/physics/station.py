@@ -1,0 +1,76 @@
+"""A scenario with its names looked up: the numbers the limits take."""
+
+from typing import NamedTuple
+
+from ..catalogue import catalogue
+from ..catalogue.schema import Quantity
+from ..errors import InputError, known
+from ..formulas.formula import Sourced
+from .scenario import Scenario
+
+__all__ = ["Rhythm", "Station", "station"]
+
+
+class Rhythm(NamedTuple):
+    """Overs of `on_time_s` with pauses of `off_time_s`, in seconds."""
+
+    on_time_s: float
+    off_time_s: float
+
+
+class Station(NamedTuple):
+    """What stands around the joint, in SI units and degrees Celsius."""
+
+    impedance_ohm: float
+    vswr: float
+    forward: bool
+    duty_factor: Sourced
+    rhythm: Rhythm | None
+    transmit_share: float
+    return_loss_asked_db: float
+    cable_temperature_c: Sourced
+    ambient_temperature_c: float
+    irradiance_w_per_m2: float
+    altitude_m: float
+    added_resistance_ohm: float
+
+
+def station(scenario: Scenario) -> Station:
+    """Look the scenario's names up. Raises InputError for an unknown name or half a rhythm."""
+    tables = catalogue()
+    mode = known("mode", scenario.mode, tables.modes)
+    dielectric = known("cable_dielectric", scenario.cable_dielectric, tables.cable_dielectrics)
+    condition = known("condition", scenario.condition, tables.conditions)
+    return Station(
+        impedance_ohm=scenario.system_impedance_ohm,
+        vswr=scenario.vswr,
+        forward=scenario.power_is == "forward",
+        duty_factor=_sourced(mode.duty_factor),
+        rhythm=_rhythm(scenario, mode.on_time_s, mode.off_time_s),
+        transmit_share=1.0 if scenario.transmit_share is None else scenario.transmit_share,
+        return_loss_asked_db=scenario.return_loss_asked_db,
+        cable_temperature_c=_sourced(dielectric.highest_temperature_c),
+        ambient_temperature_c=scenario.ambient_temperature_c,
+        irradiance_w_per_m2=scenario.solar_irradiance_w_per_m2,
+        altitude_m=scenario.altitude_m,
+        added_resistance_ohm=condition.added_resistance_ohm.value + scenario.added_resistance_ohm,
+    )
+
+
+def _rhythm(scenario: Scenario, on: Quantity | None, off: Quantity | None) -> Rhythm | None:
+    """The overs asked for, else the mode's own, else none: a share of the time or all of it."""
+    asked = (scenario.on_time_s, scenario.off_time_s)
+    if any(asked) and not all(asked):
+        missing = "off_time_s" if asked[0] else "on_time_s"
+        raise InputError(missing, None, "a time in seconds, as the other of the two is given")
+    if all(asked):
+        if scenario.transmit_share is not None:
+            raise InputError("transmit_share", scenario.transmit_share, "left out when overs and pauses are given")
+        return Rhythm(*asked)
+    if scenario.transmit_share is None and on is not None and off is not None:
+        return Rhythm(_sourced(on), _sourced(off))
+    return None
+
+
+def _sourced(quantity: Quantity) -> Sourced:
+    return Sourced(quantity.value, quantity.source, quantity.kind)

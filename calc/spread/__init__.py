@@ -1,0 +1,1 @@
+"""How far unknown lengths and tolerances spread a line's answer."""
