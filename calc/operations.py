@@ -26,6 +26,8 @@ class Operation(NamedTuple):
     place: str
     """Where its function stands: module:function, from one request Struct to one result Struct."""
     cacheable: bool
+    longest_s: int = 60
+    """How long an answer may take, in s; a core that is silent for longer is taken for lost."""
 
     @property
     def answer(self) -> Callable[[Any], Any]:
@@ -100,6 +102,7 @@ OPERATIONS = {
             "Which adapters to carry so that every port can be joined.",
             "kit.kit:kit",
             cacheable=False,
+            longest_s=300,  # a thorough search, on a slow tablet
         ),
         Operation(
             "catalogue",
