@@ -33,7 +33,6 @@ from jointwise.calc.catalogue import Edition
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import pack_schema
 from jointwise.calc.errors import InputError
-from jointwise.calc.kit.effort import EFFORTS
 from jointwise.calc.operations import OPERATIONS, Operation, call
 
 __all__ = ["create_app"]
@@ -191,7 +190,7 @@ class _Long(msgspec.Struct):
 def _refuse_long(body: bytes) -> None:
     with suppress(msgspec.DecodeError, UnicodeDecodeError, RecursionError):  # which the core puts into words
         search = msgspec.json.decode(body, type=_Long).search
-        if search in EFFORTS and search != "quick":
+        if search == "thorough":
             allowed = "quick of a server, which many share; the page's own core and the command line search for longer"
             raise InputError("search", search, allowed)
 

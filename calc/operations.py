@@ -39,6 +39,8 @@ class Operation:
     load: Callable[[], Task[Any, Any]]
     """Imports the operation's room."""
     cacheable: bool
+    longest_s: int = 60
+    """How long an answer may take, in s; a core that is silent for longer is taken for lost."""
 
     @cached_property
     def task(self) -> Task[Any, Any]:
@@ -192,6 +194,7 @@ OPERATIONS = {
             "Which adapters to carry so that every port can be joined.",
             _kit,
             cacheable=False,
+            longest_s=300,  # a thorough search, on a slow tablet
         ),
         Operation(
             "catalogue",

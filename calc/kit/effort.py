@@ -21,7 +21,5 @@ EFFORTS = {
     "quick": Effort(chains=25_000, work=100_000_000, looks=400_000),
     # proves all kits of twenty ports with up to three adapters in series in tests/benchmarks/kit.py
     "thorough": Effort(chains=250_000, work=8_000_000_000, looks=3_000_000),
-    # the chains of twenty ports with four in series still fit a browser's memory; the work is that of months
-    "until_proven": Effort(chains=1_000_000, work=10**15, looks=3_000_000),
 }
 """By what a request asks for."""

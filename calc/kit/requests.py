@@ -7,12 +7,11 @@ from msgspec import Meta, Struct, field
 from ..catalogue.mating import Gender
 from ..physics.scenario import Frequency, Identifier, Scenario
 
-__all__ = ["KitRequest", "OwnedAdapter", "Port", "Search"]
+__all__ = ["KitRequest", "OwnedAdapter", "Port"]
 
 MOST_PORTS = 60
 MOST_PAIRS = 400
 
-Search = Literal["quick", "thorough", "until_proven"]
 PortIndex = Annotated[int, Meta(ge=0, le=MOST_PORTS - 1)]
 Pair = Annotated[list[PortIndex], Meta(min_length=2, max_length=2)]
 
@@ -76,9 +75,6 @@ class KitRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True
         False
     )
     search: Annotated[
-        Search,
-        Meta(
-            description="How long to look for a smaller kit while none is proven smallest: a second, a minute, "
-            "or to the end, however long that takes"
-        ),
+        Literal["quick", "thorough"],
+        Meta(description="How long to look for a smaller kit while none is proven smallest: a second or a minute"),
     ] = "quick"

@@ -1,8 +1,8 @@
 """What the page holds before the core answers.
 
 The fields of a request with their ranges, units and defaults, taken from the
-request types themselves; the choices the form offers; and the matrix a first
-visit shows. The bundle takes it in.
+request types themselves; the choices the form offers; how long each operation
+may take; and the matrix a first visit shows. The bundle takes it in.
 """
 
 import json
@@ -22,7 +22,7 @@ from jointwise.calc.kit import requests as kit
 from jointwise.calc.line import requests as line
 from jointwise.calc.matrix.requests import MatrixRequest
 from jointwise.calc.numeric.rounding import rounded
-from jointwise.calc.operations import call
+from jointwise.calc.operations import OPERATIONS, call
 from jointwise.calc.sweep.requests import SweepRequest
 
 __all__ = ["FIRST_BANDS", "snapshot"]
@@ -168,6 +168,7 @@ def snapshot() -> dict[str, Any]:
             "seen": list(Source.__annotations__["seen"].__args__),
             "most_bytes": MOST_BYTES,
         },
+        "longest_s": {name: operation.longest_s for name, operation in OPERATIONS.items()},
         "first_bands": FIRST_BANDS,
         "matrix": rounded(matrix, SIGNIFICANT_DIGITS),
     }

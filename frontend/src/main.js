@@ -3,6 +3,7 @@
  * server is away; the chart library is a file of its own.
  */
 import './elements/jw-app.js';
+import {longest_s as longestS} from '../build/snapshot.json';
 import {chartScript} from './chart/script.js';
 import {Shelf} from './packs/shelf.js';
 import {eitherTransport, serverAnswers} from './transport/either.js';
@@ -17,6 +18,7 @@ const app = document.querySelector('jw-app');
 const api = new URL('api/v1/', document.baseURI);
 const worker = workerTransport({
   payload: fetchedPayload(new URL('payload/', document.baseURI)),
+  longestS,
   onProgress: (stage) => (app.stage = stage),
 });
 const plain = eitherTransport({http: httpTransport(api), worker, answers: serverAnswers(api)});

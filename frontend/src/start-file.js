@@ -6,6 +6,7 @@
  * file, and before the page has any code: the element finds its transport
  * waiting when it is defined.
  */
+import {longest_s as longestS} from '../build/snapshot.json';
 import {embeddedCharts} from './chart/embedded.js';
 import {Shelf} from './packs/shelf.js';
 import {partText, runPart} from './part-text.js';
@@ -27,6 +28,7 @@ function sayUnable() {
 
 const worker = workerTransport({
   payload: embeddedPayload(document),
+  longestS,
   onProgress: (stage) => (app.stage = stage),
 });
 worker.start();

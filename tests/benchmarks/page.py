@@ -49,7 +49,8 @@ BARE_PAGE = """
 import {workerTransport} from './src/transport/worker.js';
 import {embeddedPayload} from './src/worker/embedded.js';
 
-workerTransport({payload: embeddedPayload(document)}).ask('anything', {}).then(() => (document.title = 'ready'));
+const transport = workerTransport({payload: embeddedPayload(document), longestS: {anything: 60}});
+transport.ask('anything', {}).then(() => (document.title = 'ready'));
 """
 
 BARE_TEMPLATE = """<!doctype html>

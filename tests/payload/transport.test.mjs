@@ -9,18 +9,20 @@ import {payload, workers} from './channel.mjs';
 const pass = (t, ms) => {
   for (let passed = 0; passed < ms; passed += 100) t.mock.timers.tick(100);
 };
+/** A transport by the core's word on how long each operation may take. */
+const transportOf = (parts) => workerTransport({payload, longestS: {echo: 60, deadly: 60, endless: 60, 'endless search': 300}, ...parts});
 const quiet = (t) => t.mock.method(console, 'info', () => {}).mock;
 
 test('an answer of 0, null or nothing in a list is an answer', async (t) => {
   const {createWorker} = workers(t, (operation, {value}) => value);
-  const transport = workerTransport({payload, createWorker});
+  const transport = transportOf({createWorker});
 
   for (const value of [0, null, false, [], '']) assert.deepEqual(await transport.ask('echo', {value}), value);
 });
 
 test('answers come in the order of the requests and to the one who asked', async (t) => {
   const {born, createWorker} = workers(t, (operation, {value}) => `${operation} ${value}`);
-  const transport = workerTransport({payload, createWorker});
+  const transport = transportOf({createWorker});
 
   const answers = await Promise.all([1, 2, 3].map((value) => transport.ask('echo', {value})));
 
@@ -32,14 +34,14 @@ test('the stages of a start are told in order and end with ready', async (t) => 
   const stages = [];
   const {createWorker} = workers(t, () => 1, {open: async (parts, reached) => ['unpacking', 'starting Python'].forEach(reached)});
 
-  await workerTransport({payload, createWorker, onProgress: (name) => stages.push(name)}).ask('echo', {});
+  await transportOf({createWorker, onProgress: (name) => stages.push(name)}).ask('echo', {});
 
   assert.deepEqual(stages, ['unpacking', 'starting Python', 'ready']);
 });
 
 test('a request given up while it waits never reaches the worker', async (t) => {
   const {born, createWorker} = workers(t, (operation, {value}) => value);
-  const transport = workerTransport({payload, createWorker});
+  const transport = transportOf({createWorker});
   const stop = new AbortController();
 
   const first = transport.ask('echo', {value: 1});
@@ -55,7 +57,7 @@ test('a request given up while it waits never reaches the worker', async (t) => 
 test('a request given up before it is made fails with the reason', async (t) => {
   const {createWorker} = workers(t, () => 1);
 
-  const asked = workerTransport({payload, createWorker}).ask('echo', {}, {signal: AbortSignal.abort('enough')});
+  const asked = transportOf({createWorker}).ask('echo', {}, {signal: AbortSignal.abort('enough')});
 
   await assert.rejects(asked, (reason) => reason === 'enough');
 });
@@ -66,7 +68,7 @@ test('a request given up while the worker is at it fails at once, and the next i
     if (value === 1) stop.abort('enough');
     return value;
   });
-  const transport = workerTransport({payload, createWorker});
+  const transport = transportOf({createWorker});
 
   const first = transport.ask('echo', {value: 1}, {signal: stop.signal});
 
@@ -81,7 +83,7 @@ test('a worker that dies is replaced, and the request asked again', async (t) =>
     return 'answered';
   });
 
-  assert.equal(await workerTransport({payload, createWorker}).ask('echo', {}), 'answered');
+  assert.equal(await transportOf({createWorker}).ask('echo', {}), 'answered');
   assert.deepEqual(born.map(({ended}) => ended), [true, false]);
 });
 
@@ -90,7 +92,7 @@ test('a request that kills two workers is refused, and the next one is answered'
     if (operation === 'deadly') throw 'death';
     return 'answered';
   });
-  const transport = workerTransport({payload, createWorker});
+  const transport = transportOf({createWorker});
 
   const [deadly, harmless] = await Promise.allSettled([transport.ask('deadly', {}), transport.ask('echo', {})]);
 
@@ -101,23 +103,23 @@ test('a request that kills two workers is refused, and the next one is answered'
 });
 
 /** A transport whose worker has taken a request it will never answer. */
-async function withEndless(t, options) {
+async function withEndless(t, operation, options) {
   t.mock.timers.enable({apis: ['setTimeout']});
   let begin;
   const begun = new Promise((resolve) => (begin = resolve));
   const core = (operation) => {
-    if (operation === 'endless') throw 'silence';
+    if (operation !== 'echo') throw 'silence';
     return 'answered';
   };
   const {born, createWorker} = workers(t, core, {heard: (kind) => kind === 'taken' && begin()});
-  const transport = workerTransport({payload, createWorker});
-  const endless = transport.ask('endless', {}, options);
+  const transport = transportOf({createWorker});
+  const endless = transport.ask(operation, {}, options);
   await begun;
   return {born, transport, endless};
 }
 
 test('a worker that takes a request and never answers is ended, and the request refused', async (t) => {
-  const {born, transport, endless} = await withEndless(t);
+  const {born, transport, endless} = await withEndless(t, 'endless');
 
   pass(t, 60_000);
 
@@ -126,12 +128,20 @@ test('a worker that takes a request and never answers is ended, and the request 
   assert.deepEqual(born.map(({ended}) => ended), [true, false]);
 });
 
-test('a patient request may take as long as it needs, until nobody wants it any more', async (t) => {
-  const stop = new AbortController();
-  const {born, transport, endless} = await withEndless(t, {signal: stop.signal, patient: true});
+test('how long an answer may take is told by the operation', async (t) => {
+  const {born, endless} = await withEndless(t, 'endless search');
 
-  pass(t, 3_600_000);
+  pass(t, 299_000);
   assert.deepEqual(born.map(({ended}) => ended), [false]);
+  pass(t, 1_000);
+
+  await assert.rejects(endless, /no answer within 300 seconds/);
+});
+
+test('a request given up that the worker does not come back from holds up the next for a moment only', async (t) => {
+  const stop = new AbortController();
+  const {born, transport, endless} = await withEndless(t, 'endless search', {signal: stop.signal});
+
   stop.abort('enough');
   await assert.rejects(endless, (reason) => reason === 'enough');
   const next = transport.ask('echo', {});
@@ -147,7 +157,7 @@ test('a worker that does not even say that it has a request is replaced', async 
   const ready = new Promise((resolve) => (begin = resolve));
   const {born, createWorker} = workers(t, () => 'answered', {heard: (kind) => kind === 'stage' && begin()});
   const gone = (text) => Object.assign(createWorker(text), born.length === 1 && {mute: true});
-  const transport = workerTransport({payload, createWorker: gone});
+  const transport = transportOf({createWorker: gone});
 
   const asked = transport.ask('echo', {});
   await ready;
@@ -165,7 +175,7 @@ test('a page that slept over a request takes the answer it wakes to', async (t) 
   });
   const {born, createWorker} = workers(t, () => 'answered', {heard: (kind) => kind === 'taken' && overdue()});
 
-  const answer = await workerTransport({payload, createWorker}).ask('echo', {});
+  const answer = await transportOf({createWorker}).ask('echo', {});
 
   assert.equal(answer, 'answered');
   assert.deepEqual(born.map(({ended}) => ended), [false]);
@@ -179,7 +189,7 @@ test('without a worker every waiting request is refused plainly, and the next on
       if (!works) throw new Error('no memory');
     },
   });
-  const transport = workerTransport({payload, createWorker});
+  const transport = transportOf({createWorker});
 
   const refused = await Promise.allSettled([transport.ask('echo', {}), transport.ask('echo', {})]);
   works = true;
@@ -198,7 +208,7 @@ test('a start that comes to nothing takes its last stage back', async (t) => {
   };
   const {createWorker} = workers(t, () => 1, {open});
 
-  await assert.rejects(workerTransport({payload, createWorker, onProgress: (name) => stages.push(name)}).ask('echo', {}));
+  await assert.rejects(transportOf({createWorker, onProgress: (name) => stages.push(name)}).ask('echo', {}));
 
   assert.deepEqual(stages, ['unpacking', '']);
 });
@@ -209,7 +219,7 @@ test('an engine that refuses workers or streams is told apart from a fault in th
     throw new Error('blocked by policy');
   };
 
-  const asked = workerTransport({payload, createWorker}).ask('echo', {});
+  const asked = transportOf({createWorker}).ask('echo', {});
 
   await assert.rejects(asked, (error) => error instanceof Refusal && error.field === undefined);
 });

@@ -7,14 +7,6 @@ import './jw-kit-packing.js';
 import {panelStyles} from './line-styles.js';
 import {send} from './send.js';
 
-/** What may be asked after each search. */
-const NEXT = {
-  quick: {search: 'thorough', label: 'Search for longer', takes: 'in this browser, two minutes at most'},
-  thorough: {search: 'until_proven', label: 'Search until proven', takes: 'in this browser; it can take hours, and you can stop it'},
-};
-
-const SEARCHING = {label: 'Stop', takes: 'looking for a smaller kit, in this browser'};
-
 /**
  * The answer in short: the verdict, what the owned adapters can do alone, and the packing list.
  *
@@ -23,8 +15,7 @@ const SEARCHING = {label: 'Stop', takes: 'looking for a smaller kit, in this bro
  * @property {string[]} names - of its ports
  * @property {string} outdated - why it is not of the form as it stands; empty while it is
  * @property {boolean} searching - whether a smaller kit is looked for
- * @fires jw-kit-search - {search}: how long to look for a smaller kit
- * @fires jw-kit-stop
+ * @fires jw-kit-search - to look for a smaller kit for longer
  */
 class JwKitVerdict extends LitElement {
   static styles = [
@@ -61,13 +52,13 @@ class JwKitVerdict extends LitElement {
   }
 
   /** What more can be done while no kit is proven smallest. */
-  _longer({search: done = 'quick'}, {optimal}) {
-    const next = NEXT[done];
-    if (!this.searching && (optimal || !next)) return nothing;
-    const {label, takes} = this.searching ? SEARCHING : next;
-    const act = () => (this.searching ? send(this, 'jw-kit-stop') : send(this, 'jw-kit-search', {search: next.search}));
-    // one button, so that it keeps the focus
-    return html`<p class="longer noprint"><button id="longer" @click=${act}>${label}</button> <small role="status">${takes}</small></p>`;
+  _longer({search}, {optimal}) {
+    if (optimal || search === 'thorough') return nothing;
+    const takes = this.searching ? 'looking for a smaller kit, in this browser' : 'in this browser, two minutes at most';
+    return html`<p class="longer noprint">
+      <button id="longer" ?disabled=${this.searching} @click=${() => send(this, 'jw-kit-search')}>Search for longer</button>
+      <small role="status">${takes}</small>
+    </p>`;
   }
 }
 

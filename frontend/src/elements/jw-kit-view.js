@@ -64,7 +64,7 @@ class JwKitView extends View {
     const names = portNames(FAMILIES, request.ports);
     const refused = placed(error, names, (name) => wordsOf(name)?.label);
     return html`${this._progress(this._kit)}
-      <main @jw-kit-edit=${({detail}) => this._edit(detail)} @jw-kit-search=${({detail}) => this._search(detail)} @jw-kit-stop=${this._stop}>
+      <main @jw-kit-edit=${({detail}) => this._edit(detail)} @jw-kit-search=${this._search}>
         ${this._bar(result, answered)}
         ${refused?.group === '' ? html`<p class="trouble" role="alert">${refused.message} <button @click=${() => this._ask(true)}>Try again</button></p>` : nothing}
         <jw-kit-form class="noprint" .request=${request} .names=${names} .refused=${refused}></jw-kit-form>
@@ -108,7 +108,7 @@ class JwKitView extends View {
 
   /** Whether an answer that takes long is awaited. */
   get _isSearching() {
-    return this._kit.status === 'pending' && this._asked?.search !== undefined;
+    return this._kit.status === 'pending' && this._asked?.search === 'thorough';
   }
 
   _ask(again = false) {
@@ -120,15 +120,8 @@ class JwKitView extends View {
   }
 
   /** Look for a smaller kit for longer; the answer at hand stays meanwhile. */
-  _search({search}) {
-    this._request = {...this._desk.document, search};
-    this.requestUpdate();
-  }
-
-  /** Give up the long search; the answer at hand holds. */
-  _stop() {
-    this._kit.cancel();
-    this._request = this._asked = this._kit.answered;
+  _search() {
+    this._request = {...this._desk.document, search: 'thorough'};
     this.requestUpdate();
   }
 

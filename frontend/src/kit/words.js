@@ -18,5 +18,5 @@ export const KIT_WORDS = {
   'kit.most_in_series': {label: 'Most adapters in series'},
   'kit.most_loss_db': {label: 'Most loss of a pair'},
   'kit.impedance_steps': {label: '50 Ω may meet 75 Ω'},
-  'kit.search': {label: 'Search', options: {quick: 'quick', thorough: 'for a minute', until_proven: 'until proven'}},
+  'kit.search': {label: 'Search', options: {quick: 'quick', thorough: 'for a minute'}},
 };

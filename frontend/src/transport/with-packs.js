@@ -2,9 +2,9 @@
  * Asks with the packs of the page.
  *
  * The server knows its own packs only: as long as the reader's own count, the
- * core in this browser is asked, with the server's packs as well; so it is with
- * a long search, for which a server that many share is no place. A pack that
- * the core does not take any more, as after an update, is turned off and the
+ * core in this browser is asked, with the server's packs as well; so it is for
+ * a thorough search, which a server that many share refuses. A pack that the
+ * core does not take any more, as after an update, is turned off and the
  * request asked again without it.
  */
 import {asked} from '../packs/shelf.js';
@@ -19,10 +19,9 @@ export function withPacks({plain, worker, shelf}) {
     /** As any transport; `packs` stand in the place of those in force, to try them out. */
     async ask(operation, request, {packs, ...options} = {}) {
       if (packs) return worker.ask(operation, request, {...options, packs});
-      const patient = (request.search ?? 'quick') !== 'quick';
-      const way = shelf.hasOwn || patient ? worker : plain;
+      const way = shelf.hasOwn || request.search === 'thorough' ? worker : plain;
       try {
-        return await way.ask(operation, request, {...options, packs: asked(shelf.inForce), ...(patient && {patient})});
+        return await way.ask(operation, request, {...options, packs: asked(shelf.inForce)});
       } catch (error) {
         const bad = shelf.own.find(({name, on}) => on && error.field?.startsWith(`${name}: `));
         if (!bad) throw error;

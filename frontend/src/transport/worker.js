@@ -14,8 +14,6 @@ import {Unreachable} from './unreachable.js';
 const STAGE_MS = 120_000;
 /** How long a living worker may take to say that it has a request. */
 const TAKEN_MS = 20_000;
-/** How long an answer may take. */
-const ANSWER_MS = 60_000;
 /** How long a request nobody wants any more may hold up the next; about what a new start costs. */
 const GIVEN_UP_MS = 3_000;
 /** How much of a wait may pass unseen while the page sleeps. */
@@ -25,17 +23,18 @@ const TRIES = 2;
 
 const UNABLE = 'The calculation core cannot be started in this browser; only the built-in tables can be shown.';
 const BROKEN = 'The calculation core broke down over this request; change it, or try again.';
-const SILENT = `The core gave no answer within ${ANSWER_MS / 1000} seconds; try again.`;
+const silent = (seconds) => `The core gave no answer within ${seconds} seconds; try again.`;
 
 /**
  * A transport; its worker starts with `start()` or the first request.
  *
  * @param {{read: function(): Promise<object>}} payload - embeddedPayload or fetchedPayload
+ * @param {Object<string, number>} longestS - how long an answer may take, in s, by operation
  * @param {function(string): Worker} [createWorker] - makes a worker from its script
  * @param {function(string): void} [onProgress] - is told each stage of a start, and '' when it came to nothing
  */
-export function workerTransport({payload, createWorker, onProgress = () => {}}) {
-  const desk = new Desk((hear) => new Life({payload, createWorker, hear}), onProgress);
+export function workerTransport({payload, longestS, createWorker, onProgress = () => {}}) {
+  const desk = new Desk((hear) => new Life({payload, createWorker, hear}), longestS, onProgress);
   return {
     /** Begin a worker before there is anything to ask. */
     start: () => desk.start(),
@@ -46,6 +45,7 @@ export function workerTransport({payload, createWorker, onProgress = () => {}}) 
 /** The requests of one page and the worker that answers them. */
 class Desk {
   #begin;
+  #longestS;
   #onProgress;
   #number = 0;
   #waiting = [];
@@ -55,17 +55,17 @@ class Desk {
   #ready = false;
   #clock;
 
-  constructor(begin, onProgress) {
+  constructor(begin, longestS, onProgress) {
     this.#begin = begin;
+    this.#longestS = longestS;
     this.#onProgress = onProgress;
   }
 
-  /** A patient request may take as long as it needs; others are taken for lost after a while. */
-  ask(operation, request, {signal, packs, patient = false}) {
+  ask(operation, request, {signal, packs}) {
     return new Promise((resolve, reject) => {
       signal?.throwIfAborted();
       const body = new TextEncoder().encode(JSON.stringify(request));
-      const job = {number: ++this.#number, operation, body, packs, patient, tries: 0, unwanted: false, resolve, reject};
+      const job = {number: ++this.#number, operation, body, packs, tries: 0, unwanted: false, resolve, reject};
       signal?.addEventListener('abort', () => this.#giveUp(job, signal.reason), {once: true});
       this.#waiting.push(job);
       this.#proceed();
@@ -119,12 +119,11 @@ class Desk {
   };
 
   #expectAnswer() {
-    const {patient, unwanted} = this.#given;
-    if (patient && !unwanted) return this.#expectNothing();
-    this.#expect(unwanted ? GIVEN_UP_MS : ANSWER_MS, () => {
-      const job = this.#given;
+    const job = this.#given;
+    const longestS = this.#longestS[job.operation];
+    this.#expect(job.unwanted ? GIVEN_UP_MS : longestS * 1000, () => {
       this.#end();
-      job.reject(new Refusal({detail: SILENT}));
+      job.reject(new Refusal({detail: silent(longestS)}));
       this.#proceed();
     });
   }
