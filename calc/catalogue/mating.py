@@ -4,7 +4,7 @@ from typing import Literal, NamedTuple
 
 from . import catalogue, per_edition
 
-__all__ = ["OPPOSITE", "End", "Gender", "Meeting", "end_name", "mates_of", "meeting"]
+__all__ = ["OPPOSITE", "ConnectorEnd", "Gender", "Meeting", "end_name", "mates_of", "meeting"]
 
 Gender = Literal["plug", "jack"]
 OPPOSITE: dict[Gender, Gender] = {"plug": "jack", "jack": "plug"}
@@ -12,7 +12,7 @@ HOLDING = ("mates", "mates with care")
 """Verdicts that make a joint."""
 
 
-class End(NamedTuple):
+class ConnectorEnd(NamedTuple):
     """One coaxial end: a port, or one side of an adapter."""
 
     family: str
@@ -34,12 +34,12 @@ class Meeting(NamedTuple):
         return not self.mates and self.verdict not in ("same gender", "unrelated")
 
 
-def end_name(end: End) -> str:
+def end_name(end: ConnectorEnd) -> str:
     """The end in words, "N plug"."""
     return f"{catalogue().interfaces[end.family].name} {end.gender}"
 
 
-def meeting(one: End, other: End) -> Meeting:
+def meeting(one: ConnectorEnd, other: ConnectorEnd) -> Meeting:
     """What comes of joining two ends."""
     if one.gender == other.gender:
         pair = f"Two {end_name(one)}s" if one == other else f"{end_name(one)} and {end_name(other)}"
@@ -56,10 +56,10 @@ def meeting(one: End, other: End) -> Meeting:
 
 
 @per_edition(maxsize=256)
-def mates_of(end: End) -> tuple[End, ...]:
+def mates_of(end: ConnectorEnd) -> tuple[ConnectorEnd, ...]:
     """Every end that makes a joint with this one, its own family first."""
-    own = End(end.family, OPPOSITE[end.gender])
-    others = (End(family, own.gender) for family in catalogue().interfaces if family != end.family)
+    own = ConnectorEnd(end.family, OPPOSITE[end.gender])
+    others = (ConnectorEnd(family, own.gender) for family in catalogue().interfaces if family != end.family)
     return (own, *(other for other in others if meeting(end, other).mates))
 
 

@@ -17,8 +17,8 @@ from ..physics.house_limits import house_power
 from ..physics.limits import LimitId, Match, air_density, assumption, dissipation, first_principles_power
 from ..physics.losses import LossShares
 from ..physics.margins import agreement_ratio
-from ..physics.ratings import ENDS, family_view
-from ..physics.station import Station, station
+from ..physics.ratings import ENDS, family_ratings
+from ..physics.station import Station, station_of
 from .curves import curves
 from .requests import CellRequest
 from .results import CellResult, CrossCheck, LimitResult
@@ -36,18 +36,18 @@ def cell(request: CellRequest) -> CellResult:
     """
     interface = known("family", request.family, catalogue().interfaces)
     column = _column(request)
-    here = station(request)
+    station = station_of(request)
     frequency = column.high_hz
-    views = both_ends(request.family, frequency, here)
-    low, high = (limits_at(request.power_w, frequency, here, end, views) for end in ENDS)
+    by_limit = both_ends(request.family, frequency, station)
+    low, high = (limits_at(request.power_w, frequency, station, end, by_limit) for end in ENDS)
     demands = site_demands(request.family, request)
-    gates = gate_results(request.family, demands, column.high_hz, request.power_w, here, low.heat)
+    gates = gate_results(request.family, demands, column.high_hz, request.power_w, station, low.heat)
     refusing = next((gate for gate in gates if gate.hard and not gate.passed), None)
     binding = min(low.margins_db, key=lambda limit: _finite(low.margins_db[limit]))
     conservative = None if refusing else low.margins_db[binding]
     optimistic = None if refusing else min(m for m in high.margins_db.values() if m is not None)
     undecided = conservative is not None and conservative < 0 <= optimistic
-    temperature, peak = _state(request, low, here)
+    temperature, peak = _state(request, low, station)
     return CellResult(
         family=family_head(request.family, demands),
         column=column,
@@ -66,10 +66,10 @@ def cell(request: CellRequest) -> CellResult:
         else None,
         limits=_limit_results(binding, low, high),
         gates=gates,
-        losses=_losses(request, frequency, here, high.match),
-        cross_check=_cross_check(request, low, high, here),
-        air_breakdown=_air_breakdown(request, here),
-        curves=curves(request.family, request.power_w, frequency, here),
+        losses=_losses(request, frequency, station, high.match),
+        cross_check=_cross_check(request, low, high, station),
+        air_breakdown=_air_breakdown(request, station),
+        curves=curves(request.family, request.power_w, frequency, station),
         cautions=CAUTIONS,
     )
 
@@ -86,13 +86,13 @@ def _finite(value: float | None) -> float:
     return np.inf if value is None else value
 
 
-def _state(request: CellRequest, low: Limits, here: Station) -> tuple[float | None, float]:
+def _state(request: CellRequest, low: Limits, station: Station) -> tuple[float | None, float]:
     """Contact temperature [°C] and peak voltage [V] at the cell's power, recorded with their limits."""
     heat = low.heat
     with recording("low") as steps:
-        mean = average_power(request.power_w, here.duty_factor, heat.time_share)
+        mean = average_power(request.power_w, station.duty_factor, heat.time_share)
         temperature = contact_temperature(
-            here.ambient_temperature_c,
+            station.ambient_temperature_c,
             heat.solar_rise_k,
             mean,
             heat.factor,
@@ -101,7 +101,7 @@ def _state(request: CellRequest, low: Limits, here: Station) -> tuple[float | No
         )
     low.steps["heat"].extend(steps)
     with recording("low") as steps:
-        peak = voltage.peak_voltage(request.power_w, here.impedance_ohm, low.voltage.factor)
+        peak = voltage.peak_voltage(request.power_w, station.impedance_ohm, low.voltage.factor)
     low.steps["voltage"].extend(steps)
     return float(temperature), float(peak)
 
@@ -172,15 +172,15 @@ def _verdict(
     return f"{where}: {-conservative:.1f} dB over its {binding} limit."
 
 
-def _losses(request: CellRequest, frequency: float, here: Station, expected: Match) -> LossShares:
-    view = family_view(request.family, "high")
-    shares = dissipation(view, frequency, here.added_resistance_ohm, here.impedance_ohm)
+def _losses(request: CellRequest, frequency: float, station: Station, expected: Match) -> LossShares:
+    ratings = family_ratings(request.family, "high")
+    shares = dissipation(ratings, frequency, station.added_resistance_ohm, station.impedance_ohm)
     loss_of = [
         float(loss.dissipative_loss(min(share, shares.total)))
         for share in (shares.contact, shares.conductor, shares.dielectric)
     ]
     mismatch = float(loss.mismatch_loss(expected.reflection))
-    guaranteed = loss.guaranteed_loss(view.guaranteed_loss_db, frequency, view.guaranteed_loss_at_hz)
+    guaranteed = loss.guaranteed_loss(ratings.guaranteed_loss_db, frequency, ratings.guaranteed_loss_at_hz)
     return LossShares(
         contact_db=loss_of[0],
         conductor_db=loss_of[1],
@@ -188,14 +188,14 @@ def _losses(request: CellRequest, frequency: float, here: Station, expected: Mat
         mismatch_db=mismatch,
         expected_db=float(loss.dissipative_loss(shares.total)) + mismatch,
         guaranteed_db=float(guaranteed),
-        guaranteed_source=view.guaranteed_loss_db.source,
-        guaranteed_kind=view.guaranteed_loss_db.kind,
+        guaranteed_source=ratings.guaranteed_loss_db.source,
+        guaranteed_kind=ratings.guaranteed_loss_db.kind,
     )
 
 
-def _cross_check(request: CellRequest, low: Limits, high: Limits, here: Station) -> CrossCheck:
+def _cross_check(request: CellRequest, low: Limits, high: Limits, station: Station) -> CrossCheck:
     with recording() as steps:
-        estimate = first_principles_power(family_view(request.family, "low"), low.heat, here)
+        estimate = first_principles_power(family_ratings(request.family, "low"), low.heat, station)
     ratio = float(agreement_ratio(estimate, low.heat.allowed_w, high.heat.allowed_w)) if estimate > 0 else 1.0
     factor = assumption("agreement_factor")
     return CrossCheck(
@@ -208,14 +208,14 @@ def _cross_check(request: CellRequest, low: Limits, high: Limits, here: Station)
     )
 
 
-def _air_breakdown(request: CellRequest, here: Station) -> list[Step]:
-    view = family_view(request.family, "low")
+def _air_breakdown(request: CellRequest, station: Station) -> list[Step]:
+    ratings = family_ratings(request.family, "low")
     with recording() as steps:
-        density = air_density(here)
-        gap = voltage.air_gap(view.outer_diameter_m, view.inner_diameter_m)
+        density = air_density(station)
+        gap = voltage.air_gap(ratings.outer_diameter_m, ratings.inner_diameter_m)
         voltage.uniform_breakdown_voltage(density, gap)
-        voltage.peek_onset_voltage(density, view.inner_diameter_m, view.outer_diameter_m)
-        coax.characteristic_impedance(view.outer_diameter_m, view.inner_diameter_m, view.permittivity)
-        coax.te11_cutoff(view.te11_root, view.inner_diameter_m, view.permittivity)
-        coax.te11_rule(view.outer_diameter_m, view.inner_diameter_m, view.permittivity)
+        voltage.peek_onset_voltage(density, ratings.inner_diameter_m, ratings.outer_diameter_m)
+        coax.characteristic_impedance(ratings.outer_diameter_m, ratings.inner_diameter_m, ratings.permittivity)
+        coax.te11_cutoff(ratings.te11_root, ratings.inner_diameter_m, ratings.permittivity)
+        coax.te11_rule(ratings.outer_diameter_m, ratings.inner_diameter_m, ratings.permittivity)
     return steps

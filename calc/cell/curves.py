@@ -12,10 +12,10 @@ FREQUENCIES_HZ = np.geomspace(1e5, 30e9, 161)
 POWERS_W = np.geomspace(0.1, 10_000, 51)
 
 
-def curves(family: str, power_w: float, frequency_hz: float, here: Station) -> Curves:
+def curves(family: str, power_w: float, frequency_hz: float, station: Station) -> Curves:
     """Margins [dB] of every limit around one cell, gates not considered; None where there is no limit."""
-    by_frequency = evaluate([family], FREQUENCIES_HZ, np.array([power_w]), here).by_limit_db[:, :, 0, :, 0]
-    by_power = evaluate([family], np.array([frequency_hz]), POWERS_W, here).by_limit_db[:, :, 0, 0, :]
+    by_frequency = evaluate([family], FREQUENCIES_HZ, np.array([power_w]), station).by_limit_db[:, :, 0, :, 0]
+    by_power = evaluate([family], np.array([frequency_hz]), POWERS_W, station).by_limit_db[:, :, 0, 0, :]
     return Curves(
         frequency_hz=FREQUENCIES_HZ.tolist(),
         margin_by_frequency_db=_by_limit(by_frequency[0]),

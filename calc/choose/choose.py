@@ -14,9 +14,9 @@ from ..physics.columns import Column, columns
 from ..physics.gates import EXPOSURES, GATES, HOUSE, SEALED_TO, VIBRATIONS, family_reasons, gate_table, site_demands
 from ..physics.limits import dissipation, match_limit
 from ..physics.margins import LIMITS, Margins, evaluate
-from ..physics.ratings import table_view
+from ..physics.ratings import table_ratings
 from ..physics.scenario import Scenario
-from ..physics.station import Station, station
+from ..physics.station import Station, station_of
 from .relax import relaxations
 from .requests import ChooseRequest
 from .results import Choice, ChooseResult, Rejection, Wear, Weather
@@ -96,7 +96,7 @@ def _passing(request: ChooseRequest) -> list[str]:
 
 def _judged(request: ChooseRequest) -> _Judged:
     asked = _settled(request)
-    here = station(asked)
+    station = station_of(asked)
     heads = columns(request.region, request.bands, request.frequencies_hz)
     families = list(catalogue().interfaces)
     for field in ("port", "plan"):
@@ -104,10 +104,10 @@ def _judged(request: ChooseRequest) -> _Judged:
             known(field, getattr(request, field), catalogue().interfaces)
     power_w = request.power_w if request.use == "transmit" else 0.0
     highest_hz = np.array([head.high_hz for head in heads], dtype=np.float64)
-    margins = evaluate(families, highest_hz, np.array([power_w], dtype=np.float64), here)
-    evaluated = _evaluated(families, margins, highest_hz, here)
+    margins = evaluate(families, highest_hz, np.array([power_w], dtype=np.float64), station)
+    evaluated = _evaluated(families, margins, highest_hz, station)
     demands = [site_demands(family, asked) for family in families]
-    failed = gate_table(families, demands, highest_hz, np.array([power_w]), here, margins.heat).any(axis=(2, 3))
+    failed = gate_table(families, demands, highest_hz, np.array([power_w]), station, margins.heat).any(axis=(2, 3))
     if request.port is not None:
         evaluated = _with_port(evaluated, families.index(request.port))
     behind_port = _port_rejections(request, families, failed, evaluated)
@@ -142,13 +142,13 @@ def _worse(order: list[str], one: str, other: str) -> str:
     return max(one, other, key=order.index)
 
 
-def _evaluated(families: list[str], margins: Margins, highest_hz: np.ndarray, here: Station) -> _Evaluated:
+def _evaluated(families: list[str], margins: Margins, highest_hz: np.ndarray, station: Station) -> _Evaluated:
     by_limit = margins.by_limit_db[..., 0]  # ends x limits x family x column
     cautious = np.where(np.isnan(by_limit[0]), -np.inf, by_limit[0])
     smallest = cautious.min(axis=2)
-    view = table_view(families, "high")
-    reflection = match_limit(view, highest_hz.max(), here).reflection
-    shares = dissipation(view, highest_hz.max(), here.added_resistance_ohm, here.impedance_ohm)
+    ratings = table_ratings(families, "high")
+    reflection = match_limit(ratings, highest_hz.max(), station).reflection
+    shares = dissipation(ratings, highest_hz.max(), station.added_resistance_ohm, station.impedance_ohm)
     return _Evaluated(
         low_db=smallest.min(axis=0),
         high_db=by_limit[1].min(axis=(0, 2)),

@@ -4,7 +4,7 @@ import msgspec
 
 from .. import formulas  # noqa: F401  (registers every formula)
 from ..catalogue import catalogue, per_edition
-from ..catalogue.mating import End, meeting
+from ..catalogue.mating import ConnectorEnd, meeting
 from ..catalogue.schema import Cable, Interface, Interval, Label, PowerRatings, Quantity
 from ..errors import known
 from ..formulas.formula import FORMULAS, SymbolSheet
@@ -100,7 +100,7 @@ def _hazards(interface: Interface) -> list[HazardText]:
             text = (
                 mating.text
                 if mating.either_way
-                else meeting(End(mating.plug, "plug"), End(mating.jack, "jack")).sentence
+                else meeting(ConnectorEnd(mating.plug, "plug"), ConnectorEnd(mating.jack, "jack")).sentence
             )
             told.append(HazardText(other, text, mating.source, mating.kind))
     return told

@@ -11,13 +11,13 @@ from ..formulas import heat, line, voltage
 from ..formulas.formula import Sourced, purpose
 from ..numeric.units import engineering
 from ..physics.gates import EXPOSURES
-from ..physics.ratings import End
+from ..physics.ratings import RatingEnd
 from ..physics.station import Station
 from ..waves.cable_fit import attenuation_coefficients
 from ..waves.two_port import TwoPort, Waves, line_section
 from .stress import Allowed, Stress
 
-__all__ = ["CableModel", "cable_marks", "cable_table", "cable_view"]
+__all__ = ["CableModel", "cable_marks", "cable_ratings", "table_of_cable_ratings"]
 
 LOSS_ROUNDS = 2  # each brings the place of a maximum nearer by about beta over alpha
 
@@ -25,16 +25,16 @@ LOSS_ROUNDS = 2  # each brings the place of a maximum nearer by about beta over 
 class CableModel(NamedTuple):
     """One end of a cable's ratings and its length [m]; with a table view, many cables along axis 0."""
 
-    view: SimpleNamespace
+    ratings: SimpleNamespace
     length_m: float
-    here: Station
+    station: Station
 
     def constants(self, frequency: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
         """Attenuation constants of conductors and dielectric [Np/m] and phase constant [rad/m]."""
-        warm = line.conductor_temperature_factor(self.here.ambient_temperature_c)
-        whole = line.attenuation_constant(line.cable_attenuation(self.view.k_1, warm, frequency, self.view.k_2))
-        dielectric = line.attenuation_constant(self.view.k_2 * frequency)
-        return whole - dielectric, dielectric, line.phase_constant(frequency, self.view.velocity_factor)
+        warm = line.conductor_temperature_factor(self.station.ambient_temperature_c)
+        whole = line.attenuation_constant(line.cable_attenuation(self.ratings.k_1, warm, frequency, self.ratings.k_2))
+        dielectric = line.attenuation_constant(self.ratings.k_2 * frequency)
+        return whole - dielectric, dielectric, line.phase_constant(frequency, self.ratings.velocity_factor)
 
     def two_port(self, frequency: np.ndarray) -> TwoPort:
         """The chain matrix at frequencies [Hz]."""
@@ -44,8 +44,8 @@ class CableModel(NamedTuple):
 
     def impedance(self, conductor: np.ndarray, dielectric: np.ndarray, beta: np.ndarray) -> np.ndarray:
         """Characteristic impedance [Ω] with the reactance that the losses bring, by the constants."""
-        reactance = line.impedance_reactance(self.view.impedance_ohm, dielectric, conductor, beta)
-        return self.view.impedance_ohm + 1j * reactance
+        reactance = line.impedance_reactance(self.ratings.impedance_ohm, dielectric, conductor, beta)
+        return self.ratings.impedance_ohm + 1j * reactance
 
     def stress(self, waves: Waves, at: int, frequency: np.ndarray) -> Stress:
         """The worst of both ends and of the first and last voltage and current maxima.
@@ -56,7 +56,7 @@ class CableModel(NamedTuple):
         constants = self.constants(frequency)
         conductor, dielectric, _ = constants
         squared_v, squared_i = self._squares(waves, at, constants, self._places(waves, at, constants))
-        z_0, own = self.here.impedance_ohm, self.view.impedance_ohm
+        z_0, own = self.station.impedance_ohm, self.ratings.impedance_ohm
         heat_per_metre = 2 * (conductor * squared_i * own + dielectric * squared_v / own)
         return Stress(
             heat_share=heat_per_metre.max(axis=0),
@@ -72,30 +72,33 @@ class CableModel(NamedTuple):
 
     def allowed(self, frequency: np.ndarray, stress: Stress) -> Allowed:
         """What it allows under that stress; a cable is judged key down through a whole over."""
-        share = self.here.transmit_share
+        share = self.station.transmit_share
         allowed = heat.heat_allowed_power(
-            self.view.highest_temperature_c,
-            self.here.ambient_temperature_c,
+            self.ratings.highest_temperature_c,
+            self.station.ambient_temperature_c,
             0.0,
             self.thermal_resistance(),
             stress.heat_share,
             1.0,
-            self.here.duty_factor,
+            self.station.duty_factor,
             share,
         )
-        volts = voltage.voltage_allowed_power(self.peak_v, self.here.impedance_ohm, stress.voltage_factor)
+        volts = voltage.voltage_allowed_power(self.peak_v, self.station.impedance_ohm, stress.voltage_factor)
         return Allowed(allowed, volts, np.full(np.shape(allowed), np.inf))
 
     @property
     def peak_v(self) -> np.ndarray:
         """The rated peak voltage of the cable [V]: its insulation is solid, so the air does not matter."""
-        return voltage.allowed_peak_voltage(self.view.working_voltage_rms_v, 1.0)
+        return voltage.allowed_peak_voltage(self.ratings.working_voltage_rms_v, 1.0)
 
     def thermal_resistance(self) -> np.ndarray:
         """From the centre conductor of one metre to the air [K m/W], behind the rating that binds."""
         with purpose("in one metre of the cable"):
             return heat.rated_thermal_resistance(
-                self.view.rated_conductor_c, self.view.rated_ambient_c, self.view.rated_power_w, self.view.rated_share
+                self.ratings.rated_conductor_c,
+                self.ratings.rated_ambient_c,
+                self.ratings.rated_power_w,
+                self.ratings.rated_share,
             )
 
     def _places(self, waves: Waves, at: int, constants: tuple) -> np.ndarray:
@@ -142,7 +145,7 @@ class CableModel(NamedTuple):
         return np.abs(there + back) ** 2, np.abs((there - back) / self.impedance(*constants)) ** 2
 
 
-def cable_view(cable: str, end: End) -> SimpleNamespace:
+def cable_ratings(cable: str, end: RatingEnd) -> SimpleNamespace:
     """Scalars of one end of a cable's ratings, each a `Sourced` float."""
     return SimpleNamespace(**_values(cable, end))
 
@@ -159,14 +162,14 @@ def cable_marks(entry: Cable, frequency: float, exposure: str) -> list[str]:
     return marks
 
 
-def cable_table(cables: list[str], end: End) -> SimpleNamespace:
+def table_of_cable_ratings(cables: list[str], end: RatingEnd) -> SimpleNamespace:
     """Columns of shape (len(cables), 1) of one end of the ratings."""
     rows = [_values(cable, end) for cable in cables]
     return SimpleNamespace(**{name: np.array([float(row[name]) for row in rows])[:, None] for name in rows[0]})
 
 
 @per_edition(maxsize=256)
-def _values(cable: str, end: End) -> dict[str, Sourced]:
+def _values(cable: str, end: RatingEnd) -> dict[str, Sourced]:
     entry = catalogue().cables[cable]
     fit = attenuation_coefficients(entry.attenuation)
     k_1, k_2 = fit.k1 / float(line.conductor_temperature_factor(entry.attenuation_temperature_c.value)), fit.k2
@@ -189,7 +192,7 @@ def _values(cable: str, end: End) -> dict[str, Sourced]:
     return values | {"k_1": Sourced(k_1, "fitted", ""), "k_2": Sourced(k_2, "fitted", "")}
 
 
-def _rating(entry: Cable, k_1: float, k_2: float, end: End) -> CablePower:
+def _rating(entry: Cable, k_1: float, k_2: float, end: RatingEnd) -> CablePower:
     """The rating that allows a metre the least heat for its rise, or with "high" the most."""
     ratings = [one for one in entry.power if one.end in ("both", end)]
 

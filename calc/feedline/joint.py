@@ -25,15 +25,15 @@ class Section(NamedTuple):
 class JointModel(NamedTuple):
     """One end of a family's ratings at one place; with a table view, many families along axis 0."""
 
-    view: SimpleNamespace
-    here: Station
+    ratings: SimpleNamespace
+    station: Station
     path: HeatPath
 
     def section(self, frequency: np.ndarray) -> Section:
         """The section at frequencies [Hz]."""
-        z_0 = self.here.impedance_ohm
-        shares = dissipation(self.view, frequency, self.here.added_resistance_ohm, z_0)
-        impedance, radians = worst_section(self.view, frequency, z_0)
+        z_0 = self.station.impedance_ohm
+        shares = dissipation(self.ratings, frequency, self.station.added_resistance_ohm, z_0)
+        impedance, radians = worst_section(self.ratings, frequency, z_0)
         # conductors heat by the current and the dielectric by the voltage, which a real impedance would mix up
         series, shunt = shares.conductor * z_0 / impedance + 1j * radians, shares.dielectric + 1j * radians
         return Section(impedance * np.sqrt(series / shunt), np.sqrt(series * shunt), shares.contact * z_0)
@@ -45,23 +45,23 @@ class JointModel(NamedTuple):
     def stress(self, waves: Waves, at: int, frequency: np.ndarray) -> Stress:
         """What the waves do to it as element `at`."""
         lost = joint_loss(*self.section(frequency), waves.voltage[at + 1], waves.current[at + 1])
-        stress = lumped_stress(waves, at, self.here.impedance_ohm)
+        stress = lumped_stress(waves, at, self.station.impedance_ohm)
         return stress._replace(heat_share=np.maximum(lost, SMALLEST_SHARE))
 
     def allowed(self, frequency: np.ndarray, stress: Stress) -> Allowed:
         """What it allows under that stress."""
         return Allowed(
-            heat_w=heat_power(self.path, stress.heat_share, 1.0, self.here),
-            voltage_w=voltage.voltage_allowed_power(self.peak_v, self.here.impedance_ohm, stress.voltage_factor),
-            match_db=match_limit(self.view, frequency, self.here).margin_db,
+            heat_w=heat_power(self.path, stress.heat_share, 1.0, self.station),
+            voltage_w=voltage.voltage_allowed_power(self.peak_v, self.station.impedance_ohm, stress.voltage_factor),
+            match_db=match_limit(self.ratings, frequency, self.station).margin_db,
         )
 
     @property
     def peak_v(self) -> np.ndarray:
         """The rated peak voltage in this air [V]."""
-        return voltage.allowed_peak_voltage(self.view.working_voltage_rms_v, air_density(self.here))
+        return voltage.allowed_peak_voltage(self.ratings.working_voltage_rms_v, air_density(self.station))
 
 
-def joint_model(view: SimpleNamespace, here: Station) -> JointModel:
+def joint_model(ratings: SimpleNamespace, station: Station) -> JointModel:
     """The model of a joint whose contacts and cables are those of the station given."""
-    return JointModel(view, here, heat_path(view, here))
+    return JointModel(ratings, station, heat_path(ratings, station))

@@ -20,27 +20,29 @@ class PartModel(NamedTuple):
     reflection: float
     power_limit_w: float
     voltage_limit_v: float
-    here: Station
+    station: Station
 
     def two_port(self, frequency: np.ndarray) -> TwoPort:
         """The chain matrix: a short part, its reflection in quadrature and no more passed than that leaves."""
         through = np.sqrt(np.minimum(1 / line.power_ratio(self.loss_db), 1 - self.reflection**2))
         reflected = 1j * self.reflection
-        return from_scattering(reflected, through, through, reflected, self.here.impedance_ohm)
+        return from_scattering(reflected, through, through, reflected, self.station.impedance_ohm)
 
     def stress(self, waves: Waves, at: int, frequency: np.ndarray) -> Stress:
         """What the waves do to it as element `at`."""
-        return lumped_stress(waves, at, self.here.impedance_ohm)
+        return lumped_stress(waves, at, self.station.impedance_ohm)
 
     def allowed(self, frequency: np.ndarray, stress: Stress) -> Allowed:
         """What it allows under that stress; its average power counts key down through a whole over."""
-        heat_w = self.power_limit_w / (stress.forward_factor * self.here.duty_factor * self.here.transmit_share)
+        heat_w = self.power_limit_w / (stress.forward_factor * self.station.duty_factor * self.station.transmit_share)
         if np.isfinite(self.voltage_limit_v):
-            volts = voltage.voltage_allowed_power(self.voltage_limit_v, self.here.impedance_ohm, stress.voltage_factor)
+            volts = voltage.voltage_allowed_power(
+                self.voltage_limit_v, self.station.impedance_ohm, stress.voltage_factor
+            )
         else:  # nothing to derive
             volts = np.full(np.shape(stress.voltage_factor), np.inf)
         return Allowed(
-            heat_w, volts, match.match_margin(match.return_loss(self.reflection), self.here.return_loss_asked_db)
+            heat_w, volts, match.match_margin(match.return_loss(self.reflection), self.station.return_loss_asked_db)
         )
 
 
@@ -48,7 +50,7 @@ class MeasuredModel(NamedTuple):
     """A measured two-port; its limits are not known."""
 
     measured: Measured
-    here: Station
+    station: Station
 
     def two_port(self, frequency: np.ndarray) -> TwoPort:
         """The chain matrix at frequencies [Hz], not a number where the measurement does not reach."""
@@ -57,12 +59,12 @@ class MeasuredModel(NamedTuple):
 
     def stress(self, waves: Waves, at: int, frequency: np.ndarray) -> Stress:
         """What the waves do to it as element `at`."""
-        return lumped_stress(waves, at, self.here.impedance_ohm)
+        return lumped_stress(waves, at, self.station.impedance_ohm)
 
     def allowed(self, frequency: np.ndarray, stress: Stress) -> Allowed:
         """Nothing is known that would limit it but its match."""
-        reflection = np.abs(scattering(self.two_port(frequency), self.here.impedance_ohm)[0])
-        margin = match.match_margin(match.return_loss(reflection), self.here.return_loss_asked_db)
+        reflection = np.abs(scattering(self.two_port(frequency), self.station.impedance_ohm)[0])
+        margin = match.match_margin(match.return_loss(reflection), self.station.return_loss_asked_db)
         none = np.full(np.shape(margin), np.inf)
         return Allowed(none, none, margin)
 

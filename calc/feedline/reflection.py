@@ -5,19 +5,19 @@ import numpy as np
 from ..formulas.line import likely_reflection
 from ..physics.ratings import CAUTIOUS
 from ..waves.two_port import scattering
-from .chain import Chain
+from .feedline import Feedline
 
 __all__ = ["bounds"]
 
 
-def bounds(built: Chain, frequency: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+def bounds(feedline: Feedline, frequency: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     """Worst and likely reflection at the transmitter [1] by frequency [Hz], from the antenna back over every step.
 
     The worst takes every phase at its worst, the likely is the root of the sum of squares.
     """
-    z_0 = built.here.impedance_ohm
-    worst = likely = np.abs(built.load(frequency))
-    for link in reversed(built.links):
+    z_0 = feedline.station.impedance_ohm
+    worst = likely = np.abs(feedline.load(frequency))
+    for link in reversed(feedline.links):
         model = link.models[CAUTIOUS]
         if link.kind == "cable":
             conductor, dielectric, beta = model.constants(frequency)

@@ -8,7 +8,7 @@ from ..formulas.heat import margin
 from ..physics.gates import GATES, gate_table
 from ..physics.house_limits import house_power
 from ..waves.two_port import Waves, drive
-from .chain import Chain, Link
+from .feedline import Feedline, Link
 from .stress import Allowed, Stress
 
 __all__ = ["Solution", "house_allows", "largest_power_w", "margins", "refused", "solve"]
@@ -22,14 +22,14 @@ class Solution(NamedTuple):
     allowed: list[Allowed]
 
 
-def solve(chain: Chain, frequency: np.ndarray, end: int, replaced: dict[int, object] | None = None) -> Solution:
+def solve(feedline: Feedline, frequency: np.ndarray, end: int, replaced: dict[int, object] | None = None) -> Solution:
     """Solve the chain with the models of one end of the ratings (0 cautious, 1 generous).
 
     `replaced` puts another model in the place of a link, for a what-if.
     """
-    models = [(replaced or {}).get(at, link.models[end]) for at, link in enumerate(chain.links)]
+    models = [(replaced or {}).get(at, link.models[end]) for at, link in enumerate(feedline.links)]
     ports = [model.two_port(frequency) for model in models]
-    waves = drive(ports, chain.load(frequency), chain.here.impedance_ohm, net=chain.net)
+    waves = drive(ports, feedline.load(frequency), feedline.station.impedance_ohm, net=feedline.net)
     stresses = [model.stress(waves, at, frequency) for at, model in enumerate(models)]
     allowed = [model.allowed(frequency, stress) for model, stress in zip(models, stresses, strict=True)]
     return Solution(waves, stresses, allowed)
@@ -55,15 +55,15 @@ def house_allows(link: Link, frequency: np.ndarray) -> np.ndarray:
     return house_power([link.family], frequency)[0]
 
 
-def refused(chain: Chain, link: Link, frequency: np.ndarray, power_w: float) -> np.ndarray:
+def refused(feedline: Feedline, link: Link, frequency: np.ndarray, power_w: float) -> np.ndarray:
     """Where a hard gate of a link fails, by frequency [Hz]; of a cable the heat room, of parts none."""
     model = link.models[0]
     if link.kind == "cable" and power_w > 0:
-        room = model.view.highest_temperature_c > model.here.ambient_temperature_c
+        room = model.ratings.highest_temperature_c > model.station.ambient_temperature_c
         return np.full(np.shape(frequency), not room)
     if link.family is None:
         return np.zeros(np.shape(frequency), dtype=bool)
     powers = np.array([power_w], dtype=np.float64)
-    failed = gate_table([link.family], [link.demands], frequency, powers, model.here, model.path)
+    failed = gate_table([link.family], [link.demands], frequency, powers, model.station, model.path)
     hard = np.array([gate.hard for gate in GATES])
     return failed[hard].any(axis=0)[0, :, 0]

@@ -8,8 +8,8 @@ import msgspec
 from ..catalogue import catalogue
 from ..catalogue.schema import Cable, Interface
 from ..cell.requests import CellRequest
-from ..feedline.chain import Chain, chain, joint_scenario
 from ..feedline.elements import GivenVswr, Joint
+from ..feedline.feedline import Feedline, feedline_of, joint_scenario
 from ..line.requests import LineRequest
 from ..physics.cautions import CAUTIONS
 from ..physics.gates import GateResult, gate_results
@@ -41,18 +41,18 @@ def fitout(request: FitoutRequest) -> FitoutResult:
     """
     fitted = day(request.date)
     whole = _line(request)
-    built = chain(whole)
-    joints = pairs(request.elements, built)
-    sheets = [_sheet(request, built, joints, number, fitted) for number in range(1, len(joints) + 1)]
+    feedline = feedline_of(whole)
+    joints = pairs(request.elements, feedline)
+    sheets = [_sheet(request, feedline, joints, number, fitted) for number in range(1, len(joints) + 1)]
     return FitoutResult(
         station=request.station,
         date=request.date,
-        column=built.column,
+        column=feedline.column,
         power_w=request.power_w,
         joints=sheets,
-        measurement=first_measurement(built),
+        measurement=first_measurement(feedline),
         bonding=_bonding(request),
-        marks=list(dict.fromkeys(mark for link in built.links for mark in link.marks)),
+        marks=list(dict.fromkeys(mark for link in feedline.links for mark in link.marks)),
         quantities=quantities(request.elements, joints, sheets),
         cautions=CAUTIONS,
     )
@@ -65,7 +65,9 @@ def _line(request: FitoutRequest) -> LineRequest:
     return LineRequest(**shared | {"added_sealing": True, "load": MATCHED})
 
 
-def _sheet(request: FitoutRequest, built: Chain, joints: list[Pair], number: int, fitted: date | None) -> JointSheet:
+def _sheet(
+    request: FitoutRequest, feedline: Feedline, joints: list[Pair], number: int, fitted: date | None
+) -> JointSheet:
     pair = joints[number - 1]
     interface = pair.interface
     exposure = pair.joint.exposure or request.exposure
@@ -103,7 +105,7 @@ def _sheet(request: FitoutRequest, built: Chain, joints: list[Pair], number: int
         inspection=inspection(circumstances, fitted),
         wear=wear(interface, request),
         near_relatives=_near_relatives(interface),
-        warnings=_warnings(pair, built, request.power_w),
+        warnings=_warnings(pair, feedline, request.power_w),
         label=_label(request, pair, number, scenario),
     )
 
@@ -196,9 +198,11 @@ def _near_relatives(interface: Interface) -> list[NearRelative]:
     return found
 
 
-def _warnings(pair: Pair, built: Chain, power_w: float) -> list[GateResult]:
+def _warnings(pair: Pair, feedline: Feedline, power_w: float) -> list[GateResult]:
     model = pair.link.models[0]
-    gates = gate_results(pair.link.family, pair.link.demands, built.column.high_hz, power_w, model.here, model.path)
+    gates = gate_results(
+        pair.link.family, pair.link.demands, feedline.column.high_hz, power_w, model.station, model.path
+    )
     return [gate for gate in gates if not gate.passed]
 
 

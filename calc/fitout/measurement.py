@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from ..feedline.chain import Chain
+from ..feedline.feedline import Feedline
 from ..feedline.reflection import bounds
 from ..feedline.solve import solve
 from ..formulas.line import decibels
@@ -18,17 +18,17 @@ TO_AND_FRO = 2
 
 
 @np.errstate(divide="ignore", invalid="ignore", over="ignore")  # no number becomes null
-def first_measurement(built: Chain) -> LineMeasurement:
+def first_measurement(feedline: Feedline) -> LineMeasurement:
     """Expected loss and return loss of a line that ends in a matched load."""
-    here = np.array([built.frequency_hz])
-    waves = solve(built, here, GENEROUS).waves
-    worst, _ = bounds(built, here)
+    frequency = np.array([feedline.frequency_hz])
+    waves = solve(feedline, frequency, GENEROUS).waves
+    worst, _ = bounds(feedline, frequency)
     loss = number(-decibels(waves.power_w[-1, 0]))
-    expected = number(return_loss(np.abs(waves.reflection(built.here.impedance_ohm)[0, 0])))
-    impedance = f"{built.here.impedance_ohm:g} Ω"
+    expected = number(return_loss(np.abs(waves.reflection(feedline.station.impedance_ohm)[0, 0])))
+    impedance = f"{feedline.station.impedance_ohm:g} Ω"
     return LineMeasurement(
-        frequency_hz=built.frequency_hz,
-        load_ohm=built.here.impedance_ohm,
+        frequency_hz=feedline.frequency_hz,
+        load_ohm=feedline.station.impedance_ohm,
         expected_loss_db=loss,
         expected_return_loss_db=expected,
         least_return_loss_db=number(return_loss(worst[0])),

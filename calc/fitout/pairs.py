@@ -5,8 +5,8 @@ from typing import NamedTuple
 from ..catalogue import catalogue
 from ..catalogue.fitting import Attachment
 from ..catalogue.schema import Cable, Interface
-from ..feedline.chain import Chain, Link, touching
 from ..feedline.elements import CableRun, Element, Joint
+from ..feedline.feedline import Feedline, Link, touching
 
 __all__ = ["Pair", "Side", "attachment", "pairs"]
 
@@ -36,9 +36,9 @@ class Pair(NamedTuple):
         return [side.cable for side in self.sides if side.cable]
 
 
-def pairs(elements: list[Element], built: Chain) -> list[Pair]:
+def pairs(elements: list[Element], feedline: Feedline) -> list[Pair]:
     """The pairs of a chain in order from the transmitter; an adapter makes two."""
-    links = iter([link for link in built.links if link.kind == "joint"])
+    links = iter([link for link in feedline.links if link.kind == "joint"])
     found = []
     for at, element in enumerate(elements):
         if not isinstance(element, Joint):

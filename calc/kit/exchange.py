@@ -2,12 +2,12 @@
 
 from ..cover.bits import bits
 from ..cover.cover import without_spares
-from .chains import Chain, loss_steps
+from .chains import AdapterChain, loss_steps
 
 __all__ = ["exchanged"]
 
 
-def exchanged(needs: list[list[tuple[int, Chain]]], chosen: int, most_looks: int) -> int:
+def exchanged(needs: list[list[tuple[int, AdapterChain]]], chosen: int, most_looks: int) -> int:
     """The set after every exchange of one adapter that lowers the loss summed over all needs, the best first.
 
     Each need gives its chains with the added adapters they take, least loss first; `most_looks` at a need end it.

@@ -4,7 +4,7 @@ from typing import NamedTuple
 
 from ..catalogue import catalogue
 from ..formulas.match import return_loss
-from .chains import Chain, Stock, chains, loss_steps
+from .chains import AdapterChain, Stock, chains, loss_steps
 from .needs import Need
 from .requests import KitRequest
 from .stand import Standing
@@ -59,7 +59,7 @@ def obstacle(request: KitRequest, need: Need, standing: Standing, available: Sto
     return Obstacle("trade", f"The trade sells no adapters that join {names} within these limits.")
 
 
-def _first(need: Need, standing: Standing, available: Stock, longest: int, most_loss_db: float) -> Chain | None:
+def _first(need: Need, standing: Standing, available: Stock, longest: int, most_loss_db: float) -> AdapterChain | None:
     """The chain with the fewest adapters, of these the one with the least loss; None when there is none."""
     for length in range(longest + 1):
         found = chains(need.first, need.second, standing, available, length, most_loss_db)

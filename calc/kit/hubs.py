@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from ..catalogue import catalogue
-from ..catalogue.mating import OPPOSITE, End, mates_of, meeting
+from ..catalogue.mating import OPPOSITE, ConnectorEnd, mates_of, meeting
 from .chains import AdapterType, trade
 from .stand import Standing
 
@@ -53,7 +53,7 @@ def through_hubs(types: Iterable[AdapterType], joined: set[str], count: int) -> 
 
 
 def _mating(family: str) -> set[str]:
-    return {mate.family for gender in OPPOSITE for mate in mates_of(End(family, gender))}
+    return {mate.family for gender in OPPOSITE for mate in mates_of(ConnectorEnd(family, gender))}
 
 
 def _families(one: AdapterType) -> set[str]:
@@ -73,7 +73,7 @@ def _replaces(other: str, family: str, types: set[AdapterType], duties: list[Sta
 
 
 def _replaced(one: AdapterType, family: str, other: str) -> AdapterType:
-    first, second = sorted(End(other, end.gender) if end.family == family else end for end in one)
+    first, second = sorted(ConnectorEnd(other, end.gender) if end.family == family else end for end in one)
     return first, second
 
 
@@ -87,7 +87,7 @@ def _mates_as_well(family: str, other: str, third: str) -> bool:
     if third in (family, other):
         return True
     return all(
-        meeting(End(other, gender), End(third, opposite)).mates
+        meeting(ConnectorEnd(other, gender), ConnectorEnd(third, opposite)).mates
         for gender, opposite in (("plug", "jack"), ("jack", "plug"))
-        if meeting(End(family, gender), End(third, opposite)).mates
+        if meeting(ConnectorEnd(family, gender), ConnectorEnd(third, opposite)).mates
     )

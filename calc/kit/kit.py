@@ -6,10 +6,10 @@ from itertools import islice
 from typing import NamedTuple
 
 from ..catalogue import catalogue
-from ..catalogue.mating import End, end_name, meeting
+from ..catalogue.mating import ConnectorEnd, end_name, meeting
 from ..cover.cover import smallest_cover
 from ..physics.cautions import CAUTIONS
-from .chains import AdapterType, Chain, Stock, adapter_type, chains, joint_loss, loss_steps, stock, trade
+from .chains import AdapterChain, AdapterType, Stock, adapter_type, chains, joint_loss, loss_steps, stock, trade
 from .effort import EFFORTS, Effort
 from .exchange import exchanged
 from .explain import impedances_differ, obstacle
@@ -30,7 +30,7 @@ UNPROVEN = 2  # times less work
 class _Ways(NamedTuple):
     """The chains of every need, each with the added adapters it takes as a bit set, least loss first."""
 
-    by_need: dict[Need, list[tuple[int, Chain]]]
+    by_need: dict[Need, list[tuple[int, AdapterChain]]]
     elements: list[AdapterType]
     """The added adapter of each bit; the second of a type is another bit."""
     complete: bool
@@ -93,7 +93,7 @@ def _ways(
 
 def _longest_chains(
     request: KitRequest, wanted: list[Need], duties: dict[Duty, Standing], stocks: list[Stock], most: int
-) -> tuple[dict[Need, list[Chain]], int]:
+) -> tuple[dict[Need, list[AdapterChain]], int]:
     """Every need's chains up to the greatest length at which one of the stocks, the first, has not too many."""
     tried = ((longest, one) for longest in range(request.most_in_series, 0, -1) for one in stocks)
     return next(
@@ -105,11 +105,11 @@ def _longest_chains(
 
 def _all_chains(
     request: KitRequest, wanted: list[Need], duties: dict[Duty, Standing], available: Stock, longest: int, most: int
-) -> dict[Need, list[Chain]] | None:
+) -> dict[Need, list[AdapterChain]] | None:
     """Every need's chains up to a length; None when there are too many and the length may be cut."""
     found, total = {}, 0
     for need in wanted:
-        joined: list[Chain] = []
+        joined: list[AdapterChain] = []
         for chain in chains(need.first, need.second, duties[need.duty], available, longest, request.most_loss_db):
             joined.append(chain)
             if longest > ALWAYS_LOOKED_AT and total + len(joined) > most:
@@ -119,18 +119,20 @@ def _all_chains(
     return found
 
 
-def _long_chains(request: KitRequest, need: Need, standing: Standing, available: Stock, most: int) -> Iterator[Chain]:
+def _long_chains(
+    request: KitRequest, need: Need, standing: Standing, available: Stock, most: int
+) -> Iterator[AdapterChain]:
     """A need's chains of full length, as many as are looked at."""
     limits = (request.most_in_series, request.most_loss_db)
     return islice(chains(need.first, need.second, standing, available, *limits), most)
 
 
-def _to_be_had(chain: Chain, held: Counter[AdapterType]) -> bool:
+def _to_be_had(chain: AdapterChain, held: Counter[AdapterType]) -> bool:
     """Whether the trade sells what the chain takes beside the adapters owned."""
     return all(one in trade() for one in Counter(adapter_type(*adapter) for adapter in chain.adapters) - held)
 
 
-def _added(chain: Chain, held: Counter[AdapterType], index: dict[tuple[AdapterType, int], int]) -> int:
+def _added(chain: AdapterChain, held: Counter[AdapterType], index: dict[tuple[AdapterType, int], int]) -> int:
     """The adapters a chain takes beside those owned, as a bit set; new ones are given the next bit."""
     taken = 0
     for one, count in Counter(adapter_type(*adapter) for adapter in chain.adapters).items():
@@ -164,7 +166,7 @@ def _pair_result(
     )
 
 
-def _told(chain: Chain) -> str:
+def _told(chain: AdapterChain) -> str:
     if not chain.adapters:
         return "They mate as they are."
     return f"Joined by {', then '.join(_name(adapter) for adapter in chain.adapters)}."
@@ -174,7 +176,7 @@ def _name(adapter: AdapterType) -> str:
     return f"{end_name(adapter[0])} to {end_name(adapter[1])}"
 
 
-def _joined(chain: Chain, need: Need, standing: Standing) -> JoinedBy:
+def _joined(chain: AdapterChain, need: Need, standing: Standing) -> JoinedBy:
     faces = [need.first, *(end for adapter in chain.adapters for end in adapter), need.second]
     joints = [_joint(one, other, standing) for one, other in zip(faces[::2], faces[1::2], strict=True)]
     return JoinedBy(
@@ -185,7 +187,7 @@ def _joined(chain: Chain, need: Need, standing: Standing) -> JoinedBy:
     )
 
 
-def _joint(one: End, other: End, standing: Standing) -> ChainJoint:
+def _joint(one: ConnectorEnd, other: ConnectorEnd, standing: Standing) -> ChainJoint:
     meets = meeting(one, other)
     families = dict.fromkeys((one.family, other.family))
     notes = [meets.sentence] if meets.sentence else []

@@ -4,7 +4,7 @@ from collections import Counter
 from typing import NamedTuple
 
 from ..catalogue import catalogue
-from ..catalogue.mating import End
+from ..catalogue.mating import ConnectorEnd
 from ..errors import InputError, known
 from .chains import AdapterType, adapter_type
 from .requests import MOST_PAIRS, KitRequest, Port
@@ -16,8 +16,8 @@ __all__ = ["Need", "needs", "owned"]
 class Need(NamedTuple):
     """Two ends that must be joined under a duty; pairs that ask for the same have equal needs."""
 
-    first: End
-    second: End
+    first: ConnectorEnd
+    second: ConnectorEnd
     duty: Duty
 
 
@@ -33,7 +33,10 @@ def owned(request: KitRequest) -> Counter[AdapterType]:
     for index, adapter in enumerate(request.owned):
         for field in ("one_family", "other_family"):
             known(f"owned[{index}].{field}", getattr(adapter, field), catalogue().interfaces)
-        one, other = End(adapter.one_family, adapter.one_gender), End(adapter.other_family, adapter.other_gender)
+        one, other = (
+            ConnectorEnd(adapter.one_family, adapter.one_gender),
+            ConnectorEnd(adapter.other_family, adapter.other_gender),
+        )
         held[adapter_type(one, other)] += adapter.count
     return held
 
@@ -87,4 +90,4 @@ def _need(ports: list[Port], impedances: list[float], pair: list[int]) -> Need:
         min(one.power_w, other.power_w),
         tuple(sorted(impedances[index] for index in pair)),
     )
-    return Need(End(one.family, one.gender), End(other.family, other.gender), duty)
+    return Need(ConnectorEnd(one.family, one.gender), ConnectorEnd(other.family, other.gender), duty)

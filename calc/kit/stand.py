@@ -11,8 +11,8 @@ from ..numeric.units import engineering
 from ..physics.gates import GATES, family_reasons, gate_table, site_demands
 from ..physics.limits import dissipation, match_limit
 from ..physics.margins import LIMITS, evaluate
-from ..physics.ratings import ENDS, table_view
-from ..physics.station import station
+from ..physics.ratings import ENDS, table_ratings
+from ..physics.station import station_of
 from .requests import KitRequest
 
 __all__ = ["Duty", "Standing", "standings"]
@@ -72,13 +72,13 @@ def standings(request: KitRequest, duties: set[Duty]) -> dict[Duty, Standing]:
 
 def _table(request: KitRequest, impedance: float, frequencies: np.ndarray, powers: np.ndarray) -> _Table:
     families = list(catalogue().interfaces)
-    here = station(msgspec.structs.replace(request, system_impedance_ohm=impedance))
-    margins = evaluate(families, frequencies, powers, here)
+    station = station_of(msgspec.structs.replace(request, system_impedance_ohm=impedance))
+    margins = evaluate(families, frequencies, powers, station)
     demands = [site_demands(family, request) for family in families]
-    failed = gate_table(families, demands, frequencies, powers, here, margins.heat)
-    views = [table_view(families, end) for end in ENDS]
-    share = dissipation(views[1], frequencies, here.added_resistance_ohm, impedance).total
-    reflection = np.minimum(*(match_limit(view, frequencies, here).reflection for view in views))
+    failed = gate_table(families, demands, frequencies, powers, station, margins.heat)
+    ratings_by_end = [table_ratings(families, end) for end in ENDS]
+    share = dissipation(ratings_by_end[1], frequencies, station.added_resistance_ohm, impedance).total
+    reflection = np.minimum(*(match_limit(ratings, frequencies, station).reflection for ratings in ratings_by_end))
     lost = loss.dissipative_loss(share) + loss.mismatch_loss(reflection)
     return _Table(margins.by_limit_db[0].min(axis=0), margins.by_limit_db[0].argmin(axis=0), failed, lost)
 

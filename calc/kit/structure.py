@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterable, Iterator
 from itertools import combinations
 
-from ..catalogue.mating import OPPOSITE, End, mates_of
+from ..catalogue.mating import OPPOSITE, ConnectorEnd, mates_of
 from ..cover.bits import bits, mask
 from ..cover.cover import Structure
 from .chains import AdapterType, adapter_type
@@ -33,26 +33,26 @@ def structure(needs: list[Need], groups: list[list[int]], adapters: list[Adapter
     return Structure(stars, symmetries, [_through(adapters, ends, count) for count in FEW])
 
 
-def _through(adapters: list[AdapterType], ends: Iterable[End], count: int) -> int:
+def _through(adapters: list[AdapterType], ends: Iterable[ConnectorEnd], count: int) -> int:
     types = through_hubs(adapters, {end.family for end in ends}, count)
     return mask(at for at, one in enumerate(adapters) if one in types)
 
 
-def _renamings(families: list[str]) -> Iterator[Callable[[End], End]]:
+def _renamings(families: list[str]) -> Iterator[Callable[[ConnectorEnd], ConnectorEnd]]:
     """A family turned round; two exchanged, plug for plug; two exchanged, plug for jack."""
     for family in families:
-        yield lambda end, family=family: End(end.family, OPPOSITE[end.gender]) if end.family == family else end
+        yield lambda end, family=family: ConnectorEnd(end.family, OPPOSITE[end.gender]) if end.family == family else end
     for one, other in combinations(families, 2):
         partner = {one: other, other: one}
-        yield lambda end, partner=partner: End(partner.get(end.family, end.family), end.gender)
+        yield lambda end, partner=partner: ConnectorEnd(partner.get(end.family, end.family), end.gender)
         yield (
             lambda end, partner=partner: (
-                End(partner[end.family], OPPOSITE[end.gender]) if end.family in partner else end
+                ConnectorEnd(partner[end.family], OPPOSITE[end.gender]) if end.family in partner else end
             )
         )
 
 
-def _image(adapters: list[AdapterType], renamed: Callable[[End], End]) -> list[int] | None:
+def _image(adapters: list[AdapterType], renamed: Callable[[ConnectorEnd], ConnectorEnd]) -> list[int] | None:
     """For each adapter the one it becomes, copies in their order; None where the trade does not sell it."""
     places: dict[AdapterType, list[int]] = {}
     for at, one in enumerate(adapters):

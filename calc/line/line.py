@@ -6,7 +6,7 @@ import numpy as np
 
 from ..catalogue import catalogue
 from ..errors import InputError
-from ..feedline.chain import Chain, Link, chain
+from ..feedline.feedline import Feedline, Link, feedline_of
 from ..feedline.joint import joint_model
 from ..feedline.solve import Solution, house_allows, largest_power_w, margins, refused, solve
 from ..feedline.stress import Stress
@@ -20,7 +20,7 @@ from ..physics.cautions import CAUTIONS
 from ..physics.columns import Column, columns
 from ..physics.gates import GateResult, gate_results, heat_room
 from ..physics.margins import LIMITS
-from ..physics.ratings import CAUTIOUS, ENDS, GENEROUS, family_view
+from ..physics.ratings import CAUTIOUS, ENDS, GENEROUS, family_ratings
 from ..waves.two_port import scattering
 from .changes import changes
 from .reception import receive_costs
@@ -36,17 +36,17 @@ POINTS_PER_CABLE = 81
 @np.errstate(divide="ignore", invalid="ignore", over="ignore")  # no number becomes null
 def line(request: LineRequest) -> LineResult:
     """Solve a line. Raises InputError, one sentence naming the element, for one that can't be solved."""
-    built = chain(request)
+    feedline = feedline_of(request)
     if request.explain is not None and request.explain >= len(request.elements):
         raise InputError("explain", request.explain, f"0 to {len(request.elements) - 1}, the elements of the line")
-    here = np.array([built.frequency_hz])
-    now = (solve(built, here, CAUTIOUS), solve(built, here, GENEROUS))
+    frequency = np.array([feedline.frequency_hz])
+    now = (solve(feedline, frequency, CAUTIOUS), solve(feedline, frequency, GENEROUS))
     if not all(np.isfinite(solution.waves.power_w).all() for solution in now):
-        at = f"no power passed at {engineering(built.frequency_hz, 'Hz')}"
+        at = f"no power passed at {engineering(feedline.frequency_hz, 'Hz')}"
         raise InputError("elements", at, "parts that let some of the power through")
-    parts = [_part(request, built, at, now) for at in range(len(built.links))]
+    parts = [_part(request, feedline, at, now) for at in range(len(feedline.links))]
     bands = columns(request.region, None, [])
-    swept = _swept(built, bands, request.power_w)
+    swept = _swept(feedline, bands, request.power_w)
     margin, margin_high, weakest, undecided = _smallest(parts)
     largest = [part.largest_power_w for part in parts]
     # a refused part has no largest power, and so the line has none
@@ -55,54 +55,56 @@ def line(request: LineRequest) -> LineResult:
     set_by = min(limited, key=lambda at: largest[at]) if whole else None
     expected, cautious = (float(solution.waves.power_w[-1, 0]) for solution in reversed(now))
     return LineResult(
-        column=built.column,
-        frequency_hz=built.frequency_hz,
+        column=feedline.column,
+        frequency_hz=feedline.frequency_hz,
         power_w=request.power_w,
         delivered_w=number(expected * request.power_w),
         delivered_low_w=number(cautious * request.power_w),
         loss_db=_decibels(expected),
         loss_high_db=_decibels(cautious),
         mismatch_db=_decibels(now[GENEROUS].waves.power_w[0, 0]),
-        input=_terminal(now[GENEROUS].waves.reflection(built.here.impedance_ohm)[0, 0], built.here.impedance_ohm),
-        antenna=_terminal(built.load(here)[0], built.here.impedance_ohm),
+        input=_terminal(
+            now[GENEROUS].waves.reflection(feedline.station.impedance_ohm)[0, 0], feedline.station.impedance_ohm
+        ),
+        antenna=_terminal(feedline.load(frequency)[0], feedline.station.impedance_ohm),
         margin_db=margin,
         margin_high_db=margin_high,
         undecided=undecided,
         weakest=weakest,
         largest_power_w=None if set_by is None else largest[set_by],
         largest_power_set_by=set_by,
-        verdict=_verdict(request, built, parts, margin, margin_high, weakest, expected),
+        verdict=_verdict(request, feedline, parts, margin, margin_high, weakest, expected),
         parts=parts,
-        standing_wave=_standing_wave(built, now[CAUTIOUS], request.power_w),
-        sweep=_sweep(built, swept),
-        bands=_bands(built, swept),
-        reception=_reception(request, built, bands),
-        changes=changes(request, built, now),
-        steps=[] if request.explain is None else _steps(request, built, now),
+        standing_wave=_standing_wave(feedline, now[CAUTIOUS], request.power_w),
+        sweep=_sweep(feedline, swept),
+        bands=_bands(feedline, swept),
+        reception=_reception(request, feedline, bands),
+        changes=changes(request, feedline, now),
+        steps=[] if request.explain is None else _steps(request, feedline, now),
         cautions=CAUTIONS,
     )
 
 
-def _part(request: LineRequest, built: Chain, at: int, now: tuple[Solution, Solution]) -> LinePart:
-    link, power_w, here = built.links[at], request.power_w, np.array([built.frequency_hz])
+def _part(request: LineRequest, feedline: Feedline, at: int, now: tuple[Solution, Solution]) -> LinePart:
+    link, power_w, frequency = feedline.links[at], request.power_w, np.array([feedline.frequency_hz])
     by_end = np.sort([margins(solution.allowed[at], power_w)[:, 0] for solution in now], axis=0)
-    gates = _gates(link, built.frequency_hz, power_w)
+    gates = _gates(link, feedline.frequency_hz, power_w)
     refusing = next((gate for gate in gates if gate.hard and not gate.passed), None)
     low, high = (number(margin) for margin in by_end.min(axis=1))
     stress = now[CAUTIOUS].stresses[at]
-    model, z_0 = link.models[CAUTIOUS], built.here.impedance_ohm
+    model, z_0 = link.models[CAUTIOUS], feedline.station.impedance_ohm
     waves, expected = now[CAUTIOUS].waves, now[GENEROUS].waves.power_w[:, 0]
-    through = scattering(link.models[GENEROUS].two_port(here), z_0)[2]
+    through = scattering(link.models[GENEROUS].two_port(frequency), z_0)[2]
     by_limits = min(float(largest_power_w(solution.allowed[at])[0]) for solution in now)
-    largest = min(by_limits, float(house_allows(link, here)[0]))
-    temperature, allowed_temperature = _temperatures(link, model, stress, built, power_w)
+    largest = min(by_limits, float(house_allows(link, frequency)[0]))
+    temperature, allowed_temperature = _temperatures(link, model, stress, feedline, power_w)
     return LinePart(
         element=link.element,
         kind=link.kind,
         name=link.name,
         family=link.family,
         pack=link.pack,
-        distance_m=_distance(built, at),
+        distance_m=_distance(feedline, at),
         loss_db=_decibels(expected[at + 1] / expected[at]),
         matched_loss_db=_decibels(np.abs(np.ravel(through)[0]) ** 2),
         lost_w=share_of(power_w, expected[at] - expected[at + 1]),
@@ -129,27 +131,27 @@ def _part(request: LineRequest, built: Chain, at: int, now: tuple[Solution, Solu
 def _gates(link: Link, frequency_hz: float, power_w: float) -> list[GateResult]:
     model = link.models[CAUTIOUS]
     if link.kind == "cable" and power_w > 0:
-        return [heat_room(model.view.highest_temperature_c, model.here.ambient_temperature_c)]
+        return [heat_room(model.ratings.highest_temperature_c, model.station.ambient_temperature_c)]
     if link.family is None:
         return []
-    return gate_results(link.family, link.demands, frequency_hz, power_w, model.here, model.path)
+    return gate_results(link.family, link.demands, frequency_hz, power_w, model.station, model.path)
 
 
 def _temperatures(
-    link: Link, model: Any, stress: Stress, built: Chain, power_w: float
+    link: Link, model: Any, stress: Stress, feedline: Feedline, power_w: float
 ) -> tuple[float | None, float | None]:
     """Of the contact or the cable's centre conductor at its hottest place, and the one allowed [°C]."""
     if link.kind == "joint":
         path, rise = model.path, model.path.solar_rise_k
         resistance, share, allowed = path.resistance_k_per_w, path.time_share, path.allowed_temperature_c
     elif link.kind == "cable":
-        resistance, share, rise = model.thermal_resistance(), model.here.transmit_share, 0.0
-        allowed = model.view.highest_temperature_c
+        resistance, share, rise = model.thermal_resistance(), model.station.transmit_share, 0.0
+        allowed = model.ratings.highest_temperature_c
     else:
         return None, None
-    mean = heat.average_power(power_w, built.here.duty_factor, share)
+    mean = heat.average_power(power_w, feedline.station.duty_factor, share)
     reached = heat.contact_temperature(
-        built.here.ambient_temperature_c, rise, mean, 1.0, float(stress.heat_share[0]), resistance
+        feedline.station.ambient_temperature_c, rise, mean, 1.0, float(stress.heat_share[0]), resistance
     )
     return number(reached), float(allowed)
 
@@ -160,8 +162,8 @@ def _allowed_voltage(link: Link) -> float | None:
     return number(link.models[CAUTIOUS].voltage_limit_v) if link.kind == "part" else None
 
 
-def _distance(built: Chain, at: int) -> float:
-    return float(sum(link.models[CAUTIOUS].length_m for link in built.links[:at] if link.kind == "cable"))
+def _distance(feedline: Feedline, at: int) -> float:
+    return float(sum(link.models[CAUTIOUS].length_m for link in feedline.links[:at] if link.kind == "cable"))
 
 
 def _smallest(parts: list[LinePart]) -> tuple[float | None, float | None, int | None, bool]:
@@ -175,17 +177,17 @@ def _smallest(parts: list[LinePart]) -> tuple[float | None, float | None, int | 
     return float(low.min()), number(high.min()), int(low.argmin()), bool(low.min() < 0 <= high.min())
 
 
-def _standing_wave(built: Chain, solution: Solution, power_w: float) -> StandingWave:
+def _standing_wave(feedline: Feedline, solution: Solution, power_w: float) -> StandingWave:
     distance, volts, amperes = [], [], []
-    here = np.array([built.frequency_hz])
+    frequency = np.array([feedline.frequency_hz])
     peak = np.sqrt(2 * power_w)
-    for at, link in enumerate(built.links):
+    for at, link in enumerate(feedline.links):
         if link.kind != "cable":
             continue
         model = link.models[CAUTIOUS]
         places = np.linspace(0, model.length_m, POINTS_PER_CABLE)
-        v, i = model.along(solution.waves, at, here, places)
-        distance += (_distance(built, at) + places).tolist()
+        v, i = model.along(solution.waves, at, frequency, places)
+        distance += (_distance(feedline, at) + places).tolist()
         volts += numbers(v * peak)
         amperes += numbers(i * peak)
     return StandingWave(distance, volts, amperes)
@@ -203,34 +205,34 @@ class _Swept(NamedTuple):
     """By link and frequency."""
 
 
-def _swept(built: Chain, bands: list[Column], power_w: float) -> _Swept:
+def _swept(feedline: Feedline, bands: list[Column], power_w: float) -> _Swept:
     edges = [band.low_hz for band in bands], [band.high_hz for band in bands]
     frequency = np.linspace(*edges, POINTS_PER_BAND, axis=1).ravel()
-    solved = tuple(solve(built, frequency, end) for end in (CAUTIOUS, GENEROUS))
+    solved = tuple(solve(feedline, frequency, end) for end in (CAUTIOUS, GENEROUS))
     shape = (len(LIMITS), frequency.size)
     by_end = [[np.broadcast_to(margins(one, power_w), shape) for one in solution.allowed] for solution in solved]
-    refusing = np.array([refused(built, link, frequency, power_w) for link in built.links])
+    refusing = np.array([refused(feedline, link, frequency, power_w) for link in feedline.links])
     return _Swept(bands, frequency, solved, np.sort(by_end, axis=0), refusing)
 
 
-def _sweep(built: Chain, swept: _Swept) -> LineSweep:
+def _sweep(feedline: Feedline, swept: _Swept) -> LineSweep:
     smallest = np.where(swept.refused.any(axis=0), np.nan, swept.margins_db[CAUTIOUS].min(axis=(0, 1)))
     waves = swept.solved[GENEROUS].waves
     return LineSweep(
         band=[band.id for band in swept.bands for _ in range(POINTS_PER_BAND)],
         frequency_hz=swept.frequency.tolist(),
         loss_db=numbers(-decibels(waves.power_w[-1])),
-        vswr=[_vswr(one) for one in waves.reflection(built.here.impedance_ohm)[0]],
+        vswr=[_vswr(one) for one in waves.reflection(feedline.station.impedance_ohm)[0]],
         margin_db=numbers(smallest),
     )
 
 
-def _bands(built: Chain, swept: _Swept) -> list[BandLine]:
+def _bands(feedline: Feedline, swept: _Swept) -> list[BandLine]:
     waves = swept.solved[GENEROUS].waves
     loss = -decibels(waves.power_w[-1])
-    reflection = np.abs(waves.reflection(built.here.impedance_ohm)[0])
+    reflection = np.abs(waves.reflection(feedline.station.impedance_ohm)[0])
     allowed = [largest_power_w(one) for solution in swept.solved for one in solution.allowed]
-    allowed += [house_allows(link, swept.frequency) for link in built.links]
+    allowed += [house_allows(link, swept.frequency) for link in feedline.links]
     largest = np.min([np.broadcast_to(one, swept.frequency.shape) for one in allowed], axis=0)
     answers = []
     for row, band in enumerate(swept.bands):
@@ -255,11 +257,11 @@ def _bands(built: Chain, swept: _Swept) -> list[BandLine]:
     return answers
 
 
-def _reception(request: LineRequest, built: Chain, bands: list[Column]) -> Reception:
+def _reception(request: LineRequest, feedline: Feedline, bands: list[Column]) -> Reception:
     middles = [(band.low_hz + band.high_hz) / 2 for band in bands]
-    costs = receive_costs(built, request.receiver, np.array([built.frequency_hz, *middles]))
+    costs = receive_costs(feedline, request.receiver, np.array([feedline.frequency_hz, *middles]))
     rows = [(None, "Mismatch at the antenna", costs.mismatch_db)]
-    rows += [(at, link.name, costs.links_db[at]) for at, link in enumerate(built.links)]
+    rows += [(at, link.name, costs.links_db[at]) for at, link in enumerate(feedline.links)]
     return Reception(
         environment=catalogue().noise_environments[request.receiver.environment].name,
         external_noise_db=number(costs.external_db[0]),
@@ -273,14 +275,14 @@ def _reception(request: LineRequest, built: Chain, bands: list[Column]) -> Recep
     )
 
 
-def _steps(request: LineRequest, built: Chain, now: tuple[Solution, Solution]) -> list[Step]:
+def _steps(request: LineRequest, feedline: Feedline, now: tuple[Solution, Solution]) -> list[Step]:
     """The calls behind the margins of one element, both ends of the ratings."""
     steps = []
     for end, solution in zip(ENDS, now, strict=True):
         with recording(end) as recorded:
-            for at, link in enumerate(built.links):
+            for at, link in enumerate(feedline.links):
                 if link.element == request.explain:
-                    _derive(link, ENDS.index(end), built.frequency_hz, solution.stresses[at], request.power_w)
+                    _derive(link, ENDS.index(end), feedline.frequency_hz, solution.stresses[at], request.power_w)
         steps += recorded
     return steps
 
@@ -288,7 +290,9 @@ def _steps(request: LineRequest, built: Chain, now: tuple[Solution, Solution]) -
 def _derive(link: Link, end: int, frequency: float, stress: Stress, power_w: float) -> None:
     model = link.models[end]
     if link.kind == "joint":
-        model = joint_model(family_view(link.family, ENDS[end]), model.here)  # again, so that the heat path is recorded
+        model = joint_model(
+            family_ratings(link.family, ENDS[end]), model.station
+        )  # again, so that the heat path is recorded
     if link.kind == "cable":
         model.constants(frequency)
     if link.kind != "measured":
@@ -301,7 +305,7 @@ def _derive(link: Link, end: int, frequency: float, stress: Stress, power_w: flo
 
 def _verdict(
     request: LineRequest,
-    built: Chain,
+    feedline: Feedline,
     parts: list[LinePart],
     margin: float | None,
     margin_high: float | None,
@@ -309,10 +313,10 @@ def _verdict(
     delivered: float,
 ) -> str:
     if request.power_w == 0:
-        start = f"On {built.column.name} the line loses {_decibels(delivered) or 0:.2f} dB."
+        start = f"On {feedline.column.name} the line loses {_decibels(delivered) or 0:.2f} dB."
     else:
         start = (
-            f"On {built.column.name} {engineering(delivered * request.power_w, 'W')} of"
+            f"On {feedline.column.name} {engineering(delivered * request.power_w, 'W')} of"
             f" {engineering(request.power_w, 'W')} reach the antenna."
         )
     if weakest is None:

@@ -6,7 +6,7 @@ import numpy as np
 
 from ..catalogue import catalogue
 from ..errors import InputError, known
-from ..feedline.chain import Chain
+from ..feedline.feedline import Feedline
 from ..formulas import line, noise
 from ..physics.ratings import GENEROUS
 from ..waves.two_port import drive, reverse
@@ -39,14 +39,14 @@ class _Stage(NamedTuple):
     gain: np.ndarray
 
 
-def receive_costs(chain: Chain, receiver: Receiver, frequency: np.ndarray) -> ReceiveCosts:
+def receive_costs(feedline: Feedline, receiver: Receiver, frequency: np.ndarray) -> ReceiveCosts:
     """Signal-to-noise cost of every part at frequencies [Hz].
 
     Raises InputError when the preamplifier stands at an element that is not
     there, or the environment is unknown.
     """
     external_db = external_noise_db(receiver.environment, frequency)
-    stages, stage_of_link = _stages(chain, receiver, frequency)
+    stages, stage_of_link = _stages(feedline, receiver, frequency)
     last = line.power_ratio(receiver.noise_figure_db)
     behind = [last]
     for stage in reversed(stages):
@@ -63,16 +63,16 @@ def receive_costs(chain: Chain, receiver: Receiver, frequency: np.ndarray) -> Re
         external_db=external_db,
         system_db=line.decibels(system),
         mismatch_db=costs[0],
-        links_db=[costs[stage_of_link[at]] for at in range(len(chain.links))],
-        half_decibel_db=noise.snr_cost(_behind_half_a_decibel(external, behind[0], chain), system),
+        links_db=[costs[stage_of_link[at]] for at in range(len(feedline.links))],
+        half_decibel_db=noise.snr_cost(_behind_half_a_decibel(external, behind[0], feedline), system),
         whole_db=noise.snr_cost(system, external + last - 1),
     )
 
 
-def _behind_half_a_decibel(external: np.ndarray, line_on: np.ndarray, chain: Chain) -> np.ndarray:
+def _behind_half_a_decibel(external: np.ndarray, line_on: np.ndarray, feedline: Feedline) -> np.ndarray:
     """Noise factor of the system when a part that loses half a decibel is put in front of all."""
     loss = line.power_ratio(0.5)
-    part = noise.lossy_noise_factor(loss, chain.here.ambient_temperature_c)
+    part = noise.lossy_noise_factor(loss, feedline.station.ambient_temperature_c)
     return external + noise.cascade_noise_factor(part, line_on, 1 / loss) - 1
 
 
@@ -87,35 +87,35 @@ def external_noise_db(environment: str, frequency: np.ndarray) -> np.ndarray:
     return noise.external_noise_floor(man_made, galactic)
 
 
-def _stages(chain: Chain, receiver: Receiver, frequency: np.ndarray) -> tuple[list[_Stage], dict[int, int]]:
+def _stages(feedline: Feedline, receiver: Receiver, frequency: np.ndarray) -> tuple[list[_Stage], dict[int, int]]:
     """The stages from the antenna to the receiver's input, and the stage of each link."""
-    ports = [link.models[GENEROUS].two_port(frequency) for link in chain.links]
+    ports = [link.models[GENEROUS].two_port(frequency) for link in feedline.links]
     matched = np.zeros(np.shape(frequency))
-    waves = drive([reverse(port) for port in reversed(ports)], matched, chain.here.impedance_ohm, net=True)
+    waves = drive([reverse(port) for port in reversed(ports)], matched, feedline.station.impedance_ohm, net=True)
     power = waves.power_w
-    antenna, into = chain.load(frequency), waves.reflection(chain.here.impedance_ohm)[0]
+    antenna, into = feedline.load(frequency), waves.reflection(feedline.station.impedance_ohm)[0]
     accepted = (1 - np.abs(antenna) ** 2) * (1 - np.abs(into) ** 2) / np.abs(1 - antenna * into) ** 2
     # a mismatch turns noise away with the signal and adds none
     stages, stage_of_link = [_Stage(np.ones_like(accepted), accepted)], {}
     preamplifier, waiting = receiver.preamplifier, receiver.preamplifier is not None
-    for step, at in enumerate(range(len(chain.links) - 1, -1, -1)):
+    for step, at in enumerate(range(len(feedline.links) - 1, -1, -1)):
         stage_of_link[at] = len(stages)
         loss = np.maximum(power[step] / power[step + 1], 1.0)
-        stages.append(_Stage(noise.lossy_noise_factor(loss, chain.here.ambient_temperature_c), 1 / loss))
-        if waiting and _is_behind(chain, at, preamplifier.before_element):
+        stages.append(_Stage(noise.lossy_noise_factor(loss, feedline.station.ambient_temperature_c), 1 / loss))
+        if waiting and _is_behind(feedline, at, preamplifier.before_element):
             stages.insert(len(stages) - 1, _amplifier(preamplifier))
             stage_of_link[at] += 1
             waiting = False
     if waiting:
-        last = max(link.element for link in chain.links)
+        last = max(link.element for link in feedline.links)
         raise InputError("receiver.preamplifier.before_element", preamplifier.before_element, f"0 to {last}")
     return stages, stage_of_link
 
 
-def _is_behind(chain: Chain, at: int, element: int) -> bool:
+def _is_behind(feedline: Feedline, at: int, element: int) -> bool:
     """Whether the link is the first of the element that the signal from the antenna meets."""
-    later = chain.links[at + 1] if at + 1 < len(chain.links) else None
-    return chain.links[at].element == element and (later is None or later.element != element)
+    later = feedline.links[at + 1] if at + 1 < len(feedline.links) else None
+    return feedline.links[at].element == element and (later is None or later.element != element)
 
 
 def _amplifier(preamplifier) -> _Stage:

@@ -14,7 +14,7 @@ from ..physics.gates import GATES, HOUSE, gate_table, site_demands
 from ..physics.house_limits import house_power
 from ..physics.limits import assumption
 from ..physics.margins import LIMITS, Margins, evaluate
-from ..physics.station import station
+from ..physics.station import station_of
 from .requests import MOST_CELLS, MatrixRequest
 from .results import MatrixResult
 
@@ -29,11 +29,11 @@ def matrix(request: MatrixRequest) -> MatrixResult:
     cells = len(families) * len(heads) * powers.size
     if cells > MOST_CELLS:
         raise InputError("families x columns x powers_w", cells, f"at most {MOST_CELLS} cells in one matrix")
-    here = station(request)
+    station = station_of(request)
     highest_hz = np.array([head.high_hz for head in heads], dtype=np.float64)
-    margins = evaluate(families, highest_hz, powers, here)
+    margins = evaluate(families, highest_hz, powers, station)
     demands = [site_demands(family, request) for family in families]
-    failed = gate_table(families, demands, highest_hz, powers, here, margins.heat)
+    failed = gate_table(families, demands, highest_hz, powers, station, margins.heat)
     rows = [family_head(family, wanted) for family, wanted in zip(families, demands, strict=True)]
     house_w = house_power(families, highest_hz)
     return _result(request, rows, heads, margins, failed, house_w)

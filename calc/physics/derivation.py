@@ -6,7 +6,7 @@ from typing import NamedTuple
 from ..formulas.formula import Step, recording
 from ..formulas.heat import margin
 from .limits import Heat, LimitId, Match, Voltage, heat_limit, match_limit, voltage_limit
-from .ratings import ENDS, End, family_view
+from .ratings import ENDS, RatingEnd, family_ratings
 from .station import Station
 
 __all__ = ["Limits", "both_ends", "limits_at"]
@@ -22,27 +22,27 @@ class Limits(NamedTuple):
     steps: dict[LimitId, list[Step]]
 
 
-def both_ends(family: str, frequency: float, here: Station) -> dict[LimitId, list[SimpleNamespace]]:
+def both_ends(family: str, frequency: float, station: Station) -> dict[LimitId, list[SimpleNamespace]]:
     """For each limit both ends of the ratings, the more cautious first."""
-    both = [family_view(family, end) for end in ENDS]
+    both = [family_ratings(family, end) for end in ENDS]
     return {
-        "heat": sorted(both, key=lambda view: heat_limit(view, frequency, here).allowed_w),
+        "heat": sorted(both, key=lambda ratings: heat_limit(ratings, frequency, station).allowed_w),
         "voltage": both,
-        "match": sorted(both, key=lambda view: match_limit(view, frequency, here).margin_db),
+        "match": sorted(both, key=lambda ratings: match_limit(ratings, frequency, station).margin_db),
     }
 
 
-def limits_at(power_w: float, frequency: float, here: Station, end: End, views: dict) -> Limits:
+def limits_at(power_w: float, frequency: float, station: Station, end: RatingEnd, by_limit: dict) -> Limits:
     """The limits of a joint at one end of its ratings, each with the steps that led to it."""
-    view = {limit: ordered[ENDS.index(end)] for limit, ordered in views.items()}
+    ratings = {limit: ordered[ENDS.index(end)] for limit, ordered in by_limit.items()}
     with recording(end) as heat_steps:
-        heat = heat_limit(view["heat"], frequency, here)
+        heat = heat_limit(ratings["heat"], frequency, station)
         heat_margin = _power_margin(heat.allowed_w, power_w)
     with recording(end) as voltage_steps:
-        volts = voltage_limit(view["voltage"], here)
+        volts = voltage_limit(ratings["voltage"], station)
         voltage_margin = _power_margin(volts.allowed_w, power_w)
     with recording(end) as match_steps:
-        reflection = match_limit(view["match"], frequency, here)
+        reflection = match_limit(ratings["match"], frequency, station)
     return Limits(
         heat,
         volts,

@@ -18,7 +18,7 @@ from ..formulas.formula import Sourced
 from ..numeric.units import engineering
 from .house_limits import house_limit, house_power, house_sentence
 from .limits import Heat, HeatPath
-from .ratings import family_view
+from .ratings import family_ratings
 from .scenario import Scenario
 from .station import Station
 
@@ -207,10 +207,10 @@ def _no_heat_room(heat: Heat | HeatPath, station: Station):
 @per_edition(maxsize=256)
 def _thresholds(family: str) -> tuple[float, float, float, float]:
     """TE11 cutoff, highest published and customary frequency [Hz], and receive only as 0 or 1."""
-    interface, view = catalogue().interfaces[family], family_view(family, "low")
+    interface, ratings = catalogue().interfaces[family], family_ratings(family, "low")
     rated = interface.rated_frequency_hz
     return (
-        float(te11_cutoff(view.te11_root, view.inner_diameter_m, view.permittivity)),
+        float(te11_cutoff(ratings.te11_root, ratings.inner_diameter_m, ratings.permittivity)),
         # a section of known impedance is computed at any frequency: it needs no published figure
         rated.high.value if interface.section is None else np.inf,
         rated.low.value,

@@ -103,15 +103,17 @@ def assumption(name: str) -> Sourced:
     return Sourced(quantity.value, quantity.source, quantity.kind)
 
 
-def dissipation(view: SimpleNamespace, frequency: Number, added_ohm: float, impedance: float) -> Shares:
+def dissipation(ratings: SimpleNamespace, frequency: Number, added_ohm: float, impedance: float) -> Shares:
     """Shares of a matched wave's power lost in a mated pair with `added_ohm` of contact resistance."""
-    inner = skin.surface_resistance(frequency, view.inner_conductivity, view.inner_permeability)
-    outer = skin.surface_resistance(frequency, view.outer_conductivity, view.outer_permeability)
-    metre = skin.conductor_resistance(inner, outer, view.inner_diameter_m, view.outer_diameter_m)
-    conductor = loss.conductor_share(metre, view.section_length_m, impedance)
-    dielectric = loss.dielectric_share(frequency, view.bead_permittivity, view.bead_loss_tangent, view.bead_length_m)
+    inner = skin.surface_resistance(frequency, ratings.inner_conductivity, ratings.inner_permeability)
+    outer = skin.surface_resistance(frequency, ratings.outer_conductivity, ratings.outer_permeability)
+    metre = skin.conductor_resistance(inner, outer, ratings.inner_diameter_m, ratings.outer_diameter_m)
+    conductor = loss.conductor_share(metre, ratings.section_length_m, impedance)
+    dielectric = loss.dielectric_share(
+        frequency, ratings.bead_permittivity, ratings.bead_loss_tangent, ratings.bead_length_m
+    )
     contact = loss.contact_share(
-        view.centre_contact_resistance_ohm, view.outer_contact_resistance_ohm, added_ohm, impedance
+        ratings.centre_contact_resistance_ohm, ratings.outer_contact_resistance_ohm, added_ohm, impedance
     )
     return Shares(conductor, dielectric, contact, loss.dissipated_share(conductor, dielectric, contact))
 
@@ -123,32 +125,34 @@ def standing_wave_factor(station: Station) -> Number:
     return heat.hot_spot_net(station.vswr)
 
 
-def heat_path(view: SimpleNamespace, station: Station) -> HeatPath:
+def heat_path(ratings: SimpleNamespace, station: Station) -> HeatPath:
     """What stands between the centre contact and the air, and what room the air leaves."""
     with purpose("at the rating's frequency"):
-        rated = dissipation(view, view.rated_frequency_hz, 0.0, station.impedance_ohm)
-    behind = heat.rated_thermal_resistance(view.rated_contact_c, view.rated_ambient_c, view.rated_power_w, rated.total)
+        rated = dissipation(ratings, ratings.rated_frequency_hz, 0.0, station.impedance_ohm)
+    behind = heat.rated_thermal_resistance(
+        ratings.rated_contact_c, ratings.rated_ambient_c, ratings.rated_power_w, rated.total
+    )
     with purpose("where the heat leaves"):
-        estimate = _estimate(view, station)
+        estimate = _estimate(ratings, station)
     resistance = heat.site_thermal_resistance(
-        behind, estimate.body_share, estimate.convective_share, _pressure_against_rating(view, station)
+        behind, estimate.body_share, estimate.convective_share, _pressure_against_rating(ratings, station)
     )
     rise = heat.solar_rise(
         station.irradiance_w_per_m2,
         assumption("surface_absorptance"),
-        view.body_diameter_m,
-        view.body_length_m,
+        ratings.body_diameter_m,
+        ratings.body_length_m,
         estimate.body_resistance,
     )
-    hottest = _lower(view.highest_temperature_c, station.cable_temperature_c)
-    return HeatPath(hottest, resistance, _time_share(view, station), rise, estimate)
+    hottest = _lower(ratings.highest_temperature_c, station.cable_temperature_c)
+    return HeatPath(hottest, resistance, _time_share(ratings, station), rise, estimate)
 
 
-def heat_limit(view: SimpleNamespace, frequency: Number, station: Station) -> Heat:
+def heat_limit(ratings: SimpleNamespace, frequency: Number, station: Station) -> Heat:
     """Peak envelope power at which the centre contact reaches the allowed temperature."""
-    path = heat_path(view, station)
+    path = heat_path(ratings, station)
     with purpose("at the operating frequency"):
-        share = dissipation(view, frequency, station.added_resistance_ohm, station.impedance_ohm).total
+        share = dissipation(ratings, frequency, station.added_resistance_ohm, station.impedance_ohm).total
     factor = standing_wave_factor(station)
     return Heat(heat_power(path, share, factor, station), *path, share, factor)
 
@@ -167,36 +171,36 @@ def heat_power(path: HeatPath, share: Number, factor: Number, station: Station) 
     )
 
 
-def first_principles_power(view: SimpleNamespace, limit: Heat, station: Station) -> Number:
+def first_principles_power(ratings: SimpleNamespace, limit: Heat, station: Station) -> Number:
     """Peak envelope power by the geometry alone [W]: the cross-check of `heat_limit`."""
     resistance = heat.site_thermal_resistance(
         limit.estimate.resistance,
         limit.estimate.body_share,
         limit.estimate.convective_share,
-        _pressure_against_rating(view, station),
+        _pressure_against_rating(ratings, station),
     )
     return heat_power(limit._replace(resistance_k_per_w=resistance), limit.share, limit.factor, station)
 
 
-def voltage_limit(view: SimpleNamespace, station: Station) -> Voltage:
+def voltage_limit(ratings: SimpleNamespace, station: Station) -> Voltage:
     """Peak envelope power at which the joint's peak voltage reaches the rated one."""
-    allowed_peak = voltage.allowed_peak_voltage(view.working_voltage_rms_v, air_density(station))
+    allowed_peak = voltage.allowed_peak_voltage(ratings.working_voltage_rms_v, air_density(station))
     factor = standing_wave_factor(station)
     allowed = voltage.voltage_allowed_power(allowed_peak, station.impedance_ohm, factor)
     return Voltage(allowed, allowed_peak, factor)
 
 
-def worst_section(view: SimpleNamespace, frequency: Number, impedance: Number) -> tuple[Number, Number]:
+def worst_section(ratings: SimpleNamespace, frequency: Number, impedance: Number) -> tuple[Number, Number]:
     """Impedance [Ω] and electrical angle [rad] of the worst section the family's match figures allow."""
-    limit = match.vswr_limit(view.match_vswr_at_dc, view.match_vswr_slope_per_hz, frequency)
-    section = match.limit_impedance(view.design_impedance_ohm, limit, impedance)
-    length = match.electrical_length(view.match_length_m, view.match_permittivity)
+    limit = match.vswr_limit(ratings.match_vswr_at_dc, ratings.match_vswr_slope_per_hz, frequency)
+    section = match.limit_impedance(ratings.design_impedance_ohm, limit, impedance)
+    length = match.electrical_length(ratings.match_length_m, ratings.match_permittivity)
     return section, match.electrical_angle(frequency, length)
 
 
-def match_limit(view: SimpleNamespace, frequency: Number, station: Station) -> Match:
+def match_limit(ratings: SimpleNamespace, frequency: Number, station: Station) -> Match:
     """Return loss of the joint alone against the one asked for."""
-    impedance, angle = worst_section(view, frequency, station.impedance_ohm)
+    impedance, angle = worst_section(ratings, frequency, station.impedance_ohm)
     reflection = match.section_reflection(impedance, station.impedance_ohm, match.worst_angle(angle))
     return_loss = match.return_loss(reflection)
     margin = match.match_margin(return_loss, station.return_loss_asked_db)
@@ -209,44 +213,48 @@ def air_density(station: Station) -> Number:
     return air.air_density_ratio(pressure, station.ambient_temperature_c)
 
 
-def _pressure_against_rating(view: SimpleNamespace, station: Station) -> Number:
-    here = air.pressure_ratio(air.geopotential_altitude(station.altitude_m))
-    rated = air.pressure_ratio(air.geopotential_altitude(view.rated_altitude_m))
-    return here / rated
+def _pressure_against_rating(ratings: SimpleNamespace, station: Station) -> Number:
+    station = air.pressure_ratio(air.geopotential_altitude(station.altitude_m))
+    rated = air.pressure_ratio(air.geopotential_altitude(ratings.rated_altitude_m))
+    return station / rated
 
 
-def _time_share(view: SimpleNamespace, station: Station) -> Number:
+def _time_share(ratings: SimpleNamespace, station: Station) -> Number:
     if station.rhythm is None:
         return station.transmit_share
-    return heat.cycle_share(*station.rhythm, view.time_constant_s)
+    return heat.cycle_share(*station.rhythm, ratings.time_constant_s)
 
 
-def _estimate(view: SimpleNamespace, station: Station) -> ThermalEstimate:
+def _estimate(ratings: SimpleNamespace, station: Station) -> ThermalEstimate:
     rise = assumption("body_rise_k")
     inner = first_principles.radial_conductance(
-        view.bead_thermal_conductivity,
-        view.bead_length_m,
-        view.fill_thermal_conductivity,
-        view.section_length_m,
-        view.outer_diameter_m,
-        view.inner_diameter_m,
+        ratings.bead_thermal_conductivity,
+        ratings.bead_length_m,
+        ratings.fill_thermal_conductivity,
+        ratings.section_length_m,
+        ratings.outer_diameter_m,
+        ratings.inner_diameter_m,
     )
-    convection = first_principles.convection_coefficient(rise, view.body_diameter_m)
+    convection = first_principles.convection_coefficient(rise, ratings.body_diameter_m)
     radiation = first_principles.radiation_coefficient(
         assumption("surface_emissivity"), station.ambient_temperature_c, rise
     )
     cables = first_principles.cable_conductance(
         convection + radiation,
-        view.cable_diameter_m,
-        view.conductor_thermal_conductivity,
-        view.cable_conductor_area_m2,
+        ratings.cable_diameter_m,
+        ratings.conductor_thermal_conductivity,
+        ratings.cable_conductor_area_m2,
     )
-    body = first_principles.body_conductance(convection, radiation, view.body_diameter_m, view.body_length_m, cables)
+    body = first_principles.body_conductance(
+        convection, radiation, ratings.body_diameter_m, ratings.body_length_m, cables
+    )
     return ThermalEstimate(
         resistance=first_principles.estimated_resistance(inner, body),
         body_resistance=1 / body,
         body_share=first_principles.body_share(inner, body),
-        convective_share=first_principles.convective_share(radiation, view.body_diameter_m, view.body_length_m, body),
+        convective_share=first_principles.convective_share(
+            radiation, ratings.body_diameter_m, ratings.body_length_m, body
+        ),
     )
 
 

@@ -10,7 +10,7 @@ import numpy as np
 
 from ..formulas.heat import margin
 from .limits import Heat, LimitId, first_principles_power, heat_limit, match_limit, voltage_limit
-from .ratings import ENDS, table_view
+from .ratings import ENDS, table_ratings
 from .station import Station
 
 __all__ = ["LIMITS", "Margins", "agreement_ratio", "evaluate"]
@@ -33,22 +33,22 @@ class Margins(NamedTuple):
     """Conservative heat limit, for the gates."""
 
 
-def evaluate(families: list[str], frequency_hz: np.ndarray, powers_w: np.ndarray, here: Station) -> Margins:
+def evaluate(families: list[str], frequency_hz: np.ndarray, powers_w: np.ndarray, station: Station) -> Margins:
     """Every limit of every cell at both ends of the ratings, the more cautious first.
 
     `frequency_hz` [Hz] and `powers_w` [W] are one-dimensional.
     """
-    views = [table_view(families, end) for end in ENDS]
-    heats = [heat_limit(view, frequency_hz, here) for view in views]
-    voltages = [voltage_limit(view, here).allowed_w for view in views]
-    matches = [match_limit(view, frequency_hz, here).margin_db for view in views]
+    ratings_by_end = [table_ratings(families, end) for end in ENDS]
+    heats = [heat_limit(ratings, frequency_hz, station) for ratings in ratings_by_end]
+    voltages = [voltage_limit(ratings, station).allowed_w for ratings in ratings_by_end]
+    matches = [match_limit(ratings, frequency_hz, station).margin_db for ratings in ratings_by_end]
     allowed = [
         (heat.allowed_w, np.broadcast_to(voltage_w, heat.allowed_w.shape))
         for heat, voltage_w in zip(heats, voltages, strict=True)
     ]
     # which end is the cautious one can turn with frequency and line impedance
     allowed_w, match_db = np.sort(np.array(allowed), axis=0), np.sort(np.array(matches), axis=0)
-    estimate_w = first_principles_power(views[0], heats[0], here)
+    estimate_w = first_principles_power(ratings_by_end[0], heats[0], station)
     with np.errstate(divide="ignore", invalid="ignore"):  # no room at all is refused by its gate
         powered = np.where(powers_w > 0, margin(allowed_w[..., None], powers_w), np.inf)
         agreement = agreement_ratio(estimate_w, allowed_w[0, 0], allowed_w[1, 0])

@@ -16,21 +16,21 @@ from ..catalogue.schema import Interface, Quantity
 from ..formulas.coax import te11_root
 from ..formulas.formula import Sourced
 
-__all__ = ["CAUTIOUS", "ENDS", "GENEROUS", "End", "family_view", "table_view"]
+__all__ = ["CAUTIOUS", "ENDS", "GENEROUS", "RatingEnd", "family_ratings", "table_ratings"]
 
-End = Literal["low", "high"]
-ENDS: tuple[End, End] = ("low", "high")
+RatingEnd = Literal["low", "high"]
+ENDS: tuple[RatingEnd, RatingEnd] = ("low", "high")
 """Conservative end first, optimistic second, wherever both are kept."""
 
 CAUTIOUS, GENEROUS = range(len(ENDS))
 
 
-def family_view(family: str, end: End) -> SimpleNamespace:
+def family_ratings(family: str, end: RatingEnd) -> SimpleNamespace:
     """Scalars of one end of a family's ratings, each a `Sourced` float."""
     return SimpleNamespace(**_values(family, end))
 
 
-def table_view(families: list[str], end: End) -> SimpleNamespace:
+def table_ratings(families: list[str], end: RatingEnd) -> SimpleNamespace:
     """Columns of shape (len(families), 1) of one end of the ratings."""
     rows = _rows()
     chosen = np.array([rows[family] for family in families])
@@ -43,13 +43,13 @@ def _rows() -> dict[str, int]:
 
 
 @per_edition(maxsize=2)
-def _columns(end: End) -> dict[str, np.ndarray]:
+def _columns(end: RatingEnd) -> dict[str, np.ndarray]:
     rows = [_values(family, end) for family in catalogue().interfaces]
     return {name: np.array([float(row[name]) for row in rows], dtype=np.float64)[:, None] for name in rows[0]}
 
 
 @per_edition(maxsize=256)
-def _values(family: str, end: End) -> dict[str, Sourced]:
+def _values(family: str, end: RatingEnd) -> dict[str, Sourced]:
     interface = catalogue().interfaces[family]
     generous = end == "high"
     rating = getattr(interface.average_power, end)
@@ -107,7 +107,7 @@ def _te11_roots() -> dict[str, float]:
     return dict(zip(interfaces, te11_root(np.array(ratios)).tolist(), strict=True))
 
 
-def _match_values(interface: Interface, end: End) -> dict[str, Sourced]:
+def _match_values(interface: Interface, end: RatingEnd) -> dict[str, Sourced]:
     """A part without constant impedance is a section of known impedance, with no VSWR limit of its own."""
     if interface.section is not None:
         impedance = getattr(interface.section.impedance_ohm, end)

@@ -8,7 +8,7 @@ from ..errors import InputError, known
 from ..formulas.formula import Sourced
 from .scenario import Scenario
 
-__all__ = ["Rhythm", "Station", "station"]
+__all__ = ["Rhythm", "Station", "station_of"]
 
 
 class Rhythm(NamedTuple):
@@ -35,7 +35,7 @@ class Station(NamedTuple):
     added_resistance_ohm: float
 
 
-def station(scenario: Scenario) -> Station:
+def station_of(scenario: Scenario) -> Station:
     """Look the scenario's names up. Raises InputError for an unknown name or half a rhythm."""
     tables = catalogue()
     mode = known("mode", scenario.mode, tables.modes)

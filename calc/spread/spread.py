@@ -10,8 +10,8 @@ from typing import NamedTuple
 import numpy as np
 
 from ..errors import InputError
-from ..feedline.chain import Chain, Link, chain
 from ..feedline.elements import GivenVswr
+from ..feedline.feedline import Feedline, Link, feedline_of
 from ..feedline.reflection import bounds
 from ..feedline.solve import refused
 from ..feedline.stress import Stress
@@ -62,16 +62,16 @@ def spread(request: SpreadRequest) -> SpreadResult:
     if request.draws > most:
         words = f"at most {most} for {len(request.elements)} elements, as draws times elements stay within {MOST_DRAWN}"
         raise InputError("draws", request.draws, words)
-    built = chain(request)
-    bands = [built.column, *(band for band in columns(request.region, None, []) if band.id != built.column.id)]
+    feedline = feedline_of(request)
+    bands = [feedline.column, *(band for band in columns(request.region, None, []) if band.id != feedline.column.id)]
     frequency = np.array([(band.low_hz + band.high_hz) / 2 for band in bands], dtype=np.float64)
-    drawer = _Drawer(request, built, frequency)
+    drawer = _Drawer(request, feedline, frequency)
     tally = None
     for block, first in enumerate(range(0, request.draws, BLOCK)):
         draws = drawer.block(Stream(request.seed, block), min(BLOCK, request.draws - first))
         tally = tally or _Tally(draws)
         tally.add(draws)
-    worst, likely = bounds(built, frequency)
+    worst, likely = bounds(feedline, frequency)
     vswr, loss, margin = tally.percentiles()
     answers = [
         SpreadBand(
@@ -90,13 +90,13 @@ def spread(request: SpreadRequest) -> SpreadResult:
 class _Drawer:
     """The chain made ready for draws at frequencies [Hz]."""
 
-    def __init__(self, request: SpreadRequest, built: Chain, frequency: np.ndarray) -> None:
-        self._power_w, self._built, self._frequency = request.power_w, built, frequency
-        self._z_0 = built.here.impedance_ohm
+    def __init__(self, request: SpreadRequest, feedline: Feedline, frequency: np.ndarray) -> None:
+        self._power_w, self._built, self._frequency = request.power_w, feedline, frequency
+        self._z_0 = feedline.station.impedance_ohm
         self._any_angle = isinstance(request.load, GivenVswr)
-        self._load = built.load(frequency)
-        self._links = [_drawn(link, frequency, request.length_tolerance) for link in built.links]
-        self.refused = np.any([refused(built, link, frequency, request.power_w) for link in built.links], axis=0)
+        self._load = feedline.load(frequency)
+        self._links = [_drawn(link, frequency, request.length_tolerance) for link in feedline.links]
+        self.refused = np.any([refused(feedline, link, frequency, request.power_w) for link in feedline.links], axis=0)
 
     @np.errstate(divide="ignore", invalid="ignore")  # what no draw lets through is infinite
     def block(self, random: Stream, draws: int) -> _Draws:
@@ -154,7 +154,7 @@ class _JointDraws:
         shape = (GRADES, frequency.size)
         self._grades = [np.broadcast_to(one, shape) for one in joint_section(impedance, angle, contact)[:4]]
         model = link.models[CAUTIOUS]
-        self._heat_w = heat_power(model.path, 1.0, 1.0, model.here)
+        self._heat_w = heat_power(model.path, 1.0, 1.0, model.station)
         self._peak_v = model.peak_v
 
     def draw(self, random: Stream, draws: int) -> TwoPort:
@@ -200,7 +200,7 @@ class _CableDraws:
         current = np.where(
             _within(turn - np.pi, self._angle), sums / squared_z, _greater(before.current, after.current, self.scale)
         )
-        z = self._model.view.impedance_ohm
+        z = self._model.ratings.impedance_ohm
         heat = 2 * (self._conductor * current * z + self._dielectric * voltage / z) / self._budget_w
         return np.maximum(heat, 2 * voltage / self._peak_v**2)
 
@@ -221,11 +221,11 @@ class _FixedDraws:
         if not self._any_angle:
             return self._port
         turn = np.exp(2j * np.pi * random.uniform(draws)[:, None])
-        s11, s12, s21, s22 = scattering(self._port, self._model.here.impedance_ohm)
-        return from_scattering(s11 * turn, s12 * turn, s21 * turn, s22 * turn, self._model.here.impedance_ohm)
+        s11, s12, s21, s22 = scattering(self._port, self._model.station.impedance_ohm)
+        return from_scattering(s11 * turn, s12 * turn, s21 * turn, s22 * turn, self._model.station.impedance_ohm)
 
     def strain(self, before: _Plane, after: _Plane) -> np.ndarray:
-        z_0 = self._model.here.impedance_ohm
+        z_0 = self._model.station.impedance_ohm
         forward, _ = before.travelling(z_0)
         heat = np.abs(forward) ** 2 / z_0 / self._heat_w
         return np.maximum(heat, np.abs(before.voltage) ** 2 / z_0 / self._voltage_w)

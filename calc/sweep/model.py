@@ -14,7 +14,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from ..feedline.chain import Chain, Link
+from ..feedline.feedline import Feedline, Link
 from ..feedline.joint import Section
 from ..physics.ratings import CAUTIOUS, GENEROUS
 from ..waves.two_port import MOST_NEPERS, TwoPort, joint_section
@@ -167,14 +167,14 @@ def product(one: TwoPort, other: TwoPort) -> TwoPort:
     )
 
 
-def line_of(built: Chain, frequency: Number, spreads: Spreads, load_terms: Number) -> Line:
+def line_of(feedline: Feedline, frequency: Number, spreads: Spreads, load_terms: Number) -> Line:
     """The chain made ready for a sweep at frequencies [Hz]."""
-    z_0 = built.here.impedance_ohm
-    pieces = [_piece(link, frequency, z_0, spreads) for link in built.links]
+    z_0 = feedline.station.impedance_ohm
+    pieces = [_piece(link, frequency, z_0, spreads) for link in feedline.links]
     starts = [0]
     for piece in pieces:
         starts.append(starts[-1] + piece.count)
-    return Line(frequency, z_0, pieces, built.load(frequency), load_terms, spreads, starts)
+    return Line(frequency, z_0, pieces, feedline.load(frequency), load_terms, spreads, starts)
 
 
 def _through(port: TwoPort, v: Number, i: Number) -> tuple[Number, Number]:

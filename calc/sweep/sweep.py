@@ -3,17 +3,17 @@
 import numpy as np
 
 from ..errors import InputError
-from ..feedline.chain import Chain, chain_at
+from ..feedline.feedline import Feedline, feedline_at
 from ..numeric.units import engineering
 from ..physics.cautions import CAUTIONS
 from ..physics.columns import spot_column
 from ..physics.limits import assumption
 from ..waves.touchstone import Measured, read_touchstone
 from ..waves.two_port import from_scattering, scattering
-from .one_port import Setting, line_check
+from .line_check import Setting, line_check
+from .part_check import Scattered, part_check
 from .requests import SweepRequest
 from .results import SweepResult
-from .two_port import Scattered, part_check
 from .verdict import line_words, part_words
 
 __all__ = ["SWEEP_CAUTIONS", "sweep"]
@@ -40,19 +40,19 @@ def sweep(request: SweepRequest) -> SweepResult:
     measured = read_touchstone(request.touchstone, "touchstone")
     ports = measured.s.shape[-1]
     then = None if request.earlier is None else _earlier(request.earlier, ports)
-    built = chain_at(request, spot_column(float(np.clip(_middle(measured), LOWEST_HZ, 5e10))))
-    joints = sum(link.kind == "joint" for link in built.links)
+    feedline = feedline_at(request, spot_column(float(np.clip(_middle(measured), LOWEST_HZ, 5e10))))
+    joints = sum(link.kind == "joint" for link in feedline.links)
     if ports == 1 and not 1 <= joints <= MOST_JOINTS:
         allowed = f"a line with 1 to {MOST_JOINTS} joints, as each is tried with every fault; an adapter has two"
         raise InputError("elements", f"{joints} joints", allowed)
-    if ports == 1 and len(built.links) > MOST_LINKS:
-        raise InputError("elements", f"{len(built.links)} parts", f"at most {MOST_LINKS} parts; an adapter is two")
+    if ports == 1 and len(feedline.links) > MOST_LINKS:
+        raise InputError("elements", f"{len(feedline.links)} parts", f"at most {MOST_LINKS} parts; an adapter is two")
     if measured.frequencies_hz.size > MOST_POINTS:
         found = f"{measured.frequencies_hz.size} points"
         raise InputError("touchstone", found, f"a sweep of {FEWEST_POINTS} to {MOST_POINTS} points")
-    usable, notes = _usable(measured, built, ports)
+    usable, notes = _usable(measured, feedline, ports)
     frequency, s = measured.frequencies_hz[usable], measured.s[usable]
-    z_0 = built.here.impedance_ohm
+    z_0 = feedline.station.impedance_ohm
     line = part = None
     if ports == 1:
         earlier = None if then is None else (then.frequencies_hz, _reflection(then, then.s, z_0))
@@ -61,11 +61,11 @@ def sweep(request: SweepRequest) -> SweepResult:
             window_shape=request.window_shape or float(assumption("sweep_window_shape")),
             load=request.load,
         )
-        line, steps = line_check(built, frequency, _reflection(measured, s, z_0), earlier, setting)
+        line, steps = line_check(feedline, frequency, _reflection(measured, s, z_0), earlier, setting)
         verdict, advice = line_words(line, request.load)
     else:
         earlier = None if then is None else (then.frequencies_hz, _scattered(then, then.s, z_0, "earlier"))
-        part, steps = part_check(built, frequency, _scattered(measured, s, z_0, "touchstone"), earlier)
+        part, steps = part_check(feedline, frequency, _scattered(measured, s, z_0, "touchstone"), earlier)
         verdict, advice = part_words(part), []
     return SweepResult(
         ports=ports,
@@ -94,13 +94,13 @@ def _earlier(text: str, ports: int) -> Measured:
     return earlier
 
 
-def _usable(measured: Measured, built: Chain, ports: int) -> tuple[np.ndarray, list[str]]:
+def _usable(measured: Measured, feedline: Feedline, ports: int) -> tuple[np.ndarray, list[str]]:
     """Which points can be judged, and a sentence for each reason that others can't."""
     frequency, notes = measured.frequencies_hz, []
     high_enough = frequency >= LOWEST_HZ
     held = np.maximum(frequency, LOWEST_HZ)
-    known = np.isfinite(np.broadcast_to(built.load(held), held.shape)) if ports == 1 else np.full(held.shape, True)
-    for link in built.links:
+    known = np.isfinite(np.broadcast_to(feedline.load(held), held.shape)) if ports == 1 else np.full(held.shape, True)
+    for link in feedline.links:
         if link.kind == "measured":
             known = known & np.isfinite(link.models[0].two_port(held).a)
     usable = high_enough & known

@@ -4,8 +4,8 @@ from itertools import pairwise
 
 from ..feedline.elements import KnownEnd, Load
 from ..numeric.units import engineering
+from .part_check import ohms
 from .results import Candidate, LineCheck, PartCheck, SweptJoint
-from .two_port import ohms
 
 __all__ = ["fault_words", "line_words", "part_words"]
 

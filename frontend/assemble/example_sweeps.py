@@ -11,7 +11,7 @@ from pathlib import Path
 import msgspec
 import numpy as np
 
-from jointwise.calc.feedline.chain import chain_at
+from jointwise.calc.feedline.feedline import feedline_at
 from jointwise.calc.physics.columns import spot_column
 from jointwise.calc.physics.ratings import GENEROUS
 from jointwise.calc.sweep.requests import SweepRequest
@@ -57,7 +57,7 @@ def _ports(example: str, frequency: np.ndarray, bad: int, ohm: float) -> tuple[l
         for element in given["elements"]
     ]
     body = json.dumps({**given, "elements": longer, "touchstone": ""})
-    built = chain_at(msgspec.json.decode(body, type=SweepRequest), spot_column(1e8))
+    built = feedline_at(msgspec.json.decode(body, type=SweepRequest), spot_column(1e8))
     ports = []
     for link in built.links:
         ports.append(link.models[GENEROUS].two_port(frequency))

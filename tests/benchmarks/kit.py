@@ -12,7 +12,7 @@ from itertools import product
 
 import msgspec
 
-from jointwise.calc.catalogue.mating import End, mates_of
+from jointwise.calc.catalogue.mating import ConnectorEnd, mates_of
 from jointwise.calc.cover.bound import lower_bound
 from jointwise.calc.kit.chains import trade
 from jointwise.calc.kit.kit import kit
@@ -44,7 +44,7 @@ def station(shape: str, families: int, seed: int, most_in_series: int) -> KitReq
 
 def by_ends(request: KitRequest) -> int:
     """The bound of the baseline."""
-    ends = {End(request.ports[at].family, request.ports[at].gender) for pair in request.pairs for at in pair}
+    ends = {ConnectorEnd(request.ports[at].family, request.ports[at].gender) for pair in request.pairs for at in pair}
     bit = {one: 1 << at for at, one in enumerate(sorted(trade()))}
     fitting = [[bit[one] for one in bit if any(end in mates_of(side) for side in one)] for end in sorted(ends)]
     return lower_bound(fitting)

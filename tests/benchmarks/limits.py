@@ -18,7 +18,7 @@ from msgspec import convert
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.errors import InputError
-from jointwise.calc.feedline.chain import chain_at
+from jointwise.calc.feedline.feedline import feedline_at
 from jointwise.calc.kit.requests import MOST_PAIRS, MOST_PORTS
 from jointwise.calc.operations import OPERATIONS, call
 from jointwise.calc.physics.columns import spot_column
@@ -88,7 +88,7 @@ def swept(joints: int, cables: int, points: int) -> dict[str, Any]:
         1:
     ]
     frequency = np.linspace(1e6, 1e9, points)
-    built = chain_at(convert(LINE | {"elements": elements}, SweepRequest), spot_column(5e8))
+    built = feedline_at(convert(LINE | {"elements": elements}, SweepRequest), spot_column(5e8))
     chain = [link.models[1].two_port(frequency * (1.01 if link.kind == "cable" else 1.0)) for link in built.links]
     chain.insert(len(chain) // 2, TwoPort(*(one + 0 * frequency + 0j for one in (1.0, BAD_OHM, 0.0, 1.0))))
     noise = 0.01 * np.random.default_rng(0).normal(size=(2, points)) / np.sqrt(2)

@@ -16,8 +16,8 @@ import numpy as np
 import skrf
 from skrf.media import DefinedGammaZ0
 
-from jointwise.calc.feedline.chain import chain
 from jointwise.calc.feedline.elements import CableRun, GivenVswr, Joint, Part
+from jointwise.calc.feedline.feedline import feedline_of
 from jointwise.calc.feedline.solve import solve
 from jointwise.calc.line.line import line
 from jointwise.calc.line.requests import LineRequest
@@ -106,7 +106,7 @@ def draw_by_draw(made: _Drawer, draws: int) -> np.ndarray:
 def draws() -> None:
     """Random draws of a line of many elements in all bands."""
     request = SpreadRequest(elements=LINE.elements, load=LINE.load, band="2m", draws=DRAWS)
-    made = _Drawer(request, chain(request), np.geomspace(1e6, 1e9, BANDS))
+    made = _Drawer(request, feedline_of(request), np.geomspace(1e6, 1e9, BANDS))
 
     def in_blocks() -> None:
         for number in range(DRAWS // BLOCK):
@@ -137,7 +137,7 @@ def memory() -> None:
 
 def answer() -> None:
     """The full answer about a line against nothing but its waves."""
-    body, built = msgspec.json.encode(LINE), chain(LINE)
+    body, built = msgspec.json.encode(LINE), feedline_of(LINE)
     grid = np.geomspace(1e6, 1e9, 9 * BANDS)
     ports = [link.models[0].two_port(grid) for link in built.links]
     load = built.load(grid)

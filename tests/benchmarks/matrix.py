@@ -19,11 +19,11 @@ from jointwise.calc.operations import call
 from jointwise.calc.physics.columns import columns
 from jointwise.calc.physics.limits import assumption, heat_limit, match_limit, voltage_limit
 from jointwise.calc.physics.margins import evaluate
-from jointwise.calc.physics.ratings import ENDS, family_view, table_view
-from jointwise.calc.physics.station import station
+from jointwise.calc.physics.ratings import ENDS, family_ratings, table_ratings
+from jointwise.calc.physics.station import station_of
 
 REQUEST = MatrixRequest()
-HERE = station(REQUEST)
+HERE = station_of(REQUEST)
 FAMILIES = list(catalogue().interfaces)
 COLUMNS = columns(REQUEST.region, REQUEST.bands, REQUEST.frequencies_hz)
 FREQUENCIES = np.array([column.high_hz for column in COLUMNS])
@@ -41,7 +41,7 @@ def loop() -> np.ndarray:
     with np.errstate(divide="ignore"):
         for index in np.ndindex(2, *result.shape[2:]):
             end, family, column, power = index
-            view, frequency = family_view(FAMILIES[family], ENDS[end]), FREQUENCIES[column]
+            view, frequency = family_ratings(FAMILIES[family], ENDS[end]), FREQUENCIES[column]
             result[end, 0, *index[1:]] = margin(heat_limit(view, frequency, HERE).allowed_w, POWERS[power])
             result[end, 1, *index[1:]] = margin(voltage_limit(view, HERE).allowed_w, POWERS[power])
             result[end, 2, *index[1:]] = match_limit(view, frequency, HERE).margin_db
@@ -53,7 +53,7 @@ def floor() -> np.ndarray:
     return np.sort(np.stack([_floor_end(table) for table in TABLES]), axis=0)
 
 
-TABLES = [table_view(FAMILIES, end) for end in ENDS]
+TABLES = [table_ratings(FAMILIES, end) for end in ENDS]
 RISE, ABSORB, EMIT = (float(assumption(name)) for name in ("body_rise_k", "surface_absorptance", "surface_emissivity"))
 
 

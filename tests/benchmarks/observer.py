@@ -10,10 +10,10 @@ import numpy as np
 from scipy.optimize import least_squares
 from scipy.stats import norm
 
-from jointwise.calc.feedline.chain import chain_at
+from jointwise.calc.feedline.feedline import feedline_at
 from jointwise.calc.physics.columns import spot_column
+from jointwise.calc.sweep.line_check import Setting, swept_line
 from jointwise.calc.sweep.model import Planes
-from jointwise.calc.sweep.one_port import Setting, swept_line
 from jointwise.calc.sweep.search import scattered
 
 ERRORS = 0.01
@@ -28,7 +28,7 @@ def separations(drawn, noises):
     few = scattered(drawn.frequency_hz.size, POINTS)
     frequency = drawn.frequency_hz[few]
     request = drawn.request(drawn.reflection)
-    built = chain_at(request, spot_column(float(frequency.mean())))
+    built = feedline_at(request, spot_column(float(frequency.mean())))
     line = swept_line(built, frequency, Setting(request.length_tolerance, 1.0, request.load))
     values, off = np.zeros(line.count), iter(drawn.off)
     for at, piece in enumerate(line.pieces):

@@ -4,7 +4,7 @@ from collections import Counter
 from functools import lru_cache
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.catalogue.mating import End, meeting
+from jointwise.calc.catalogue.mating import ConnectorEnd, meeting
 from jointwise.calc.cell.cell import cell
 from jointwise.calc.cell.requests import CellRequest
 from jointwise.calc.kit.chains import AdapterType, adapter_type, trade
@@ -38,7 +38,7 @@ def answer(ports, **fields):
 def types_of(entries) -> Counter[AdapterType]:
     """Adapters to add, or owned, by type."""
     return Counter(
-        adapter_type(End(one.one_family, one.one_gender), End(one.other_family, one.other_gender))
+        adapter_type(ConnectorEnd(one.one_family, one.one_gender), ConnectorEnd(one.other_family, one.other_gender))
         for one in entries
         for _ in range(one.count)
     )
@@ -77,7 +77,7 @@ def tried_chains(one, other, most_in_series, extra=frozenset()):
 
 def tried_needs(request_ports, pairs, most_in_series, held=()):
     """For each pair that can be joined at all, every chain that joins it."""
-    ends = [End(one.family, one.gender) for one in request_ports]
+    ends = [ConnectorEnd(one.family, one.gender) for one in request_ports]
     extra = frozenset(types_of(held))
     needs = [tried_chains(ends[one], ends[other], most_in_series, extra) for one, other in pairs]
     return [chains for chains in needs if chains]

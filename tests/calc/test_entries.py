@@ -11,7 +11,7 @@ from jointwise.calc.cell.cell import cell
 from jointwise.calc.cell.requests import CellRequest
 from jointwise.calc.datasheets.datasheets import describe
 from jointwise.calc.datasheets.requests import CatalogueRequest
-from jointwise.calc.feedline.cable import cable_view
+from jointwise.calc.feedline.cable import cable_ratings
 
 KINDS = set(Kind.__args__)
 INTERFACES = catalogue().interfaces
@@ -68,7 +68,7 @@ def test_every_source_is_named_by_something():
     for family in INTERFACES:
         limits = cell(CellRequest(family=family, band="2m")).limits
         named |= {value.source for limit in limits for step in limit.steps for value in step.inputs}
-    named.add(cable_view("rg_213", "low").k_1.source)
+    named.add(cable_ratings("rg_213", "low").k_1.source)
 
     assert set(catalogue().sources) - named == set()
 

@@ -13,14 +13,14 @@ from scenarios import examples
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.errors import InputError
-from jointwise.calc.feedline.cable import CableModel, cable_view
+from jointwise.calc.feedline.cable import CableModel, cable_ratings
 from jointwise.calc.formulas.line import power_ratio
 from jointwise.calc.formulas.noise import lossy_noise_factor, system_noise_factor
 from jointwise.calc.operations import call
 from jointwise.calc.physics.limits import dissipation, worst_section
-from jointwise.calc.physics.ratings import family_view
+from jointwise.calc.physics.ratings import family_ratings
 from jointwise.calc.physics.scenario import Scenario
-from jointwise.calc.physics.station import station
+from jointwise.calc.physics.station import station_of
 from jointwise.calc.waves.two_port import drive, scattering
 
 AGREE = 3e-9  # answers are rounded to a billionth of their unit
@@ -224,8 +224,8 @@ def test_net_power_is_what_goes_in():
 
 def cable_model(cable, length, **view):
     """The cautious model of a cable in an ordinary station, with figures of its view exchanged."""
-    model = CableModel(cable_view(cable, "low"), length, station(Scenario()))
-    vars(model.view).update(view)
+    model = CableModel(cable_ratings(cable, "low"), length, station_of(Scenario()))
+    vars(model.ratings).update(view)
     return model
 
 
@@ -244,7 +244,7 @@ def densest(model, waves, frequency):
     """Greatest voltage and current squared and heat of a metre, by 20,001 places along a cable."""
     v, i = model.along(waves, 0, frequency, np.linspace(0, model.length_m, 20_001))
     conductor, dielectric, _ = model.constants(frequency)
-    own = model.view.impedance_ohm
+    own = model.ratings.impedance_ohm
     return (v**2).max(), (i**2).max(), (2 * (conductor * i**2 * own + dielectric * v**2 / own)).max()
 
 
@@ -278,7 +278,7 @@ def test_a_cable_measured_is_the_cable():
     """A cable's own scattering parameters as a measured part give the loss and input of the cable in its place."""
     fields = {key: value for key, value in STATION.items() if key != "band"} | {"frequency_hz": 1e8}
     frequencies = np.array([1e7, 1e8, 1e9])
-    model = CableModel(cable_view("rg_213", "low"), 20.0, station(Scenario()))
+    model = CableModel(cable_ratings("rg_213", "low"), 20.0, station_of(Scenario()))
     s = np.moveaxis(np.array(scattering(model.two_port(frequencies), 75.0)), 0, -1).reshape(-1, 2, 2)
     measured = {"kind": "measured", "touchstone": touchstone(frequencies, s, 75.0)}
     elements = [measured if one is CABLE else one for one in STATION["elements"]]
@@ -334,7 +334,7 @@ SHORT_JOINT_DB = 0.005
 
 def dielectric_weight_db(family, frequency):
     """How much cooler a joint is in the cell, which takes the dielectric's share as that of a wave matched to it."""
-    here, view = station(Scenario()), family_view(family, "low")
+    here, view = station_of(Scenario()), family_ratings(family, "low")
     shares = dissipation(view, frequency, 0.0, here.impedance_ohm)
     section, _ = worst_section(view, frequency, here.impedance_ohm)
     by_voltage = shares.total + shares.dielectric * (here.impedance_ohm / section - 1)

@@ -13,8 +13,8 @@ from scenarios import examples
 from skrf.media import DefinedGammaZ0
 from skrf.network import a2s
 
-from jointwise.calc.feedline.chain import chain
 from jointwise.calc.feedline.elements import CableRun, GivenVswr, Joint, Part
+from jointwise.calc.feedline.feedline import feedline_of
 from jointwise.calc.feedline.reflection import bounds
 from jointwise.calc.formulas.match import vswr_of_reflection
 from jointwise.calc.numeric.draws import Stream
@@ -43,7 +43,7 @@ def typed(**fields):
 
 def drawer(request, frequency=HZ):
     """The line of a request made ready for draws."""
-    return _Drawer(request, chain(request), frequency)
+    return _Drawer(request, feedline_of(request), frequency)
 
 
 def reflections(request, draws, seed=1):
@@ -146,7 +146,7 @@ def test_small_reflections_add_up_in_squares():
     expected = root_sum_square(TWO_PARTS, 1.04) ** 2
 
     assert (np.abs(squared.mean(axis=0) - expected) < 4 * error).all()
-    assert bounds(chain(request), HZ)[1] ** 2 == pytest.approx(expected, rel=1e-3)  # fourth powers are left out
+    assert bounds(feedline_of(request), HZ)[1] ** 2 == pytest.approx(expected, rel=1e-3)  # fourth powers are left out
 
 
 @pytest.mark.parametrize("draws", [100, 1000, 10_000])

@@ -8,7 +8,7 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.formulas.coax import characteristic_impedance
 from jointwise.calc.formulas.match import electrical_length
 from jointwise.calc.formulas.skin import conductor_resistance
-from jointwise.calc.physics.ratings import family_view
+from jointwise.calc.physics.ratings import family_ratings
 
 INCH = 0.0254  # m
 MEASUREMENT = "published amateur measurement of the UHF type, 2013"
@@ -52,7 +52,7 @@ def test_mating_plane_has_the_nominal_impedance(family):
 
     The worst is SMA: 4.13 mm and 1.27 mm in PTFE of 2.08 make 49.0 Ω; makers use 1.28 mm or a lighter PTFE.
     """
-    view = family_view(family, "low")
+    view = family_ratings(family, "low")
     nominal = catalogue().interfaces[family].nominal_impedance_ohm.value
 
     computed = characteristic_impedance(view.outer_diameter_m, view.inner_diameter_m, view.permittivity)

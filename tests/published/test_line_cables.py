@@ -6,10 +6,10 @@ import skrf
 from skrf.media import DefinedGammaZ0, DistributedCircuit
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.feedline.cable import CableModel, cable_view
+from jointwise.calc.feedline.cable import CableModel, cable_ratings
 from jointwise.calc.formulas.line import additional_loss, power_ratio
 from jointwise.calc.physics.scenario import Scenario
-from jointwise.calc.physics.station import station
+from jointwise.calc.physics.station import station_of
 from jointwise.calc.waves.two_port import drive, scattering
 
 CABLES = list(catalogue().cables)
@@ -22,7 +22,7 @@ Z_0 = 50.0
 
 def model(cable, length=LENGTH):
     """The cautious model of a cable in an ordinary station."""
-    return CableModel(cable_view(cable, "low"), length, station(Scenario()))
+    return CableModel(cable_ratings(cable, "low"), length, station_of(Scenario()))
 
 
 def ours(cable):
@@ -33,7 +33,7 @@ def ours(cable):
 def distributed(cable):
     """The cable as resistance, inductance, conductance and capacitance of a metre, by the law of low loss."""
     conductor, dielectric, beta = model(cable).constants(HZ)
-    impedance, omega = float(model(cable).view.impedance_ohm), 2 * np.pi * HZ
+    impedance, omega = float(model(cable).ratings.impedance_ohm), 2 * np.pi * HZ
     return DistributedCircuit(
         BAND,
         R=2 * conductor * impedance,

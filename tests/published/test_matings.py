@@ -3,7 +3,7 @@
 import pytest
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.catalogue.mating import End, meeting
+from jointwise.calc.catalogue.mating import ConnectorEnd, meeting
 
 SMA_SCOPE = "IEC 61169-15:2021, scope: SMA intermates with 3.5 mm and 2.92 mm"
 JOURNAL = "trade journal article on the intermateability of SMA, 3.5 mm and 2.92 mm"
@@ -40,19 +40,19 @@ VERDICTS = [  # plug, jack, what comes of it, source
 @pytest.mark.parametrize(("plug", "jack", "mates", "source"), MATINGS)
 def test_a_mating_is_as_published(plug, jack, mates, source):
     """A plug and a jack of two families mate where the source says so, and only there."""
-    assert meeting(End(plug, "plug"), End(jack, "jack")).mates == mates, source
+    assert meeting(ConnectorEnd(plug, "plug"), ConnectorEnd(jack, "jack")).mates == mates, source
 
 
 @pytest.mark.parametrize(("plug", "jack", "verdict", "source"), VERDICTS)
 def test_a_trap_harms_as_published(plug, jack, verdict, source):
     """A wrong mating harms in the direction that the source names."""
-    assert meeting(End(plug, "plug"), End(jack, "jack")).verdict == verdict, source
+    assert meeting(ConnectorEnd(plug, "plug"), ConnectorEnd(jack, "jack")).verdict == verdict, source
 
 
 @pytest.mark.parametrize("family", catalogue().interfaces)
 def test_a_family_mates_with_itself(family):
     """A family's plug mates with its jack, and neither with its own like."""
-    plug, jack = End(family, "plug"), End(family, "jack")
+    plug, jack = ConnectorEnd(family, "plug"), ConnectorEnd(family, "jack")
 
     assert meeting(plug, jack).mates
     assert meeting(jack, plug).mates

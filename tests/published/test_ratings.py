@@ -6,7 +6,7 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.matrix.matrix import matrix
 from jointwise.calc.matrix.requests import MatrixRequest
 from jointwise.calc.physics.limits import dissipation
-from jointwise.calc.physics.ratings import family_view
+from jointwise.calc.physics.ratings import family_ratings
 
 N_ARTICLE = "encyclopedia article on N, typical makers' curves, as quoted"
 SMA_NOTE = "antenna maker's note, November 2024"
@@ -114,7 +114,7 @@ def test_sma_at_18_ghz_is_below_100_w_by_the_cautious_rating_only():
 @pytest.mark.parametrize("end", ["low", "high"])
 def test_uhf_heat_at_hf_stays_under_the_measured_bound(end, megahertz, watts):
     """At HF the measured heat of a UHF pair is an upper bound, cable and instrument included."""
-    heat = 1000 * dissipation(family_view("uhf", end), megahertz * 1e6, 0.0, 50.0).total
+    heat = 1000 * dissipation(family_ratings("uhf", end), megahertz * 1e6, 0.0, 50.0).total
 
     assert heat < watts
 
@@ -123,6 +123,6 @@ def test_uhf_heat_at_hf_stays_under_the_measured_bound(end, megahertz, watts):
 @pytest.mark.parametrize("end", ["low", "high"])
 def test_uhf_heat_at_vhf_is_within_a_factor_of_two(end, megahertz, watts):
     """From 100 to 500 MHz the computed heat of a UHF pair is within a factor of two of the measured."""
-    heat = 1000 * dissipation(family_view("uhf", end), megahertz * 1e6, 0.0, 50.0).total
+    heat = 1000 * dissipation(family_ratings("uhf", end), megahertz * 1e6, 0.0, 50.0).total
 
     assert watts / 2 < heat < watts * 2

@@ -16,7 +16,7 @@ from ...formulas.mathml import mathml
 from ...numeric.rounding import rounded, significant
 from ...physics.cautions import CAUTIONS
 from ...physics.derivation import both_ends, limits_at
-from ...physics.station import station
+from ...physics.station import station_of
 from ..matrix import matrix
 from ..requests import MatrixRequest
 from ..results import MatrixResult
@@ -95,13 +95,13 @@ def _index(table: dict[Entry, int], entry: Entry) -> int:
 
 def _derivations(request: SnapshotRequest, margins: MatrixResult) -> Derivations:
     packer = _Packer()
-    here = station(request)
+    station = station_of(request)
     cells = []
     for family in margins.families:
         row = []
         for column in margins.columns:
-            views = both_ends(family.id, column.high_hz, here)
-            steps = limits_at(RECEIVE_W, column.high_hz, here, "low", views).steps
+            by_limit = both_ends(family.id, column.high_hz, station)
+            steps = limits_at(RECEIVE_W, column.high_hz, station, "low", by_limit).steps
             row.append([packer.chain(steps[limit]) for limit in margins.limits])
         cells.append(row)
     return Derivations(

@@ -5,8 +5,8 @@ from typing import NamedTuple
 
 import numpy as np
 
-from ..feedline.chain import Chain
 from ..feedline.elements import ImpedanceTable, KnownEnd, Load, MeasuredLoad
+from ..feedline.feedline import Feedline
 from ..formulas import sweep as formulas
 from ..formulas.formula import Step, recording
 from ..formulas.match import return_loss
@@ -60,11 +60,11 @@ class Setting(NamedTuple):
 
 
 def line_check(
-    built: Chain, frequency: Number, measured: Number, earlier: tuple[Number, Number] | None, setting: Setting
+    feedline: Feedline, frequency: Number, measured: Number, earlier: tuple[Number, Number] | None, setting: Setting
 ) -> tuple[LineCheck, list[Step]]:
     """Judge a measured reflection; `earlier` is another sweep of it with frequencies of its own [Hz]."""
     few = scattered(frequency.size, MOST_FITTED)
-    line = swept_line(built, frequency[few], setting)
+    line = swept_line(feedline, frequency[few], setting)
     fits = fit_all(line, measured[few])
     best = min(fits.faulty, key=Fit.score)
     evidence = fits.sound.score() - best.score()
@@ -74,7 +74,7 @@ def line_check(
     by_joint = _by_joint(fits)
     apart = [joint for joint, fit in by_joint.items() if fit.score() - best.score() < INDISTINCT]
     finding = _finding(noise, found, apart)
-    whole = swept_line(built, frequency, setting)
+    whole = swept_line(feedline, frequency, setting)
     transform = transform_of(frequency, setting.window_shape, float(whole.load[0].real))
     expected = fitted_reflection(whole, ruling, sound=True)
     sight = _Sight(whole, transform, measured, expected, earlier, noise, ruling.values)
@@ -108,9 +108,9 @@ def line_check(
     return check, steps
 
 
-def swept_line(built: Chain, frequency: Number, setting: Setting) -> Line:
+def swept_line(feedline: Feedline, frequency: Number, setting: Setting) -> Line:
     """The line with all that is not known of its good parts, at frequencies [Hz]."""
-    return line_of(built, frequency, _spreads(setting), _end_terms(frequency, setting.load))
+    return line_of(feedline, frequency, _spreads(setting), _end_terms(frequency, setting.load))
 
 
 def _spreads(setting: Setting) -> Spreads:
@@ -235,7 +235,7 @@ def _length(line: Line) -> float:
 def _velocity(line: Line) -> float:
     """The velocity factor of the whole line: its length against its delay."""
     cables = [piece.link.models[GENEROUS] for piece in line.pieces if piece.link.kind == "cable"]
-    delay = sum(float(cable.length_m / cable.view.velocity_factor) for cable in cables)
+    delay = sum(float(cable.length_m / cable.ratings.velocity_factor) for cable in cables)
     return _length(line) / delay if cables else 1.0
 
 
@@ -297,7 +297,7 @@ def _near_velocity(line: Line, at: int) -> float:
         (place for place, piece in enumerate(line.pieces) if piece.link.kind == "cable"),
         key=lambda place: (abs(place - at), place),
     )
-    return float(line.pieces[cables[0]].link.models[GENEROUS].view.velocity_factor) if cables else 1.0
+    return float(line.pieces[cables[0]].link.models[GENEROUS].ratings.velocity_factor) if cables else 1.0
 
 
 def _needed(transform: Transform, line: Line, joints: list[SweptJoint], apart: list[int]) -> float | None:

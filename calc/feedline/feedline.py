@@ -12,11 +12,11 @@ from ..formulas.match import reflection_of_vswr
 from ..numeric.units import engineering
 from ..physics.columns import Column, band_column, spot_column
 from ..physics.gates import Demand, site_demands
-from ..physics.ratings import ENDS, family_view
+from ..physics.ratings import ENDS, family_ratings
 from ..physics.scenario import Scenario, Surroundings
-from ..physics.station import Station, station
+from ..physics.station import Station, station_of
 from ..waves.touchstone import Measured, is_passive, read_touchstone
-from .cable import CableModel, cable_marks, cable_view
+from .cable import CableModel, cable_marks, cable_ratings
 from .elements import (
     CableRun,
     Element,
@@ -32,7 +32,7 @@ from .elements import (
 from .joint import joint_model
 from .part import MeasuredModel, PartModel, within
 
-__all__ = ["Chain", "Link", "chain", "chain_at", "chosen_column", "joint_scenario", "touching"]
+__all__ = ["Feedline", "Link", "chosen_column", "feedline_at", "feedline_of", "joint_scenario", "touching"]
 
 KNOWN_ENDS = {"short": -1.0, "open": 1.0, "matched": 0.0}
 """Their reflection."""
@@ -55,41 +55,41 @@ class Link(NamedTuple):
     """Doubts about a cable that are no gate."""
 
 
-class Chain(NamedTuple):
+class Feedline(NamedTuple):
     """The links from the transmitter on, and the load's reflection at any frequencies [Hz]."""
 
     links: list[Link]
     load: Callable[[np.ndarray], np.ndarray]
-    here: Station
+    station: Station
     net: bool
     column: Column
     frequency_hz: float
 
 
-def chain(request: Any) -> Chain:
+def feedline_of(request: Any) -> Feedline:
     """Look the line of a LineRequest or SpreadRequest up.
 
     Raises InputError naming the element for a name that is not in the
     catalogue, and for a measurement that can't be used.
     """
-    built = chain_at(request, chosen_column(request))
-    taken = 1 - np.abs(built.load(np.array([built.frequency_hz]))[0]) ** 2
+    feedline = feedline_at(request, chosen_column(request))
+    taken = 1 - np.abs(feedline.load(np.array([feedline.frequency_hz]))[0]) ** 2
     if not taken > LEAST_TAKEN:
         raise InputError("load", "an antenna that takes no power", "one that takes some")
-    return built
+    return feedline
 
 
-def chain_at(request: Any, column: Column) -> Chain:
+def feedline_at(request: Any, column: Column) -> Feedline:
     """The line of any request looked up for a column; its load may take nothing, as an open or short end does."""
     frequency = (column.low_hz + column.high_hz) / 2
-    here = station(joint_scenario(request))
-    links = [link for at in range(len(request.elements)) for link in _links(request, at, here, frequency)]
+    station = station_of(joint_scenario(request))
+    links = [link for at in range(len(request.elements)) for link in _links(request, at, station, frequency)]
     for link in links:
         if link.kind == "measured":
             field = f"elements[{link.element}].touchstone"
             _refuse_out_of_reach(field, link.models[0].measured.frequencies_hz, frequency)
-    load = _load(request.load, here.impedance_ohm, frequency)
-    return Chain(links, load, here, request.power_is == "net", column, frequency)
+    load = _load(request.load, station.impedance_ohm, frequency)
+    return Feedline(links, load, station, request.power_is == "net", column, frequency)
 
 
 def chosen_column(request: Any) -> Column:
@@ -123,11 +123,11 @@ def _cable_at(elements: list[Element], at: int) -> Cable | None:
     return known(f"elements[{at}].cable", elements[at].cable, catalogue().cables)
 
 
-def _links(request: Any, at: int, here: Station, frequency: float) -> list[Link]:
+def _links(request: Any, at: int, station: Station, frequency: float) -> list[Link]:
     element = request.elements[at]
     if isinstance(element, CableRun):
         entry = _cable_at(request.elements, at)
-        models = tuple(CableModel(cable_view(entry.id, end), element.length_m, here) for end in ENDS)
+        models = tuple(CableModel(cable_ratings(entry.id, end), element.length_m, station) for end in ENDS)
         name, marks = f"{element.length_m:g} m of {entry.name}", cable_marks(entry, frequency, request.exposure)
         pack = catalogue().pack_of("cables", entry.id)
         return [Link(at, "cable", element.name or name, None, pack, models, [], marks)]
@@ -137,11 +137,11 @@ def _links(request: Any, at: int, here: Station, frequency: float) -> list[Link]
             float(reflection_of_vswr(element.vswr)),
             _limit(element.power_limit_w),
             _limit(element.voltage_limit_v),
-            here,
+            station,
         )
         return [Link(at, "part", element.name or "Part", None, "", (model, model), [], [])]
     if isinstance(element, MeasuredPart):
-        model = MeasuredModel(_measured(element.touchstone, f"elements[{at}].touchstone", 2), here)
+        model = MeasuredModel(_measured(element.touchstone, f"elements[{at}].touchstone", 2), station)
         return [Link(at, "measured", element.name or "Measured part", None, "", (model, model), [], [])]
     return _joint_links(request, at, element)
 
@@ -164,10 +164,10 @@ def _joint_links(request: Any, at: int, element: Joint) -> list[Link]:
 
 def _joint_link(request: Any, at: int, element: Joint, family: str, cables: list[Cable]) -> Link:
     coolest = min(cables, key=lambda cable: cable.highest_temperature_c.value, default=None)
-    here = station(joint_scenario(request, element, coolest))
+    station = station_of(joint_scenario(request, element, coolest))
     if coolest is None:
-        here = here._replace(cable_temperature_c=np.inf)
-    models = tuple(joint_model(family_view(family, end), here) for end in ENDS)
+        station = station._replace(cable_temperature_c=np.inf)
+    models = tuple(joint_model(family_ratings(family, end), station) for end in ENDS)
     interface = catalogue().interfaces[family]
     demands = joint_demands(request, element, family, cables)
     pack = catalogue().pack_of("interfaces", family)

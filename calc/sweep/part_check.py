@@ -4,7 +4,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from ..feedline.chain import Chain, Link
+from ..feedline.feedline import Feedline, Link
 from ..feedline.reflection import bounds
 from ..formulas.formula import Step, recording
 from ..formulas.line import decibels
@@ -40,14 +40,14 @@ class _Resistance(NamedTuple):
 
 
 def part_check(
-    built: Chain, frequency: Number, measured: Scattered, earlier: tuple[Number, Scattered] | None
+    feedline: Feedline, frequency: Number, measured: Scattered, earlier: tuple[Number, Scattered] | None
 ) -> tuple[PartCheck, list[Step]]:
     """Judge a measured two-port; `earlier` is another sweep of it with frequencies of its own [Hz]."""
-    z_0 = built.here.impedance_ohm
-    expected = scattering(cascade([link.models[GENEROUS].two_port(frequency) for link in built.links]), z_0)
+    z_0 = feedline.station.impedance_ohm
+    expected = scattering(cascade([link.models[GENEROUS].two_port(frequency) for link in feedline.links]), z_0)
     loss, expected_loss = _loss(measured.s21), _loss(expected[2]) + 0 * frequency
-    limit_loss = sum((_limit_db(link, frequency, z_0) for link in built.links), np.zeros_like(frequency))
-    worst, _ = bounds(built._replace(load=np.zeros_like), frequency)
+    limit_loss = sum((_limit_db(link, frequency, z_0) for link in feedline.links), np.zeros_like(frequency))
+    worst, _ = bounds(feedline._replace(load=np.zeros_like), frequency)
     seen = np.maximum(np.abs(measured.s11), np.abs(measured.s22))
     limit_return, seen_return = return_loss(np.minimum(worst, 1.0)), return_loss(np.minimum(seen, 1.0))
     loss_margin, match_margin = limit_loss - loss, seen_return - limit_return
@@ -90,8 +90,8 @@ def _loss(s21: Number) -> Number:
 def _limit_db(link: Link, frequency: Number, z_0: float) -> Number:
     """The most a link may lose: its standard's limit, or of a cable what is usual at the most [dB]."""
     if link.kind == "joint":
-        view = link.models[CAUTIOUS].view
-        return guaranteed_loss(view.guaranteed_loss_db, frequency, view.guaranteed_loss_at_hz)
+        ratings = link.models[CAUTIOUS].ratings
+        return guaranteed_loss(ratings.guaranteed_loss_db, frequency, ratings.guaranteed_loss_at_hz)
     matched = _loss(scattering(link.models[GENEROUS].two_port(frequency), z_0)[2]) + 0 * frequency
     if link.kind == "cable":
         return matched * (1 + COMMON_DEVIATIONS * float(assumption("sweep_cable_loss_spread")))
