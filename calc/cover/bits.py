@@ -1,27 +1,33 @@
-"""Sets of small numbers as bits of one integer."""
+"""Sets of small numbers as bits of one integer, or as an array of flags."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 
 import numpy as np
+from numpy.typing import NDArray
 
-__all__ = ["bits", "flags", "mask"]
+__all__ = ["BitSet", "Flags", "bits", "flags", "mask"]
+
+BitSet = int
+"""A set of numbers from 0 on; bit n is set where it contains n."""
+
+Flags = NDArray[np.bool_]
 
 
-def bits(set_: int) -> Iterable[int]:
+def bits(members: BitSet) -> Iterator[int]:
     """The numbers in the set, ascending."""
-    while set_:
-        low = set_ & -set_
+    while members:
+        low = members & -members
         yield low.bit_length() - 1
-        set_ ^= low
+        members ^= low
 
 
-def mask(numbers: Iterable[int]) -> int:
-    """The set of these numbers."""
+def mask(numbers: Iterable[int]) -> BitSet:
+    """The set of these numbers, each given once."""
     return sum(1 << int(number) for number in numbers)
 
 
-def flags(set_: int, width: int) -> np.ndarray:
+def flags(members: BitSet, width: int) -> Flags:
     """For each number below `width` whether it is in the set."""
-    held = np.zeros(width, dtype=bool)
-    held[list(bits(set_))] = True
-    return held
+    is_member = np.zeros(width, dtype=bool)
+    is_member[list(bits(members))] = True
+    return is_member

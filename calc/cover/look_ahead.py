@@ -1,36 +1,36 @@
-"""What it adds to the bound at once to choose exactly one element of a star, or none: before any of it is searched."""
+"""Look-ahead branching: the lower bound of every child of a branching set, before any of them is searched."""
 
 import numpy as np
 
-from .residual import Rest
+from .bits import Flags
+from .residual import Floats, Residual
 
-__all__ = ["outlook"]
+__all__ = ["look_ahead"]
 
 
-def outlook(rest: Rest, star: np.ndarray) -> np.ndarray:
-    """How many more elements covers have at least, that have one element and no other of a star; last, none of it.
+def look_ahead(residual: Residual, branching_set: Flags) -> Floats:
+    """Lower bounds for the covers with exactly one element of the set, by that element; last, for those with none.
 
-    The star is given as flags by element; infinite where there is no such cover
-    and for elements that are not of the star. The shares of `rest` must be those
-    of a bound (`bound.py`), as the prices are; alternatives that hold other
-    elements of the star are left out, and the one element's cost is paid once
-    and for all.
+    Infinite for elements outside the set and where there is no such cover. The
+    dual variables of `residual` must be those of a bound (`dual_ascent.py`). They
+    stay as they are: alternatives with other elements of the set drop out, and
+    the one element's cost is paid in full, so that it is free to every group.
     """
-    firsts, count = rest.firsts, rest.share.size
-    price = rest.gathered(rest.share)
-    of_star = star[rest.entry_element]
-    held = rest.gathered(of_star)
-    without = np.minimum.reduceat(np.where(held == 0, price, np.inf), firsts)
-    elements = np.flatnonzero(star)
-    rest_price = np.full(count + 1, np.inf)
-    for row in rest.entries:
-        np.minimum.at(rest_price, row[held == 1], price[held == 1])
-    column = np.zeros(star.size, dtype=np.intp)
+    firsts, count = residual.first_alternatives, residual.dual.size
+    price = residual.sums_by_alternative(residual.dual)
+    in_set = branching_set[residual.entry_element]
+    set_members = residual.sums_by_alternative(in_set)
+    payment_with_none = np.minimum.reduceat(np.where(set_members == 0, price, np.inf), firsts)
+    elements = np.flatnonzero(branching_set)
+    cheapest_holder = np.full(count + 1, np.inf)
+    for row in residual.entries:
+        np.minimum.at(cheapest_holder, row[set_members == 1], price[set_members == 1])
+    column = np.zeros(branching_set.size, dtype=np.intp)
     column[elements] = np.arange(elements.size)
-    at = rest.entry_group[of_star], column[rest.entry_element[of_star]]
-    cheapest = np.repeat(without[:, np.newaxis], elements.size, axis=1)
-    cheapest[at] = np.minimum(cheapest[at], rest_price[:count][of_star] - rest.share[of_star])
-    least = np.full(star.size + 1, np.inf)
-    least[elements] = 1 + cheapest.sum(axis=0)
-    least[-1] = without.sum()
-    return least
+    at = residual.entry_group[in_set], column[residual.entry_element[in_set]]
+    payment = np.repeat(payment_with_none[:, np.newaxis], elements.size, axis=1)
+    payment[at] = np.minimum(payment[at], cheapest_holder[:count][in_set] - residual.dual[in_set])
+    bound = np.full(branching_set.size + 1, np.inf)
+    bound[elements] = 1 + payment.sum(axis=0)
+    bound[-1] = payment_with_none.sum()
+    return bound

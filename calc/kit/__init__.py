@@ -1,1 +1,1 @@
-"""Which adapters to carry: what mates, what stands it, chains of adapters, and the smallest set of them."""
+"""Which adapters to carry: what mates and carries the duty, chains of adapters, and the smallest set of them."""

@@ -1,30 +1,16 @@
-"""Chains of adapters between two ports: every one that mates, stands the duty and keeps the loss."""
+"""Chains of adapters between two ports: every one that mates, may carry the duty and keeps the loss."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from typing import NamedTuple
 
-from ..catalogue import catalogue, per_edition
 from ..catalogue.mating import ConnectorEnd, mates_of
-from ..catalogue.schema import Adapter
-from .stand import Standing
+from .adapters import AdapterType, Stock
+from .joint_figures import JointFigures
 
-__all__ = [
-    "AdapterChain",
-    "AdapterType",
-    "Stock",
-    "adapter_type",
-    "chains",
-    "joint_loss",
-    "loss_steps",
-    "stock",
-    "trade",
-]
+__all__ = ["AdapterChain", "chains", "joint_loss", "loss_in_steps"]
 
 LOSS_STEP_DB = 1e-6
 """Losses that differ by less count as equal, so that rounding never chooses an adapter."""
-
-AdapterType = tuple[ConnectorEnd, ConnectorEnd]
-"""The two ends of an adapter in a fixed order."""
 
 
 class AdapterChain(NamedTuple):
@@ -32,47 +18,15 @@ class AdapterChain(NamedTuple):
 
     adapters: tuple[AdapterType, ...]
     loss_db: float
+    """All joints, and the step between the ports' impedances."""
 
 
-class Stock(NamedTuple):
-    """The other ends of the adapters that may be used, by the end that meets what comes before."""
-
-    by_end: dict[ConnectorEnd, dict[ConnectorEnd, None]]
-
-
-def adapter_type(one: ConnectorEnd, other: ConnectorEnd) -> AdapterType:
-    """The type of an adapter with these two ends."""
-    return (one, other) if one <= other else (other, one)
-
-
-@per_edition(maxsize=1)
-def trade() -> dict[AdapterType, Adapter]:
-    """Every type of adapter the trade sells, with the catalogue entry that says so."""
-    return {
-        adapter_type(ConnectorEnd(entry.id, one), ConnectorEnd(family, other)): entry
-        for entry in catalogue().adapters.values()
-        for family in entry.joins
-        for one in ("plug", "jack")
-        for other in ("plug", "jack")
-        if family != entry.id or one == other
-    }
-
-
-def stock(types: Iterable[AdapterType]) -> Stock:
-    """Adapters of these types, each to be used either way round."""
-    by_end: dict[ConnectorEnd, dict[ConnectorEnd, None]] = {}
-    for one, other in sorted(types):
-        by_end.setdefault(one, {})[other] = None
-        by_end.setdefault(other, {})[one] = None
-    return Stock(by_end)
-
-
-def joint_loss(standing: Standing, one: ConnectorEnd, other: ConnectorEnd) -> float:
+def joint_loss(figures: JointFigures, first: ConnectorEnd, second: ConnectorEnd) -> float:
     """Loss of a mated pair [dB]; of two families the greater counts."""
-    return max(standing.loss_db[one.family], standing.loss_db[other.family])
+    return max(figures.loss_db[first.family], figures.loss_db[second.family])
 
 
-def loss_steps(chain: AdapterChain) -> int:
+def loss_in_steps(chain: AdapterChain) -> int:
     """Loss of a chain in whole steps, to compare and to add."""
     return round(chain.loss_db / LOSS_STEP_DB)
 
@@ -80,51 +34,57 @@ def loss_steps(chain: AdapterChain) -> int:
 def chains(
     first: ConnectorEnd,
     second: ConnectorEnd,
-    standing: Standing,
-    available: Stock,
+    figures: JointFigures,
+    stock: Stock,
     most_in_series: int,
     most_loss_db: float,
 ) -> Iterator[AdapterChain]:
-    """Every chain that joins two ports with no adapter in it that could be left out, the ports' own mating first."""
-    if not (standing.stands(first.family) and standing.stands(second.family)):
+    """Every chain that joins two ports with no adapter in it that could be left out.
+
+    Ports that mate as they are have one chain, without an adapter.
+    """
+    if not (figures.allows(first.family) and figures.allows(second.family)):
         return
     if second in mates_of(first):
-        lost = standing.step_loss_db + joint_loss(standing, first, second)
-        if lost <= most_loss_db:
-            yield AdapterChain((), lost)
+        loss_db = figures.impedance_step_loss_db + joint_loss(figures, first, second)
+        if loss_db <= most_loss_db:
+            yield AdapterChain((), loss_db)
         return
-    yield from _longer(first, second, standing, available, most_in_series, most_loss_db)
+    yield from _with_adapters(first, second, figures, stock, most_in_series, most_loss_db)
 
 
-def _longer(
+def _with_adapters(
     first: ConnectorEnd,
     second: ConnectorEnd,
-    standing: Standing,
-    available: Stock,
+    figures: JointFigures,
+    stock: Stock,
     most_in_series: int,
     most_loss_db: float,
 ) -> Iterator[AdapterChain]:
-    last = [end for end in mates_of(second) if standing.stands(end.family)]
-    open_chains = [((), first, frozenset(), standing.step_loss_db)]
+    """Depth first; an open chain is its adapters, the end they lead to, what could mate before, and the loss so far."""
+    last_ends = [end for end in mates_of(second) if figures.allows(end.family)]
+    no_adapters: tuple[AdapterType, ...] = ()
+    no_ends: frozenset[ConnectorEnd] = frozenset()
+    open_chains = [(no_adapters, first, no_ends, figures.impedance_step_loss_db)]
     while open_chains:
-        adapters, face, met, lost = open_chains.pop()
-        meets = mates_of(face)
-        for near in meets:
+        adapters, face, mated_earlier, loss_db = open_chains.pop()
+        mates = mates_of(face)
+        for near in mates:
             # what could have met an earlier end makes the adapters between superfluous
-            if near in met or not standing.stands(near.family):
+            if near in mated_earlier or not figures.allows(near.family):
                 continue
-            so_far = lost + joint_loss(standing, face, near)
-            if so_far > most_loss_db:
+            loss_so_far_db = loss_db + joint_loss(figures, face, near)
+            if loss_so_far_db > most_loss_db:
                 continue
-            fars = available.by_end.get(near, ())
-            for far in last:
-                total = so_far + joint_loss(standing, far, second)
-                if far in fars and total <= most_loss_db:
-                    yield AdapterChain((*adapters, (near, far)), total)
+            far_ends = stock.get(near, {})
+            for far in last_ends:
+                total_db = loss_so_far_db + joint_loss(figures, far, second)
+                if far in far_ends and total_db <= most_loss_db:
+                    yield AdapterChain((*adapters, (near, far)), total_db)
             if len(adapters) + 1 < most_in_series:
-                passed = met.union(meets)
+                mated = mated_earlier.union(mates)
                 open_chains += [
-                    ((*adapters, (near, far)), far, passed, so_far)
-                    for far in fars
-                    if far not in last and standing.stands(far.family)
+                    ((*adapters, (near, far)), far, mated, loss_so_far_db)
+                    for far in far_ends
+                    if far not in last_ends and figures.allows(far.family)
                 ]

@@ -1,43 +1,50 @@
 """Less loss with as many adapters: exchanging one for another as long as that helps."""
 
-from ..cover.bits import bits
-from ..cover.cover import without_spares
-from .chains import AdapterChain, loss_steps
+from math import inf
 
-__all__ = ["exchanged"]
+from ..cover.bits import BitSet, bits
+from ..cover.greedy import without_redundant
+from .alternatives import Alternative
+from .chains import loss_in_steps
+
+__all__ = ["with_least_loss"]
+
+_Priced = list[tuple[BitSet, int]]
+"""A pair's alternatives, least loss first: the adapters each adds, and its loss in steps."""
 
 
-def exchanged(needs: list[list[tuple[int, AdapterChain]]], chosen: int, most_looks: int) -> int:
-    """The set after every exchange of one adapter that lowers the loss summed over all needs, the best first.
+def with_least_loss(pairs: list[list[Alternative]], kit: BitSet, most_evaluations: int) -> BitSet:
+    """The kit after every exchange of one adapter that lowers the loss summed over all pairs, the best first.
 
-    Each need gives its chains with the added adapters they take, least loss first; `most_looks` at a need end it.
+    Each pair gives its alternatives, least loss first. Exchanging ends before
+    the losses of pairs would be evaluated more than `most_evaluations` times.
     """
-    priced = [[(taken, loss_steps(chain)) for taken, chain in ways] for ways in needs]
+    priced = [[(option.added, loss_in_steps(option.chain)) for option in options] for options in pairs]
     candidates = 0
-    for taken, _ in (way for ways in priced for way in ways):
-        candidates |= taken
-    looks, lost = 0, _loss(priced, chosen)
+    for options in priced:
+        for added, _ in options:
+            candidates |= added
+    evaluations, loss = 0, _total_loss(priced, kit)
     while True:
         # no exchange of one brings what lacks two
-        near = [[way for way in ways if (way[0] & ~chosen).bit_count() < 2] for ways in priced]
-        options = [chosen & ~(1 << out) | 1 << new for out in bits(chosen) for new in bits(candidates & ~chosen)]
-        looks += len(priced) * len(options)
-        if looks > most_looks:
+        near = [[option for option in options if (option[0] & ~kit).bit_count() < 2] for options in priced]
+        exchanges = [kit & ~(1 << out) | 1 << new for out in bits(kit) for new in bits(candidates & ~kit)]
+        evaluations += len(priced) * len(exchanges)
+        if evaluations > most_evaluations:
             break
-        found = [(other, swapped) for swapped in options if (other := _loss(near, swapped)) is not None]
-        least = min(found, default=(lost, chosen))
-        if least[0] >= lost:
+        best_loss, best = min(((_total_loss(near, other), other) for other in exchanges), default=(loss, kit))
+        if best_loss >= loss:
             break
-        lost, chosen = least
-    return without_spares([[taken for taken, _ in ways] for ways in needs], chosen)
+        loss, kit = best_loss, best
+    return without_redundant([[option.added for option in options] for options in pairs], kit)
 
 
-def _loss(needs: list[list[tuple[int, int]]], chosen: int) -> int | None:
-    """Loss summed over all needs in steps, None where one is not met."""
+def _total_loss(pairs: list[_Priced], kit: BitSet) -> float:
+    """Loss summed over all pairs in steps, infinite where one is not joined."""
     total = 0
-    for ways in needs:
-        steps = next((steps for taken, steps in ways if taken & chosen == taken), None)
-        if steps is None:
-            return None
-        total += steps
+    for options in pairs:
+        loss = next((loss for added, loss in options if added & kit == added), None)
+        if loss is None:
+            return inf
+        total += loss
     return total

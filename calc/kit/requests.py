@@ -1,4 +1,4 @@
-"""What a caller may ask about adapters: the ports, what is to be joined, and what is owned already."""
+"""What a caller may ask about adapters: the ports, which pairs of them to join, and what is owned already."""
 
 from typing import Annotated, Literal
 
@@ -11,6 +11,7 @@ __all__ = ["KitRequest", "OwnedAdapter", "Port"]
 
 MOST_PORTS = 60
 MOST_PAIRS = 400
+MOST_IN_SERIES = 4
 
 PortIndex = Annotated[int, Meta(ge=0, le=MOST_PORTS - 1)]
 Pair = Annotated[list[PortIndex], Meta(min_length=2, max_length=2)]
@@ -67,7 +68,7 @@ class KitRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True
     owned: Annotated[list[OwnedAdapter], Meta(max_length=200, description="The adapters you have")] = field(
         default_factory=list
     )
-    most_in_series: Annotated[int, Meta(ge=1, le=4, description="Most adapters between two ports")] = 2
+    most_in_series: Annotated[int, Meta(ge=1, le=MOST_IN_SERIES, description="Most adapters between two ports")] = 2
     most_loss_db: Annotated[
         float, Meta(ge=0.01, le=20, description="Greatest loss between two ports", extra={"unit": "dB"})
     ] = 0.5

@@ -6,7 +6,9 @@ from msgspec import Struct
 
 from ..catalogue.mating import Gender
 
-__all__ = ["AdapterCount", "ChainJoint", "JoinedBy", "KitResult", "PairResult", "UsedAdapter"]
+__all__ = ["AdapterCount", "ChainJoint", "JoinedBy", "KitResult", "PairResult", "Reason", "UsedAdapter"]
+
+Reason = Literal["", "impedance", "port", "loss", "series", "stand", "trade"]
 
 
 class AdapterCount(Struct, frozen=True):
@@ -65,7 +67,7 @@ class PairResult(Struct, frozen=True):
     power_w: float
     joined: JoinedBy | None
     joined_by_owned: JoinedBy | None
-    reason: Literal["", "impedance", "port", "loss", "series", "stand", "trade"]
+    reason: Reason
     """Why no adapter can join it; empty where one can."""
     sentence: str
     trap: str

@@ -13,8 +13,8 @@ from itertools import product
 import msgspec
 
 from jointwise.calc.catalogue.mating import ConnectorEnd, mates_of
-from jointwise.calc.cover.bound import lower_bound
-from jointwise.calc.kit.chains import trade
+from jointwise.calc.cover.dual_ascent import lower_bound
+from jointwise.calc.kit.adapters import trade
 from jointwise.calc.kit.kit import kit
 from jointwise.calc.kit.requests import KitRequest, Port
 

@@ -7,7 +7,7 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.mating import ConnectorEnd, meeting
 from jointwise.calc.cell.cell import cell
 from jointwise.calc.cell.requests import CellRequest
-from jointwise.calc.kit.chains import AdapterType, adapter_type, trade
+from jointwise.calc.kit.adapters import AdapterType, adapter_type, trade
 from jointwise.calc.kit.kit import kit
 from jointwise.calc.kit.requests import KitRequest, OwnedAdapter, Port
 
@@ -45,7 +45,7 @@ def types_of(entries) -> Counter[AdapterType]:
 
 
 @lru_cache(maxsize=1)
-def standing_families():
+def allowed_families():
     """The families whose own cell has room at the usual frequency and power."""
     cells = (
         cell(CellRequest(family=family, frequency_hz=FREQUENCY_HZ, power_w=POWER_W))
@@ -55,29 +55,31 @@ def standing_families():
 
 
 @lru_cache(maxsize=4096)
-def tried_chains(one, other, most_in_series, extra=frozenset()):
+def tried_chains(first, second, most_in_series, extra=frozenset()):
     """Every chain between two ends at the usual frequency and power, as counts of types, by plain trying."""
     impedance = {family: interface.nominal_impedance_ohm.value for family, interface in catalogue().interfaces.items()}
-    if impedance[one.family] != impedance[other.family]:
+    if impedance[first.family] != impedance[second.family]:
         return []
-    families = {name for name in standing_families() if impedance[name] == impedance[one.family]}
-    if not {one.family, other.family} <= families:
+    families = {name for name in allowed_families() if impedance[name] == impedance[first.family]}
+    if not {first.family, second.family} <= families:
         return []
-    types = [kind for kind in set(trade()) | extra if {end.family for end in kind} <= families]
-    turned = {*types, *((second, first) for first, second in types)}
-    found, rows = [], [((), one)]
-    while rows:
-        row, face = rows.pop()
-        if meeting(face, other).mates:
-            found.append(Counter(adapter_type(*adapter) for adapter in row))
-        if len(row) < most_in_series:
-            rows += [((*row, adapter), adapter[1]) for adapter in turned if meeting(face, adapter[0]).mates]
+    types = [adapter for adapter in set(trade()) | extra if {end.family for end in adapter} <= families]
+    either_way = {*types, *((far, near) for near, far in types)}
+    found, open_chains = [], [((), first)]
+    while open_chains:
+        chain, face = open_chains.pop()
+        if meeting(face, second).mates:
+            found.append(Counter(adapter_type(*adapter) for adapter in chain))
+        if len(chain) < most_in_series:
+            open_chains += [
+                ((*chain, adapter), adapter[1]) for adapter in either_way if meeting(face, adapter[0]).mates
+            ]
     return found
 
 
-def tried_needs(request_ports, pairs, most_in_series, held=()):
+def tried_pairs(request_ports, pairs, most_in_series, owned_adapters=()):
     """For each pair that can be joined at all, every chain that joins it."""
     ends = [ConnectorEnd(one.family, one.gender) for one in request_ports]
-    extra = frozenset(types_of(held))
-    needs = [tried_chains(ends[one], ends[other], most_in_series, extra) for one, other in pairs]
-    return [chains for chains in needs if chains]
+    extra = frozenset(types_of(owned_adapters))
+    chains_of_pairs = [tried_chains(ends[first], ends[second], most_in_series, extra) for first, second in pairs]
+    return [chains for chains in chains_of_pairs if chains]

@@ -6,18 +6,18 @@ from collections import Counter
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from kits import LOSS_DB, answer, owned, port, tried_needs, types_of
+from kits import LOSS_DB, answer, owned, port, tried_pairs, types_of
 from scenarios import examples
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.cell.cell import cell
 from jointwise.calc.cell.requests import CellRequest
 from jointwise.calc.errors import InputError
-from jointwise.calc.kit.chains import trade
+from jointwise.calc.kit.adapters import trade
+from jointwise.calc.kit.chain_free_bound import chain_free_bound
 from jointwise.calc.kit.kit import kit
-from jointwise.calc.kit.least import least_added
-from jointwise.calc.kit.needs import needs
 from jointwise.calc.kit.requests import KitRequest
+from jointwise.calc.kit.required_pairs import required_pairs
 from jointwise.calc.operations import call
 
 FAMILIES = ["uhf", "n", "bnc", "sma", "rp_sma", "3_5mm", "n_75", "bnc_75"]
@@ -36,23 +36,26 @@ def questions(draw, most_ports=8, most_pairs=7):
     return {"ports": ports, "pairs": pairs, "owned": draw(OWNED)}
 
 
-def met(chains, bag):
-    """Whether the bag holds one of the chains whole."""
+def joins(bag, chains):
+    """Whether all adapters of one of the chains are in the bag."""
     return any(chain <= bag for chain in chains)
 
 
-def can_join(needs, bag, more, seen):
-    """Whether some bag with at most so many adapters more meets every need: the first unmet one is tried every way."""
-    unmet = next((chains for chains in needs if not met(chains, bag)), None)
-    if unmet is None:
+def can_join(pairs, bag, more, seen):
+    """Whether some bag with at most so many more adapters joins every pair: all chains of the first open one are tried.
+
+    Each pair is given by its chains.
+    """
+    open_pair = next((chains for chains in pairs if not joins(bag, chains)), None)
+    if open_pair is None:
         return True
     key = (frozenset(bag.items()), more)
     if key in seen:
         return False
     seen.add(key)
-    wider = {frozenset((bag | chain).items()) for chain in unmet}
-    bags = (Counter(dict(items)) for items in wider)
-    return any(can_join(needs, one, more + bag.total() - one.total(), seen) for one in bags if fits(one, bag, more))
+    larger = {frozenset((bag | chain).items()) for chain in open_pair}
+    bags = (Counter(dict(items)) for items in larger)
+    return any(can_join(pairs, one, more + bag.total() - one.total(), seen) for one in bags if fits(one, bag, more))
 
 
 def fits(bag, before, more):
@@ -65,13 +68,13 @@ def fits(bag, before, more):
 def test_no_kit_is_smaller(question, most_in_series):
     """The kit joins all that can be joined, and every smaller one, tried out, does not."""
     result = answer(**question, most_in_series=most_in_series)
-    needs = tried_needs(question["ports"], question["pairs"], most_in_series, question["owned"])
-    held = types_of(question["owned"])
+    tried = tried_pairs(question["ports"], question["pairs"], most_in_series, question["owned"])
+    owned_types = types_of(question["owned"])
 
     assert result.optimal
-    assert result.joined == len(needs)
-    assert all(met(chains, held + types_of(result.adapters)) for chains in needs)
-    assert result.added == 0 or not can_join(needs, held, result.added - 1, set())
+    assert result.joined == len(tried)
+    assert all(joins(owned_types + types_of(result.adapters), chains) for chains in tried)
+    assert result.added == 0 or not can_join(tried, owned_types, result.added - 1, set())
 
 
 @examples(25)
@@ -79,24 +82,24 @@ def test_no_kit_is_smaller(question, most_in_series):
 def test_no_kit_of_longer_chains_is_smaller(question):
     """The same holds with three adapters in series."""
     result = answer(**question, most_in_series=3)
-    needs = tried_needs(question["ports"], question["pairs"], 3, question["owned"])
+    tried = tried_pairs(question["ports"], question["pairs"], 3, question["owned"])
 
     assert result.optimal
-    assert result.joined == len(needs)
-    assert result.added == 0 or not can_join(needs, types_of(question["owned"]), result.added - 1, set())
+    assert result.joined == len(tried)
+    assert result.added == 0 or not can_join(tried, types_of(question["owned"]), result.added - 1, set())
 
 
 @examples(120)
 @given(question=questions(), most_in_series=st.integers(1, 3))
 def test_the_bound_for_too_many_chains_holds(question, most_in_series):
-    """What is said without looking at any chain is never above the smallest kit."""
+    """The bound found without any chain is never above the smallest kit."""
     request = KitRequest(**question, most_in_series=most_in_series, most_loss_db=LOSS_DB)
     result = kit(request)
-    told = zip(needs(request), result.pairs, strict=True)
-    open_needs = [need for (_, need), pair in told if pair.joined and not pair.joined_by_owned]
+    answered = zip(required_pairs(request), result.pairs, strict=True)
+    open_pairs = [required for (_, required), pair in answered if pair.joined and not pair.joined_by_owned]
 
     assert result.optimal
-    assert least_added(open_needs, trade(), types_of(request.owned)) <= result.added
+    assert chain_free_bound(open_pairs, trade(), types_of(request.owned)) <= result.added
 
 
 @examples(60)
@@ -105,11 +108,11 @@ def test_no_adapter_of_the_kit_can_be_spared(ports, owned_):
     """Without any one adapter of the kit some pair is no longer joined."""
     result = answer(ports, owned=owned_)
     pairs = [pair.ports for pair in result.pairs if pair.joined]
-    needs = tried_needs(ports, pairs, 2, owned_)
+    tried = tried_pairs(ports, pairs, 2, owned_)
     bag = types_of(owned_) + types_of(result.adapters)
 
     for one in types_of(result.adapters):
-        assert not all(met(chains, bag - Counter([one])) for chains in needs)
+        assert not all(joins(bag - Counter([one]), chains) for chains in tried)
 
 
 @examples(60)
@@ -118,24 +121,24 @@ def test_owned_adapters_never_make_the_kit_larger(question):
     """What is owned joins what it can, and with it no more need be added than without."""
     bare = answer(ports=question["ports"], pairs=question["pairs"])
     result = answer(**question)
-    needs = tried_needs(question["ports"], question["pairs"], 2, question["owned"])
+    tried = tried_pairs(question["ports"], question["pairs"], 2, question["owned"])
 
     assert result.added <= bare.added
-    assert result.joined_by_owned == sum(met(chains, types_of(question["owned"])) for chains in needs)
+    assert result.joined_by_owned == sum(joins(types_of(question["owned"]), chains) for chains in tried)
 
 
 @examples(60)
 @given(question=questions())
 def test_a_chain_mates_and_keeps_its_limits(question):
-    """Each joint of a chain joins plug to jack, loses and stands what its family's cell says, and adds up."""
+    """Each joint of a chain joins plug to jack, loses and carries what its family's cell says, and adds up."""
     result = answer(**question, most_loss_db=0.5)
 
-    for way in (pair.joined for pair in result.pairs if pair.joined):
-        assert all({joint.one_gender, joint.other_gender} == {"plug", "jack"} for joint in way.joints)
-        assert len(way.joints) == len(way.adapters) + 1 <= 3
-        assert way.loss_db == pytest.approx(sum(joint.loss_db for joint in way.joints), rel=1e-12)
-        assert way.loss_db <= 0.5
-        assert way.margin_db == min(joint.margin_db for joint in way.joints) >= 0
+    for chain in (pair.joined for pair in result.pairs if pair.joined):
+        assert all({joint.one_gender, joint.other_gender} == {"plug", "jack"} for joint in chain.joints)
+        assert len(chain.joints) == len(chain.adapters) + 1 <= 3
+        assert chain.loss_db == pytest.approx(sum(joint.loss_db for joint in chain.joints), rel=1e-12)
+        assert chain.loss_db <= 0.5
+        assert chain.margin_db == min(joint.margin_db for joint in chain.joints) >= 0
 
 
 @pytest.mark.parametrize("family", ["uhf", "n", "bnc", "sma"])
@@ -186,7 +189,7 @@ def test_gender_decides():
         ("bnc", "tnc", "cannot be locked"),
     ],
 )
-def test_a_trap_is_told(plug, jack, words):
+def test_a_trap_is_named(plug, jack, words):
     """Ports that look as if they mated are never joined as they are, and the pair says why."""
     pair = one_pair(port(plug, "plug"), port(jack, "jack"))
 

@@ -5,11 +5,11 @@ from collections import Counter
 
 import numpy as np
 import pytest
-from kits import answer, owned, port, tried_needs, types_of
+from kits import answer, owned, port, tried_pairs, types_of
 from scipy.optimize import Bounds, LinearConstraint, milp
 from scipy.sparse import coo_array
 
-from jointwise.calc.kit.chains import trade
+from jointwise.calc.kit.adapters import trade
 
 FAMILIES = ["uhf", "n", "bnc", "sma", "tnc", "rp_sma", "mini_uhf", "smb", "f", "bnc_75"]
 SECONDS = 60  # what the solver is given; it then holds a bound of its own
@@ -21,27 +21,27 @@ def station(seed, families, density, count=20):
     drawn = dice.sample(FAMILIES, families)
     ports = [port(dice.choice(drawn), dice.choice(["plug", "jack"])) for _ in range(count)]
     pairs = [[one, other] for one in range(count) for other in range(one) if dice.random() < density]
-    held = [owned(f"{one[0]} {one[1]}", f"{two[0]} {two[1]}") for one, two in dice.sample(list(trade()), 5)]
-    return {"ports": ports, "pairs": pairs, "owned": held}
+    adapters = [owned(f"{one[0]} {one[1]}", f"{two[0]} {two[1]}") for one, two in dice.sample(list(trade()), 5)]
+    return {"ports": ports, "pairs": pairs, "owned": adapters}
 
 
-def solved(needs, held):
-    """Smallest kit and greatest lower bound by the solver: x counts added types, y picks a chain for each need."""
-    unmet = [chains for chains in needs if not any(chain <= held for chain in chains)]
-    needs = list({frozenset(frozenset(chain.items()) for chain in chains): chains for chains in unmet}.values())
-    types = sorted({kind for chains in needs for chain in chains for kind in chain})
+def solved(pairs, owned_types):
+    """Smallest kit and greatest lower bound by the solver: x counts added types, y picks a chain for each pair."""
+    open_pairs = [chains for chains in pairs if not any(chain <= owned_types for chain in chains)]
+    distinct = list({frozenset(frozenset(chain.items()) for chain in chains): chains for chains in open_pairs}.values())
+    types = sorted({kind for chains in distinct for chain in chains for kind in chain})
     column = {kind: at for at, kind in enumerate(types)}
     entries, least, most = [], [], []  # entries: row, column, value
     picks = len(types)
-    for chains in needs:
+    for chains in distinct:
         entries += [(len(least), picks + at, 1) for at in range(len(chains))]
         least, most = [*least, 1], [*most, 1]
         for kind in {kind for chain in chains for kind in chain}:
             entries.append((len(least), column[kind], 1))
             entries += [(len(least), picks + at, -chain[kind]) for at, chain in enumerate(chains) if kind in chain]
-            least, most = [*least, -held[kind]], [*most, np.inf]
+            least, most = [*least, -owned_types[kind]], [*most, np.inf]
         picks += len(chains)
-    if not needs:
+    if not distinct:
         return 0, 0
     rows, columns, values = zip(*entries, strict=True)
     matrix = coo_array((values, (rows, columns)), shape=(len(least), picks)).tocsr()
@@ -76,20 +76,20 @@ def test_the_kit_of_twenty_ports_is_as_small_as_the_solver_s(seed, families, den
     """Twenty ports: the proven smallest kit has as many adapters as the solver's proven smallest."""
     question = station(seed, families, density)
     result = answer(**question, most_in_series=most_in_series, search="thorough")
-    needs = tried_needs(question["ports"], question["pairs"], most_in_series, question["owned"])
-    smallest, bound = solved(needs, types_of(question["owned"]))
+    tried = tried_pairs(question["ports"], question["pairs"], most_in_series, question["owned"])
+    smallest, bound = solved(tried, types_of(question["owned"]))
 
     assert result.optimal
     assert result.added == smallest == bound
-    assert result.joined == len(needs)
+    assert result.joined == len(tried)
 
 
 def test_a_large_kit_and_its_bound_hold_the_smallest_between_them():
     """Forty ports: neither the kit nor its lower bound contradicts what the solver proves."""
     question = station(11, 7, 0.1, 40)
     result = answer(**question)
-    needs = tried_needs(question["ports"], question["pairs"], 2, question["owned"])
-    smallest, bound = solved(needs, types_of(question["owned"]))
+    tried = tried_pairs(question["ports"], question["pairs"], 2, question["owned"])
+    smallest, bound = solved(tried, types_of(question["owned"]))
 
     assert result.lower_bound <= smallest
     assert bound <= result.added

@@ -1,44 +1,38 @@
-"""A request with its names looked up: ends, duties and the adapters owned."""
+"""The pairs of ports that must be joined: their ends, and the duty of what joins them."""
 
-from collections import Counter
 from typing import NamedTuple
 
 from ..catalogue import catalogue
 from ..catalogue.mating import ConnectorEnd
 from ..errors import InputError, known
-from .chains import AdapterType, adapter_type
+from .joint_figures import Duty
 from .requests import MOST_PAIRS, KitRequest, Port
-from .stand import Duty
 
-__all__ = ["Need", "needs", "owned"]
+__all__ = ["RequiredPair", "impedances_differ", "required_pairs"]
 
 
-class Need(NamedTuple):
-    """Two ends that must be joined under a duty; pairs that ask for the same have equal needs."""
+class RequiredPair(NamedTuple):
+    """Two ends that must be joined under a duty; pairs of like ports are equal."""
 
     first: ConnectorEnd
     second: ConnectorEnd
     duty: Duty
 
 
-def needs(request: KitRequest) -> list[tuple[list[int], Need]]:
-    """Every pair with its need. Raises InputError naming the field of what can't be."""
+def required_pairs(request: KitRequest) -> list[tuple[list[int], RequiredPair]]:
+    """Every pair by the numbers of its ports, and what it requires.
+
+    Raises InputError naming the field of an unknown family, an impedance the
+    family does not have, or a senseless pair.
+    """
     impedances = [_impedance(request, port, f"ports[{index}]") for index, port in enumerate(request.ports)]
-    return [(pair, _need(request.ports, impedances, pair)) for pair in _pairs(request)]
+    return [(numbers, _required(request.ports, impedances, numbers)) for numbers in _port_numbers(request)]
 
 
-def owned(request: KitRequest) -> Counter[AdapterType]:
-    """How many of each type are owned. Raises InputError for an unknown family."""
-    held: Counter[AdapterType] = Counter()
-    for index, adapter in enumerate(request.owned):
-        for field in ("one_family", "other_family"):
-            known(f"owned[{index}].{field}", getattr(adapter, field), catalogue().interfaces)
-        one, other = (
-            ConnectorEnd(adapter.one_family, adapter.one_gender),
-            ConnectorEnd(adapter.other_family, adapter.other_gender),
-        )
-        held[adapter_type(one, other)] += adapter.count
-    return held
+def impedances_differ(request: KitRequest, pair: RequiredPair) -> bool:
+    """Whether the ports' impedances forbid a joint."""
+    low, high = pair.duty.impedances_ohm
+    return low != high and not request.impedance_steps
 
 
 def _impedance(request: KitRequest, port: Port, field: str) -> float:
@@ -55,18 +49,19 @@ def _impedance(request: KitRequest, port: Port, field: str) -> float:
 
 
 def _relatives(family: str) -> set[str]:
-    """Families told of together with this one whose impedance differs from its own."""
+    """Families of another impedance that the catalogue's matings name together with this one."""
     interfaces = catalogue().interfaces
-    told = [{mating.plug, mating.jack} for mating in catalogue().matings.values()]
-    near = set().union(*(pair for pair in told if family in pair)) - {family}
+    named_together = [{mating.plug, mating.jack} for mating in catalogue().matings.values()]
+    near = {other for pair in named_together if family in pair for other in pair} - {family}
     own = interfaces[family].nominal_impedance_ohm.value
     return {other for other in near if interfaces[other].nominal_impedance_ohm.value != own}
 
 
-def _pairs(request: KitRequest) -> list[list[int]]:
+def _port_numbers(request: KitRequest) -> list[list[int]]:
+    """The pairs asked for, or else every two ports."""
     count = len(request.ports)
     if request.pairs is None:
-        every = [[one, other] for one in range(count) for other in range(one + 1, count)]
+        every = [[first, second] for first in range(count) for second in range(first + 1, count)]
         if len(every) > MOST_PAIRS:
             raise InputError("pairs", None, f"at most {MOST_PAIRS} pairs, so name those that {count} ports need")
         return every
@@ -83,11 +78,10 @@ def _pairs(request: KitRequest) -> list[list[int]]:
     return request.pairs
 
 
-def _need(ports: list[Port], impedances: list[float], pair: list[int]) -> Need:
-    one, other = (ports[index] for index in pair)
+def _required(ports: list[Port], impedances: list[float], numbers: list[int]) -> RequiredPair:
+    first, second = (ports[index] for index in numbers)
+    low, high = sorted(impedances[index] for index in numbers)
     duty = Duty(
-        min(one.highest_frequency_hz, other.highest_frequency_hz),
-        min(one.power_w, other.power_w),
-        tuple(sorted(impedances[index] for index in pair)),
+        min(first.highest_frequency_hz, second.highest_frequency_hz), min(first.power_w, second.power_w), (low, high)
     )
-    return Need(ConnectorEnd(one.family, one.gender), ConnectorEnd(other.family, other.gender), duty)
+    return RequiredPair(ConnectorEnd(first.family, first.gender), ConnectorEnd(second.family, second.gender), duty)

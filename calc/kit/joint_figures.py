@@ -1,9 +1,10 @@
-"""What every family stands between two ports: its margin, its loss, and why it is refused."""
+"""A mated pair of every family between two ports: its margin, its loss, and why it is refused."""
 
 from typing import NamedTuple
 
 import msgspec
 import numpy as np
+from numpy.typing import NDArray
 
 from ..catalogue import catalogue
 from ..formulas import loss
@@ -15,7 +16,7 @@ from ..physics.ratings import ENDS, table_ratings
 from ..physics.station import station_of
 from .requests import KitRequest
 
-__all__ = ["Duty", "Standing", "standings"]
+__all__ = ["Duty", "JointFigures", "joint_figures"]
 
 
 class Duty(NamedTuple):
@@ -26,40 +27,47 @@ class Duty(NamedTuple):
     impedances_ohm: tuple[float, float]
 
 
-class Standing(NamedTuple):
-    """By family: cautious margin [dB], expected loss [dB], why it is refused or "", and what it has against it."""
+class JointFigures(NamedTuple):
+    """A joint under one duty, by family."""
 
     margin_db: dict[str, float]
+    """The cautious one."""
     loss_db: dict[str, float]
+    """The expected one."""
     refusal: dict[str, str]
+    """Why it is refused, one sentence; empty where it is not."""
     notes: dict[str, list[str]]
-    step_loss_db: float
-    """Mismatch between the two ports' own impedances."""
+    """What to mind: soft gates that fail."""
+    impedance_step_loss_db: float
+    """Mismatch between the two ports' own impedances, whatever joins them."""
 
-    def stands(self, family: str) -> bool:
+    def allows(self, family: str) -> bool:
         """Whether a joint of the family may carry the duty."""
         return not self.refusal[family]
 
 
-class _Table(NamedTuple):
-    """In a line of one impedance: arrays by family, frequency and power, the loss by family and frequency."""
+class _Tables(NamedTuple):
+    """In a line of one impedance: arrays by family, frequency and power."""
 
-    margin_db: np.ndarray
-    binding: np.ndarray
-    failed: np.ndarray
-    loss_db: np.ndarray
+    margin_db: NDArray[np.float64]
+    limiting: NDArray[np.intp]
+    """Index of the limit that is met first."""
+    failed: NDArray[np.bool_]
+    """By gate besides."""
+    loss_db: NDArray[np.float64]
+    """By family and frequency alone."""
 
 
-def standings(request: KitRequest, duties: set[Duty]) -> dict[Duty, Standing]:
-    """What every family of the catalogue stands under each duty. Raises InputError for a bad scenario."""
+def joint_figures(request: KitRequest, duties: set[Duty]) -> dict[Duty, JointFigures]:
+    """The figures of a joint of every family under each duty. Raises InputError for a bad scenario."""
     frequencies = sorted({duty.frequency_hz for duty in duties})
     powers = sorted({duty.power_w for duty in duties})
     impedances = {impedance for duty in duties for impedance in duty.impedances_ohm}
-    tables = {ohm: _table(request, ohm, np.array(frequencies), np.array(powers)) for ohm in impedances}
+    tables = {ohm: _tables(request, ohm, np.array(frequencies), np.array(powers)) for ohm in impedances}
     demands = {family: site_demands(family, request) for family in catalogue().interfaces}
     reasons = {family: family_reasons(family, asked) for family, asked in demands.items()}
     return {
-        duty: _standing(
+        duty: _figures(
             request,
             duty,
             [tables[ohm] for ohm in duty.impedances_ohm],
@@ -70,49 +78,56 @@ def standings(request: KitRequest, duties: set[Duty]) -> dict[Duty, Standing]:
     }
 
 
-def _table(request: KitRequest, impedance: float, frequencies: np.ndarray, powers: np.ndarray) -> _Table:
+def _tables(
+    request: KitRequest, impedance_ohm: float, frequency_hz: NDArray[np.float64], power_w: NDArray[np.float64]
+) -> _Tables:
     families = list(catalogue().interfaces)
-    station = station_of(msgspec.structs.replace(request, system_impedance_ohm=impedance))
-    margins = evaluate(families, frequencies, powers, station)
+    station = station_of(msgspec.structs.replace(request, system_impedance_ohm=impedance_ohm))
+    margins = evaluate(families, frequency_hz, power_w, station)
     demands = [site_demands(family, request) for family in families]
-    failed = gate_table(families, demands, frequencies, powers, station, margins.heat)
+    failed = gate_table(families, demands, frequency_hz, power_w, station, margins.heat)
     ratings_by_end = [table_ratings(families, end) for end in ENDS]
-    share = dissipation(ratings_by_end[1], frequencies, station.added_resistance_ohm, impedance).total
-    reflection = np.minimum(*(match_limit(ratings, frequencies, station).reflection for ratings in ratings_by_end))
-    lost = loss.dissipative_loss(share) + loss.mismatch_loss(reflection)
-    return _Table(margins.by_limit_db[0].min(axis=0), margins.by_limit_db[0].argmin(axis=0), failed, lost)
+    dissipated = dissipation(ratings_by_end[1], frequency_hz, station.added_resistance_ohm, impedance_ohm).total
+    reflection = np.minimum(*(match_limit(ratings, frequency_hz, station).reflection for ratings in ratings_by_end))
+    loss_db = loss.dissipative_loss(dissipated) + loss.mismatch_loss(reflection)
+    cautious_db = margins.by_limit_db[0]
+    return _Tables(cautious_db.min(axis=0), cautious_db.argmin(axis=0), failed, loss_db)
 
 
-def _standing(
+def _figures(
     request: KitRequest,
     duty: Duty,
-    tables: list[_Table],
+    tables: list[_Tables],
     at: tuple[int, int],
     reasons: dict[str, dict[str, str]],
-) -> Standing:
-    families = list(catalogue().interfaces)
+) -> JointFigures:
+    """Of the lines on both sides the worse counts; `at` is the duty's place among frequencies and powers."""
     column, power = at
-    margin, lost, refusal, notes = {}, {}, {}, {}
-    for row, family in enumerate(families):
+    margin_db: dict[str, float] = {}
+    loss_db: dict[str, float] = {}
+    refusal: dict[str, str] = {}
+    notes: dict[str, list[str]] = {}
+    for row, (family, interface) in enumerate(catalogue().interfaces.items()):
         worst = min(tables, key=lambda table: table.margin_db[row, column, power])
-        margin[family] = float(worst.margin_db[row, column, power])
-        lost[family] = float(max(table.loss_db[row, column] for table in tables))
+        margin_db[family] = float(worst.margin_db[row, column, power])
+        loss_db[family] = float(max(table.loss_db[row, column] for table in tables))
         failed = [
             gate for index, gate in enumerate(GATES) if any(table.failed[index, row, column, power] for table in tables)
         ]
         hard = next((gate for gate in failed if gate.hard), None)
-        name = catalogue().interfaces[family].name
+        name = interface.name
         notes[family] = [f"{name}: {reasons[family][gate.id]}" for gate in failed if not gate.hard]
         if hard:
             refusal[family] = f"{name}: {reasons[family][hard.id]}"
-        elif not margin[family] >= 0:
-            limit = LIMITS[worst.binding[row, column, power]]
-            refusal[family] = f"{name} would be {-margin[family]:.1f} dB over its {limit} limit at {_duty_words(duty)}."
+        elif not margin_db[family] >= 0:
+            limit = LIMITS[worst.limiting[row, column, power]]
+            over_db = -margin_db[family]
+            refusal[family] = f"{name} would be {over_db:.1f} dB over its {limit} limit at {_duty_words(duty)}."
         else:
             refusal[family] = _impedance_refusal(request, duty, family)
     low, high = duty.impedances_ohm
-    step = float(loss.mismatch_loss((high - low) / (high + low))) if high > low else 0.0
-    return Standing(margin, lost, refusal, notes, step)
+    step_db = float(loss.mismatch_loss((high - low) / (high + low))) if high > low else 0.0
+    return JointFigures(margin_db, loss_db, refusal, notes, step_db)
 
 
 def _impedance_refusal(request: KitRequest, duty: Duty, family: str) -> str:

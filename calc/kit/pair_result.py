@@ -1,0 +1,71 @@
+"""A pair as the answer gives it: joint by joint where it is joined, or what keeps its ports apart."""
+
+from ..catalogue.mating import ConnectorEnd, meeting
+from ..cover.bits import BitSet
+from .adapters import Stock, adapter_name
+from .alternatives import Alternative, chain_within
+from .chains import AdapterChain, joint_loss
+from .joint_figures import JointFigures
+from .obstacle import obstacle
+from .requests import KitRequest
+from .required_pairs import RequiredPair
+from .results import ChainJoint, JoinedBy, PairResult, Reason, UsedAdapter
+from .verdict import joined_sentence
+
+__all__ = ["pair_result"]
+
+
+def pair_result(
+    request: KitRequest,
+    numbers: list[int],
+    pair: RequiredPair,
+    figures: JointFigures,
+    options: list[Alternative],
+    kit: BitSet,
+    stock: Stock,
+) -> PairResult:
+    """How the pair of ports with these numbers is joined with the adapters of the kit, and without.
+
+    `stock` is everything that could be used, to say why nothing joins them.
+    """
+    chain, owned_chain = chain_within(options, kit), chain_within(options, 0)
+    trap = meeting(pair.first, pair.second)
+    reason: Reason
+    if chain:
+        reason, sentence = "", joined_sentence(chain)
+    else:
+        reason, sentence = obstacle(request, pair, figures, stock)
+    return PairResult(
+        ports=numbers,
+        frequency_hz=pair.duty.frequency_hz,
+        power_w=pair.duty.power_w,
+        joined=_joined_by(chain, pair, figures) if chain else None,
+        joined_by_owned=_joined_by(owned_chain, pair, figures) if owned_chain else None,
+        reason=reason,
+        sentence=sentence,
+        trap=trap.sentence if trap.trap else "",
+    )
+
+
+def _joined_by(chain: AdapterChain, pair: RequiredPair, figures: JointFigures) -> JoinedBy:
+    ends = [pair.first, *(end for adapter in chain.adapters for end in adapter), pair.second]
+    joints = [_joint(first, second, figures) for first, second in zip(ends[::2], ends[1::2], strict=True)]
+    return JoinedBy(
+        adapters=[UsedAdapter(adapter_name(adapter), *adapter[0], *adapter[1]) for adapter in chain.adapters],
+        joints=joints,
+        margin_db=min(joint.margin_db for joint in joints),
+        loss_db=chain.loss_db,
+    )
+
+
+def _joint(first: ConnectorEnd, second: ConnectorEnd, figures: JointFigures) -> ChainJoint:
+    mating = meeting(first, second)
+    families = dict.fromkeys((first.family, second.family))
+    notes = [mating.sentence] if mating.sentence else []
+    return ChainJoint(
+        *first,
+        *second,
+        margin_db=min(figures.margin_db[family] for family in families),
+        loss_db=joint_loss(figures, first, second),
+        notes=notes + [note for family in families for note in figures.notes[family]],
+    )
