@@ -7,8 +7,8 @@ import {EXAMPLE, NEW_ADAPTER, NEW_PORT} from '../../frontend/src/kit/example.js'
 import {recalled, remember} from '../../frontend/src/kit/kept.js';
 import {fromLink, toLink} from '../../frontend/src/kit/link.js';
 import {placed} from '../../frontend/src/kit/refused.js';
-import {LONGEST_LINK, encoded} from '../../frontend/src/line/link.js';
-import {Desk} from '../../frontend/src/state/desk.js';
+import {LONGEST_LINK, encoded} from '../../frontend/src/shared/lines/link.js';
+import {Desk} from '../../frontend/src/shared/state/desk.js';
 
 const number = (min, max, value) => ({type: 'number', min, max, default: value, nullable: false});
 const family = {type: 'choice', choices: ['uhf', 'n', 'bnc', 'sma', 'rp_sma', 'f'], default: null, nullable: false};

@@ -1,19 +1,19 @@
 /** The lines of the page as data: edits, undo, links, files, and what the browser keeps. */
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
-import {checkedRequest} from '../../frontend/src/line/check.js';
+import {checkedRequest} from '../../frontend/src/shared/lines/check.js';
 import {Desk} from '../../frontend/src/line/desk.js';
-import {landing} from '../../frontend/src/line/drag.js';
-import {EXAMPLE, FIRST_DOCUMENT} from '../../frontend/src/line/example.js';
+import {landing} from '../../frontend/src/line/editor/drag.js';
+import {EXAMPLE, FIRST_DOCUMENT} from '../../frontend/src/shared/lines/example.js';
 import {exchange} from '../../frontend/src/line/exchange.js';
 import {asFile, fromFile} from '../../frontend/src/line/file.js';
-import {DEPTH, advanced, begun, redone, undone} from '../../frontend/src/line/history.js';
-import {recalled, remember} from '../../frontend/src/line/kept.js';
+import {DEPTH, advanced, begun, redone, undone} from '../../frontend/src/shared/state/history.js';
+import {recalled, remember} from '../../frontend/src/shared/lines/kept.js';
 import {currentOf, edited} from '../../frontend/src/line/lines.js';
-import {LONGEST_LINK, fromLink, toLink} from '../../frontend/src/line/link.js';
+import {LONGEST_LINK, fromLink, toLink} from '../../frontend/src/shared/lines/link.js';
 import {explained, headingOf} from '../../frontend/src/line/open.js';
 import {placed, placeOf} from '../../frontend/src/line/refused.js';
-import {pointsOf, rowsOf} from '../../frontend/src/line/rows.js';
+import {pointsOf, rowsOf} from '../../frontend/src/line/editor/rows.js';
 
 const number = (min, max, more = {}) => ({type: 'number', min, max, nullable: false, default: null, ...more});
 const name = {type: 'text', longest: 60, nullable: false, default: ''};

@@ -1,7 +1,7 @@
 /** The demands on a joint with their ranges, from the core by way of the snapshot; a name of the catalogue is a choice. */
 import snapshot from '../../build/snapshot.json';
-import {bandsOf} from '../state/station.js';
-import {given} from '../state/view-link.js';
+import {bandsOf} from '../shared/state/station.js';
+import {given} from '../shared/state/view-link.js';
 
 export const {installations: INSTALLATIONS, cables: CABLES} = snapshot;
 export const FIELDS = snapshot.choose;

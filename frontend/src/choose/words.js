@@ -1,5 +1,5 @@
 /** How the form speaks of the demands that are not the matrix's own. */
-import {BANDS, FAMILIES} from '../state/station.js';
+import {BANDS, FAMILIES} from '../shared/state/station.js';
 import {optional} from '../line/words.js';
 import {CABLES, INSTALLATIONS} from './table.js';
 

@@ -1,6 +1,6 @@
 /** What the fit-out view is told, with ranges: the core's own, and which joint it is about. */
 import snapshot from '../../build/snapshot.json';
-import {TABLE} from '../line/table.js';
+import {TABLE} from '../shared/lines/table.js';
 
 const {family, adapter_to, name} = TABLE.joint;
 const {cable, length_m} = TABLE.cable;

@@ -1,7 +1,7 @@
 /** How the form speaks of what is fitted. */
-import {CABLES} from '../line/table.js';
+import {CABLES} from '../shared/lines/table.js';
 import {optional} from '../line/words.js';
-import {BANDS, FAMILIES} from '../state/station.js';
+import {BANDS, FAMILIES} from '../shared/state/station.js';
 
 export const FITOUT_WORDS = {
   'fitout.of': {label: 'Sheets for', options: {line: 'the whole line', joint: 'a single joint'}},

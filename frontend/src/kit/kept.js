@@ -1,5 +1,5 @@
 /** The kit this browser keeps. */
-import * as kept from '../state/kept.js';
+import * as kept from '../shared/state/kept.js';
 import {checkedKit} from './check.js';
 
 const PLACE = {

@@ -1,5 +1,5 @@
 /** A kit in the fragment of the address: base64url of its compact JSON, while it is short enough. */
-import {LONGEST_LINK, decoded, encoded} from '../line/link.js';
+import {LONGEST_LINK, decoded, encoded} from '../shared/lines/link.js';
 import {checkedKit} from './check.js';
 
 const PORT = ['name', 'family', 'gender', 'highest_frequency_hz', 'power_w', 'impedance_ohm'];

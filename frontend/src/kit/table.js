@@ -1,6 +1,6 @@
 /** The fields of a kit with their ranges, from the core by way of the snapshot; a name of the catalogue is a choice. */
 import snapshot from '../../build/snapshot.json';
-import {tableOf} from '../line/table.js';
+import {tableOf} from '../shared/lines/table.js';
 
 const {families, modes, conditions, cable_dielectrics: dielectrics, kit} = snapshot;
 

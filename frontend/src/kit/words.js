@@ -1,5 +1,5 @@
 /** How the form speaks of a kit's own fields; those of the site are spoken of as in the matrix. */
-import {FAMILIES} from '../state/station.js';
+import {FAMILIES} from '../shared/state/station.js';
 
 const GENDERS = {plug: 'plug (has the nut)', jack: 'jack'};
 

@@ -1,5 +1,5 @@
 /** The line and what is open beside it, in the page's address and its history. */
-import {fromLink, toLink} from './link.js';
+import {fromLink, toLink} from '../shared/lines/link.js';
 
 /** Marks the page's own entries in the history: their line is the one at hand. */
 const OWN = {line: true};

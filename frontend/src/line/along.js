@@ -1,9 +1,9 @@
 /** The ways to take lines along and to bring them in; each resolves to a notice for the reader, or to nothing. */
-import {save} from '../export/save.js';
-import {WAYS} from '../export/ways.js';
+import {save} from '../shared/export/save.js';
+import {WAYS} from '../shared/export/ways.js';
 import {asFile, fromFile} from './file.js';
 import {currentOf} from './lines.js';
-import {LONGEST_LINK, toLink} from './link.js';
+import {LONGEST_LINK, toLink} from '../shared/lines/link.js';
 
 const TOO_LONG = `This line is too long for a link (over ${LONGEST_LINK} characters); export it as a file instead.`;
 

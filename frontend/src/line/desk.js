@@ -1,7 +1,7 @@
 /** The lines the reader works on: their history, and what the browser keeps of them. */
-import {Desk as AnyDesk} from '../state/desk.js';
-import {FIRST_DOCUMENT} from './example.js';
-import {recalled, remember} from './kept.js';
+import {Desk as AnyDesk} from '../shared/state/desk.js';
+import {FIRST_DOCUMENT} from '../shared/lines/example.js';
+import {recalled, remember} from '../shared/lines/kept.js';
 import {edited} from './lines.js';
 
 export class Desk extends AnyDesk {

@@ -1,5 +1,5 @@
 /** Lines as a file to take along, and back. */
-import {checkedLines} from './check.js';
+import {checkedLines} from '../shared/lines/check.js';
 
 const FORMAT = 'jointwise lines';
 const VERSION = 1;

@@ -1,5 +1,5 @@
 /** Reading a line's answer: what each element does, in numbers and words. */
-import {decibels, digits} from '../text/format.js';
+import {decibels, digits} from '../shared/text/format.js';
 import {LIMITED_BY} from './limits.js';
 
 const nameIn = (entries, id) => entries.find((one) => one.id === id)?.name ?? id;

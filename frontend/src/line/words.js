@@ -1,6 +1,6 @@
 /** How the form speaks of a line's own fields; those of the station are spoken of as in the matrix. */
-import {BANDS, FAMILIES} from '../state/station.js';
-import {CABLES, ENVIRONMENTS} from './table.js';
+import {BANDS, FAMILIES} from '../shared/state/station.js';
+import {CABLES, ENVIRONMENTS} from '../shared/lines/table.js';
 
 const WEATHER = {
   '': 'as the site',

@@ -3,7 +3,7 @@
  *
  * `joints` are the excess reflections of a line's joints, `resistance_ohm` that of a part; `text` is the file.
  */
-import {list, record, refuse} from '../line/check.js';
+import {list, record, refuse} from '../shared/lines/check.js';
 
 export const MOST_KEPT = 200;
 const FORMAT = 'jointwise sweeps';

@@ -1,5 +1,5 @@
 /** The sweeps this browser keeps. */
-import * as kept from '../state/kept.js';
+import * as kept from '../shared/state/kept.js';
 import {checkedEntries} from './history.js';
 
 const PLACE = {

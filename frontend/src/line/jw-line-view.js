@@ -1,0 +1,183 @@
+import {html, nothing} from 'lit';
+import {save} from '../shared/export/save.js';
+import {readAddress, writeAddress} from './address.js';
+import {ALONG, broughtIn} from './along.js';
+import {Answers} from './answers.js';
+import {Desk} from './desk.js';
+import {exchange} from './exchange.js';
+import {currentOf} from './lines.js';
+import {METHODS, explained, headingOf} from './open.js';
+import {placed} from './refused.js';
+import {TABLE, namesOf} from '../shared/lines/table.js';
+import {wordsOf} from '../shared/fields/words.js';
+import {base} from '../shared/styles/base.js';
+import './answer/jw-line-answer.js';
+import './jw-line-bar.js';
+import './jw-line-compare.js';
+import './answer/jw-line-detail.js';
+import './editor/jw-line-editor.js';
+import './answer/jw-line-results.js';
+import '../shared/elements/jw-sheet.js';
+import {panelStyles, viewStyles} from '../shared/styles/panels.js';
+import {View} from '../shared/elements/view.js';
+
+/**
+ * A whole line from the transmitter to the antenna: its editor, its answer, and other lines beside it.
+ *
+ * @property {function(): Promise<object>} loadCharts - brings the chart library
+ * @fires jw-notice - {text, link, action}: a sentence for the reader
+ */
+class JwLineView extends View {
+  static styles = [base, panelStyles, viewStyles];
+
+  static properties = {
+    loadCharts: {attribute: false},
+    _open: {state: true},
+    _said: {state: true},
+  };
+
+  constructor() {
+    super();
+    this._open = null;
+    this._said = '';
+    this._told = '';
+    this._desk = new Desk(() => localStorage, TABLE);
+    this._answers = new Answers(this, (operation, request, options) => this.transport.ask(operation, request, options));
+    this._catalogue = this._enquiry('catalogue');
+    this._pressed = (event) => this._key(event);
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    window.addEventListener('keydown', this._pressed);
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    window.removeEventListener('keydown', this._pressed);
+  }
+
+  updated(changed) {
+    this.toggleAttribute('beside', this._open !== null);
+    if (this.transport === undefined) return;
+    this._answers.follow(this._request);
+    const asked = changed.has('_open') || changed.has('transport');
+    if (asked && this._open !== null && ['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
+  }
+
+  render() {
+    const {lines, current} = this._desk.document;
+    const {line, spread, spreadShown} = this._answers;
+    const {name, request} = this._current;
+    const names = namesOf(request);
+    const refused = placed(line.error, request, (name) => wordsOf(name)?.label, names);
+    const heading = headingOf(this._open, names);
+    const isCurrent = this._answers.current(this._request);
+    return html`<div @jw-line-edit=${this._edited} @jw-line-do=${this._do} @jw-line-import=${this._imported}
+        @jw-line-open=${({detail}) => this._show(detail.open)} @jw-close=${() => this._show(null)} @jw-line-take=${this._taken}
+        @jw-line-spread=${({detail}) => (detail.begin ? this._answers.drawAgain(line.answered) : spread.cancel())}
+        @input=${() => (this._typing = true)} @change=${() => (this._typing = false)} @focusout=${() => (this._typing = false)}>
+      ${this._progress(line)}
+      <main>
+        <h2 class="onpaper wide">${name}</h2>
+        <jw-line-bar class="wide" .lines=${lines} .current=${current} .canUndo=${this._desk.canUndo} .canRedo=${this._desk.canRedo}></jw-line-bar>
+        ${refused?.group === '' ? html`<p class="trouble wide" role="alert">${refused.message} <button @click=${() => this._answers.follow(this._request, true)}>Try again</button></p>` : nothing}
+        ${lines.length > 1 ? html`<jw-line-compare class="wide" .lines=${lines} .current=${current} .known=${this.transport ? this._answers.compare(lines) : []}></jw-line-compare>` : nothing}
+        <jw-line-editor .request=${request} .names=${names} .answered=${line.answered} .result=${line.result} .refused=${refused}></jw-line-editor>
+        ${line.result
+          ? html`<jw-line-answer .result=${line.result} .answered=${line.answered} .open=${this._open ?? ''}
+                .outdated=${refused ? `Out of date, these are the numbers from before the last change. ${refused.message}` : ''}></jw-line-answer>
+              <jw-line-results .result=${line.result} .request=${request} .current=${isCurrent} .names=${names}
+              .refused=${refused} .spread=${spreadShown} .drawing=${spread.drawing}
+              .failure=${spread.error?.message ?? ''} .loadCharts=${this.loadCharts}></jw-line-results>`
+          : html`<p class="waiting ${refused ? 'error' : 'quiet'}" role="status">${refused?.message ?? 'The core is at work…'}</p>`}
+      </main>
+      <p class="unseen" role="status">${this._said}</p>
+      <jw-sheet .heading=${heading}>${heading ? this._detail(isCurrent) : nothing}</jw-sheet>
+    </div>`;
+  }
+
+  _detail(isCurrent) {
+    const {answered, result} = this._answers.line;
+    return html`<jw-line-detail .element=${this._explained} .answered=${answered} .result=${result} .current=${isCurrent}
+      .catalogue=${this._catalogue.result} .error=${this._catalogue.error}></jw-line-detail>`;
+  }
+
+  get _current() {
+    return currentOf(this._desk.document);
+  }
+
+  get _explained() {
+    return explained(this._open, this._current.request.elements.length);
+  }
+
+  get _request() {
+    const {request} = this._current;
+    return this._explained === undefined ? request : {...request, explain: this._explained};
+  }
+
+  _edited({detail}) {
+    this._desk.edit(detail);
+    if (detail.kind === 'move') this._said = `Moved to place ${detail.to + 1}.`;
+    if (detail.kind === 'keep') this._said = 'A copy is kept and shown.';
+    this._settle();
+  }
+
+  _settle() {
+    if (this._open !== METHODS && this._explained === undefined) this._open = null;
+    writeAddress(this._current, this._open, false);
+    this._tellTrouble();
+    this.requestUpdate();
+  }
+
+  _taken({detail: {change}}) {
+    this._edited({detail: exchange(change, this._answers.line.result.parts, this._request.elements)});
+    this._said = `${change.name} is fitted; undo takes it back.`;
+  }
+
+  _show(open) {
+    if (open === this._open) return;
+    this._open = open;
+    writeAddress(this._current, open, true);
+  }
+
+  _restore() {
+    const found = readAddress(TABLE);
+    if (!found) return;
+    this._open = found.open;
+    if (found.line) this._desk.take(found.line);
+    this._notice(found.problem && {text: found.problem});
+    this._settle();
+  }
+
+  /** What the browser cannot keep is said once. */
+  _tellTrouble() {
+    const {problem, spoilt} = this._desk;
+    if (problem === this._told) return;
+    this._told = problem;
+    const action = spoilt && {words: 'Save them', run: () => save('jointwise-lines-unread.txt', 'text/plain', spoilt)};
+    this._notice(problem && {text: problem, action});
+  }
+
+  _key(event) {
+    if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z' || this._typing) return;
+    event.preventDefault();
+    this._do({detail: {what: event.shiftKey ? 'redo' : 'undo'}});
+  }
+
+  async _do({detail: {what}}) {
+    if (what === 'undo' || what === 'redo') {
+      this._desk[what]();
+      this._said = what === 'undo' ? 'Undone.' : 'Done again.';
+      this._settle();
+    } else this._notice(await ALONG[what](this._desk.document));
+  }
+
+  async _imported({detail: {file}}) {
+    const {edit, notice} = await broughtIn(file, TABLE);
+    if (edit) this._edited({detail: edit});
+    this._notice(notice);
+  }
+}
+
+customElements.define('jw-line-view', JwLineView);
