@@ -2,9 +2,9 @@
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {laidOut, markOf, spokenGraph} from '../../frontend/src/kit/answer/graph.js';
-import {portName} from '../../frontend/src/kit/names.js';
 import {packingCsv, packingOf} from '../../frontend/src/kit/answer/packing.js';
 import {chainWords, idlePorts, notesOf, ownedAloneWords, ownedWords, proofWords, trapsOf} from '../../frontend/src/kit/answer/reading.js';
+import {portName} from '../../frontend/src/kit/names.js';
 
 const FAMILIES = [{id: 'uhf', name: 'UHF'}, {id: 'n', name: 'N'}, {id: 'bnc', name: 'BNC'}];
 const adapter = (one_family, one_gender, other_family, other_gender) => ({one_family, one_gender, other_family, other_gender});

@@ -1,20 +1,21 @@
+import {ContextProvider} from '@lit/context';
 import {LitElement, html} from 'lit';
 import {cache} from 'lit/directives/cache.js';
 import {keyed} from 'lit/directives/keyed.js';
-import {layOver} from '../shared/packs/lay.js';
+import START from '../../build/start-data.json';
 import {save} from '../shared/export/save.js';
-import {CHOOSE, FIRST_FRAGMENTS, FITOUT, KIT, LINE, MATRIX, PACKS, SWEEP, viewOf} from './views.js';
+import {viewOf} from '../shared/state/view-link.js';
 import {base} from '../shared/styles/base.js';
-import '../choose/jw-choose-view.js';
-import '../fitout/jw-fitout-view.js';
-import '../kit/jw-kit-view.js';
-import '../line/jw-line-view.js';
+import {vocabularyContext} from '../shared/vocabulary/speaking.js';
+import {Vocabulary} from '../shared/vocabulary/vocabulary.js';
 import './jw-masthead.js';
-import '../matrix/jw-matrix-view.js';
 import './jw-notice.js';
-import '../packs/jw-packs-view.js';
-import '../sweep/jw-sweep-view.js';
 import {appStyles} from './styles.js';
+import {PACKS, VIEWS} from './views.js';
+
+const ALL = [...VIEWS, PACKS];
+const [MATRIX] = VIEWS;
+const IDS = ALL.map(({id}) => id);
 
 const NO_NOTICE = {text: '', link: '', action: undefined};
 
@@ -49,10 +50,13 @@ class JwApp extends LitElement {
     this.stage = '';
     this.file = '';
     this._notice = NO_NOTICE;
-    this._packing = 0;
-    this._view = viewOf(location.hash.slice(1));
-    this._fragments = {...FIRST_FRAGMENTS};
-    this._travelled = () => (this._view = viewOf(location.hash.slice(1)));
+    /** Another one after every change of the packs. */
+    this.version = 0;
+    this._vocabulary = new ContextProvider(this, {context: vocabularyContext});
+    this._view = viewOf(location.hash.slice(1), IDS);
+    /** What the address of each view held when it was left; at first what leads to it. */
+    this._fragments = Object.fromEntries(ALL.map((view) => [view.id, view === MATRIX ? '' : `view=${view.id}`]));
+    this._travelled = () => (this._view = viewOf(location.hash.slice(1), IDS));
     this._left = ({oldURL}) => this._keep(new URL(oldURL).hash.slice(1));
   }
 
@@ -70,14 +74,17 @@ class JwApp extends LitElement {
 
   willUpdate(changed) {
     if (!changed.has('shelf') || !this.shelf) return;
-    layOver(this.shelf.inForce);
-    this._tellPacks();
+    this._layPacks();
     this.shelf.listen(() => {
-      layOver(this.shelf.inForce);
-      this._packing++;
-      this._tellPacks();
+      this.version++;
+      this._layPacks();
       this.requestUpdate();
     });
+  }
+
+  _layPacks() {
+    this._vocabulary.setValue(new Vocabulary(START, ALL, this.shelf.inForce));
+    this._tellPacks();
   }
 
   /** What the browser could not keep or read of the packs. */
@@ -89,32 +96,12 @@ class JwApp extends LitElement {
 
   render() {
     const {_notice: notice} = this;
-    return html`<div class="page" data-view=${this._view} @jw-notice=${({detail}) => (this._notice = {...NO_NOTICE, ...detail})} @jw-dismiss=${() => (this._notice = NO_NOTICE)}>
-      <jw-masthead .view=${this._view} packs=${this.shelf?.inForce.length ?? 0} @jw-view=${this._turned} @jw-methods=${this._methods}></jw-masthead>
-      ${cache(this._view === PACKS ? this._packs() : html`${keyed(this._packing, cache(this._shown()))}`)}
+    const view = ALL.find(({id}) => id === this._view);
+    return html`<div class="page" data-view=${view.id} ?data-upright=${view.upright} @jw-notice=${({detail}) => (this._notice = {...NO_NOTICE, ...detail})} @jw-dismiss=${() => (this._notice = NO_NOTICE)}>
+      <jw-masthead .view=${view.id} packs=${this.shelf?.inForce.length ?? 0} @jw-view=${this._turned} @jw-methods=${this._methods}></jw-masthead>
+      ${cache(view === PACKS ? view.element(this) : html`${keyed(this.version, cache(view.element(this)))}`)}
       <jw-notice .text=${notice.text} .link=${notice.link} .action=${notice.action}></jw-notice>
     </div>`;
-  }
-
-  _packs() {
-    return html`<jw-packs-view class="view" .transport=${this.transport} .stage=${this.stage} .shelf=${this.shelf} .version=${this._packing}></jw-packs-view>`;
-  }
-
-  _shown() {
-    const {transport, stage, file, loadCharts, loadEmbed} = this;
-    switch (this._view) {
-      case CHOOSE:
-        return html`<jw-choose-view class="view" .transport=${transport} .stage=${stage}></jw-choose-view>`;
-      case LINE:
-        return html`<jw-line-view class="view" .transport=${transport} .stage=${stage} .loadCharts=${loadCharts}></jw-line-view>`;
-      case KIT:
-        return html`<jw-kit-view class="view" .transport=${transport} .stage=${stage}></jw-kit-view>`;
-      case SWEEP:
-        return html`<jw-sweep-view class="view" .transport=${transport} .stage=${stage} .loadCharts=${loadCharts}></jw-sweep-view>`;
-      case FITOUT:
-        return html`<jw-fitout-view class="view" .transport=${transport} .stage=${stage}></jw-fitout-view>`;
-    }
-    return html`<jw-matrix-view class="view" .transport=${transport} .stage=${stage} .file=${file} .loadCharts=${loadCharts} .loadEmbed=${loadEmbed}></jw-matrix-view>`;
   }
 
   _turned({detail: {view}}) {
@@ -127,12 +114,12 @@ class JwApp extends LitElement {
 
   /** What a view's address held when it was left, to come back to. */
   _keep(fragment) {
-    this._fragments[viewOf(fragment)] = fragment;
+    this._fragments[viewOf(fragment, IDS)] = fragment;
   }
 
   /** The method stands beside the matrix; from elsewhere the way back is the browser's. */
   _methods() {
-    if (this._view === MATRIX) this.renderRoot.querySelector('.view').openMethods();
+    if (this._view === MATRIX.id) this.renderRoot.querySelector('.view').openMethods();
     else location.hash = 'view=methods';
   }
 

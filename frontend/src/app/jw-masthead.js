@@ -1,7 +1,7 @@
 import {LitElement, css, html, nothing} from 'lit';
-import {PACKS, VIEWS} from './views.js';
-import {base} from '../shared/styles/base.js';
 import {send} from '../shared/elements/send.js';
+import {base} from '../shared/styles/base.js';
+import {PACKS, VIEWS} from './views.js';
 
 const DARK = matchMedia('(prefers-color-scheme: dark)');
 const KEPT = 'jointwise-theme';
@@ -85,12 +85,12 @@ class JwMasthead extends LitElement {
       <h1>Jointwise</h1>
       <nav aria-label="Views">
         ${VIEWS.map(
-          ([id, words]) => html`<button data-view=${id} aria-current=${id === this.view ? 'page' : nothing} @click=${() => send(this, 'jw-view', {view: id})}>${words}</button>`,
+          ({id, label}) => html`<button data-view=${id} aria-current=${id === this.view ? 'page' : nothing} @click=${() => send(this, 'jw-view', {view: id})}>${label}</button>`,
         )}
       </nav>
       <p>How much power a coaxial joint stands, band by band, with the derivation of every number.</p>
       <div class="switches">
-        <button id="packs" aria-current=${this.view === PACKS ? 'page' : nothing} @click=${() => send(this, 'jw-view', {view: PACKS})}>Packs${this.packs > 0 ? html` <b>${this.packs}</b><span class="unseen"> in force</span>` : nothing}</button>
+        <button id="packs" aria-current=${this.view === PACKS.id ? 'page' : nothing} @click=${() => send(this, 'jw-view', {view: PACKS.id})}>Packs${this.packs > 0 ? html` <b>${this.packs}</b><span class="unseen"> in force</span>` : nothing}</button>
         <button id="methods" @click=${() => send(this, 'jw-methods')}>Method</button>
         <button id="theme" aria-pressed=${this._dark} @click=${this._turn}>Dark</button>
       </div>

@@ -22,8 +22,8 @@ export const appStyles = css`
   @media (min-width: 1280px) { .page:has(> [beside]) { padding-right: var(--sheet); } }
   @media print {
     .page:has(> [beside]) { padding: 0; }
-    .page:is([data-view='fitout'], [data-view='kit'], [data-view='sweep']) { page: upright; }
-    .page:is([data-view='fitout'], [data-view='kit'], [data-view='sweep']) > jw-masthead { display: none; }
+    .page[data-upright] { page: upright; }
+    .page[data-upright] > jw-masthead { display: none; }
     main { padding: 0; gap: 2mm; }
     jw-presets, jw-scenario, .bar, .trouble { display: none; }
     .onpaper { display: block; }

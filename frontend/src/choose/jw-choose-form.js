@@ -1,14 +1,12 @@
-import {LitElement, css, html, nothing} from 'lit';
-import {FIRST} from './table.js';
-import {BANDS} from '../shared/state/station.js';
-import {refusedField, refusedWords} from '../shared/fields/refused.js';
-import {spoken, wordsOf} from '../shared/fields/words.js';
-import {base} from '../shared/styles/base.js';
-import {formStyles} from '../shared/styles/forms.js';
+import {css, html, nothing} from 'lit';
+import {send} from '../shared/elements/send.js';
 import {changesOf, control} from '../shared/fields/control.js';
 import '../shared/fields/jw-list-field.js';
 import '../shared/fields/jw-toggles-field.js';
-import {send} from '../shared/elements/send.js';
+import {refusedField, refusedWords} from '../shared/fields/refused.js';
+import {base} from '../shared/styles/base.js';
+import {formStyles} from '../shared/styles/forms.js';
+import {Speaking} from '../shared/vocabulary/speaking.js';
 
 const GROUPS = [
   ['carries', 'What it carries', ['use', 'power_w', 'mode', 'vswr', 'bands', 'frequencies_hz']],
@@ -28,7 +26,7 @@ const same = (one, other) => JSON.stringify(one) === JSON.stringify(other);
  * @property {{field?: string, message: string}} refusal - marks the field it names
  * @fires jw-choose-change - {changes, live}
  */
-class JwChooseForm extends LitElement {
+class JwChooseForm extends Speaking {
   static styles = [
     base,
     formStyles,
@@ -60,8 +58,8 @@ class JwChooseForm extends LitElement {
 
   _group([id, words, names]) {
     const open = this._open.has(id);
-    const set = names.filter((name) => !same(this.state[name], FIRST[name]));
-    const said = set.map((name) => spoken(`choose.${name}`, this.state[name])).join(' · ');
+    const set = names.filter((name) => !same(this.state[name], this.vocabulary.first.choose[name]));
+    const said = set.map((name) => this.vocabulary.spoken(`choose.${name}`, this.state[name])).join(' · ');
     return html`<details data-group=${id} ?open=${open} @toggle=${(event) => this._toggled(id, event.target.open)}>
       <summary>${words} ${said && !open ? html`<small>${said}</small>` : nothing}</summary>
       <div class="fields">${open ? names.map((name) => this._field(name)) : nothing}</div>
@@ -73,13 +71,13 @@ class JwChooseForm extends LitElement {
     if (name.startsWith('cable_') && state.cable !== null) return nothing;
     if (name === 'power_w' && state.use === 'receive') return nothing;
     const of = `choose.${name}`;
-    const error = refusedField(this.refusal) === name ? refusedWords(this.refusal, wordsOf(of).label) : '';
+    const error = refusedField(this.refusal) === name ? refusedWords(this.refusal, this.vocabulary.labelOf(of)) : '';
     if (name === 'bands') {
-      const choices = BANDS.map((band) => ({...band, hidden: !band.regions.includes(String(state.region))}));
+      const choices = this.vocabulary.lists.bands.map((band) => ({...band, hidden: !band.regions.includes(String(state.region))}));
       return html`<jw-toggles-field class="wide" name=${of} .choices=${choices} .sets=${NO_BANDS} .value=${state.bands} .error=${error}></jw-toggles-field>`;
     }
     if (name === 'frequencies_hz') return html`<jw-list-field class="wide" name=${of} .value=${state.frequencies_hz} .error=${error}></jw-list-field>`;
-    return control(of, state[name], error);
+    return control(this.vocabulary, of, state[name], error);
   }
 
   _toggled(id, isOpen) {

@@ -1,9 +1,9 @@
-import {LitElement, css, html, nothing} from 'lit';
-import {planWords} from './reading.js';
-import {spoken, wordsOf} from '../shared/fields/words.js';
+import {css, html, nothing} from 'lit';
+import {send} from '../shared/elements/send.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
-import {send} from '../shared/elements/send.js';
+import {Speaking} from '../shared/vocabulary/speaking.js';
+import {planWords} from './reading.js';
 
 /**
  * The answer in sentences: the verdict, how the plan stands, doubts about the port, and what would help where nothing passes.
@@ -13,7 +13,7 @@ import {send} from '../shared/elements/send.js';
  * @property {string} outdated - why it is not of the form as it stands; empty while it is
  * @fires jw-choose-change - a relaxation is taken
  */
-class JwChooseVerdict extends LitElement {
+class JwChooseVerdict extends Speaking {
   static styles = [
     base,
     panelStyles,
@@ -66,14 +66,17 @@ class JwChooseVerdict extends LitElement {
       <span>${sentence}</span>
       ${field
         ? html`<button ?disabled=${this.outdated !== ''} @click=${() => send(this, 'jw-choose-change', {changes: {[field]: value}, live: false})}>
-            Set ${changeWords(field, value)}
+            Set ${this._changeWords(field, value)}
           </button>`
         : nothing}
     </li>`;
   }
-}
 
-/** What a button that eases a demand sets, in words. */
-const changeWords = (field, value) => `${wordsOf(`choose.${field}`).label.toLowerCase()}: ${spoken(`choose.${field}`, value)}`;
+  /** What a button that eases a demand sets, in words. */
+  _changeWords(field, value) {
+    const name = `choose.${field}`;
+    return `${this.vocabulary.labelOf(name).toLowerCase()}: ${this.vocabulary.spoken(name, value)}`;
+  }
+}
 
 customElements.define('jw-choose-verdict', JwChooseVerdict);

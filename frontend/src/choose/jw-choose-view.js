@@ -1,31 +1,28 @@
 import {css, html, nothing} from 'lit';
-import {cellFragment} from './cell.js';
-import {choicesCsv} from './csv.js';
-import {CABLES, FIELDS, FIRST, INSTALLATIONS, chooseRequest} from './table.js';
+import '../shared/elements/jw-cautions.js';
+import {View} from '../shared/elements/view.js';
+import {copyLink} from '../shared/export/copy-link.js';
 import {save} from '../shared/export/save.js';
-import {WAYS} from '../shared/export/ways.js';
 import {refusedField} from '../shared/fields/refused.js';
-import {FIRST_STATE} from '../shared/state/station.js';
 import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
-import {CHOOSE, viewOf} from '../app/views.js';
-import {spoken, wordsOf} from '../shared/fields/words.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
-import '../shared/elements/jw-cautions.js';
+import {panelStyles} from '../shared/styles/panels.js';
+import {cellFragment} from './cell.js';
+import {choicesCsv} from './csv.js';
+import {chooseRequest} from './fields.js';
 import './jw-choose-form.js';
 import './jw-choose-table.js';
 import './jw-choose-verdict.js';
-import {panelStyles} from '../shared/styles/panels.js';
-import {View} from '../shared/elements/view.js';
-
-const CATALOGUE = {cables: CABLES, installations: INSTALLATIONS, vibrations: FIELDS.vibration.choices};
 
 /**
  * Which family to fit at a joint: the demands, the families that meet them, and why the others do not.
  *
  * @fires jw-notice - {text, link}: a sentence for the reader
  */
-class JwChooseView extends View {
+export class JwChooseView extends View {
+  static view = 'choose';
+
   static styles = [
     base,
     panelStyles,
@@ -44,8 +41,15 @@ class JwChooseView extends View {
 
   constructor() {
     super();
-    this._state = FIRST;
     this._choose = this._enquiry('choose');
+  }
+
+  _begin() {
+    this._state = this._first;
+  }
+
+  get _first() {
+    return this.vocabulary.first.choose;
   }
 
   render() {
@@ -53,10 +57,10 @@ class JwChooseView extends View {
     return html`${this._progress(this._choose)}
       <main @jw-choose-change=${({detail}) => this._change(detail.changes, detail.live)}>
         <div class="bar" role="group" aria-label="Take along">
-          <button @click=${async () => this._notice(await WAYS.link())}>Copy link</button>
+          <button @click=${async () => this._notice(await copyLink())}>Copy link</button>
           <button ?disabled=${!result} @click=${() => save('jointwise-choose.csv', 'text/csv', choicesCsv(result))}>CSV</button>
-          <button @click=${() => WAYS.print()}>Print</button>
-          <button @click=${() => this._change(FIRST)}>Reset</button>
+          <button @click=${() => window.print()}>Print</button>
+          <button @click=${() => this._change(this._first)}>Reset</button>
         </div>
         ${this._trouble()}
         <jw-choose-form class="noprint" .state=${this._state} .refusal=${error}></jw-choose-form>
@@ -79,7 +83,9 @@ class JwChooseView extends View {
 
   _panel(id, heading, choices) {
     const {answered, result} = this._choose;
-    const linkOf = (choice) => cellFragment(choice, answered, result, CATALOGUE, FIRST_STATE);
+    const {fields, first, lists} = this.vocabulary;
+    const catalogue = {...lists, vibrations: fields.choose.vibration.choices};
+    const linkOf = (choice) => cellFragment(choice, answered, result, catalogue, first.matrix);
     return html`<section class="panel" id=${id}>
       <h2>${heading} <small>a tap on a family opens its derivation in the matrix</small></h2>
       <jw-choose-table .choices=${choices} .all=${result.choices} .plan=${answered.plan ?? ''} .heading=${heading} .linkOf=${linkOf}></jw-choose-table>
@@ -96,7 +102,7 @@ class JwChooseView extends View {
   /** A refusal that no field of the form can show. */
   _trouble() {
     const {error} = this._choose;
-    if (!error || refusedField(error) in FIELDS) return nothing;
+    if (!error || refusedField(error) in this.vocabulary.fields.choose) return nothing;
     return html`<p class="trouble" role="alert">${error.message} <button @click=${() => this._ask(true)}>Try again</button></p>`;
   }
 
@@ -104,12 +110,12 @@ class JwChooseView extends View {
   _demands(answered) {
     return Object.entries(answered)
       .filter(([, value]) => !Array.isArray(value) || value.length > 0)
-      .map(([name, value]) => `${wordsOf(`choose.${name}`).label}: ${spoken(`choose.${name}`, value)}`)
+      .map(([name, value]) => `${this.vocabulary.labelOf(`choose.${name}`)}: ${this.vocabulary.spoken(`choose.${name}`, value)}`)
       .join(' · ');
   }
 
   _ask(again = false) {
-    const request = chooseRequest(this._state);
+    const request = chooseRequest(this._state, this.vocabulary);
     const text = JSON.stringify(request);
     if (again || text !== this._asked) this._choose.askNext(request);
     this._asked = text;
@@ -119,14 +125,12 @@ class JwChooseView extends View {
   _change(changes, live = false) {
     this._state = {...this._state, ...changes};
     if (live) return;
-    const fragment = viewFragment(CHOOSE, this._state, FIRST);
+    const fragment = viewFragment(JwChooseView.view, this._state, this._first);
     if (fragment !== location.hash.slice(1)) history.pushState(null, '', `#${fragment}`);
   }
 
-  _restore() {
-    const fragment = location.hash.slice(1);
-    if (viewOf(fragment) !== CHOOSE) return;
-    const {state, unknown} = viewState(fragment, FIELDS, FIRST);
+  _restore(fragment) {
+    const {state, unknown} = viewState(fragment, this.vocabulary.fields.choose, this._first);
     this._state = state;
     this._notice(unknownNotice(unknown));
   }

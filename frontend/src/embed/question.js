@@ -1,5 +1,5 @@
 /** What a link to the page asks of a server, and the link that shows what a snapshot holds. */
-import {bands as BANDS, families as FAMILIES, first_bands as FIRST_BANDS} from '../../build/snapshot.json';
+import {bands as BANDS, families as FAMILIES, first_bands as FIRST_BANDS} from '../../build/start-data.json';
 import {toFragment} from '../shared/state/fragment.js';
 
 /** What a link opens on the page, but does not ask the core. */

@@ -1,12 +1,12 @@
-import {LitElement, css, html, nothing} from 'lit';
-import {fieldOf} from './request.js';
+import {css, html, nothing} from 'lit';
+import {send} from '../shared/elements/send.js';
+import {changesOf, control} from '../shared/fields/control.js';
 import {refusedWords} from '../shared/fields/refused.js';
-import {wordsOf} from '../shared/fields/words.js';
 import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
+import {Speaking} from '../shared/vocabulary/speaking.js';
 import './jw-fitout-date.js';
-import {changesOf, control} from '../shared/fields/control.js';
-import {send} from '../shared/elements/send.js';
+import {fieldOf} from './request.js';
 
 const JOINT = ['family', 'adapter_to', 'cable', 'length_m', 'name', 'exposure', 'added_sealing'];
 const MORE = ['power_w', 'mode', 'band', 'frequency_hz', 'vibration', 'matings_per_year', 'service_life_years', 'ambient_temperature_c'];
@@ -22,7 +22,7 @@ const FIRST_SPOT_HZ = 14.2e6;
  * @property {{field?: string, message: string}} refusal - marks the field it names
  * @fires jw-fitout-change - {changes}; jw-fitout-own - the line of this browser is wanted
  */
-class JwFitoutForm extends LitElement {
+class JwFitoutForm extends Speaking {
   static styles = [
     base,
     formStyles,
@@ -64,9 +64,9 @@ class JwFitoutForm extends LitElement {
     if (name === 'length_m' && state.cable === null) return nothing;
     if (name === 'frequency_hz' && state.band !== null) return nothing;
     const of = `fitout.${name}`;
-    const error = fieldOf(this.refusal) === name ? refusedWords(this.refusal, wordsOf(of).label) : '';
+    const error = fieldOf(this.refusal) === name ? refusedWords(this.refusal, this.vocabulary.labelOf(of)) : '';
     if (name === 'date') return html`<jw-fitout-date class="double" name=${of} .value=${state.date} .error=${error}></jw-fitout-date>`;
-    return control(of, state[name], error);
+    return control(this.vocabulary, of, state[name], error);
   }
 
   _changed(event) {

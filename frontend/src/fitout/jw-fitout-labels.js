@@ -1,18 +1,18 @@
-import {LitElement, css, html, nothing, svg} from 'lit';
-import {isServed, ownAddress, recalledAddress, refusalOf, rememberAddress} from './address.js';
-import {codePath, codeText} from './code.js';
-import {lossWords} from '../line/reading.js';
-import {FIRST_STATE} from '../shared/state/station.js';
-import {frequency} from '../shared/text/format.js';
+import {css, html, nothing, svg} from 'lit';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
+import {frequency} from '../shared/text/format.js';
+import {lossWords} from '../shared/text/loss.js';
+import {Speaking} from '../shared/vocabulary/speaking.js';
+import {isServed, ownAddress, recalledAddress, refusalOf, rememberAddress} from './address.js';
+import {codePath, codeText} from './code.js';
 
 /**
  * Labels to cut out, one for each joint, each with a code that opens the joint's derivation.
  *
  * @property {object} result
  */
-class JwFitoutLabels extends LitElement {
+class JwFitoutLabels extends Speaking {
   static styles = [
     base,
     panelStyles,
@@ -74,7 +74,7 @@ class JwFitoutLabels extends LitElement {
   }
 
   _label({heading, label}) {
-    const text = codeText(this._address, label, FIRST_STATE.powers_w);
+    const text = codeText(this._address, label, this.vocabulary.first.matrix.powers_w);
     const {size, path} = codePath(text);
     const {station} = this.result;
     return html`<div class="label">

@@ -1,13 +1,13 @@
 import {LitElement, css, html, nothing} from 'lit';
 import {save} from '../shared/export/save.js';
+import {base} from '../shared/styles/base.js';
+import {panelStyles} from '../shared/styles/panels.js';
+import {digits, frequency} from '../shared/text/format.js';
+import {lossWords} from '../shared/text/loss.js';
+import {sentences, sourceList} from './advice.js';
 import {numbered} from './from.js';
 import {quantitiesCsv, toBuy} from './quantities.js';
-import {lossWords} from '../line/reading.js';
-import {digits, frequency} from '../shared/text/format.js';
-import {base} from '../shared/styles/base.js';
-import {sentences, sourceList} from './advice.js';
 import {sheetStyles} from './styles.js';
-import {panelStyles} from '../shared/styles/panels.js';
 
 const decibels = (db) => `${db.toFixed(1)} dB`;
 

@@ -1,11 +1,11 @@
 import {LitElement, css, html, nothing} from 'lit';
-import {numbered} from './from.js';
 import {packMark, packStyles} from '../shared/packs/mark.js';
-import {digits} from '../shared/text/format.js';
 import {base} from '../shared/styles/base.js';
+import {digits} from '../shared/text/format.js';
 import {origin, sentence, sentences, sourceList, stepList} from './advice.js';
-import {sheetStyles} from './styles.js';
+import {numbered} from './from.js';
 import './jw-fitout-care.js';
+import {sheetStyles} from './styles.js';
 
 const millimetres = (metres) => `${digits(metres * 1e3, 3)} mm`;
 

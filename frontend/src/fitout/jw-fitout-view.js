@@ -1,25 +1,22 @@
 import {html, nothing} from 'lit';
+import START from '../../build/start-data.json';
+import '../shared/elements/jw-cautions.js';
+import {View} from '../shared/elements/view.js';
+import {copyLink} from '../shared/export/copy-link.js';
 import {save} from '../shared/export/save.js';
-import {WAYS, copyLink} from '../shared/export/ways.js';
-import {titlesOf} from './from.js';
-import {lineIn, withLine} from './link.js';
-import {fieldOf, jointRequest, lineRequest} from './request.js';
-import {FIELDS, FIRST, REQUEST_FIELDS} from './table.js';
-import {FIRST_DOCUMENT} from '../shared/lines/example.js';
-import {recalled} from '../shared/lines/kept.js';
-import {currentOf} from '../line/lines.js';
-import {TABLE} from '../shared/lines/table.js';
+import {FIRST_DOCUMENT, currentOf} from '../shared/lines/document.js';
+import {KEPT_LINES} from '../shared/lines/kept.js';
 import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
-import {FITOUT, viewOf} from '../app/views.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
-import {fitoutViewStyles} from './styles.js';
-import '../shared/elements/jw-cautions.js';
+import {titlesOf} from './from.js';
 import './jw-fitout-form.js';
 import './jw-fitout-labels.js';
 import './jw-fitout-list.js';
 import './jw-fitout-sheet.js';
-import {View} from '../shared/elements/view.js';
+import {lineIn, withLine} from './link.js';
+import {fieldOf, jointRequest, lineRequest} from './request.js';
+import {fitoutViewStyles} from './styles.js';
 
 const PAPERS = [['all', 'everything'], ['sheets', 'joint sheets'], ['list', 'list and measurement'], ['labels', 'labels']];
 const NOTHING_KEPT =
@@ -31,18 +28,27 @@ const LINE_FIELDS = ['station', 'date'];
  *
  * @fires jw-notice - {text, link}: a sentence for the reader
  */
-class JwFitoutView extends View {
+export class JwFitoutView extends View {
+  static view = 'fitout';
+
   static styles = [base, pageStyles, fitoutViewStyles];
 
   static properties = {_state: {state: true}, _line: {state: true}, _paper: {state: true}, _flowing: {state: true}};
 
   constructor() {
     super();
-    this._state = FIRST;
     this._paper = 'all';
     this._flowing = false;
     this._fitout = this._enquiry('fitout');
     this._catalogue = this._enquiry('catalogue');
+  }
+
+  _begin() {
+    this._state = this._first;
+  }
+
+  get _first() {
+    return this.vocabulary.first.fitout;
   }
 
   render() {
@@ -62,7 +68,7 @@ class JwFitoutView extends View {
         ${PAPERS.map(([id, words]) => html`<option value=${id} .selected=${id === this._paper}>${words}</option>`)}
       </select></label>
       <button id="flowing" aria-pressed=${this._flowing} @click=${() => (this._flowing = !this._flowing)}>Several joints a page</button>
-      <button @click=${() => WAYS.print()}>Print</button>
+      <button @click=${() => window.print()}>Print</button>
     </div>`;
   }
 
@@ -89,7 +95,7 @@ class JwFitoutView extends View {
   _trouble() {
     const {error, result} = this._fitout;
     if (!error) return nothing;
-    const shown = this._state.of === 'line' ? LINE_FIELDS.includes(fieldOf(error)) : fieldOf(error) in FIELDS;
+    const shown = this._state.of === 'line' ? LINE_FIELDS.includes(fieldOf(error)) : fieldOf(error) in this.vocabulary.fields.fitout;
     const stale = result ? 'Out of date, these are the sheets from before the last change. ' : '';
     if (shown && !stale) return nothing;
     return html`<p class="trouble" role="alert">${stale}${error.message} <button @click=${() => this._ask(true)}>Try again</button></p>`;
@@ -102,7 +108,7 @@ class JwFitoutView extends View {
 
   get _request() {
     const {_state: state} = this;
-    return state.of === 'line' ? lineRequest(state, this._atHand.request) : jointRequest(state, Object.keys(REQUEST_FIELDS));
+    return state.of === 'line' ? lineRequest(state, this._atHand.request) : jointRequest(state, Object.keys(START.fitout));
   }
 
   _ask(again = false) {
@@ -125,17 +131,16 @@ class JwFitoutView extends View {
 
   /** The address has the line in it only as long as it is a link's: one's own may change. */
   _address() {
-    const own = viewFragment(FITOUT, this._state, FIRST);
+    const own = viewFragment(JwFitoutView.view, this._state, this._first);
     const fragment = this._line ? withLine(own, this._line).fragment : own;
     if (fragment !== location.hash.slice(1)) history.pushState(null, '', `#${fragment}`);
   }
 
-  _restore() {
-    const fragment = location.hash.slice(1);
-    if (viewOf(fragment) !== FITOUT) return;
-    const {line, rest, problem} = lineIn(fragment, TABLE);
-    const {state, unknown} = viewState(rest, FIELDS, FIRST);
-    const kept = recalled(() => localStorage, TABLE);
+  _restore(fragment) {
+    const {fields} = this.vocabulary;
+    const {line, rest, problem} = lineIn(fragment, fields);
+    const {state, unknown} = viewState(rest, fields.fitout, this._first);
+    const kept = KEPT_LINES.recalled(() => localStorage, fields);
     this._own = currentOf(kept.document ?? FIRST_DOCUMENT);
     this._state = state;
     this._line = line;
@@ -151,7 +156,7 @@ class JwFitoutView extends View {
   }
 
   async _copy() {
-    const own = viewFragment(FITOUT, this._state, FIRST);
+    const own = viewFragment(JwFitoutView.view, this._state, this._first);
     const {fragment, whole} = this._state.of === 'line' ? withLine(own, this._atHand) : {fragment: own, whole: true};
     const text = 'This line is too long for a link; export it in the Line view instead.';
     this._notice(whole ? await copyLink(`${location.href.replace(/#.*$/, '')}#${fragment}`) : {text});

@@ -1,27 +1,22 @@
 import {css, html, nothing} from 'lit';
-import {copyLink, WAYS} from '../shared/export/ways.js';
+import {View} from '../shared/elements/view.js';
+import {copyLink} from '../shared/export/copy-link.js';
 import {save} from '../shared/export/save.js';
-import {edited} from './edits.js';
-import {EXAMPLE} from './example.js';
-import {recalled, remember} from './kept.js';
-import {fromLink, toLink} from './link.js';
-import {portNames} from './names.js';
-import {packingCsv, packingOf} from './answer/packing.js';
-import {placed} from './refused.js';
-import {TABLE} from './table.js';
-import {Desk} from '../shared/state/desk.js';
-import {FAMILIES} from '../shared/state/station.js';
-import {KIT, viewOf} from '../app/views.js';
-import {spoken, wordsOf} from '../shared/fields/words.js';
+import {KeptDocument} from '../shared/state/kept-document.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
 import './answer/jw-kit-answer.js';
-import './form/jw-kit-form.js';
 import './answer/jw-kit-verdict.js';
-import {View} from '../shared/elements/view.js';
+import {packingCsv, packingOf} from './answer/packing.js';
+import {edited} from './edits.js';
+import {EXAMPLE} from './example.js';
+import './form/jw-kit-form.js';
+import {KEPT_KIT} from './kept.js';
+import {fromLink, toLink} from './link.js';
+import {portNames} from './names.js';
+import {placed} from './placed.js';
 
 const TOO_LONG = 'This kit is too long for a link; the browser keeps it, and the packing list can be saved as CSV.';
-const STORAGE = () => localStorage;
 /** Marks the page's own entries in the history: their kit is the one at hand. */
 const OWN = {kit: true};
 
@@ -30,7 +25,9 @@ const OWN = {kit: true};
  *
  * @fires jw-notice - {text, link, action}: a sentence for the reader
  */
-class JwKitView extends View {
+export class JwKitView extends View {
+  static view = 'kit';
+
   static styles = [
     base,
     pageStyles,
@@ -53,16 +50,19 @@ class JwKitView extends View {
     this._said = '';
     this._told = '';
     this._isNew = true;
-    this._desk = new Desk(recalled(STORAGE, TABLE), EXAMPLE, (request) => remember(STORAGE, request));
     this._kit = this._enquiry('kit');
-    this._request = this._settled = this._desk.document;
+  }
+
+  _begin() {
+    this._document = new KeptDocument(KEPT_KIT, () => localStorage, this.vocabulary.fields, EXAMPLE);
+    this._request = this._settled = this._document.present;
   }
 
   render() {
     const {answered, error, result} = this._kit;
-    const request = this._desk.document;
-    const names = portNames(FAMILIES, request.ports);
-    const refused = placed(error, names, (name) => wordsOf(name)?.label);
+    const request = this._document.present;
+    const names = portNames(this.vocabulary.lists.families, request.ports);
+    const refused = placed(error, names, (name) => this.vocabulary.labelOf(name));
     return html`${this._progress(this._kit)}
       <main @jw-kit-edit=${({detail}) => this._edit(detail)} @jw-kit-search=${this._search}>
         ${this._bar(result, answered)}
@@ -76,7 +76,7 @@ class JwKitView extends View {
   }
 
   _answer(result, answered, refused) {
-    const names = portNames(FAMILIES, answered.ports);
+    const names = portNames(this.vocabulary.lists.families, answered.ports);
     const outdated = refused ? `Out of date, this is the answer from before the last change. ${refused.message}` : '';
     return html`<div class="answer">
       <h2 class="onpaper">Adapters to carry</h2>
@@ -87,22 +87,23 @@ class JwKitView extends View {
   }
 
   _bar(result, answered) {
-    const {canRedo, canUndo} = this._desk;
-    const file = () => save('jointwise-packing-list.csv', 'text/csv', packingCsv(packingOf(result, answered, FAMILIES)));
+    const {canRedo, canUndo} = this._document;
+    const file = () => save('jointwise-packing-list.csv', 'text/csv', packingCsv(packingOf(result, answered, this.vocabulary.lists.families)));
     return html`<div class="bar" role="group" aria-label="Undo and take along">
       <button id="undo" ?disabled=${!canUndo} @click=${() => this._turn('undo', 'Undone.')}>Undo</button>
       <button id="redo" ?disabled=${!canRedo} @click=${() => this._turn('redo', 'Done again.')}>Redo</button>
       <button @click=${this._copy}>Copy link</button>
       <button ?disabled=${!result} @click=${file}>CSV</button>
-      <button @click=${() => WAYS.print()}>Print</button>
+      <button @click=${() => window.print()}>Print</button>
       <button @click=${() => this._edit({kind: 'replace', request: EXAMPLE})}>Example</button>
     </div>`;
   }
 
   /** What was asked beside the ports, for paper. */
   _limits({ports, pairs: _, owned: __, ...rest}) {
-    const fields = {most_in_series: TABLE.kit.most_in_series.default, most_loss_db: TABLE.kit.most_loss_db.default, ...rest};
-    const said = Object.entries(fields).map(([name, value]) => `${wordsOf(`kit.${name}`).label}: ${spoken(`kit.${name}`, value)}`);
+    const first = this.vocabulary.first.kit;
+    const fields = {most_in_series: first.most_in_series, most_loss_db: first.most_loss_db, ...rest};
+    const said = Object.entries(fields).map(([name, value]) => `${this.vocabulary.labelOf(`kit.${name}`)}: ${this.vocabulary.spoken(`kit.${name}`, value)}`);
     return [`${ports.length} ports`, ...said].join(' · ');
   }
 
@@ -121,40 +122,38 @@ class JwKitView extends View {
 
   /** Look for a smaller kit for longer; the answer at hand stays meanwhile. */
   _search() {
-    this._request = {...this._desk.document, search: 'thorough'};
+    this._request = {...this._document.present, search: 'thorough'};
     this.requestUpdate();
   }
 
   _edit(edit) {
-    const next = edited(this._desk.document, edit, TABLE.kit);
-    if (next === this._desk.document) return;
-    this._desk.put(next);
+    const next = edited(this._document.present, edit, this.vocabulary.fields.kit);
+    if (next === this._document.present) return;
+    this._document.put(next);
     this._said = edit.kind === 'move' ? `Moved to place ${edit.to + 1}.` : '';
     this._settle();
   }
 
   _turn(way, said) {
-    this._desk[way]();
+    this._document[way]();
     this._said = said;
     this._settle();
   }
 
   /** Every change asks for a quick answer, and a long search for the kit as it was is given up. */
   _settle() {
-    if (this._desk.document !== this._settled) {
+    if (this._document.present !== this._settled) {
       if (this._isSearching) this._kit.cancel();
-      this._request = this._settled = this._desk.document;
+      this._request = this._settled = this._document.present;
     }
-    const fragment = `#${toLink(this._desk.document).fragment}`;
+    const fragment = `#${toLink(this._document.present).fragment}`;
     if (fragment !== location.hash) history.replaceState(OWN, '', fragment);
     this._tellTrouble();
     this.requestUpdate();
   }
 
-  _restore() {
-    const fragment = location.hash.slice(1);
-    if (viewOf(fragment) !== KIT) return;
-    const {request, problem} = fromLink(fragment, TABLE);
+  _restore(fragment) {
+    const {request, problem} = fromLink(fragment, this.vocabulary.fields);
     this._notice(problem && {text: problem});
     // an entry of the page's own past holds an older kit than the one at hand
     if (request && (this._isNew || !history.state?.kit)) this._take(request);
@@ -164,14 +163,14 @@ class JwKitView extends View {
 
   /** A kit from a link takes the place of one's own; undo brings that back. */
   _take(request) {
-    if (toLink(request).fragment === toLink(this._desk.document).fragment) return;
-    this._desk.put(request);
+    if (toLink(request).fragment === toLink(this._document.present).fragment) return;
+    this._document.put(request);
     this._notice({text: 'The kit of this link is shown; Undo brings back the one before.'});
   }
 
   /** What the browser cannot keep is said once. */
   _tellTrouble() {
-    const {problem, spoilt} = this._desk;
+    const {problem, spoilt} = this._document;
     if (problem === this._told) return;
     this._told = problem;
     const action = spoilt && {words: 'Save it', run: () => save('jointwise-kit-unread.txt', 'text/plain', spoilt)};
@@ -179,7 +178,7 @@ class JwKitView extends View {
   }
 
   async _copy() {
-    const {fragment, whole} = toLink(this._desk.document);
+    const {fragment, whole} = toLink(this._document.present);
     this._notice(whole ? await copyLink(`${location.href.replace(/#.*$/, '')}#${fragment}`) : {text: TOO_LONG});
   }
 }

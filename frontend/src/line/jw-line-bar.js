@@ -1,8 +1,8 @@
 import {LitElement, css, html, nothing} from 'lit';
-import {MOST_LINES} from './lines.js';
+import {send} from '../shared/elements/send.js';
+import {MOST_LINES} from '../shared/lines/document.js';
 import {base} from '../shared/styles/base.js';
 import {pickStyles} from '../shared/styles/panels.js';
-import {send} from '../shared/elements/send.js';
 
 /**
  * Which line is worked on, and what can be done with all of it.

@@ -1,10 +1,10 @@
 import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
+import {send} from '../shared/elements/send.js';
 import {STEP_RULES, stepOf} from '../shared/margins/scale.js';
-import {lossWords} from './reading.js';
-import {decibels, digits, quantity} from '../shared/text/format.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
-import {send} from '../shared/elements/send.js';
+import {decibels, digits, quantity} from '../shared/text/format.js';
+import {lossWords} from '../shared/text/loss.js';
 
 /**
  * The kept lines side by side.

@@ -1,25 +1,28 @@
 import {html, nothing} from 'lit';
+import '../shared/elements/jw-sheet.js';
+import {View} from '../shared/elements/view.js';
 import {save} from '../shared/export/save.js';
+import {FIRST_DOCUMENT} from '../shared/lines/document.js';
+import {currentOf} from '../shared/lines/document.js';
+import {KEPT_LINES} from '../shared/lines/kept.js';
+import {namesOf} from '../shared/lines/names.js';
+import {KeptDocument} from '../shared/state/kept-document.js';
+import {base} from '../shared/styles/base.js';
+import {panelStyles, viewStyles} from '../shared/styles/panels.js';
 import {readAddress, writeAddress} from './address.js';
 import {ALONG, broughtIn} from './along.js';
-import {Answers} from './answers.js';
-import {Desk} from './desk.js';
-import {exchange} from './exchange.js';
-import {currentOf} from './lines.js';
-import {METHODS, explained, headingOf} from './open.js';
-import {placed} from './refused.js';
-import {TABLE, namesOf} from '../shared/lines/table.js';
-import {wordsOf} from '../shared/fields/words.js';
-import {base} from '../shared/styles/base.js';
 import './answer/jw-line-answer.js';
+import './answer/jw-line-detail.js';
+import './answer/jw-line-results.js';
+import {Answers} from './answers.js';
+import './editor/jw-line-editor.js';
+import {edited} from './edits.js';
+import {exchange} from './exchange.js';
 import './jw-line-bar.js';
 import './jw-line-compare.js';
-import './answer/jw-line-detail.js';
-import './editor/jw-line-editor.js';
-import './answer/jw-line-results.js';
-import '../shared/elements/jw-sheet.js';
-import {panelStyles, viewStyles} from '../shared/styles/panels.js';
-import {View} from '../shared/elements/view.js';
+import {METHODS, explained, headingOf} from './open.js';
+import {placed} from './placed.js';
+import {taken} from './take.js';
 
 /**
  * A whole line from the transmitter to the antenna: its editor, its answer, and other lines beside it.
@@ -27,7 +30,9 @@ import {View} from '../shared/elements/view.js';
  * @property {function(): Promise<object>} loadCharts - brings the chart library
  * @fires jw-notice - {text, link, action}: a sentence for the reader
  */
-class JwLineView extends View {
+export class JwLineView extends View {
+  static view = 'line';
+
   static styles = [base, panelStyles, viewStyles];
 
   static properties = {
@@ -41,10 +46,13 @@ class JwLineView extends View {
     this._open = null;
     this._said = '';
     this._told = '';
-    this._desk = new Desk(() => localStorage, TABLE);
     this._answers = new Answers(this, (operation, request, options) => this.transport.ask(operation, request, options));
     this._catalogue = this._enquiry('catalogue');
     this._pressed = (event) => this._key(event);
+  }
+
+  _begin() {
+    this._document = new KeptDocument(KEPT_LINES, () => localStorage, this.vocabulary.fields, FIRST_DOCUMENT);
   }
 
   connectedCallback() {
@@ -66,11 +74,11 @@ class JwLineView extends View {
   }
 
   render() {
-    const {lines, current} = this._desk.document;
+    const {lines, current} = this._document.present;
     const {line, spread, spreadShown} = this._answers;
     const {name, request} = this._current;
-    const names = namesOf(request);
-    const refused = placed(line.error, request, (name) => wordsOf(name)?.label, names);
+    const names = namesOf(request, this.vocabulary.lists);
+    const refused = placed(line.error, request, (name) => this.vocabulary.labelOf(name), names);
     const heading = headingOf(this._open, names);
     const isCurrent = this._answers.current(this._request);
     return html`<div @jw-line-edit=${this._edited} @jw-line-do=${this._do} @jw-line-import=${this._imported}
@@ -80,7 +88,7 @@ class JwLineView extends View {
       ${this._progress(line)}
       <main>
         <h2 class="onpaper wide">${name}</h2>
-        <jw-line-bar class="wide" .lines=${lines} .current=${current} .canUndo=${this._desk.canUndo} .canRedo=${this._desk.canRedo}></jw-line-bar>
+        <jw-line-bar class="wide" .lines=${lines} .current=${current} .canUndo=${this._document.canUndo} .canRedo=${this._document.canRedo}></jw-line-bar>
         ${refused?.group === '' ? html`<p class="trouble wide" role="alert">${refused.message} <button @click=${() => this._answers.follow(this._request, true)}>Try again</button></p>` : nothing}
         ${lines.length > 1 ? html`<jw-line-compare class="wide" .lines=${lines} .current=${current} .known=${this.transport ? this._answers.compare(lines) : []}></jw-line-compare>` : nothing}
         <jw-line-editor .request=${request} .names=${names} .answered=${line.answered} .result=${line.result} .refused=${refused}></jw-line-editor>
@@ -104,7 +112,7 @@ class JwLineView extends View {
   }
 
   get _current() {
-    return currentOf(this._desk.document);
+    return currentOf(this._document.present);
   }
 
   get _explained() {
@@ -116,8 +124,13 @@ class JwLineView extends View {
     return this._explained === undefined ? request : {...request, explain: this._explained};
   }
 
+  /** Which line is shown is no change of it, so that undo never only turns the page. */
+  _edit(edit) {
+    this._document.put(edited(this._document.present, edit), edit.kind !== 'choose');
+  }
+
   _edited({detail}) {
-    this._desk.edit(detail);
+    this._edit(detail);
     if (detail.kind === 'move') this._said = `Moved to place ${detail.to + 1}.`;
     if (detail.kind === 'keep') this._said = 'A copy is kept and shown.';
     this._settle();
@@ -141,18 +154,17 @@ class JwLineView extends View {
     writeAddress(this._current, open, true);
   }
 
-  _restore() {
-    const found = readAddress(TABLE);
-    if (!found) return;
+  _restore(fragment) {
+    const found = readAddress(fragment, this.vocabulary.fields);
     this._open = found.open;
-    if (found.line) this._desk.take(found.line);
+    if (found.line) this._edit(taken(this._document.present, found.line));
     this._notice(found.problem && {text: found.problem});
     this._settle();
   }
 
   /** What the browser cannot keep is said once. */
   _tellTrouble() {
-    const {problem, spoilt} = this._desk;
+    const {problem, spoilt} = this._document;
     if (problem === this._told) return;
     this._told = problem;
     const action = spoilt && {words: 'Save them', run: () => save('jointwise-lines-unread.txt', 'text/plain', spoilt)};
@@ -167,14 +179,14 @@ class JwLineView extends View {
 
   async _do({detail: {what}}) {
     if (what === 'undo' || what === 'redo') {
-      this._desk[what]();
+      this._document[what]();
       this._said = what === 'undo' ? 'Undone.' : 'Done again.';
       this._settle();
-    } else this._notice(await ALONG[what](this._desk.document));
+    } else this._notice(await ALONG[what](this._document.present));
   }
 
   async _imported({detail: {file}}) {
-    const {edit, notice} = await broughtIn(file, TABLE);
+    const {edit, notice} = await broughtIn(file, this.vocabulary.fields);
     if (edit) this._edited({detail: edit});
     this._notice(notice);
   }

@@ -1,6 +1,6 @@
 /** The matrix as comma-separated values: one line for each family, column and power level. */
-import {readCell} from '../shared/margins/reading.js';
 import {valuesOf} from '../shared/export/values.js';
+import {readCell} from '../shared/margins/reading.js';
 
 const COLUMNS = [
   ['family', (cell) => cell.family.name],

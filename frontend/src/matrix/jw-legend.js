@@ -1,8 +1,8 @@
 import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
-import {STEPS, STEP_RULES, stepRange} from '../shared/margins/scale.js';
 import {DISAGREES, letterOf, refusedWord} from '../shared/margins/reading.js';
-import {UNFOLDED} from './styles.js';
+import {STEPS, STEP_RULES, stepRange} from '../shared/margins/scale.js';
 import {base} from '../shared/styles/base.js';
+import {UNFOLDED} from './styles.js';
 
 /**
  * What the colours and marks of the matrix mean.

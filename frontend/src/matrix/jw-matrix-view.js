@@ -1,15 +1,13 @@
 import {html, nothing} from 'lit';
-import {MATRIX_WAYS, WAYS} from '../shared/export/ways.js';
+import START from '../../build/start-data.json';
+import '../shared/elements/jw-cautions.js';
+import '../shared/elements/jw-sheet.js';
+import {View} from '../shared/elements/view.js';
 import {fromFragment, toFragment} from '../shared/state/fragment.js';
 import {nearestPower} from '../shared/state/levels.js';
-import {awaitedMatrix, headingOf, isOpenCell, isSpot, openColumn} from './shown.js';
-import {CAUTIONS, FIELDS, FIRST_MATRIX, FIRST_STATE, NOTHING_OPEN, cellRequest, matrixRequest, openSheet} from '../shared/state/station.js';
 import {unknownNotice} from '../shared/state/view-link.js';
-import {MATRIX, viewOf} from '../app/views.js';
-import {WORDS} from '../shared/fields/words.js';
 import {power} from '../shared/text/format.js';
 import {isUnreachable} from '../transport/unreachable.js';
-import '../shared/elements/jw-cautions.js';
 import './detail/jw-detail.js';
 import './jw-exports.js';
 import './jw-legend.js';
@@ -17,12 +15,10 @@ import './jw-matrix.js';
 import './jw-power-choice.js';
 import './jw-presets.js';
 import './jw-scenario.js';
-import '../shared/elements/jw-sheet.js';
 import './jw-summary.js';
-import {View} from '../shared/elements/view.js';
-
-/** Whether two states ask the core for the same numbers. */
-const sameMatrix = (one, other) => JSON.stringify(matrixRequest(one)) === JSON.stringify(matrixRequest(other));
+import {NOTHING_OPEN, cellRequest, matrixRequest, openSheet} from './requests.js';
+import {awaitedMatrix, headingOf, isOpenCell, isSpot, openColumn} from './shown.js';
+import {MATRIX_WAYS, WAYS} from './ways.js';
 
 /**
  * Every family against every band: holds the state, asks the core, and keeps the address in step.
@@ -33,7 +29,9 @@ const sameMatrix = (one, other) => JSON.stringify(matrixRequest(one)) === JSON.s
  * @property {function(): Promise<string>} loadEmbed - brings the element for other websites, and its script's text
  * @fires jw-notice - {text, link}: a sentence for the reader
  */
-class JwMatrixView extends View {
+export class JwMatrixView extends View {
+  static view = 'matrix';
+
   static properties = {
     file: {type: String},
     loadCharts: {attribute: false},
@@ -43,11 +41,18 @@ class JwMatrixView extends View {
 
   constructor() {
     super();
-    this._state = FIRST_STATE;
     this.file = '';
     this._matrix = this._enquiry('matrix');
     this._cell = this._enquiry('cell');
     this._catalogue = this._enquiry('catalogue');
+  }
+
+  _begin() {
+    this._state = this._first;
+  }
+
+  get _first() {
+    return this.vocabulary.first.matrix;
   }
 
   createRenderRoot() {
@@ -77,13 +82,13 @@ class JwMatrixView extends View {
         <jw-matrix .matrix=${matrix} .power=${this._power} .shows=${state.shows} .outdated=${this._outdated}
           .opened=${{family: state.family, column: openColumn(state, matrix)?.id}}></jw-matrix>
         <section class="below">
-          <jw-legend .gates=${FIRST_MATRIX.gates} ?packed=${[...matrix.families, ...matrix.columns].some(({pack}) => pack)}></jw-legend>
+          <jw-legend .gates=${START.matrix.gates} ?packed=${[...matrix.families, ...matrix.columns].some(({pack}) => pack)}></jw-legend>
           <jw-summary class="onpaper" .state=${this._computed}></jw-summary>
-          <jw-cautions .cautions=${CAUTIONS}></jw-cautions>
+          <jw-cautions .cautions=${START.cautions}></jw-cautions>
         </section>
         ${this._withoutCore ? html`<section class="tables"><slot></slot></section>` : nothing}
       </main>
-      <jw-sheet .heading=${headingOf(sheet, state, matrix)}>
+      <jw-sheet .heading=${headingOf(sheet, state, matrix, this.vocabulary.lists)}>
         ${sheet
           ? html`<jw-detail .kind=${sheet} .state=${state} .matrix=${matrix} .cell=${this._wantedCell}
               .catalogue=${this._catalogue.result} .error=${this._cell.error ?? this._catalogue.error}
@@ -95,7 +100,7 @@ class JwMatrixView extends View {
 
   /** The last good matrix, or what stands in for the first. */
   get _shown() {
-    return this._matrix.result ?? awaitedMatrix(this._state, this._refused);
+    return this._matrix.result ?? awaitedMatrix(this._state, this._refused, this.vocabulary);
   }
 
   get _refused() {
@@ -104,10 +109,16 @@ class JwMatrixView extends View {
 
   /** Why the numbers shown are not those of the controls; empty while they are. */
   get _outdated() {
-    if (!this._refused || sameMatrix(this._computed, this._state)) return '';
+    if (!this._refused || this._asksTheSame(this._computed, this._state)) return '';
     return this._matrix.result
       ? 'Out of date: these are the numbers from before the change that could not be computed.'
       : 'Not what was asked for, which could not be computed: these are the built-in numbers of a first visit.';
+  }
+
+  /** Whether two states ask the core for the same numbers. */
+  _asksTheSame(...states) {
+    const [one, other] = states.map((state) => JSON.stringify(matrixRequest(state, this.vocabulary)));
+    return one === other;
   }
 
   /** Whether no core has answered and none can; the tables that came with the page are all there is then. */
@@ -123,7 +134,7 @@ class JwMatrixView extends View {
   get _computed() {
     const {answered} = this._matrix;
     if (!answered && !this._refused) return this._state;
-    return {...FIRST_STATE, power_w: this._state.power_w, ...answered};
+    return {...this._first, power_w: this._state.power_w, ...answered};
   }
 
   /** The cell result, if it is of the cell that is open. */
@@ -135,12 +146,12 @@ class JwMatrixView extends View {
   /** A refusal that no control of the form can show. */
   _trouble() {
     const {error} = this._matrix;
-    if (!error || error.field?.split('[')[0] in WORDS) return nothing;
+    if (!error || error.field?.split('[')[0] in this.vocabulary.words) return nothing;
     return html`<p class="trouble" role="alert">${error.message} <button @click=${() => this._askAll(true)}>Try again</button></p>`;
   }
 
   _askAll(again = false) {
-    const request = matrixRequest(this._state);
+    const request = matrixRequest(this._state, this.vocabulary);
     const text = JSON.stringify(request);
     if (again || text !== this._asked) this._matrix.askNext(request);
     this._asked = text;
@@ -169,13 +180,13 @@ class JwMatrixView extends View {
   }
 
   _address() {
-    const fragment = toFragment(this._state, FIRST_STATE);
+    const fragment = toFragment(this._state, this._first);
     if (fragment === location.hash.slice(1)) return;
     history.pushState(null, '', fragment ? `#${fragment}` : location.pathname + location.search);
   }
 
   _preset(event) {
-    this._change({...FIRST_STATE, shows: this._state.shows, ...event.detail.fields});
+    this._change({...this._first, shows: this._state.shows, ...event.detail.fields});
   }
 
   _opened(event) {
@@ -194,9 +205,8 @@ class JwMatrixView extends View {
     this._change({view: 'methods'});
   }
 
-  _restore() {
-    if (viewOf(location.hash.slice(1)) !== MATRIX) return;
-    const {state, unknown} = fromFragment(location.hash.slice(1), FIELDS, FIRST_STATE);
+  _restore(fragment) {
+    const {state, unknown} = fromFragment(fragment, this.vocabulary.fields.matrix, this._first);
     this._state = state;
     this._notice(unknownNotice(unknown));
   }
@@ -207,7 +217,7 @@ class JwMatrixView extends View {
       this._notice({text: 'The core is still at work on the numbers; try again when they are here.'});
       return;
     }
-    this._notice(await WAYS[event.detail.kind](this._shown, matrixRequest(this._computed)));
+    this._notice(await WAYS[event.detail.kind](this._shown, matrixRequest(this._computed, this.vocabulary)));
   }
 }
 

@@ -1,10 +1,10 @@
 import {LitElement, html} from 'lit';
-import {cellTemplate, emptyCell, readyForPaper} from './cell.js';
 import {destination} from '../shared/margins/keys.js';
-import {UNFOLDED, matrixStyles} from './styles.js';
 import {packSign, packStyles} from '../shared/packs/mark.js';
-import {power} from '../shared/text/format.js';
 import {base} from '../shared/styles/base.js';
+import {power} from '../shared/text/format.js';
+import {cellTemplate, emptyCell, readyForPaper} from './cell.js';
+import {UNFOLDED, matrixStyles} from './styles.js';
 
 const spoken = (pack) => (pack ? `, from pack ${pack}` : '');
 const WIDE_OR_PAPER = matchMedia(UNFOLDED);

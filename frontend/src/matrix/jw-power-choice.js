@@ -1,6 +1,6 @@
 import {LitElement, css, html} from 'lit';
-import {power} from '../shared/text/format.js';
 import {base} from '../shared/styles/base.js';
+import {power} from '../shared/text/format.js';
 
 /**
  * Which power level the cells print, and whether they print the margin or the largest power.

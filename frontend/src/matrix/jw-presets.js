@@ -1,6 +1,6 @@
 import {LitElement, css, html, nothing} from 'lit';
-import {SCENARIOS} from './scenarios.js';
 import {base} from '../shared/styles/base.js';
+import {SCENARIOS} from './scenarios.js';
 
 const holds = (state, fields) =>
   Object.entries(fields).every(([name, value]) => JSON.stringify(state[name]) === JSON.stringify(value));

@@ -1,12 +1,11 @@
-import {LitElement, css, html, nothing} from 'lit';
-import {BANDS, FAMILIES, FIRST_STATE, MODES} from '../shared/state/station.js';
-import {spoken} from '../shared/fields/words.js';
-import {base} from '../shared/styles/base.js';
+import {css, html, nothing} from 'lit';
 import '../shared/fields/jw-choice-field.js';
 import '../shared/fields/jw-list-field.js';
 import '../shared/fields/jw-number-field.js';
 import '../shared/fields/jw-switch-field.js';
 import '../shared/fields/jw-toggles-field.js';
+import {base} from '../shared/styles/base.js';
+import {Speaking} from '../shared/vocabulary/speaking.js';
 
 /** Fields behind a button each; the most used ones stand above them. */
 const GROUPS = [
@@ -33,7 +32,7 @@ const KEYINGS = {
  * @property {{field?: string, message: string}} refusal - marks the field it names
  * @fires jw-change
  */
-class JwScenario extends LitElement {
+class JwScenario extends Speaking {
   static styles = [
     base,
     css`
@@ -116,12 +115,12 @@ class JwScenario extends LitElement {
   }
 
   get _bands() {
-    return BANDS.map((band) => ({...band, hidden: !band.regions.includes(String(this.state.region))}));
+    return this.vocabulary.lists.bands.map((band) => ({...band, hidden: !band.regions.includes(String(this.state.region))}));
   }
 
   get _sets() {
     const all = this._bands.filter(({hidden}) => !hidden).map(({id}) => id);
-    return [{words: 'usual sixteen', value: FIRST_STATE.bands}, {words: 'all', value: all}];
+    return [{words: 'usual sixteen', value: this.vocabulary.first.matrix.bands}, {words: 'all', value: all}];
   }
 
   get _keying() {
@@ -130,7 +129,7 @@ class JwScenario extends LitElement {
   }
 
   _differs(name) {
-    return name in this.state && JSON.stringify(this.state[name]) !== JSON.stringify(FIRST_STATE[name]);
+    return name in this.state && JSON.stringify(this.state[name]) !== JSON.stringify(this.vocabulary.first.matrix[name]);
   }
 
   _field(name) {
@@ -143,7 +142,7 @@ class JwScenario extends LitElement {
       return html`<jw-toggles-field class="wide" name="bands" of=" of Region ${this.state.region}" .choices=${this._bands} .sets=${this._sets}
         hint="National limits differ from the Region’s edges; yours decide." .value=${value} .error=${error}></jw-toggles-field>`;
     if (name === 'families')
-      return html`<jw-toggles-field class="wide" name="families" .choices=${FAMILIES} .sets=${ALL_FAMILIES}
+      return html`<jw-toggles-field class="wide" name="families" .choices=${this.vocabulary.lists.families} .sets=${ALL_FAMILIES}
         hint="Pick those you own or can buy; the others leave the matrix." .value=${value} .error=${error}></jw-toggles-field>`;
     if (name === 'powers_w')
       return html`<jw-list-field class="double" name="powers_w" zero="receive" .value=${value} .error=${error}></jw-list-field>`;
@@ -151,18 +150,18 @@ class JwScenario extends LitElement {
       return html`<jw-list-field class="double" name="frequencies_hz" .value=${value} .error=${error}></jw-list-field>`;
     if (name === 'added_sealing')
       return html`<jw-switch-field name="added_sealing" .value=${value} .error=${error}></jw-switch-field>`;
-    if (typeof FIRST_STATE[name] === 'string' || name === 'region')
+    if (typeof this.vocabulary.first.matrix[name] === 'string' || name === 'region')
       return html`<jw-choice-field name=${name} .value=${value} .error=${error} .hint=${this._hint(name)}></jw-choice-field>`;
     return html`<jw-number-field name=${name} .value=${value} .error=${error}></jw-number-field>`;
   }
 
   _inWords(name) {
-    const words = spoken(name, this.state[name]);
+    const words = this.vocabulary.spoken(name, this.state[name]);
     return name === 'vswr' ? `VSWR ${words}` : words;
   }
 
   _hint(name) {
-    const mode = MODES.find(({id}) => id === this.state.mode);
+    const mode = this.vocabulary.lists.modes.find(({id}) => id === this.state.mode);
     return name === 'mode' && mode ? `duty factor ${mode.duty_factor.value}` : '';
   }
 

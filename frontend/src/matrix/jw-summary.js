@@ -1,13 +1,13 @@
-import {LitElement, css, html} from 'lit';
-import {WORDS, spoken} from '../shared/fields/words.js';
+import {css, html} from 'lit';
 import {base} from '../shared/styles/base.js';
+import {Speaking} from '../shared/vocabulary/speaking.js';
 
 /**
  * The scenario in words, for paper.
  *
  * @property {object} state
  */
-class JwSummary extends LitElement {
+class JwSummary extends Speaking {
   static styles = [
     base,
     css`
@@ -22,9 +22,9 @@ class JwSummary extends LitElement {
   static properties = {state: {attribute: false}};
 
   render() {
-    const given = Object.keys(WORDS).filter((name) => this.state[name] !== null && this.state[name].length !== 0);
+    const given = Object.keys(this.vocabulary.words).filter((name) => (this.state[name] ?? []).length !== 0);
     return html`<dl>
-      ${given.map((name) => html`<div><dt>${WORDS[name].label}</dt><dd>${spoken(name, this.state[name])}</dd></div>`)}
+      ${given.map((name) => html`<div><dt>${this.vocabulary.labelOf(name)}</dt><dd>${this.vocabulary.spoken(name, this.state[name])}</dd></div>`)}
     </dl>`;
   }
 }

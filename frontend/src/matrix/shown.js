@@ -1,14 +1,20 @@
 /** What the page shows for a state while or after the core is asked. */
-import {BANDS, FAMILIES, FIRST_MATRIX, FIRST_STATE, bandsOf, cellRequest, isPacked, matrixRequest} from '../shared/state/station.js';
+import START from '../../build/start-data.json';
+import {bandsOf} from '../shared/vocabulary/vocabulary.js';
+import {cellRequest, matrixRequest} from './requests.js';
 
-/** Before the first answer: the snapshot, or heads alone when something else was asked or packs count; after a refusal the snapshot. */
-export function awaitedMatrix(state, refused) {
-  const isFirst = JSON.stringify(matrixRequest(state)) === JSON.stringify(matrixRequest(FIRST_STATE));
-  if (refused || (isFirst && !isPacked())) return FIRST_MATRIX;
-  const wanted = new Set(bandsOf(state));
+/**
+ * Before the first answer: the matrix of a first visit, or heads alone when something else was asked or packs count;
+ * after a refusal the matrix of a first visit.
+ */
+export function awaitedMatrix(state, refused, vocabulary) {
+  const {first, isPacked, lists} = vocabulary;
+  const isFirst = JSON.stringify(matrixRequest(state, vocabulary)) === JSON.stringify(matrixRequest(first.matrix, vocabulary));
+  if (refused || (isFirst && !isPacked)) return START.matrix;
+  const wanted = new Set(bandsOf(state, vocabulary));
   return {
-    families: FAMILIES.filter(({id}) => state.families === null || state.families.includes(id)),
-    columns: BANDS.filter(({id}) => wanted.has(id)),
+    families: lists.families.filter(({id}) => state.families === null || state.families.includes(id)),
+    columns: lists.bands.filter(({id}) => wanted.has(id)),
     powers_w: state.powers_w,
   };
 }
@@ -30,20 +36,20 @@ export function isOpenCell(request, state) {
 }
 
 /** The heading of the open sheet; empty when none is open. */
-export function headingOf(sheet, state, matrix) {
+export function headingOf(sheet, state, matrix, {bands, families}) {
   const nameOf = (list, id) => list.find((one) => one.id === id)?.name ?? id;
-  const column = openColumn(state, matrix)?.name ?? nameOf(BANDS, state.band) ?? `${state.frequency_hz} Hz`;
+  const column = openColumn(state, matrix)?.name ?? nameOf(bands, state.band) ?? `${state.frequency_hz} Hz`;
   switch (sheet) {
     case 'methods':
       return 'Method';
     case 'website':
       return 'Put this on your website';
     case 'family':
-      return nameOf(FAMILIES, state.family);
+      return nameOf(families, state.family);
     case 'band':
       return `All limits on ${column}`;
     case 'derivation':
-      return `${nameOf(FAMILIES, state.family)} on ${column}`;
+      return `${nameOf(families, state.family)} on ${column}`;
   }
   return '';
 }

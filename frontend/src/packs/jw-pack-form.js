@@ -1,11 +1,12 @@
+import {ContextConsumer} from '@lit/context';
 import {LitElement, css, html, nothing} from 'lit';
+import {send} from '../shared/elements/send.js';
 import {save} from '../shared/export/save.js';
-import {FIRST_DRAFT, KINDS, LIMIT_FIELDS, NEW_LIMIT, SEEN, idOf, numbersOf, textOf, wordsOf} from './draft.js';
-import {BANDS, FAMILIES} from '../shared/state/station.js';
 import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
-import {send} from '../shared/elements/send.js';
+import {vocabularyContext} from '../shared/vocabulary/speaking.js';
+import {FIRST_DRAFT, KINDS, LIMIT_FIELDS, NEW_LIMIT, SEEN, idOf, numbersOf, textOf, wordsOf} from './draft.js';
 
 const BUILT_IN = [];
 
@@ -37,6 +38,7 @@ class JwPackForm extends LitElement {
 
   constructor() {
     super();
+    this._vocabulary = new ContextConsumer(this, {context: vocabularyContext, subscribe: true});
     this._draft = FIRST_DRAFT;
     this._problem = '';
   }
@@ -95,8 +97,8 @@ class JwPackForm extends LitElement {
         <input id="power-${at}" type="number" step="any" min=${min} max=${max} required .value=${String(limit.power_w)}
           @change=${(event) => put({power_w: event.target.valueAsNumber})}></div>
       ${this._text(`reason-${at}`, 'Because', limit.reason, (reason) => put({reason}), 300, true)}
-      ${this._several(`families-${at}`, 'Through (none chosen: all)', FAMILIES, limit.interfaces, (interfaces) => put({interfaces}))}
-      ${this._several(`bands-${at}`, 'On (none chosen: all)', BANDS, limit.bands, (bands) => put({bands}))}
+      ${this._several(`families-${at}`, 'Through (none chosen: all)', this._vocabulary.value.lists.families, limit.interfaces, (interfaces) => put({interfaces}))}
+      ${this._several(`bands-${at}`, 'On (none chosen: all)', this._vocabulary.value.lists.bands, limit.bands, (bands) => put({bands}))}
       <button type="button" @click=${() => this._put({limits: this._draft.limits.toSpliced(at, 1)})}>Remove limit ${at + 1}</button>
     </div>`;
   }
@@ -114,7 +116,7 @@ class JwPackForm extends LitElement {
         <div><label for="copied">Made from</label>
           <select id="copied" @change=${(event) => this._copy(event.target.value)}>
             <option value="" .selected=${!family}>none</option>
-            ${FAMILIES.map(({id, name}) => html`<option value=${id} .selected=${family?.entry.id === id}>${name}</option>`)}
+            ${this._vocabulary.value.lists.families.map(({id, name}) => html`<option value=${id} .selected=${family?.entry.id === id}>${name}</option>`)}
           </select></div>
         ${family
           ? html`<div><label for="replaces">It</label>

@@ -1,17 +1,17 @@
 import {LitElement, css, html, nothing} from 'lit';
-import snapshot from '../../build/snapshot.json';
+import START from '../../build/start-data.json';
+import '../shared/elements/jw-progress.js';
 import {save} from '../shared/export/save.js';
 import {packStyles} from '../shared/packs/mark.js';
-import {entriesInWords} from './words.js';
 import {Enquiry} from '../shared/state/enquiry.js';
-import {READY} from '../worker/messages.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
-import './jw-pack-form.js';
-import '../shared/elements/jw-progress.js';
 import {panelStyles} from '../shared/styles/panels.js';
+import {READY} from '../worker/messages.js';
+import './jw-pack-form.js';
+import {entriesInWords} from './words.js';
 
-const MOST_BYTES = snapshot.pack.most_bytes;
+const MOST_BYTES = START.pack.most_bytes;
 
 /**
  * The packs of the page: taken from files, turned off and on, saved, removed, and made.
@@ -23,7 +23,9 @@ const MOST_BYTES = snapshot.pack.most_bytes;
  * @property {Shelf} shelf
  * @property {number} version - another one after every change of the shelf
  */
-class JwPacksView extends LitElement {
+export class JwPacksView extends LitElement {
+  static view = 'packs';
+
   static styles = [
     base,
     pageStyles,

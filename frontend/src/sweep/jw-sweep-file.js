@@ -1,7 +1,7 @@
 import {LitElement, css, html} from 'lit';
-import {tooLarge} from './request.js';
-import {base} from '../shared/styles/base.js';
 import {send} from '../shared/elements/send.js';
+import {base} from '../shared/styles/base.js';
+import {tooLarge} from './request.js';
 
 /**
  * A place to drop a Touchstone file, or to pick one.

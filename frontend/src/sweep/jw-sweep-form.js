@@ -1,12 +1,12 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {send} from '../shared/elements/send.js';
+import {changesOf, control} from '../shared/fields/control.js';
 import {refusedField, refusedWords} from '../shared/fields/refused.js';
-import {wordsOf} from '../shared/fields/words.js';
-import {choices, isExample} from './lines.js';
 import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
+import {Speaking} from '../shared/vocabulary/speaking.js';
 import './jw-sweep-file.js';
-import {changesOf, control} from '../shared/fields/control.js';
-import {send} from '../shared/elements/send.js';
+import {choices, isExample} from './lines.js';
 
 /**
  * What was measured, on which line, and with what at its end.
@@ -18,7 +18,7 @@ import {send} from '../shared/elements/send.js';
  * @property {{field?: string, message: string}} refusal - marks the field it names
  * @fires jw-sweep-change - {changes}; jw-sweep-file - {name, file}; jw-sweep-forget - no earlier one
  */
-class JwSweepForm extends LitElement {
+class JwSweepForm extends Speaking {
   static styles = [
     base,
     formStyles,
@@ -60,7 +60,7 @@ class JwSweepForm extends LitElement {
 
   _field(name) {
     const error = this._error(name);
-    return control(`sweep.${name}`, this.state[name], error && refusedWords(this.refusal, wordsOf(`sweep.${name}`).label));
+    return control(this.vocabulary, `sweep.${name}`, this.state[name], error && refusedWords(this.refusal, this.vocabulary.labelOf(`sweep.${name}`)));
   }
 
   _changed(event) {

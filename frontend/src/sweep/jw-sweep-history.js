@@ -1,11 +1,11 @@
 import {LitElement, css, html, nothing} from 'lit';
+import '../shared/charts/jw-chart.js';
+import {send} from '../shared/elements/send.js';
 import {save} from '../shared/export/save.js';
+import {base} from '../shared/styles/base.js';
+import {panelStyles, pickStyles} from '../shared/styles/panels.js';
 import {historyFigure} from './figures.js';
 import {asFile, fromFile, historyOf} from './history.js';
-import {base} from '../shared/styles/base.js';
-import '../shared/charts/jw-chart.js';
-import {panelStyles, pickStyles} from '../shared/styles/panels.js';
-import {send} from '../shared/elements/send.js';
 
 const today = () => new Date().toISOString().slice(0, 10);
 

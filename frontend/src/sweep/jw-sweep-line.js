@@ -1,11 +1,11 @@
 import {LitElement, css, html, nothing} from 'lit';
+import '../shared/charts/jw-chart.js';
+import {reachable} from '../shared/elements/reachable.js';
+import {base} from '../shared/styles/base.js';
+import {panelStyles} from '../shared/styles/panels.js';
+import {digits, quantity} from '../shared/text/format.js';
 import {distanceFigure, lineSmith, returnLossFigure} from './figures.js';
 import {jointWords, leastWords, percent, share, sizeWords} from './reading.js';
-import {digits, quantity} from '../shared/text/format.js';
-import {base} from '../shared/styles/base.js';
-import '../shared/charts/jw-chart.js';
-import {panelStyles} from '../shared/styles/panels.js';
-import {reachable} from '../shared/elements/reachable.js';
 
 /**
  * A one-port sweep along its line: distance, joints, what was fitted, frequency and Smith chart.

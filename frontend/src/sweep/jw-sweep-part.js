@@ -1,9 +1,9 @@
 import {LitElement, css, html, nothing} from 'lit';
-import {partLossFigure, partReturnFigure, partSmith} from './figures.js';
-import {MINUS, frequency, quantity} from '../shared/text/format.js';
-import {base} from '../shared/styles/base.js';
 import '../shared/charts/jw-chart.js';
+import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
+import {MINUS, frequency, quantity} from '../shared/text/format.js';
+import {partLossFigure, partReturnFigure, partSmith} from './figures.js';
 
 const decibels = (value) => (value === null ? '–' : `${value.toFixed(2).replace('-', MINUS)} dB`);
 

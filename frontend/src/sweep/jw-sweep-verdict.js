@@ -1,8 +1,8 @@
 import {LitElement, css, html, nothing} from 'lit';
-import {FINDINGS, partFinding} from './reading.js';
-import {digits, frequency} from '../shared/text/format.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
+import {digits, frequency} from '../shared/text/format.js';
+import {FINDINGS, partFinding} from './reading.js';
 
 /**
  * What the sweep tells, first of all.

@@ -1,27 +1,23 @@
 import {css, html, nothing} from 'lit';
-import {WAYS} from '../shared/export/ways.js';
-import {save} from '../shared/export/save.js';
-import {FIRST_DOCUMENT} from '../shared/lines/example.js';
-import {recalled} from '../shared/lines/kept.js';
-import {TABLE} from '../shared/lines/table.js';
-import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
-import {SWEEP, viewOf} from '../app/views.js';
-import {added, entryOf} from './history.js';
-import * as kept from './kept.js';
-import {isExample, lineOf, ownId} from './lines.js';
-import {sweepRequest} from './request.js';
-import {FIELDS, FIRST} from './table.js';
-import {base} from '../shared/styles/base.js';
-import {pageStyles} from '../shared/styles/forms.js';
 import '../shared/elements/jw-cautions.js';
 import '../shared/elements/jw-steps.js';
+import {View} from '../shared/elements/view.js';
+import {save} from '../shared/export/save.js';
+import {FIRST_DOCUMENT} from '../shared/lines/document.js';
+import {KEPT_LINES} from '../shared/lines/kept.js';
+import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
+import {base} from '../shared/styles/base.js';
+import {pageStyles} from '../shared/styles/forms.js';
+import {panelStyles} from '../shared/styles/panels.js';
+import {added, entryOf} from './history.js';
 import './jw-sweep-form.js';
 import './jw-sweep-history.js';
 import './jw-sweep-line.js';
 import './jw-sweep-part.js';
 import './jw-sweep-verdict.js';
-import {panelStyles} from '../shared/styles/panels.js';
-import {View} from '../shared/elements/view.js';
+import {KEPT_SWEEPS} from './kept.js';
+import {isExample, lineOf, ownId} from './lines.js';
+import {sweepRequest} from './request.js';
 
 /**
  * Which joint has gone bad: a measured sweep against its line.
@@ -29,7 +25,9 @@ import {View} from '../shared/elements/view.js';
  * @property {function(): Promise<object>} loadCharts - brings the chart library
  * @fires jw-notice - {text, action}: a sentence for the reader
  */
-class JwSweepView extends View {
+export class JwSweepView extends View {
+  static view = 'sweep';
+
   static styles = [
     base,
     pageStyles,
@@ -47,7 +45,6 @@ class JwSweepView extends View {
 
   constructor() {
     super();
-    this._state = FIRST;
     this._document = FIRST_DOCUMENT;
     this._entries = [];
     this._sweep = this._enquiry('sweep');
@@ -59,6 +56,14 @@ class JwSweepView extends View {
     this._recall();
   }
 
+  _begin() {
+    this._state = this._first;
+  }
+
+  get _first() {
+    return this.vocabulary.first.sweep;
+  }
+
   render() {
     const {error, result} = this._sweep;
     return html`${this._progress(this._sweep)}
@@ -66,7 +71,7 @@ class JwSweepView extends View {
         @jw-sweep-keep=${({detail}) => this._keep(detail.date)} @jw-sweep-drop=${({detail}) => this._remember(this._entries.filter((one) => one !== detail.entry))}
         @jw-sweep-import=${({detail}) => this._remember(detail.entries.reduce(added, this._entries))}
         @jw-sweep-compare=${({detail: {entry}}) => (this._earlier = {name: `${entry.name}, ${entry.date}`, text: entry.text})}>
-        <div class="bar" role="group" aria-label="Take along"><button @click=${() => WAYS.print()}>Print</button></div>
+        <div class="bar" role="group" aria-label="Take along"><button @click=${() => window.print()}>Print</button></div>
         <jw-sweep-form class="noprint" .state=${this._state} .document=${this._document} .file=${this._atHand} .earlier=${this._earlier} .refusal=${error}></jw-sweep-form>
         <div class="answer">
           ${this._answer(result, error)}
@@ -118,7 +123,7 @@ class JwSweepView extends View {
   _change(changes) {
     // a file belongs to the line it was dropped on, an example has its own
     if ('of' in changes) Object.assign(this, {_file: undefined, _earlier: undefined});
-    if (isExample(changes.of)) changes = {...changes, end: FIRST.end};
+    if (isExample(changes.of)) changes = {...changes, end: this._first.end};
     this._state = {...this._state, ...changes};
     this._address();
   }
@@ -139,26 +144,25 @@ class JwSweepView extends View {
 
   _remember(entries) {
     this._entries = entries;
-    const problem = kept.remember(() => localStorage, entries);
+    const problem = KEPT_SWEEPS.remember(() => localStorage, entries);
     this._notice(problem && {text: problem});
   }
 
   _recall() {
-    const {document, problem, spoilt} = kept.recalled(() => localStorage);
+    const {document, problem, spoilt} = KEPT_SWEEPS.recalled(() => localStorage);
     this._entries = document ?? [];
     if (spoilt) this._notice({text: problem, action: {words: 'Save them', run: () => save('jointwise-sweeps-unread.txt', 'text/plain', spoilt)}});
   }
 
   _address() {
-    const fragment = viewFragment(SWEEP, this._state, FIRST);
+    const fragment = viewFragment(JwSweepView.view, this._state, this._first);
     if (fragment !== location.hash.slice(1)) history.pushState(null, '', `#${fragment}`);
   }
 
-  _restore() {
-    const fragment = location.hash.slice(1);
-    if (viewOf(fragment) !== SWEEP) return;
-    const {state, unknown} = viewState(fragment, FIELDS, FIRST);
-    this._document = recalled(() => localStorage, TABLE).document ?? FIRST_DOCUMENT;
+  _restore(fragment) {
+    const {fields} = this.vocabulary;
+    const {state, unknown} = viewState(fragment, fields.sweep, this._first);
+    this._document = KEPT_LINES.recalled(() => localStorage, fields).document ?? FIRST_DOCUMENT;
     this._state = state;
     this._notice(unknownNotice(unknown));
   }

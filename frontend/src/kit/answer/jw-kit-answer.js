@@ -1,11 +1,11 @@
 import {LitElement, css, html, nothing} from 'lit';
-import {pairNumbers} from '../names.js';
-import {trapsOf} from './reading.js';
-import {base} from '../../shared/styles/base.js';
 import '../../shared/elements/jw-cautions.js';
+import {base} from '../../shared/styles/base.js';
+import {panelStyles} from '../../shared/styles/panels.js';
+import {pairNumbers} from '../names.js';
 import './jw-kit-graph.js';
 import './jw-kit-joins.js';
-import {panelStyles} from '../../shared/styles/panels.js';
+import {trapsOf} from './reading.js';
 
 /**
  * The answer in full: the drawing, what looks as if it fitted, every pair, and the cautions.

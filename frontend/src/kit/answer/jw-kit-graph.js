@@ -1,9 +1,9 @@
-import {LitElement, css, html, nothing, svg} from 'lit';
-import {MOST_DRAWN, laidOut, markOf, spokenGraph} from './graph.js';
-import {endWords} from '../names.js';
-import {FAMILIES} from '../../shared/state/station.js';
-import {base} from '../../shared/styles/base.js';
+import {css, html, nothing, svg} from 'lit';
 import {Width} from '../../shared/elements/width.js';
+import {base} from '../../shared/styles/base.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
+import {endWords} from '../names.js';
+import {MOST_DRAWN, laidOut, markOf, spokenGraph} from './graph.js';
 
 const FIRST_WIDTH = 720;
 const LONGEST = 22;
@@ -17,7 +17,7 @@ const cut = (text) => (text.length > LONGEST ? `${text.slice(0, LONGEST - 1)}…
  * @property {object[]} ports - of the request that was answered
  * @property {string[]} names - of the ports
  */
-class JwKitGraph extends LitElement {
+class JwKitGraph extends Speaking {
   static styles = [
     base,
     css`
@@ -82,7 +82,7 @@ class JwKitGraph extends LitElement {
       <circle class="dot" cx=${x} cy=${y} r="9"></circle>
       <text class="at" x=${x} y=${y + 3.5}>${at + 1}</text>
       <text x=${x + label.x} y=${y + label.y} text-anchor=${anchor}>${cut(this.names[at])}</text>
-      <text class="end" x=${x + label.x} y=${y + label.y + 13} text-anchor=${anchor}>${endWords(FAMILIES, family, gender)}</text>
+      <text class="end" x=${x + label.x} y=${y + label.y + 13} text-anchor=${anchor}>${endWords(this.vocabulary.lists.families, family, gender)}</text>
     </g>`;
   }
 }

@@ -1,10 +1,10 @@
-import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
+import {css, html, nothing, unsafeCSS} from 'lit';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
+import {base} from '../../shared/styles/base.js';
+import {decibels} from '../../shared/text/format.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
 import {pairName} from '../names.js';
 import {chainWords, dutyOf, lossOf, notesOf, ownedWords} from './reading.js';
-import {FAMILIES} from '../../shared/state/station.js';
-import {decibels} from '../../shared/text/format.js';
-import {base} from '../../shared/styles/base.js';
 
 /**
  * How every pair is joined, or why it can't be.
@@ -12,7 +12,7 @@ import {base} from '../../shared/styles/base.js';
  * @property {object[]} pairs
  * @property {string[]} names - of the ports
  */
-class JwKitJoins extends LitElement {
+class JwKitJoins extends Speaking {
   static styles = [
     base,
     unsafeCSS(STEP_RULES),
@@ -41,8 +41,8 @@ class JwKitJoins extends LitElement {
     return html`<li data-pair=${ports.join('-')}>
       <h3>${pairName(ports, this.names)}</h3>
       ${joined ? html`<span class="chip" data-step=${stepOf(joined.margin_db)}>${decibels(joined.margin_db)} dB</span>` : html`<span class="chip none">no</span>`}
-      <p class="chain">${joined ? chainWords(joined, ends, FAMILIES) : sentence}</p>
-      <p class="quiet">${[`${dutyOf(pair)}${joined ? `: ${lossOf(joined)}` : ''}`, ownedWords(pair, ends, FAMILIES)].filter(Boolean).join('. ')}</p>
+      <p class="chain">${joined ? chainWords(joined, ends, this.vocabulary.lists.families) : sentence}</p>
+      <p class="quiet">${[`${dutyOf(pair)}${joined ? `: ${lossOf(joined)}` : ''}`, ownedWords(pair, ends, this.vocabulary.lists.families)].filter(Boolean).join('. ')}</p>
       ${trap ? html`<p class="mind">As they are: ${trap}</p>` : nothing}
       ${joined ? notesOf(joined).map((note) => html`<p class="mind">${note}</p>`) : nothing}
     </li>`;

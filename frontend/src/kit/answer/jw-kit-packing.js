@@ -1,7 +1,7 @@
 import {LitElement, css, html} from 'lit';
-import {pairNumbers} from '../names.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
+import {pairNumbers} from '../names.js';
 
 const FROM = {add: 'to add', own: 'you own it'};
 

@@ -1,11 +1,11 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {send} from '../../shared/elements/send.js';
+import {base} from '../../shared/styles/base.js';
+import {panelStyles} from '../../shared/styles/panels.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
+import './jw-kit-packing.js';
 import {packingOf} from './packing.js';
 import {idlePorts, ownedAloneWords, proofWords} from './reading.js';
-import {FAMILIES} from '../../shared/state/station.js';
-import {base} from '../../shared/styles/base.js';
-import './jw-kit-packing.js';
-import {panelStyles} from '../../shared/styles/panels.js';
-import {send} from '../../shared/elements/send.js';
 
 /**
  * The answer in short: the verdict, what the owned adapters can do alone, and the packing list.
@@ -17,7 +17,7 @@ import {send} from '../../shared/elements/send.js';
  * @property {boolean} searching - whether a smaller kit is looked for
  * @fires jw-kit-search - to look for a smaller kit for longer
  */
-class JwKitVerdict extends LitElement {
+class JwKitVerdict extends Speaking {
   static styles = [
     base,
     panelStyles,
@@ -48,7 +48,7 @@ class JwKitVerdict extends LitElement {
         ${idle.length > 0 ? html`<p class="quiet">In no pair: ${idle.map((at) => `${at + 1} ${names[at]}`).join(', ')}.</p>` : nothing}
         ${this.outdated ? html`<p class="outdated" role="alert">${this.outdated}</p>` : nothing}
       </section>
-      <section class="panel" id="packing"><h2>Packing list</h2><jw-kit-packing .rows=${packingOf(result, answered, FAMILIES)}></jw-kit-packing></section>`;
+      <section class="panel" id="packing"><h2>Packing list</h2><jw-kit-packing .rows=${packingOf(result, answered, this.vocabulary.lists.families)}></jw-kit-packing></section>`;
   }
 
   /** What more can be done while no kit is proven smallest. */

@@ -1,6 +1,6 @@
 /** Reading a kit's answer: verdict, chains, packing list, and what is possible with the owned adapters alone, in words. */
-import {lossWords} from '../../line/reading.js';
 import {frequency, power} from '../../shared/text/format.js';
+import {lossWords} from '../../shared/text/loss.js';
 import {endWords, pairNumbers} from '../names.js';
 
 const plural = (count, one, many) => `${count} ${count === 1 ? one : many}`;

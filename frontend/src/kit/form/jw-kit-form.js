@@ -1,13 +1,13 @@
-import {LitElement, css, html, nothing} from 'lit';
-import {valueOf} from '../table.js';
+import {css, html, nothing} from 'lit';
+import {send} from '../../shared/elements/send.js';
+import {changesOf, control} from '../../shared/fields/control.js';
 import {base} from '../../shared/styles/base.js';
 import {formStyles} from '../../shared/styles/forms.js';
+import {panelStyles} from '../../shared/styles/panels.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
 import './jw-kit-owned.js';
 import './jw-kit-pairs.js';
 import './jw-kit-ports.js';
-import {changesOf, control} from '../../shared/fields/control.js';
-import {panelStyles} from '../../shared/styles/panels.js';
-import {send} from '../../shared/elements/send.js';
 
 const LIMITS = ['most_in_series', 'most_loss_db', 'mode', 'vswr', 'return_loss_asked_db', 'impedance_steps'];
 const SITE = [
@@ -24,7 +24,7 @@ const SITE = [
  * @property {{group: string, at: number, field: string, message: string}} refused - marks the field it names
  * @fires jw-kit-edit
  */
-class JwKitForm extends LitElement {
+class JwKitForm extends Speaking {
   static styles = [
     base,
     panelStyles,
@@ -63,7 +63,7 @@ class JwKitForm extends LitElement {
   _field(name) {
     const {refused, request} = this;
     const error = refused?.group === 'limits' && refused.field === name ? refused.message : '';
-    return control(`kit.${name}`, valueOf(request, `kit.${name}`), error);
+    return control(this.vocabulary, `kit.${name}`, this.vocabulary.valueOf(request, `kit.${name}`), error);
   }
 
   _changed(event) {

@@ -1,9 +1,9 @@
-import {LitElement, css, html} from 'lit';
-import {NEW_ADAPTER} from '../example.js';
-import {TABLE, valueOf} from '../table.js';
-import {base} from '../../shared/styles/base.js';
-import {changesOf, control} from '../../shared/fields/control.js';
+import {css, html} from 'lit';
 import {send} from '../../shared/elements/send.js';
+import {changesOf, control} from '../../shared/fields/control.js';
+import {base} from '../../shared/styles/base.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
+import {NEW_ADAPTER} from '../example.js';
 
 const FIELDS = ['one_family', 'one_gender', 'other_family', 'other_gender', 'count'];
 
@@ -14,7 +14,7 @@ const FIELDS = ['one_family', 'one_gender', 'other_family', 'other_gender', 'cou
  * @property {{at: number, field: string, message: string}} refused
  * @fires jw-kit-edit
  */
-class JwKitOwned extends LitElement {
+class JwKitOwned extends Speaking {
   static styles = [
     base,
     css`
@@ -32,11 +32,11 @@ class JwKitOwned extends LitElement {
   render() {
     const {owned, refused} = this;
     return html`<ul>${owned.map((adapter, at) => this._row(adapter, at, refused?.at === at ? refused : undefined))}</ul>
-      <button id="acquire" ?disabled=${owned.length >= TABLE.kit.owned.most} @click=${() => send(this, 'jw-kit-edit', {kind: 'acquire', adapter: NEW_ADAPTER})}>Add an adapter you own</button>`;
+      <button id="acquire" ?disabled=${owned.length >= this.vocabulary.fields.kit.owned.most} @click=${() => send(this, 'jw-kit-edit', {kind: 'acquire', adapter: NEW_ADAPTER})}>Add an adapter you own</button>`;
   }
 
   _row(adapter, at, refused) {
-    const field = (name) => control(`owned.${name}`, valueOf(adapter, `owned.${name}`), refused?.field === name ? refused.message : '');
+    const field = (name) => control(this.vocabulary, `owned.${name}`, this.vocabulary.valueOf(adapter, `owned.${name}`), refused?.field === name ? refused.message : '');
     return html`<li><div class="fields" role="group" aria-label="Adapter ${at + 1}" @jw-change=${(event) => this._changed(event, at)}>
       ${FIELDS.map(field)}
       <button aria-label="Remove adapter ${at + 1}" @click=${() => this._discard(at)}>Remove</button>

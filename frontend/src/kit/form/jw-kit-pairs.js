@@ -1,9 +1,9 @@
 import {LitElement, css, html, nothing} from 'lit';
-import {pairsOf} from '../edits.js';
-import {pairName} from '../names.js';
-import {base} from '../../shared/styles/base.js';
 import {send} from '../../shared/elements/send.js';
 import {Width} from '../../shared/elements/width.js';
+import {base} from '../../shared/styles/base.js';
+import {pairsOf} from '../edits.js';
+import {pairName} from '../names.js';
 
 /** A matrix needs so much for its row heads and its last margin, and a finger for every column. */
 const HEADS_PX = 150;

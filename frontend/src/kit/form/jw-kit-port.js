@@ -1,10 +1,9 @@
-import {LitElement, css, html, nothing} from 'lit';
-import {dutyWords, endWords, portName} from '../names.js';
-import {valueOf} from '../table.js';
-import {FAMILIES} from '../../shared/state/station.js';
-import {base} from '../../shared/styles/base.js';
-import {changesOf, control} from '../../shared/fields/control.js';
+import {css, html, nothing} from 'lit';
 import {send} from '../../shared/elements/send.js';
+import {changesOf, control} from '../../shared/fields/control.js';
+import {base} from '../../shared/styles/base.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
+import {dutyWords, endWords, portName} from '../names.js';
 
 const FIELDS = ['name', 'family', 'gender', 'highest_frequency_hz', 'power_w', 'impedance_ohm'];
 
@@ -21,7 +20,7 @@ const FIELDS = ['name', 'family', 'gender', 'highest_frequency_hz', 'power_w', '
  * @fires jw-kit-edit
  * @fires jw-kit-toggle - {at}
  */
-class JwKitPort extends LitElement {
+class JwKitPort extends Speaking {
   static styles = [
     base,
     css`
@@ -54,13 +53,13 @@ class JwKitPort extends LitElement {
 
   render() {
     const {at, port, refused} = this;
-    const name = portName(FAMILIES, port);
+    const name = portName(this.vocabulary.lists.families, port);
     return html`<article aria-label="Port ${at + 1}, ${name}">
       <button id="toggle" aria-expanded=${this.open} @click=${() => send(this, 'jw-kit-toggle', {at})}>
         <span class="at">${at + 1}</span>
         <span><span class="name">${name}</span>
           <span class="sub">${refused ? html`<span class="error">needs a correction</span>` : dutyWords(port)}</span></span>
-        <span class="end">${endWords(FAMILIES, port.family, port.gender)}</span>
+        <span class="end">${endWords(this.vocabulary.lists.families, port.family, port.gender)}</span>
       </button>
       ${this.open ? this._form() : nothing}
     </article>`;
@@ -71,7 +70,7 @@ class JwKitPort extends LitElement {
     const act = (id, words, off, detail) =>
       html`<button id=${id} ?disabled=${off} @click=${() => send(this, 'jw-kit-edit', {at, ...detail})}>${words}</button>`;
     return html`<div class="fields" @jw-change=${this._changed}>
-        ${FIELDS.map((name) => control(`port.${name}`, valueOf(port, `port.${name}`), refused?.field === name ? refused.message : ''))}
+        ${FIELDS.map((name) => control(this.vocabulary, `port.${name}`, this.vocabulary.valueOf(port, `port.${name}`), refused?.field === name ? refused.message : ''))}
       </div>
       <div class="acts">
         ${act('up', 'Up', at === 0, {kind: 'move', to: at - 1})} ${act('down', 'Down', at === count - 1, {kind: 'move', to: at + 1})}

@@ -1,11 +1,9 @@
-import {LitElement, css, html} from 'lit';
-import {NEW_PORT} from '../example.js';
-import {TABLE} from '../table.js';
-import {base} from '../../shared/styles/base.js';
-import './jw-kit-port.js';
+import {css, html} from 'lit';
 import {send} from '../../shared/elements/send.js';
-
-const {least: LEAST, most: MOST} = TABLE.kit.ports;
+import {base} from '../../shared/styles/base.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
+import {NEW_PORT} from '../example.js';
+import './jw-kit-port.js';
 
 /**
  * The ports of a kit in order; they are moved by buttons and by Alt with the arrow keys.
@@ -14,7 +12,7 @@ const {least: LEAST, most: MOST} = TABLE.kit.ports;
  * @property {{at: number, field: string, message: string}} refused - the port and field that must be corrected
  * @fires jw-kit-edit
  */
-class JwKitPorts extends LitElement {
+class JwKitPorts extends Speaking {
   static styles = [
     base,
     css`
@@ -39,13 +37,14 @@ class JwKitPorts extends LitElement {
 
   render() {
     const {ports, refused} = this;
+    const {least, most} = this.vocabulary.fields.kit.ports;
     return html`<ol @jw-kit-toggle=${this._toggled} @jw-kit-edit=${this._edited} @keydown=${this._key}>
         ${ports.map(
-          (port, at) => html`<li><jw-kit-port .port=${port} .at=${at} .count=${ports.length} .least=${LEAST} .most=${MOST} .open=${at === this._open}
+          (port, at) => html`<li><jw-kit-port .port=${port} .at=${at} .count=${ports.length} .least=${least} .most=${most} .open=${at === this._open}
             .refused=${refused?.at === at ? refused : undefined}></jw-kit-port></li>`,
         )}
       </ol>
-      <button id="add" ?disabled=${ports.length >= MOST} @click=${this._add}>Add a port</button>`;
+      <button id="add" ?disabled=${ports.length >= most} @click=${this._add}>Add a port</button>`;
   }
 
   _toggled({detail: {at}}) {

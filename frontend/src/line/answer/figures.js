@@ -1,7 +1,7 @@
 /** Charts of a line as data for the chart library. */
 import {CONFIG, PAGE_COLOURS, atTheLimit, frame, translucent} from '../../shared/charts/figure.js';
 import {frequency} from '../../shared/text/format.js';
-import {lossWords} from '../reading.js';
+import {lossWords} from '../../shared/text/loss.js';
 
 const ROW_PX = 24;
 const FRAME_PX = 70;

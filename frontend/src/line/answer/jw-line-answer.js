@@ -1,8 +1,8 @@
 import {LitElement, css, html} from 'lit';
 import {base} from '../../shared/styles/base.js';
+import {panelStyles} from '../../shared/styles/panels.js';
 import './jw-line-drawing.js';
 import './jw-line-verdict.js';
-import {panelStyles} from '../../shared/styles/panels.js';
 
 /**
  * The answer at a glance: the verdict and the line drawn.

@@ -1,7 +1,7 @@
 import {LitElement, css, html, nothing} from 'lit';
-import {decibels, digits} from '../../shared/text/format.js';
-import {base} from '../../shared/styles/base.js';
 import {send} from '../../shared/elements/send.js';
+import {base} from '../../shared/styles/base.js';
+import {decibels, digits} from '../../shared/text/format.js';
 
 const FIRST = 8;
 

@@ -1,10 +1,11 @@
 import {LitElement, css, html, nothing} from 'lit';
-import {bandFigure, lossFigure, waveFigure} from './figures.js';
-import {boundWords, lossWords} from '../reading.js';
-import {digits, frequency} from '../../shared/text/format.js';
-import {base} from '../../shared/styles/base.js';
 import '../../shared/charts/jw-chart.js';
 import {send} from '../../shared/elements/send.js';
+import {base} from '../../shared/styles/base.js';
+import {digits, frequency} from '../../shared/text/format.js';
+import {lossWords} from '../../shared/text/loss.js';
+import {boundWords} from '../reading.js';
+import {bandFigure, lossFigure, waveFigure} from './figures.js';
 
 /**
  * The charts of a line: where its loss goes, what it does over the bands, the wave along it.

@@ -1,11 +1,12 @@
 import {LitElement, css, html, unsafeCSS} from 'lit';
-import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
-import {LIMITED_BY} from '../limits.js';
-import {lossWords, marginWords} from '../reading.js';
-import {packMark, packStyles} from '../../shared/packs/mark.js';
-import {decibels, digits, power, quantity, roundedDown} from '../../shared/text/format.js';
-import {base} from '../../shared/styles/base.js';
 import '../../shared/elements/jw-steps.js';
+import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
+import {packMark, packStyles} from '../../shared/packs/mark.js';
+import {base} from '../../shared/styles/base.js';
+import {decibels, digits, power, quantity, roundedDown} from '../../shared/text/format.js';
+import {lossWords} from '../../shared/text/loss.js';
+import {LIMITED_BY} from '../limits.js';
+import {marginWords} from '../reading.js';
 
 const LIMITS = ['heat', 'voltage', 'match'];
 

@@ -1,8 +1,8 @@
 import {LitElement, html} from 'lit';
-import {partsOf} from '../reading.js';
-import {base} from '../../shared/styles/base.js';
-import './jw-line-derivation.js';
 import '../../shared/elements/jw-methods.js';
+import {base} from '../../shared/styles/base.js';
+import {partsOf} from '../reading.js';
+import './jw-line-derivation.js';
 
 /**
  * What the open sheet of the line view shows: an element's derivation, or the method.

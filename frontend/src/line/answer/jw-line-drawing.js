@@ -1,10 +1,11 @@
 import {LitElement, css, html, nothing, svg} from 'lit';
-import {stepOf} from '../../shared/margins/scale.js';
-import {AXIS, ROW_HEIGHT, laidOut, twoLines} from './drawing.js';
-import {lossWords, marginWords, spokenPart} from '../reading.js';
-import {power, quantity} from '../../shared/text/format.js';
-import {base} from '../../shared/styles/base.js';
 import {send} from '../../shared/elements/send.js';
+import {stepOf} from '../../shared/margins/scale.js';
+import {base} from '../../shared/styles/base.js';
+import {power, quantity} from '../../shared/text/format.js';
+import {lossWords} from '../../shared/text/loss.js';
+import {marginWords, spokenPart} from '../reading.js';
+import {AXIS, ROW_HEIGHT, laidOut, twoLines} from './drawing.js';
 
 const FIRST_WIDTH = 720;
 /** Room for a margin, or the word that stands for it. */

@@ -1,10 +1,11 @@
 import {LitElement, css, html, unsafeCSS} from 'lit';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
-import {LIMITED_BY} from '../limits.js';
-import {lossWords, marginWords} from '../reading.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
-import {digits, quantity} from '../../shared/text/format.js';
 import {base} from '../../shared/styles/base.js';
+import {digits, quantity} from '../../shared/text/format.js';
+import {lossWords} from '../../shared/text/loss.js';
+import {LIMITED_BY} from '../limits.js';
+import {marginWords} from '../reading.js';
 
 const number = (value, unit) => (value === null ? '–' : quantity(value, unit, 3));
 const againstMost = (value, most, unit) => (value === null || most === null ? number(value, unit) : `${digits(value, 3)} of ${digits(most, 3)} ${unit}`);

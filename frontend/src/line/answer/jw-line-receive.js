@@ -1,9 +1,9 @@
-import {LitElement, css, html, nothing} from 'lit';
-import {contrastWords} from './reception.js';
-import {valueOf} from '../../shared/lines/table.js';
-import {base} from '../../shared/styles/base.js';
-import {changesOf, control} from '../../shared/fields/control.js';
+import {css, html, nothing} from 'lit';
 import {send} from '../../shared/elements/send.js';
+import {changesOf, control} from '../../shared/fields/control.js';
+import {base} from '../../shared/styles/base.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
+import {contrastWords} from './reception.js';
 
 const PREAMPLIFIER = ['preamplifier.gain_db', 'preamplifier.noise_figure_db'];
 const FIRST = {gain_db: 15, noise_figure_db: 1};
@@ -17,7 +17,7 @@ const FIRST = {gain_db: 15, noise_figure_db: 1};
  * @property {{group: string, field: string, message: string}} refused
  * @fires jw-line-edit
  */
-class JwLineReceive extends LitElement {
+class JwLineReceive extends Speaking {
   static styles = [
     base,
     css`
@@ -72,7 +72,7 @@ class JwLineReceive extends LitElement {
     const {receiver = {}} = this.request;
     const {preamplifier} = receiver;
     const error = (name) => (this.refused && `${this.refused.group}.${this.refused.field}` === name ? this.refused.message : '');
-    const own = (name) => control(name, valueOf(receiver, name), error(name));
+    const own = (name) => control(this.vocabulary, name, this.vocabulary.valueOf(receiver, name), error(name));
     return html`${own('receiver.noise_figure_db')}${own('receiver.environment')}
       <div class="own">
         <label for="preamplifier">Preamplifier</label>
@@ -81,7 +81,7 @@ class JwLineReceive extends LitElement {
           ${this.names.map((name, at) => html`<option value=${at} .selected=${preamplifier?.before_element === at}>before ${at + 1}, ${name}</option>`)}
         </select>
       </div>
-      ${preamplifier ? PREAMPLIFIER.map((name) => control(name, valueOf(preamplifier, name), error(name))) : nothing}`;
+      ${preamplifier ? PREAMPLIFIER.map((name) => control(this.vocabulary, name, this.vocabulary.valueOf(preamplifier, name), error(name))) : nothing}`;
   }
 
   _placed({target: {value}}) {

@@ -1,11 +1,11 @@
 import {LitElement, css, html} from 'lit';
-import {base} from '../../shared/styles/base.js';
 import '../../shared/elements/jw-cautions.js';
+import {base} from '../../shared/styles/base.js';
+import {panelStyles} from '../../shared/styles/panels.js';
 import './jw-line-changes.js';
 import './jw-line-charts.js';
 import './jw-line-numbers.js';
 import './jw-line-receive.js';
-import {panelStyles} from '../../shared/styles/panels.js';
 
 /**
  * What else the core says of a line: charts, exchanges, receive, all numbers.

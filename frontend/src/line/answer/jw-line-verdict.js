@@ -1,8 +1,8 @@
 import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
-import {lossWords} from '../reading.js';
-import {decibels, digits, frequency, power, quantity, roundedDown} from '../../shared/text/format.js';
 import {base} from '../../shared/styles/base.js';
+import {decibels, digits, frequency, power, quantity, roundedDown} from '../../shared/text/format.js';
+import {lossWords} from '../../shared/text/loss.js';
 
 /**
  * What reaches the antenna, in a sentence and a few numbers.

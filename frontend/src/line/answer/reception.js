@@ -1,5 +1,5 @@
 /** What a line costs on receive, in sentences with the line's own numbers. */
-import {lossWords} from '../reading.js';
+import {lossWords} from '../../shared/text/loss.js';
 
 /** Below this the ear and the log book notice nothing. */
 const NOTICED_DB = 0.1;

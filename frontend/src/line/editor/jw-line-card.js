@@ -1,11 +1,11 @@
-import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
-import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
-import {lossWords} from '../reading.js';
-import {valueOf} from '../../shared/lines/table.js';
-import {decibels} from '../../shared/text/format.js';
-import {base} from '../../shared/styles/base.js';
-import {changesOf, control} from '../../shared/fields/control.js';
+import {css, html, nothing, unsafeCSS} from 'lit';
 import {send} from '../../shared/elements/send.js';
+import {changesOf, control} from '../../shared/fields/control.js';
+import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
+import {base} from '../../shared/styles/base.js';
+import {decibels} from '../../shared/text/format.js';
+import {lossWords} from '../../shared/text/loss.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
 
 const FIELDS = {
   cable: ['cable.cable', 'cable.length_m', 'cable.name'],
@@ -26,7 +26,7 @@ const FIELDS = {
  * @property {{field: string, message: string}} refused - marks the field it names
  * @fires jw-line-edit, jw-line-toggle, jw-line-open, jw-line-grab
  */
-class JwLineCard extends LitElement {
+class JwLineCard extends Speaking {
   static styles = [
     base,
     unsafeCSS(STEP_RULES),
@@ -123,7 +123,7 @@ class JwLineCard extends LitElement {
     const elsewhere = refused && !names.includes(`${element.kind}.${refused.field}`);
     const notes = reading ? [reading.refusal, ...reading.marks].filter(Boolean) : [];
     return html`${notes.map((note) => html`<p class="marks">${note}</p>`)}
-      <div class="fields" @jw-change=${this._changed}>${names.map((name) => control(name, valueOf(element, name), error(name)))}</div>
+      <div class="fields" @jw-change=${this._changed}>${names.map((name) => control(this.vocabulary, name, this.vocabulary.valueOf(element, name), error(name)))}</div>
       ${elsewhere ? html`<p class="error whole" role="alert">${refused.message}</p>` : nothing}
       <div class="acts">
         <button id="up" ?disabled=${this.at === 0} @click=${() => this._edit('move', {to: this.at - 1})}>Up</button>

@@ -1,9 +1,9 @@
 import {LitElement, css, html} from 'lit';
 import {base} from '../../shared/styles/base.js';
+import {panelStyles} from '../../shared/styles/panels.js';
 import './jw-line-list.js';
 import './jw-line-load.js';
 import './jw-line-station.js';
-import {panelStyles} from '../../shared/styles/panels.js';
 
 /**
  * What the reader says of a line: its station, its elements, its antenna.

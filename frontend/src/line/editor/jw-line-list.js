@@ -1,11 +1,11 @@
 import {LitElement, css, html} from 'lit';
-import {NEW_ELEMENTS} from '../../shared/lines/example.js';
-import {landing} from './drag.js';
-import {placeIn, readElement} from '../reading.js';
-import {base} from '../../shared/styles/base.js';
-import './jw-line-card.js';
-import {pickStyles} from '../../shared/styles/panels.js';
 import {send} from '../../shared/elements/send.js';
+import {base} from '../../shared/styles/base.js';
+import {pickStyles} from '../../shared/styles/panels.js';
+import {NEW_ELEMENTS} from '../new-parts.js';
+import {placeIn, readElement} from '../reading.js';
+import {landing} from './drag.js';
+import './jw-line-card.js';
 
 const ADDED = [['cable', 'Cable'], ['joint', 'Joint'], ['adapter', 'Adapter'], ['part', 'Part']];
 

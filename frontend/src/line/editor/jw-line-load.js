@@ -1,10 +1,10 @@
-import {LitElement, css, html, nothing} from 'lit';
-import {NEW_LOADS} from '../../shared/lines/example.js';
-import {pointsOf, rowsOf} from './rows.js';
-import {valueOf} from '../../shared/lines/table.js';
-import {base} from '../../shared/styles/base.js';
-import {changesOf, control} from '../../shared/fields/control.js';
+import {css, html, nothing} from 'lit';
 import {send} from '../../shared/elements/send.js';
+import {changesOf, control} from '../../shared/fields/control.js';
+import {base} from '../../shared/styles/base.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
+import {NEW_LOADS} from '../new-parts.js';
+import {pointsOf, rowsOf} from './rows.js';
 
 const WAYS = [['vswr', 'its VSWR'], ['impedance', 'one impedance'], ['table', 'impedances in a table'], ['measured', 'a measured file']];
 const FIELDS = {
@@ -21,7 +21,7 @@ const FIELDS = {
  * @property {{field: string, message: string}} refused
  * @fires jw-line-edit
  */
-class JwLineLoad extends LitElement {
+class JwLineLoad extends Speaking {
   static styles = [
     base,
     css`
@@ -42,7 +42,7 @@ class JwLineLoad extends LitElement {
   }
 
   render() {
-    const value = (name) => (this._way === this.load.kind ? valueOf(this.load, name) : '');
+    const value = (name) => (this._way === this.load.kind ? this.vocabulary.valueOf(this.load, name) : '');
     const error = (name) => (this.refused?.field === name.split('.')[1] ? this.refused.message : '');
     return html`<div class="fields" @jw-change=${this._changed}>
       <div class="own">
@@ -51,7 +51,7 @@ class JwLineLoad extends LitElement {
           ${WAYS.map(([id, words]) => html`<option value=${id} .selected=${id === this._way}>${words}</option>`)}
         </select>
       </div>
-      ${FIELDS[this._way].map((name) => control(name, value(name), error(name)))}
+      ${FIELDS[this._way].map((name) => control(this.vocabulary, name, value(name), error(name)))}
       ${this._way === 'table' ? this._table() : nothing}
       ${this.refused?.field === '' ? html`<p class="error wide" role="alert">${this.refused.message}</p>` : nothing}
     </div>`;

@@ -1,9 +1,8 @@
-import {LitElement, css, html, nothing} from 'lit';
-import {valueOf} from '../../shared/lines/table.js';
-import {spoken, wordsOf} from '../../shared/fields/words.js';
-import {base} from '../../shared/styles/base.js';
-import {changesOf, control} from '../../shared/fields/control.js';
+import {css, html, nothing} from 'lit';
 import {send} from '../../shared/elements/send.js';
+import {changesOf, control} from '../../shared/fields/control.js';
+import {base} from '../../shared/styles/base.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
 
 const ALWAYS = ['power_w', 'mode', 'band', 'frequency_hz', 'exposure', 'ambient_temperature_c'];
 const MORE = [
@@ -20,7 +19,7 @@ const FIRST_SPOT_HZ = 14.2e6;
  * @property {{field: string, message: string}} refused
  * @fires jw-line-edit
  */
-class JwLineStation extends LitElement {
+class JwLineStation extends Speaking {
   static styles = [
     base,
     css`
@@ -40,7 +39,7 @@ class JwLineStation extends LitElement {
   }
 
   render() {
-    const changed = MORE.filter((name) => this._value(name) !== valueOf({}, `station.${name}`)).length;
+    const changed = MORE.filter((name) => this._value(name) !== this.vocabulary.valueOf({}, `station.${name}`)).length;
     return html`<p class="onpaper">${this._inWords()}</p>
       <div class="fields" @jw-change=${this._changed}>${ALWAYS.map((name) => this._field(name))}</div>
       <details ?open=${this._more} @toggle=${(event) => (this._more = event.target.open)}>
@@ -51,18 +50,18 @@ class JwLineStation extends LitElement {
 
   /** What is set, for paper. */
   _inWords() {
-    const given = [...ALWAYS, ...MORE].filter((name) => ALWAYS.includes(name) || this._value(name) !== valueOf({}, `station.${name}`));
+    const given = [...ALWAYS, ...MORE].filter((name) => ALWAYS.includes(name) || this._value(name) !== this.vocabulary.valueOf({}, `station.${name}`));
     const known = given.filter((name) => this._value(name) !== null);
-    return known.map((name) => `${wordsOf(`station.${name}`).label}: ${spoken(`station.${name}`, this._value(name))}`).join(' · ');
+    return known.map((name) => `${this.vocabulary.labelOf(`station.${name}`)}: ${this.vocabulary.spoken(`station.${name}`, this._value(name))}`).join(' · ');
   }
 
   _value(name) {
-    return valueOf(this.request, `station.${name}`);
+    return this.vocabulary.valueOf(this.request, `station.${name}`);
   }
 
   _field(name) {
     if (name === 'frequency_hz' && this.request.band) return nothing;
-    return control(`station.${name}`, this._value(name), this.refused?.field === name ? this.refused.message : '');
+    return control(this.vocabulary, `station.${name}`, this._value(name), this.refused?.field === name ? this.refused.message : '');
   }
 
   _changed(event) {

@@ -1,8 +1,8 @@
 import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
-import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
-import {decibels, digits, frequency, largestPower} from '../../shared/text/format.js';
 import {letterOf, readCell, refusedWord} from '../../shared/margins/reading.js';
+import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
+import {decibels, digits, frequency, largestPower} from '../../shared/text/format.js';
 
 /**
  * All limits of one band over the families.

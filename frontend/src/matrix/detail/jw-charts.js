@@ -1,7 +1,7 @@
 import {LitElement, css, html} from 'lit';
 import {limitFigure, limitLabel} from '../../shared/charts/figure.js';
-import {base} from '../../shared/styles/base.js';
 import '../../shared/charts/jw-chart.js';
+import {base} from '../../shared/styles/base.js';
 
 const AXES = ['frequency', 'power'];
 

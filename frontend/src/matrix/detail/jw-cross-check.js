@@ -1,7 +1,7 @@
 import {LitElement, css, html} from 'lit';
-import {digits, power} from '../../shared/text/format.js';
-import {base} from '../../shared/styles/base.js';
 import '../../shared/elements/jw-steps.js';
+import {base} from '../../shared/styles/base.js';
+import {digits, power} from '../../shared/text/format.js';
 
 /**
  * The power allowed by heat, found two ways.

@@ -1,7 +1,7 @@
 import {LitElement, css, html, nothing} from 'lit';
 import {packMark, packOfSource, packStyles} from '../../shared/packs/mark.js';
-import {quantity} from '../../shared/text/format.js';
 import {base} from '../../shared/styles/base.js';
+import {quantity} from '../../shared/text/format.js';
 
 /**
  * Everything the catalogue holds about a family.

@@ -1,9 +1,9 @@
 import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
+import '../../shared/elements/jw-cautions.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
-import {decibels, digits, frequency, power, quantity, roundedDown} from '../../shared/text/format.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
-import '../../shared/elements/jw-cautions.js';
+import {decibels, digits, frequency, power, quantity, roundedDown} from '../../shared/text/format.js';
 import './jw-charts.js';
 import './jw-cross-check.js';
 import './jw-limit.js';

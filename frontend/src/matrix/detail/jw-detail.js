@@ -1,11 +1,11 @@
 import {LitElement, css, html} from 'lit';
-import {openColumn} from '../shown.js';
+import '../../shared/elements/jw-methods.js';
 import {base} from '../../shared/styles/base.js';
+import {openColumn} from '../shown.js';
+import '../website/jw-website.js';
 import './jw-band-limits.js';
 import './jw-data-sheet.js';
 import './jw-derivation.js';
-import '../../shared/elements/jw-methods.js';
-import '../website/jw-website.js';
 
 /**
  * What the open sheet shows: one of derivation, family, band, methods, website, or why it cannot.

@@ -1,8 +1,8 @@
 import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
-import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
-import {decibels, power} from '../../shared/text/format.js';
-import {base} from '../../shared/styles/base.js';
 import '../../shared/elements/jw-steps.js';
+import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
+import {base} from '../../shared/styles/base.js';
+import {decibels, power} from '../../shared/text/format.js';
 
 /**
  * One limit of a cell with its margin, its sentence and its steps.

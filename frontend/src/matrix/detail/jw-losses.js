@@ -1,6 +1,6 @@
 import {LitElement, css, html} from 'lit';
-import {digits} from '../../shared/text/format.js';
 import {base} from '../../shared/styles/base.js';
+import {digits} from '../../shared/text/format.js';
 
 const CAUSES = [
   ['contact_db', 'contacts'],

@@ -1,12 +1,13 @@
-import {LitElement, css, html, nothing} from 'lit';
-import {copyLink} from '../../shared/export/ways.js';
+import {css, html, nothing} from 'lit';
+import {send} from '../../shared/elements/send.js';
+import {copyLink} from '../../shared/export/copy-link.js';
 import {save} from '../../shared/export/save.js';
 import {Enquiry} from '../../shared/state/enquiry.js';
 import {toFragment} from '../../shared/state/fragment.js';
-import {FIRST_STATE, NOTHING_OPEN, matrixRequest} from '../../shared/state/station.js';
-import {SCRIPT_FILE, SNAPSHOT_FILE, snippet} from './snippet.js';
 import {base} from '../../shared/styles/base.js';
-import {send} from '../../shared/elements/send.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
+import {NOTHING_OPEN, matrixRequest} from '../requests.js';
+import {SCRIPT_FILE, SNAPSHOT_FILE, snippet} from './snippet.js';
 
 const WAYS = [
   ['files', 'Two files', 'Save both files, put them into the folder of your web page, and paste the line into the page.'],
@@ -28,7 +29,7 @@ const isPublic = ({protocol, hostname}) => protocol.startsWith('http') && !/^(lo
  * @property {function(): Promise<string>} loadEmbed - defines the element, resolves to its script's text
  * @fires jw-notice - {text, link}: the line was copied, or is to be copied by hand
  */
-class JwWebsite extends LitElement {
+class JwWebsite extends Speaking {
   static styles = [
     base,
     css`
@@ -71,7 +72,7 @@ class JwWebsite extends LitElement {
   }
 
   updated() {
-    const request = {...matrixRequest(this.state), power_w: this.power};
+    const request = {...matrixRequest(this.state, this.vocabulary), power_w: this.power};
     const text = JSON.stringify(request);
     if (text !== this._asked) this._snapshot.askNext(request);
     this._asked = text;
@@ -119,7 +120,7 @@ class JwWebsite extends LitElement {
     if (!result || !this._script) return html`<p class="preview" role="status">The core is at work…</p>`;
     const text = JSON.stringify(result);
     const {families, columns} = result.matrix;
-    const fragment = toFragment({...this.state, ...NOTHING_OPEN, power_w: this.power}, FIRST_STATE);
+    const fragment = toFragment({...this.state, ...NOTHING_OPEN, power_w: this.power}, this.vocabulary.first.matrix);
     const line = snippet(this._way, {...this._look, server: this._server, fragment, rows: families.length, columns: columns.length});
     const {theme, lang, compact, page} = this._look;
     return html`<textarea id="snippet" readonly aria-label="The line to paste" .value=${line}></textarea>

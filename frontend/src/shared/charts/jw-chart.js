@@ -1,6 +1,6 @@
 import {LitElement, css, html} from 'lit';
-import {PAGE_COLOURS} from './figure.js';
 import {base} from '../styles/base.js';
+import {PAGE_COLOURS} from './figure.js';
 
 const DARK = matchMedia('(prefers-color-scheme: dark)');
 /** As wide as a chart may be on an upright A4 or Letter sheet, CSS px. */

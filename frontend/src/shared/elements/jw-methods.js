@@ -1,8 +1,8 @@
 import {LitElement, css, html} from 'lit';
+import {base} from '../styles/base.js';
 import {mathNode} from '../text/mathml.js';
 import {symbol} from '../text/symbol.js';
 import {reachable} from './reachable.js';
-import {base} from '../styles/base.js';
 
 /**
  * Every formula of the core, with its symbols, validity and source, and all sources.

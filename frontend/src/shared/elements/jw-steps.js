@@ -1,10 +1,10 @@
 import {LitElement, css, html, nothing} from 'lit';
 import {packMark, packOfSource, packStyles} from '../packs/mark.js';
+import {base} from '../styles/base.js';
 import {quantity} from '../text/format.js';
 import {mathNode} from '../text/mathml.js';
 import {symbol} from '../text/symbol.js';
 import {reachable} from './reachable.js';
-import {base} from '../styles/base.js';
 
 /**
  * The steps of a calculation: formula, numbers put in, result.

@@ -1,15 +1,14 @@
-/** The right field for a value of a line: "group.field", by what the core says of it. */
+/** The right field for a value, "group.field", by what the core says of it. */
 import {html} from 'lit';
-import {fieldOf, wordsOf} from './words.js';
 import './jw-choice-field.js';
 import './jw-file-field.js';
 import './jw-number-field.js';
 import './jw-switch-field.js';
 import './jw-text-field.js';
 
-export function control(name, value, error = '') {
-  const {type} = fieldOf(name);
-  const {options, entries} = wordsOf(name);
+export function control(vocabulary, name, value, error = '') {
+  const {type} = vocabulary.fieldOf(name);
+  const {options, entries} = vocabulary.wordsOf(name);
   if (name.endsWith('.touchstone')) return html`<jw-file-field name=${name} .value=${value} .error=${error}></jw-file-field>`;
   if (type === 'boolean') return html`<jw-switch-field name=${name} .value=${value} .error=${error}></jw-switch-field>`;
   if (type === 'choice' || options || entries) {

@@ -1,7 +1,7 @@
 /** What every field of the form shares: its frame, its place for the range or the error, its event. */
-import {LitElement, css, html} from 'lit';
-import {factorOf, fieldOf, rangeOf, wordsOf} from './words.js';
+import {css, html} from 'lit';
 import {base} from '../styles/base.js';
+import {Speaking} from '../vocabulary/speaking.js';
 
 /**
  * @property {string} name - the request's field; also the id of the control
@@ -9,7 +9,7 @@ import {base} from '../styles/base.js';
  * @property {string} error - a sentence; the control is marked while there is one
  * @fires jw-change - {changes: {[name]: value}, live: boolean}
  */
-export class Field extends LitElement {
+export class Field extends Speaking {
   static styles = [
     base,
     css`
@@ -28,7 +28,7 @@ export class Field extends LitElement {
   }
 
   get label() {
-    return wordsOf(this.name).label;
+    return this.vocabulary.labelOf(this.name);
   }
 
   /** The line under the control: the error, else what may stand there. */
@@ -40,7 +40,7 @@ export class Field extends LitElement {
 
   /** The core's sentence speaks in the unit sent; a field shown in another unit says it in its own. */
   get problem() {
-    return this.error && factorOf(this.name) !== 1 ? `Allowed: ${rangeOf(this.name)}.` : this.error;
+    return this.error && this.vocabulary.factorOf(this.name) !== 1 ? `Allowed: ${this.vocabulary.rangeOf(this.name)}.` : this.error;
   }
 
   get invalid() {
@@ -48,7 +48,7 @@ export class Field extends LitElement {
   }
 
   get field() {
-    return fieldOf(this.name);
+    return this.vocabulary.fieldOf(this.name);
   }
 
   change(value, live = false) {

@@ -1,5 +1,4 @@
 import {html} from 'lit';
-import {optionsOf} from './words.js';
 import {Field} from './field.js';
 
 /** One of a few, as a select; the empty one means that it is left out. */
@@ -23,7 +22,7 @@ class JwChoiceField extends Field {
 
   /** A value that no option has, as out of a link, stands among them: else another would seem chosen. */
   get _options() {
-    const options = optionsOf(this.name);
+    const options = this.vocabulary.optionsOf(this.name);
     const value = String(this.value);
     return options.some(([id]) => id === value) ? options : [...options, [value, value]];
   }

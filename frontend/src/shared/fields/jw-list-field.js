@@ -1,5 +1,4 @@
 import {html} from 'lit';
-import {factorOf, rangeOf, shown} from './words.js';
 import {Field} from './field.js';
 
 /** Numbers in a row, such as power levels: separated by spaces or commas, sorted when read. */
@@ -17,8 +16,8 @@ class JwListField extends Field {
   }
 
   render() {
-    const numbers = this.value.map((item) => (item === 0 && this.zero ? this.zero : String(shown(this.name, item))));
-    const separate = `${rangeOf(this.name)} each, spaces between${this.zero ? `; “${this.zero}” is 0` : ''}`;
+    const numbers = this.value.map((item) => (item === 0 && this.zero ? this.zero : String(this.vocabulary.shown(this.name, item))));
+    const separate = `${this.vocabulary.rangeOf(this.name)} each, spaces between${this.zero ? `; “${this.zero}” is 0` : ''}`;
     return html`<label for=${this.name}>${this.label}</label>
       <input id=${this.name} type="text" autocomplete="off" spellcheck="false" .value=${numbers.join('  ')}
         aria-invalid=${this.invalid} aria-describedby="under" @change=${this._typed}>
@@ -31,7 +30,7 @@ class JwListField extends Field {
     const wrong = numbers.findIndex(Number.isNaN);
     this._unread = wrong === -1 ? '' : words[wrong];
     if (wrong !== -1) return;
-    const sent = numbers.map((number) => Number((number * factorOf(this.name)).toPrecision(12)));
+    const sent = numbers.map((number) => Number((number * this.vocabulary.factorOf(this.name)).toPrecision(12)));
     this.change([...new Set(sent)].sort((a, b) => a - b));
   }
 }

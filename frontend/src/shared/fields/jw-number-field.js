@@ -1,5 +1,4 @@
 import {css, html, nothing} from 'lit';
-import {factorOf, rangeOf, shown, wordsOf} from './words.js';
 import {Field} from './field.js';
 
 /** Positions of a slider, so that every step of the number can be met. */
@@ -25,29 +24,29 @@ class JwNumberField extends Field {
   }
 
   get problem() {
-    return this._unread ? `Enter a number from ${rangeOf(this.name)}.` : super.problem;
+    return this._unread ? `Enter a number from ${this.vocabulary.rangeOf(this.name)}.` : super.problem;
   }
 
   render() {
-    const number = this.value === null ? '' : shown(this.name, this.value);
+    const number = this.value === null ? '' : this.vocabulary.shown(this.name, this.value);
     return html`<label for=${this.name}>${this.label}</label>
       <div class="row">
-        ${wordsOf(this.name).slider ? this._slider() : nothing}
+        ${this.vocabulary.wordsOf(this.name).slider ? this._slider() : nothing}
         <input id=${this.name} type="number" inputmode="decimal" step="any" .value=${String(number)}
           aria-invalid=${this.invalid} aria-describedby="under" placeholder=${this.field.nullable ? 'not given' : ''}
           @change=${this._typed}>
       </div>
-      ${this.under(rangeOf(this.name))}`;
+      ${this.under(this.vocabulary.rangeOf(this.name))}`;
   }
 
   _slider() {
     return html`<input type="range" min="0" max=${POSITIONS} step="1" .value=${String(this._position())}
-      aria-label="${this.label}, slider" aria-valuetext=${String(shown(this.name, this.value))}
+      aria-label="${this.label}, slider" aria-valuetext=${String(this.vocabulary.shown(this.name, this.value))}
       @input=${(event) => this._slid(event, true)} @change=${(event) => this._slid(event, false)}>`;
   }
 
   get _logarithmic() {
-    return wordsOf(this.name).slider === 'logarithmic';
+    return this.vocabulary.wordsOf(this.name).slider === 'logarithmic';
   }
 
   _position() {
@@ -59,7 +58,7 @@ class JwNumberField extends Field {
 
   _slid(event, live) {
     const {min, max} = this.field;
-    const {step} = wordsOf(this.name);
+    const {step} = this.vocabulary.wordsOf(this.name);
     const share = Number(event.target.value) / POSITIONS;
     const raw = this._logarithmic ? min * (max / min) ** share : min + (max - min) * share;
     this._unread = false;
@@ -71,7 +70,7 @@ class JwNumberField extends Field {
     const empty = value === '' && !validity.badInput;
     this._unread = value === '' && !(empty && this.field.nullable);
     if (this._unread) return;
-    this.change(empty ? null : Number((Number(value) * factorOf(this.name)).toPrecision(12)));
+    this.change(empty ? null : Number((Number(value) * this.vocabulary.factorOf(this.name)).toPrecision(12)));
   }
 }
 

@@ -1,4 +1,4 @@
-/** An invented field-day line to start from, and what a new element starts as. */
+/** An invented field-day line to start from. */
 
 export const EXAMPLE = {
   name: 'Field day',
@@ -17,20 +17,4 @@ export const EXAMPLE = {
     mode: 'ssb',
     band: '20m',
   },
-};
-
-export const FIRST_DOCUMENT = {lines: [EXAMPLE], current: 0};
-
-/** What "add" offers; a measured part begins with its file. */
-export const NEW_ELEMENTS = {
-  cable: {kind: 'cable', cable: 'rg_213', length_m: 10},
-  joint: {kind: 'joint', family: 'n'},
-  adapter: {kind: 'joint', family: 'uhf', adapter_to: 'n'},
-  part: {kind: 'part', loss_db: 0.2, name: 'Switch'},
-};
-
-/** What another way to give the antenna starts from; table and file begin with their data. */
-export const NEW_LOADS = {
-  vswr: {kind: 'vswr', vswr: 2},
-  impedance: {kind: 'impedance', resistance_ohm: 50, reactance_ohm: 0},
 };

@@ -1,6 +1,6 @@
 /** The lines this browser keeps. */
-import * as kept from '../state/kept.js';
-import {checkedLines} from './check.js';
+import {Kept} from '../state/kept.js';
+import {checkedLines} from './checked.js';
 
 const PLACE = {
   key: 'jointwise-lines',
@@ -10,11 +10,7 @@ const PLACE = {
     'The lines kept in this browser could not be read and were set aside. Save them as a file to look for what is left.',
 };
 
-export function recalled(storage, table) {
-  return kept.recalled(storage, PLACE, ({lines, current}) => {
-    const checked = checkedLines(lines, table);
-    return {lines: checked, current: Number.isInteger(current) && checked[current] ? current : 0};
-  });
-}
-
-export const remember = (storage, document) => kept.remember(storage, PLACE, document);
+export const KEPT_LINES = new Kept(PLACE, ({lines, current}, fields) => {
+  const checked = checkedLines(lines, fields);
+  return {lines: checked, current: Number.isInteger(current) && checked[current] ? current : 0};
+});

@@ -1,51 +1,26 @@
-/** A line in the fragment of the address: base64url of its compact JSON, while it is short enough. */
-import {checkedRequest} from './check.js';
+/** A line in the fragment of the address, with what is open beside it. */
+import {documentIn, documentLink} from '../state/document-link.js';
+import {checkedRequest} from './checked.js';
 
-/** Longer fragments break in mails and messages. */
-export const LONGEST_LINK = 1500;
-
-export function encoded(text) {
-  const bytes = new TextEncoder().encode(text);
-  return btoa(String.fromCharCode(...bytes)).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
-}
-
-export function decoded(text) {
-  const bytes = Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (letter) => letter.charCodeAt(0));
-  return new TextDecoder('utf-8', {fatal: true}).decode(bytes);
-}
+const LONGEST_NAME = 60;
 
 /** The fragment that brings a line and what is open back; without the line where it would be too long. */
 export function toLink({name, request}, open) {
-  const entries = [['view', 'line'], ['name', name], ['open', open]].filter(([, value]) => value !== null);
-  const written = entries.map(([key, value]) => `${key}=${encodeURIComponent(value)}`);
-  const text = JSON.stringify(request);
-  const whole = [...written, text.length > LONGEST_LINK ? '' : `line=${encoded(text)}`].join('&');
-  return whole.length > LONGEST_LINK || text.length > LONGEST_LINK
-    ? {fragment: written.filter((part) => !part.startsWith('name=')).join('&'), whole: false}
-    : {fragment: whole, whole: true};
+  const written = ([key, value]) => (value === null ? [] : [`${key}=${encodeURIComponent(value)}`]);
+  const [view, called, opened] = [['view', 'line'], ['name', name], ['open', open]].map(written);
+  return documentLink([...view, ...called, ...opened].join('&'), 'line', request, [...view, ...opened].join('&'));
 }
 
 /** What a fragment holds: {line, open, problem}; `problem` says in words what of it can't be used. */
-export function fromLink(fragment, table) {
+export function fromLink(fragment, fields) {
   const parts = new URLSearchParams(fragment);
-  const found = {line: undefined, open: parts.get('open') || null, problem: ''};
-  const unknown = [...parts.keys()].filter((name) => !['view', 'name', 'open', 'line'].includes(name));
-  if (unknown.length > 0) found.problem = `This link holds what the page does not know: ${unknown.join(', ')}.`;
-  if (!parts.has('line')) return found;
-  try {
-    const request = checkedRequest(read(parts.get('line')), table);
-    found.line = {name: (parts.get('name') || 'Line from a link').slice(0, 60), request};
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    found.problem = `The line in this link can’t be used: ${error.message} Your own lines are shown instead.`;
-  }
-  return found;
-}
-
-function read(text) {
-  try {
-    return JSON.parse(decoded(text));
-  } catch {
-    throw new RangeError('it is cut short or altered.');
-  }
+  const {document: request, problem} = documentIn(fragment, {
+    key: 'line',
+    names: ['view', 'name', 'open'],
+    read: (value) => checkedRequest(value, fields),
+    what: 'line',
+    instead: 'Your own lines are shown instead.',
+  });
+  const line = request && {name: (parts.get('name') || 'Line from a link').slice(0, LONGEST_NAME), request};
+  return {line, open: parts.get('open') || null, problem};
 }

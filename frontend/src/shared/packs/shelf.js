@@ -4,7 +4,7 @@
  * @typedef {{text: string, name: string, id: string, on: boolean, refused: string}} Pack - `refused` is the core's
  * sentence about a pack it took before and takes no more; it is off then
  */
-import * as kept from '../state/kept.js';
+import {Kept} from '../state/kept.js';
 import {readPack} from './read.js';
 
 const PLACE = {
@@ -13,6 +13,11 @@ const PLACE = {
   full: 'This browser has no room for all of your packs: they end when the page is closed. Keep their files.',
   spoilt: 'The packs kept in this browser could not be read and were set aside. Save them as a file to look for what is left.',
 };
+
+const KEPT = new Kept(PLACE, ({own, server}) => ({
+  own: own.map(({text, on, refused}) => ({...readPack(text), on: on === true, refused: String(refused ?? '')})),
+  server: server.map(({text}) => readPack(text)),
+}));
 
 export class Shelf {
   /** The packs of the server, as it last told. */
@@ -29,10 +34,7 @@ export class Shelf {
   /** @param {function(): Storage} storage - may throw where the browser keeps nothing */
   constructor(storage) {
     this.#storage = storage;
-    const {document, problem, spoilt} = kept.recalled(storage, PLACE, ({own, server}) => ({
-      own: own.map(({text, on, refused}) => ({...readPack(text), on: on === true, refused: String(refused ?? '')})),
-      server: server.map(({text}) => readPack(text)),
-    }));
+    const {document, problem, spoilt} = KEPT.recalled(storage);
     Object.assign(this, document, {problem, spoilt});
   }
 
@@ -90,7 +92,7 @@ export class Shelf {
   }
 
   #changed() {
-    this.problem = kept.remember(this.#storage, PLACE, {own: this.own, server: this.server});
+    this.problem = KEPT.remember(this.#storage, {own: this.own, server: this.server});
     for (const heard of this.#heard) heard();
   }
 }

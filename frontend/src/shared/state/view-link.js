@@ -9,8 +9,11 @@ export function viewState(fragment, fields, first) {
   return fromFragment(parts.join('&'), fields, first);
 }
 
-/** The request of a state: what is given, the rest being the core's to fill in. */
-export const given = (state) => Object.fromEntries(Object.entries(state).filter(([, value]) => value !== null));
+/** The view a fragment belongs to: the first of `views` where it names none of them. */
+export function viewOf(fragment, views) {
+  const named = new URLSearchParams(fragment).get('view');
+  return views.includes(named) ? named : views[0];
+}
 
 /** What a reader is told about the parts of a link that the page can't read; nothing where there are none. */
 export const unknownNotice = (unknown) =>

@@ -25,7 +25,7 @@ from jointwise.calc.numeric.rounding import rounded
 from jointwise.calc.operations import OPERATIONS, call
 from jointwise.calc.sweep.requests import SweepRequest
 
-__all__ = ["FIRST_BANDS", "snapshot"]
+__all__ = ["FIRST_BANDS", "start_data"]
 
 FIRST_BANDS = [
     *("160m", "80m", "40m", "30m", "20m", "17m", "15m", "12m", "10m"),
@@ -107,7 +107,7 @@ def line_fields() -> dict[str, dict[str, Any]]:
     }
 
 
-def snapshot() -> dict[str, Any]:
+def start_data() -> dict[str, Any]:
     """Everything the page starts from."""
     fields = {
         field.name: described(field)

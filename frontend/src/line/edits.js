@@ -1,18 +1,12 @@
 /**
- * The lines of the page and every edit of them, as plain data: {lines: [{name, request}], current}.
+ * Every edit of the lines of the page, as plain data.
  *
  * A request is what the core is asked, without what equals the core's own
  * defaults only where the reader never touched it. Every edit gives a new value
  * and leaves the old one whole, so that the history can keep both.
  */
-
-export const MOST_LINES = 12;
-export const MOST_ELEMENTS = 60;
-
-export const currentOf = (document) => document.lines[document.current];
-
-/** The fields that are set; null and empty text mean "left out". */
-const given = (fields) => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null && value !== ''));
+import {MOST_ELEMENTS, MOST_LINES, currentOf} from '../shared/lines/document.js';
+import {filled} from '../shared/state/given.js';
 
 const replaced = (list, at, value) => list.map((one, index) => (index === at ? value : one));
 
@@ -38,7 +32,7 @@ const places = (request) => request.elements.map((_, place) => place);
 const ELEMENT_EDITS = {
   set: (request, {at, changes}) => ({
     ...request,
-    elements: replaced(request.elements, at, given({...request.elements[at], ...changes})),
+    elements: replaced(request.elements, at, filled({...request.elements[at], ...changes})),
   }),
   add: (request, {at, element}) =>
     request.elements.length >= MOST_ELEMENTS
@@ -51,9 +45,9 @@ const ELEMENT_EDITS = {
     to < 0 || to >= request.elements.length || to === at
       ? request
       : rearranged(request, places(request).toSpliced(at, 1).toSpliced(to, 0, at)),
-  load: (request, {load}) => ({...request, load: given(load)}),
-  station: (request, {changes}) => given({...request, ...changes}),
-  receiver: (request, {changes}) => ({...request, receiver: given({...request.receiver, ...changes})}),
+  load: (request, {load}) => ({...request, load: filled(load)}),
+  station: (request, {changes}) => filled({...request, ...changes}),
+  receiver: (request, {changes}) => ({...request, receiver: filled({...request.receiver, ...changes})}),
 };
 
 const LINE_EDITS = {

@@ -1,5 +1,5 @@
 /** Reads a kit that comes from outside, a link or what the browser kept: all or nothing, as a line is read. */
-import {fields, list, record, refuse} from '../shared/lines/check.js';
+import {fields, list, record, refuse} from '../shared/state/check.js';
 
 function pair(path, value, count) {
   const ends = list(path, value, 2, 2, 'ports');

@@ -1,16 +1,7 @@
 /** The ways to take the shown matrix along; each resolves to a notice for the reader, or to nothing. */
-import {matrixCsv} from '../../matrix/csv.js';
-import {save} from './save.js';
-
-/** Without leave to use the clipboard the link is shown, to be copied by hand. */
-export async function copyLink(address = location.href) {
-  try {
-    await navigator.clipboard.writeText(address);
-    return {text: 'Link copied. It holds everything you set.', link: ''};
-  } catch {
-    return {text: 'Copy this link; it holds everything you set.', link: address};
-  }
-}
+import {copyLink} from '../shared/export/copy-link.js';
+import {save} from '../shared/export/save.js';
+import {matrixCsv} from './csv.js';
 
 export const WAYS = {
   link: () => copyLink(),

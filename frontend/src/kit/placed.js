@@ -1,4 +1,5 @@
 /** Where a refusal of the core belongs in the form, and how it is said there. */
+import {refusedWords} from '../shared/fields/refused.js';
 
 /** {group, at, field} of a refusal's path, such as "ports[2].family"; group is ports, owned, pairs or limits, empty where it names none. */
 export function placeOf(refusal) {
@@ -17,6 +18,5 @@ export function placed(refusal, names, labelOf) {
   const place = placeOf(refusal);
   const label = labelOf(`${GROUPS[place.group]}.${place.field}`) ?? place.field;
   const what = {ports: `Port ${place.at + 1}, ${names[place.at]}: ${label}`, owned: `Adapter ${place.at + 1}: ${label}`, limits: label}[place.group];
-  const known = Boolean(what) && refusal.message.startsWith(refusal.field);
-  return {...place, message: known ? what + refusal.message.slice(refusal.field.length) : refusal.message};
+  return {...place, message: refusedWords(refusal, what)};
 }

@@ -1,27 +1,32 @@
 /** A document the reader works on: its history, and what the browser keeps of it. */
 import {advanced, begun, redone, undone} from './history.js';
 
-export class Desk {
+export class KeptDocument {
   #history;
-  #remember;
+  #kept;
+  #storage;
   /** What the browser could not keep or read, in a sentence; empty when all is well. */
   problem;
   /** Text that was kept and could not be read. */
   spoilt;
 
   /**
-   * @param {{document: ?object, spoilt: ?string, problem: string}} kept - what the browser kept
+   * @param {Kept} kept - where the browser keeps it
+   * @param {function(): Storage} storage - may throw where the browser keeps nothing
+   * @param {object} fields - by which it is read
    * @param {object} first - the document where nothing is kept
-   * @param {function(object): string} remember - keeps a document; the sentence that says why it could not
    */
-  constructor({document, spoilt, problem}, first, remember) {
-    this.#remember = remember;
+  constructor(kept, storage, fields, first) {
+    const {document, spoilt, problem} = kept.recalled(storage, fields);
+    this.#kept = kept;
+    this.#storage = storage;
     this.#history = begun(document ?? first);
     this.problem = problem;
     this.spoilt = spoilt;
   }
 
-  get document() {
+  /** The document as it stands. */
+  get present() {
     return this.#history.present;
   }
 
@@ -48,6 +53,6 @@ export class Desk {
 
   #keep(history) {
     this.#history = history;
-    this.problem = this.#remember(history.present);
+    this.problem = this.#kept.remember(this.#storage, history.present);
   }
 }

@@ -1,4 +1,5 @@
 /** Where a refusal of the core belongs in the editor, and how it is said there. */
+import {refusedWords} from '../shared/fields/refused.js';
 
 /** {group, at, field} of a refusal's path, such as "elements[2].length_m"; group is elements, load, receiver, preamplifier or station. */
 export function placeOf(refusal) {
@@ -27,6 +28,5 @@ export function placed(refusal, request, labelOf, names) {
   const kind = {elements: request.elements[at]?.kind, load: `load_${request.load.kind}`}[group] ?? group;
   const label = labelOf(`${kind}.${field}`) ?? (field || WHOLE[group] || '');
   const what = group === 'elements' ? `Element ${at + 1}, ${names[at]}: ${label}` : label;
-  const known = what !== '' && refusal.message.startsWith(refusal.field);
-  return {...place, message: known ? what + refusal.message.slice(refusal.field.length) : refusal.message};
+  return {...place, message: refusedWords(refusal, what)};
 }
