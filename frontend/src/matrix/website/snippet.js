@@ -1,7 +1,5 @@
 /** What a webmaster pastes: one line of markup for each way to bring the matrix in. */
 
-export const WAYS = ['files', 'server', 'frame'];
-
 export const SNAPSHOT_FILE = 'club-matrix.json';
 export const SCRIPT_FILE = 'embed.js';
 
@@ -25,7 +23,7 @@ const FITTED =
   'if(f.contentWindow===e.source&&e.data&&e.data.type==="jointwise-height")f.height=e.data.height})</script>';
 
 /**
- * @param {string} way - one of WAYS
+ * @param {string} way - files, server or frame
  * @param {{server: string, fragment: string, page: string, theme: string, lang: string, compact: boolean, rows: number, columns: number}} wanted -
  * address of this page's server, scenario as in a link, address of the full page, and how it looks
  */
