@@ -9,7 +9,7 @@ import {fileURLToPath} from 'node:url';
 import {build} from 'esbuild';
 import {packed} from './packed.mjs';
 import {trimmed} from './trimmed.mjs';
-import {STEPS, STEP_RULES, scaleCss} from './src/colour/scale.js';
+import {STEPS, STEP_RULES, scaleCss} from './src/shared/margins/scale.js';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 const out = `${here}build/`;
@@ -64,7 +64,7 @@ copyFileSync(`${here}src/embed/frame.html`, `${out}embed.html`);
 copyFileSync(`${here}src/embed/frame.css`, `${out}embed.css`);
 writeFileSync(`${out}app.css`, read('src/tokens.css') + read('src/theme.css') + scaleCss() + STEP_RULES);
 // the library's sources call the page's own scope by the name it has in Node
-await bundle('chart/library.js', 'charts.js', 'iife', {define: {global: 'window'}, loader: {'.css': 'empty'}, plugins: [trimmed]});
+await bundle('chart-library/library.js', 'charts.js', 'iife', {define: {global: 'window'}, loader: {'.css': 'empty'}, plugins: [trimmed]});
 writeFileSync(`${out}charts.js`, withoutServices(read('build/charts.js')));
 writeFileSync(`${out}scale.json`, JSON.stringify({edges_db: STEPS.slice(1).map(({from}) => from)}));
 for (const [part, name] of Object.entries({page: 'file.js', charts: 'charts.js', embed: 'embed.js', licences: 'licences.txt'})) {

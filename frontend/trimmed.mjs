@@ -6,7 +6,7 @@ import {readFileSync} from 'node:fs';
 import {fileURLToPath} from 'node:url';
 import {parse} from 'acorn';
 
-const COLOURS = fileURLToPath(new URL('src/chart/colours.js', import.meta.url));
+const COLOURS = fileURLToPath(new URL('src/chart-library/colours.js', import.meta.url));
 
 /** Where the value of each property `description` begins and ends in a script. */
 function* descriptions(node) {

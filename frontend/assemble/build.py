@@ -13,7 +13,7 @@ from pathlib import Path
 
 from jointwise.assemble.licences import licences
 from jointwise.assemble.page import check, expanded, part_element, policy, script_text, sizes
-from jointwise.assemble.snapshot import snapshot
+from jointwise.assemble.start_data import start_data
 from jointwise.assemble.tables import markup
 
 __all__ = ["PROJECT", "build"]
@@ -63,7 +63,7 @@ def _prepare() -> None:
         if not (folder / "node_modules").exists():
             _run("npm", "ci", "--no-audit", "--no-fund", "--prefix", str(folder))
     MADE.mkdir(exist_ok=True)
-    (MADE / "snapshot.json").write_text(json.dumps(snapshot(), ensure_ascii=False, separators=(",", ":")))
+    (MADE / "start-data.json").write_text(json.dumps(start_data(), ensure_ascii=False, separators=(",", ":")))
     (MADE / "licences.txt").write_text(licences(PROJECT), "utf-8")
     _run("node", str(FRONTEND / "build.mjs"))
     _run("node", str(FRONTEND / "payload" / "payload.mjs"), str(MADE / "payload"))

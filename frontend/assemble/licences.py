@@ -5,7 +5,7 @@ from pathlib import Path
 
 __all__ = ["licences"]
 
-PACKAGES = ["@noble/hashes", "culori", "lit", "plotly.js", "uqr"]
+PACKAGES = ["@lit/context", "@noble/hashes", "culori", "lit", "plotly.js", "uqr"]
 """Of the page's own packages those whose code is bundled; lit's parts share its text."""
 
 

@@ -9,7 +9,7 @@ import json
 from html import escape
 from typing import Any, NamedTuple
 
-from jointwise.assemble.snapshot import FIRST_BANDS
+from jointwise.assemble.start_data import FIRST_BANDS
 from jointwise.calc.operations import call
 
 __all__ = ["SITUATIONS", "Situation", "markup"]

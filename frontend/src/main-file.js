@@ -1,2 +1,2 @@
 /** The one-file page's elements; `start-file.js` has given the page its transport and charts. */
-import './elements/jw-app.js';
+import './app/jw-app.js';

@@ -2,16 +2,16 @@
  * The served page: the core is asked over HTTP, and in this browser when the
  * server is away; the chart library is a file of its own.
  */
-import './elements/jw-app.js';
-import {longest_s as longestS} from '../build/snapshot.json';
-import {chartScript} from './chart/script.js';
-import {Shelf} from './packs/shelf.js';
+import {longest_s as longestS} from '../build/start-data.json';
+import './app/jw-app.js';
+import {chartScript} from './parts/charts-script.js';
+import {embedScript} from './parts/embed-script.js';
+import {Shelf} from './shared/packs/shelf.js';
 import {eitherTransport, serverAnswers} from './transport/either.js';
 import {httpTransport} from './transport/http.js';
 import {packsOfServer, withPacks} from './transport/with-packs.js';
 import {workerTransport} from './transport/worker.js';
 import {fetchedPayload} from './worker/fetched.js';
-import {embedScript} from './website/script.js';
 import {keepForOffline} from './worker/register.js';
 
 const app = document.querySelector('jw-app');

@@ -6,13 +6,13 @@
  * file, and before the page has any code: the element finds its transport
  * waiting when it is defined.
  */
-import {longest_s as longestS} from '../build/snapshot.json';
-import {embeddedCharts} from './chart/embedded.js';
-import {Shelf} from './packs/shelf.js';
-import {partText, runPart} from './part-text.js';
+import {longest_s as longestS} from '../build/start-data.json';
+import {embeddedCharts} from './parts/packed-charts.js';
+import {packedEmbed} from './parts/packed-embed.js';
+import {partText, runPart} from './parts/part-text.js';
+import {Shelf} from './shared/packs/shelf.js';
 import {withPacks} from './transport/with-packs.js';
 import {workerTransport} from './transport/worker.js';
-import {packedEmbed} from './website/packed.js';
 import {embeddedPayload} from './worker/embedded.js';
 
 const UNABLE = 'The live page cannot be started from this file in this browser; only the built-in tables can be shown.';

@@ -4,10 +4,11 @@ import {test} from 'node:test';
 import {cellFragment} from '../../frontend/src/choose/cell.js';
 import {choicesCsv} from '../../frontend/src/choose/csv.js';
 import {marksOf, planWords, rankWords, rangeWords, wearWords, weatherWords} from '../../frontend/src/choose/reading.js';
-import {valuesOf} from '../../frontend/src/export/values.js';
-import {levelsWith} from '../../frontend/src/state/levels.js';
-import {refusedField, refusedWords} from '../../frontend/src/state/refused.js';
-import {given, viewFragment, viewState} from '../../frontend/src/state/view-link.js';
+import {valuesOf} from '../../frontend/src/shared/export/values.js';
+import {refusedField, refusedWords} from '../../frontend/src/shared/fields/refused.js';
+import {given} from '../../frontend/src/shared/state/given.js';
+import {levelsWith} from '../../frontend/src/shared/state/levels.js';
+import {viewFragment, viewState} from '../../frontend/src/shared/state/view-link.js';
 
 const number = (min, max) => ({type: 'number', min, max, nullable: false});
 const FIELDS = {power_w: number(0, 1e5), plan: {type: 'text', nullable: true}, added_sealing: {type: 'boolean'}};

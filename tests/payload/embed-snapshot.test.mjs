@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {LONGEST_TEXT, readSnapshot} from '../../frontend/src/embed/snapshot.js';
 import {wordsFor} from '../../frontend/src/embed/words.js';
-import {snippet} from '../../frontend/src/website/snippet.js';
+import {snippet} from '../../frontend/src/matrix/website/snippet.js';
 
 const symbol = (name, unit) => ({symbol: name, meaning: 'a meaning', unit});
 

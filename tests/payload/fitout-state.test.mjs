@@ -8,7 +8,7 @@ import {fromWords, numbered} from '../../frontend/src/fitout/from.js';
 import {lineIn, withLine} from '../../frontend/src/fitout/link.js';
 import {quantitiesCsv, toBuy} from '../../frontend/src/fitout/quantities.js';
 import {elementsOf, fieldOf, jointRequest, lineRequest} from '../../frontend/src/fitout/request.js';
-import {EXAMPLE} from '../../frontend/src/line/example.js';
+import {EXAMPLE} from '../../frontend/src/shared/lines/example.js';
 
 const name = {type: 'text', longest: 60, nullable: false, default: ''};
 const number = (min, max, more = {}) => ({type: 'number', min, max, nullable: false, default: null, ...more});

@@ -1,10 +1,10 @@
 /** A kit's answer as the page tells it: words, the packing list, the drawing. */
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
-import {laidOut, markOf, spokenGraph} from '../../frontend/src/kit/graph.js';
+import {laidOut, markOf, spokenGraph} from '../../frontend/src/kit/answer/graph.js';
+import {packingCsv, packingOf} from '../../frontend/src/kit/answer/packing.js';
+import {chainWords, idlePorts, notesOf, ownedAloneWords, ownedWords, proofWords, trapsOf} from '../../frontend/src/kit/answer/reading.js';
 import {portName} from '../../frontend/src/kit/names.js';
-import {packingCsv, packingOf} from '../../frontend/src/kit/packing.js';
-import {chainWords, idlePorts, notesOf, ownedAloneWords, ownedWords, proofWords, trapsOf} from '../../frontend/src/kit/reading.js';
 
 const FAMILIES = [{id: 'uhf', name: 'UHF'}, {id: 'n', name: 'N'}, {id: 'bnc', name: 'BNC'}];
 const adapter = (one_family, one_gender, other_family, other_gender) => ({one_family, one_gender, other_family, other_gender});

@@ -1,14 +1,14 @@
 /** A kit as data: edits, links, what the browser keeps, refusals. */
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
-import {checkedKit} from '../../frontend/src/kit/check.js';
+import {checkedKit} from '../../frontend/src/kit/checked.js';
 import {edited, everyPair, pairsOf} from '../../frontend/src/kit/edits.js';
 import {EXAMPLE, NEW_ADAPTER, NEW_PORT} from '../../frontend/src/kit/example.js';
-import {recalled, remember} from '../../frontend/src/kit/kept.js';
+import {KEPT_KIT} from '../../frontend/src/kit/kept.js';
 import {fromLink, toLink} from '../../frontend/src/kit/link.js';
-import {placed} from '../../frontend/src/kit/refused.js';
-import {LONGEST_LINK, encoded} from '../../frontend/src/line/link.js';
-import {Desk} from '../../frontend/src/state/desk.js';
+import {placed} from '../../frontend/src/kit/placed.js';
+import {LONGEST_LINK, encoded} from '../../frontend/src/shared/state/document-link.js';
+import {KeptDocument} from '../../frontend/src/shared/state/kept-document.js';
 
 const number = (min, max, value) => ({type: 'number', min, max, default: value, nullable: false});
 const family = {type: 'choice', choices: ['uhf', 'n', 'bnc', 'sma', 'rp_sma', 'f'], default: null, nullable: false};
@@ -127,24 +127,24 @@ function storage(held = {}) {
 
 test('the browser keeps the kit, and sets a spoilt one aside', () => {
   const store = storage();
-  assert.equal(remember(() => store, SMALL), '');
-  assert.deepEqual(recalled(() => store, TABLE), {document: SMALL, problem: ''});
+  assert.equal(KEPT_KIT.remember(() => store, SMALL), '');
+  assert.deepEqual(KEPT_KIT.recalled(() => store, TABLE), {document: SMALL, problem: ''});
 
   store.setItem('jointwise-kit', '{"ports": []}');
-  const {spoilt, problem} = recalled(() => store, TABLE);
+  const {spoilt, problem} = KEPT_KIT.recalled(() => store, TABLE);
   assert.equal(spoilt, '{"ports": []}');
   assert.match(problem, /set aside/);
   assert.equal(store.held['jointwise-kit-set-aside'], spoilt);
 });
 
-test('a desk undoes and does again', () => {
+test('a kept kit is undone and done again', () => {
   const store = storage();
-  const desk = new Desk(recalled(() => store, TABLE), EXAMPLE, (request) => remember(() => store, request));
+  const document = new KeptDocument(KEPT_KIT, () => store, TABLE, EXAMPLE);
 
-  desk.put(SMALL);
-  desk.undo();
-  assert.deepEqual(desk.document, EXAMPLE);
-  desk.redo();
+  document.put(SMALL);
+  document.undo();
+  assert.deepEqual(document.present, EXAMPLE);
+  document.redo();
   assert.deepEqual(JSON.parse(store.held['jointwise-kit']), SMALL);
 });
 

@@ -1,10 +1,12 @@
 /** What a line looks like as data: the drawing, the charts, and the sentences beside them. */
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
-import {AXIS, ROW_HEIGHT, laidOut, twoLines} from '../../frontend/src/line/drawing.js';
-import {bandFigure, bandSlots, boundaries, lossFigure, lossSteps, waveFigure} from '../../frontend/src/line/figures.js';
-import {boundWords, lossWords, nameOf, placeIn, readElement, spokenPart} from '../../frontend/src/line/reading.js';
-import {contrast, contrastWords} from '../../frontend/src/line/reception.js';
+import {AXIS, ROW_HEIGHT, laidOut, twoLines} from '../../frontend/src/line/answer/drawing.js';
+import {bandFigure, bandSlots, boundaries, lossFigure, lossSteps, waveFigure} from '../../frontend/src/line/answer/figures.js';
+import {contrast, contrastWords} from '../../frontend/src/line/answer/reception.js';
+import {boundWords, placeIn, readElement, spokenPart} from '../../frontend/src/line/reading.js';
+import {nameOf} from '../../frontend/src/shared/lines/names.js';
+import {lossWords} from '../../frontend/src/shared/text/loss.js';
 
 const part = (element, name, more = {}) => ({
   element, name, kind: 'joint', distance_m: 0, loss_db: 0.5, margin_db: 5, margin_high_db: 6, binding: 'heat', undecided: false,

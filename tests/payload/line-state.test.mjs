@@ -1,19 +1,22 @@
 /** The lines of the page as data: edits, undo, links, files, and what the browser keeps. */
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
-import {checkedRequest} from '../../frontend/src/line/check.js';
-import {Desk} from '../../frontend/src/line/desk.js';
-import {landing} from '../../frontend/src/line/drag.js';
-import {EXAMPLE, FIRST_DOCUMENT} from '../../frontend/src/line/example.js';
+import {landing} from '../../frontend/src/line/editor/drag.js';
+import {pointsOf, rowsOf} from '../../frontend/src/line/editor/rows.js';
+import {edited} from '../../frontend/src/line/edits.js';
 import {exchange} from '../../frontend/src/line/exchange.js';
 import {asFile, fromFile} from '../../frontend/src/line/file.js';
-import {DEPTH, advanced, begun, redone, undone} from '../../frontend/src/line/history.js';
-import {recalled, remember} from '../../frontend/src/line/kept.js';
-import {currentOf, edited} from '../../frontend/src/line/lines.js';
-import {LONGEST_LINK, fromLink, toLink} from '../../frontend/src/line/link.js';
 import {explained, headingOf} from '../../frontend/src/line/open.js';
-import {placed, placeOf} from '../../frontend/src/line/refused.js';
-import {pointsOf, rowsOf} from '../../frontend/src/line/rows.js';
+import {placed, placeOf} from '../../frontend/src/line/placed.js';
+import {taken} from '../../frontend/src/line/take.js';
+import {checkedRequest} from '../../frontend/src/shared/lines/checked.js';
+import {FIRST_DOCUMENT, currentOf} from '../../frontend/src/shared/lines/document.js';
+import {EXAMPLE} from '../../frontend/src/shared/lines/example.js';
+import {KEPT_LINES} from '../../frontend/src/shared/lines/kept.js';
+import {fromLink, toLink} from '../../frontend/src/shared/lines/link.js';
+import {LONGEST_LINK} from '../../frontend/src/shared/state/document-link.js';
+import {DEPTH, advanced, begun, redone, undone} from '../../frontend/src/shared/state/history.js';
+import {KeptDocument} from '../../frontend/src/shared/state/kept-document.js';
 
 const number = (min, max, more = {}) => ({type: 'number', min, max, nullable: false, default: null, ...more});
 const name = {type: 'text', longest: 60, nullable: false, default: ''};
@@ -187,61 +190,67 @@ function storage(held = {}) {
   return {getItem: (key) => held[key] ?? null, setItem: (key, text) => (held[key] = text), removeItem: (key) => delete held[key], held};
 }
 
+const keptLines = (store) => new KeptDocument(KEPT_LINES, store, TABLE, FIRST_DOCUMENT);
+
 test('the browser keeps the lines and which one is shown', () => {
   const store = storage();
   const two = edited(FIRST_DOCUMENT, {kind: 'keep'});
 
-  assert.equal(remember(() => store, two), '');
-  assert.deepEqual(recalled(() => store, TABLE), {document: two, problem: ''});
+  assert.equal(KEPT_LINES.remember(() => store, two), '');
+  assert.deepEqual(KEPT_LINES.recalled(() => store, TABLE), {document: two, problem: ''});
 });
 
 test('a spoilt state is set aside, offered, and the page starts anew', () => {
   for (const spoilt of ['{"lines": [{}]}', 'nonsense', '[]', 'null']) {
     const store = storage({'jointwise-lines': spoilt});
-    const desk = new Desk(() => store, TABLE);
+    const document = keptLines(() => store);
 
-    assert.deepEqual(desk.document, FIRST_DOCUMENT);
-    assert.equal(desk.spoilt, spoilt);
-    assert.match(desk.problem, /set aside/);
+    assert.deepEqual(document.present, FIRST_DOCUMENT);
+    assert.equal(document.spoilt, spoilt);
+    assert.match(document.problem, /set aside/);
     assert.equal(store.held['jointwise-lines-set-aside'], spoilt);
   }
 });
 
 test('without storage everything works and the loss is told', () => {
-  const desk = new Desk(() => {
+  const document = keptLines(() => {
     throw new Error('blocked');
-  }, TABLE);
-  assert.match(desk.problem, /keeps nothing/);
+  });
+  assert.match(document.problem, /keeps nothing/);
 
-  desk.edit({kind: 'duplicate', at: 1});
-  assert.equal(kinds(desk.document).length, 8);
-  desk.undo();
-  assert.deepEqual(desk.document, FIRST_DOCUMENT);
+  document.put(edited(document.present, {kind: 'duplicate', at: 1}));
+  assert.equal(kinds(document.present).length, 8);
+  document.undo();
+  assert.deepEqual(document.present, FIRST_DOCUMENT);
 });
 
 test('a full store is told and the line goes on', () => {
   const full = {...storage(), setItem: () => {
     throw new Error('quota');
   }};
-  const desk = new Desk(() => full, TABLE);
+  const document = keptLines(() => full);
 
-  desk.edit({kind: 'remove', at: 0});
+  document.put(edited(document.present, {kind: 'remove', at: 0}));
 
-  assert.match(desk.problem, /no room/);
-  assert.equal(kinds(desk.document).length, 6);
+  assert.match(document.problem, /no room/);
+  assert.equal(kinds(document.present).length, 6);
 });
 
-test('choosing a line is nothing to undo; a line from a link is', () => {
-  const desk = new Desk(() => storage(), TABLE);
-  desk.edit({kind: 'keep'});
-  desk.edit({kind: 'choose', line: 0});
-  desk.take({...EXAMPLE, name: 'again'});
-  assert.equal(desk.document.lines.length, 2);
+test('a step that is none is nothing to undo', () => {
+  const document = keptLines(() => storage());
+  document.put(edited(document.present, {kind: 'keep'}));
+  document.put(edited(document.present, {kind: 'choose', line: 0}), false);
+  document.undo();
 
-  desk.take({name: 'other', request: {...EXAMPLE.request, power_w: 5}});
-  assert.equal(desk.document.lines.length, 3);
-  desk.undo();
-  assert.equal(desk.document.lines.length, 2);
+  assert.deepEqual(document.present, FIRST_DOCUMENT);
+});
+
+test('a line from outside is shown where it is already here, and added where it is not', () => {
+  const two = edited(FIRST_DOCUMENT, {kind: 'keep'});
+  const other = {name: 'other', request: {...EXAMPLE.request, power_w: 5}};
+
+  assert.deepEqual(taken(two, {...EXAMPLE, name: 'again'}), {kind: 'choose', line: 0});
+  assert.deepEqual(edited(two, taken(two, other)).lines, [...two.lines, other]);
 });
 
 test('a refusal finds its field and names the element', () => {

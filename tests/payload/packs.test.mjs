@@ -1,9 +1,9 @@
 /** The page's packs: the shelf the browser keeps, the transport that asks with them, and the form's pack. */
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
-import {readPack} from '../../frontend/src/packs/read.js';
-import {Shelf, asked} from '../../frontend/src/packs/shelf.js';
 import {entriesInWords} from '../../frontend/src/packs/words.js';
+import {readPack} from '../../frontend/src/shared/packs/read.js';
+import {Shelf, asked} from '../../frontend/src/shared/packs/shelf.js';
 import {Refusal} from '../../frontend/src/transport/refusal.js';
 import {withPacks} from '../../frontend/src/transport/with-packs.js';
 

@@ -1,7 +1,8 @@
 /** A sweep as data: requests, files that are not read, lines to choose from, figures, and the kept history. */
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
-import {EXAMPLE, FIRST_DOCUMENT} from '../../frontend/src/line/example.js';
+import {FIRST_DOCUMENT} from '../../frontend/src/shared/lines/document.js';
+import {EXAMPLE} from '../../frontend/src/shared/lines/example.js';
 import {EXAMPLES} from '../../frontend/src/sweep/example-sweeps.js';
 import {distanceFigure, historyFigure, impedanceOf, lineSmith} from '../../frontend/src/sweep/figures.js';
 import {added, asFile, checkedEntries, entryOf, fromFile, historyOf} from '../../frontend/src/sweep/history.js';

@@ -1,6 +1,6 @@
 /** From a family's row to the matrix: the fragment that opens the derivation of the cell that binds. */
-import {toFragment} from '../state/fragment.js';
-import {levelsWith} from '../state/levels.js';
+import {toFragment} from '../shared/state/fragment.js';
+import {levelsWith} from '../shared/state/levels.js';
 
 /** What the matrix asks of a joint, too; the rest of the demands it does not know. */
 const DEMANDS_ONLY = ['use', 'bands', 'frequencies_hz', 'installation', 'cable', 'port', 'largest_diameter_m', 'plan', 'power_w'];

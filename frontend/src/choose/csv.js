@@ -1,5 +1,5 @@
 /** The families of an answer as comma-separated values, one line each, in the order shown. */
-import {valuesOf} from '../export/values.js';
+import {valuesOf} from '../shared/export/values.js';
 
 const COLUMNS = [
   ['family', (one) => one.name],

@@ -1,5 +1,5 @@
 /** Reading a family's answer: plain words for its rank, margin, wear and weather. */
-import {decibels, digits} from '../text/format.js';
+import {decibels, digits} from '../shared/text/format.js';
 
 const EXPOSURES = {indoor: 'indoors', sheltered: 'outdoors, sheltered', exposed: 'outdoors, exposed', immersed: 'under water'};
 

@@ -1,7 +1,7 @@
 /** Why a cell says what it says, out of the snapshot alone. */
-import {stepOf} from '../colour/scale.js';
-import {decibels} from '../text/format.js';
-import {letters} from '../text/letters.js';
+import {stepOf} from '../shared/margins/scale.js';
+import {decibels} from '../shared/text/format.js';
+import {letters} from '../shared/text/letters.js';
 import {el} from './dom.js';
 import {mathElement} from './math.js';
 import {quantityIn} from './words.js';

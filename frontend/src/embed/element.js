@@ -8,9 +8,9 @@
  * @fires jointwise-cell - {family, band, power_w, margin_db, margin_high_db, limit, refused_by}: a cell was opened
  * @fires jointwise-error - {message, attribute}: why there is none, or no newer one
  */
-import {readCell} from '../matrix/reading.js';
-import {destination} from '../matrix/keys.js';
-import {nearestPower} from '../state/levels.js';
+import {readCell} from '../shared/margins/reading.js';
+import {destination} from '../shared/margins/keys.js';
+import {nearestPower} from '../shared/state/levels.js';
 import {Trouble, answered} from './answer.js';
 import {BadAttribute, NAMES, readAttributes} from './attributes.js';
 import {derivation} from './derivation.js';

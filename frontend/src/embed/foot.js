@@ -1,7 +1,7 @@
 /** What stands below an embedded matrix: the legend, the caution, what is being done, conditions, marks, the way to the full page. */
-import {STEPS} from '../colour/scale.js';
-import {DISAGREES, letterOf, refusedWord} from '../matrix/reading.js';
-import {MINUS} from '../text/format.js';
+import {STEPS} from '../shared/margins/scale.js';
+import {DISAGREES, letterOf, refusedWord} from '../shared/margins/reading.js';
+import {MINUS} from '../shared/text/format.js';
 import {el} from './dom.js';
 import {conditionsIn} from './words.js';
 

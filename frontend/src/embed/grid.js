@@ -1,8 +1,8 @@
 /** The table of an embedded matrix: the cells of the page, drawn without a template. */
-import {stepOf} from '../colour/scale.js';
-import {ladderClass} from '../matrix/ladder.js';
-import {rangeClass} from '../matrix/range.js';
-import {DISAGREES, letterOf, readCell} from '../matrix/reading.js';
+import {stepOf} from '../shared/margins/scale.js';
+import {ladderClass} from '../shared/margins/ladder.js';
+import {rangeClass} from '../shared/margins/range.js';
+import {DISAGREES, letterOf, readCell} from '../shared/margins/reading.js';
 import {el} from './dom.js';
 import {printedIn} from './words.js';
 

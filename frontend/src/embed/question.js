@@ -1,6 +1,6 @@
 /** What a link to the page asks of a server, and the link that shows what a snapshot holds. */
-import {bands as BANDS, families as FAMILIES, first_bands as FIRST_BANDS} from '../../build/snapshot.json';
-import {toFragment} from '../state/fragment.js';
+import {bands as BANDS, families as FAMILIES, first_bands as FIRST_BANDS} from '../../build/start-data.json';
+import {toFragment} from '../shared/state/fragment.js';
 
 /** What a link opens on the page, but does not ask the core. */
 const OF_THE_PAGE = ['family', 'band', 'frequency_hz', 'shows', 'view'];

@@ -1,7 +1,7 @@
 /** The look of the element. Nothing is inherited from the host page but what a reader sets for all pages. */
-import {STEP_RULES, scaleCss} from '../colour/scale.js';
-import {LADDER_RULES, ladders} from '../matrix/ladder.js';
-import {RANGE_RULES} from '../matrix/range.js';
+import {STEP_RULES, scaleCss} from '../shared/margins/scale.js';
+import {LADDER_RULES, ladders} from '../shared/margins/ladder.js';
+import {RANGE_RULES} from '../shared/margins/range.js';
 import tokens from '../tokens.css';
 
 const RULES = `

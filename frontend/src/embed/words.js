@@ -3,8 +3,8 @@
  *
  * A language here is whole: each has the same keys.
  */
-import {decibels, frequency, power as watts, quantity, roundedDown} from '../text/format.js';
-import {printed, spokenCell} from '../matrix/reading.js';
+import {decibels, frequency, power as watts, quantity, roundedDown} from '../shared/text/format.js';
+import {printed, spokenCell} from '../shared/margins/reading.js';
 
 const point = (text) => text;
 const comma = (text) => text.replaceAll('.', ',');

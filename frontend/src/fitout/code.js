@@ -1,6 +1,6 @@
 /** The code on a label: what it says, and its squares as one path. */
 import {encode} from 'uqr';
-import {levelsWith} from '../state/levels.js';
+import {levelsWith} from '../shared/state/levels.js';
 
 /** Fifteen per cent may be scratched. */
 const CORRECTION = 'M';

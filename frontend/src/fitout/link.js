@@ -1,5 +1,5 @@
 /** A line that travels in the address of its sheets, for readers whose browser does not keep it. */
-import {fromLink, toLink} from '../line/link.js';
+import {fromLink, toLink} from '../shared/lines/link.js';
 
 const KEYS = ['line', 'line_name'];
 

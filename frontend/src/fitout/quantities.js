@@ -1,5 +1,5 @@
 /** What to have ready: figures as one buys them, and the list as a file. */
-import {valuesOf} from '../export/values.js';
+import {valuesOf} from '../shared/export/values.js';
 
 const PER_METRE = 10;
 /** What a binary fraction may be off; it must not cost another tenth. */

@@ -5,11 +5,9 @@
  * moves, a copy is joined as its original, and a port that goes takes its pairs
  * along. Every edit gives a new value and leaves the old one whole.
  */
+import {given} from '../shared/state/given.js';
 
 const replaced = (list, at, value) => list.map((one, index) => (index === at ? value : one));
-
-/** The fields that are set; null means "left out". */
-const given = (fields) => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
 
 const inOrder = ([one, other]) => (one < other ? [one, other] : [other, one]);
 const byPlace = ([a, b], [c, d]) => a - c || b - d;

@@ -1,6 +1,6 @@
 /** The kit this browser keeps. */
-import * as kept from '../state/kept.js';
-import {checkedKit} from './check.js';
+import {Kept} from '../shared/state/kept.js';
+import {checkedKit} from './checked.js';
 
 const PLACE = {
   key: 'jointwise-kit',
@@ -9,6 +9,4 @@ const PLACE = {
   spoilt: 'The kit kept in this browser could not be read and was set aside. Save it as a file to look for what is left.',
 };
 
-export const recalled = (storage, table) => kept.recalled(storage, PLACE, (value) => checkedKit(value, table));
-
-export const remember = (storage, request) => kept.remember(storage, PLACE, request);
+export const KEPT_KIT = new Kept(PLACE, checkedKit);

@@ -1,6 +1,6 @@
-/** A kit in the fragment of the address: base64url of its compact JSON, while it is short enough. */
-import {LONGEST_LINK, decoded, encoded} from '../line/link.js';
-import {checkedKit} from './check.js';
+/** A kit in the fragment of the address, each port and adapter as a row of its values. */
+import {documentIn, documentLink} from '../shared/state/document-link.js';
+import {checkedKit} from './checked.js';
 
 const PORT = ['name', 'family', 'gender', 'highest_frequency_hz', 'power_w', 'impedance_ohm'];
 const OWNED = ['one_family', 'one_gender', 'other_family', 'other_gender', 'count'];
@@ -27,30 +27,17 @@ const unfolded = ({ports, owned, ...rest}) => ({
 });
 
 /** The fragment that brings a kit back; without the kit where it would be too long. */
-export function toLink(request) {
-  const text = JSON.stringify(folded(request));
-  const whole = `view=kit&kit=${encoded(text)}`;
-  return whole.length > LONGEST_LINK ? {fragment: 'view=kit', whole: false} : {fragment: whole, whole: true};
-}
+export const toLink = (request) => documentLink('view=kit', 'kit', folded(request));
 
 /** What a fragment holds: {request, problem}; `problem` says in words what of it can't be used. */
-export function fromLink(fragment, table) {
-  const parts = new URLSearchParams(fragment);
-  const unknown = [...parts.keys()].filter((name) => !['view', 'kit'].includes(name));
-  const problem = unknown.length > 0 ? `This link holds what the page does not know: ${unknown.join(', ')}.` : '';
-  if (!parts.has('kit')) return {request: undefined, problem};
-  try {
-    return {request: checkedKit(read(parts.get('kit')), table), problem};
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    return {request: undefined, problem: `The kit in this link can’t be used: ${error.message} Your own is shown instead.`};
-  }
-}
-
-function read(text) {
-  try {
-    return unfolded(JSON.parse(decoded(text)));
-  } catch {
-    throw new RangeError('it is cut short or altered.');
-  }
+export function fromLink(fragment, fields) {
+  const {document: request, problem} = documentIn(fragment, {
+    key: 'kit',
+    names: ['view'],
+    unfolded,
+    read: (value) => checkedKit(value, fields),
+    what: 'kit',
+    instead: 'Your own is shown instead.',
+  });
+  return {request, problem};
 }

@@ -1,5 +1,5 @@
 /** What ports, ends and pairs are called. */
-import {frequency, power} from '../text/format.js';
+import {frequency, power} from '../shared/text/format.js';
 
 /** "N plug"; a family the page does not know is called by its id. */
 export const endWords = (families, family, gender) => `${families.find(({id}) => id === family)?.name ?? family} ${gender}`;

@@ -1,5 +1,5 @@
 /** The line and what is open beside it, in the page's address and its history. */
-import {fromLink, toLink} from './link.js';
+import {fromLink, toLink} from '../shared/lines/link.js';
 
 /** Marks the page's own entries in the history: their line is the one at hand. */
 const OWN = {line: true};
@@ -10,10 +10,8 @@ export function writeAddress(line, open, isStep) {
   if (fragment !== location.hash) history[isStep ? 'pushState' : 'replaceState'](OWN, '', fragment);
 }
 
-/** All of a link, but of the page's own past only what was open; undefined where the address is another view's. */
-export function readAddress(table) {
-  const fragment = location.hash.slice(1);
-  if (new URLSearchParams(fragment).get('view') !== 'line') return undefined;
-  const found = fromLink(fragment, table);
+/** All of a link, but of the page's own past only what was open. */
+export function readAddress(fragment, fields) {
+  const found = fromLink(fragment, fields);
   return history.state?.line ? {...found, line: undefined} : found;
 }

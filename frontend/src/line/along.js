@@ -1,16 +1,17 @@
 /** The ways to take lines along and to bring them in; each resolves to a notice for the reader, or to nothing. */
-import {save} from '../export/save.js';
-import {WAYS} from '../export/ways.js';
+import {copyLink} from '../shared/export/copy-link.js';
+import {save} from '../shared/export/save.js';
+import {currentOf} from '../shared/lines/document.js';
+import {toLink} from '../shared/lines/link.js';
+import {LONGEST_LINK} from '../shared/state/document-link.js';
 import {asFile, fromFile} from './file.js';
-import {currentOf} from './lines.js';
-import {LONGEST_LINK, toLink} from './link.js';
 
 const TOO_LONG = `This line is too long for a link (over ${LONGEST_LINK} characters); export it as a file instead.`;
 
 export const ALONG = {
   export: async (document) => save('jointwise-lines.json', 'application/json', asFile(document.lines)),
-  link: async (document) => (toLink(currentOf(document), null).whole ? WAYS.link() : {text: TOO_LONG}),
-  print: WAYS.print,
+  link: async (document) => (toLink(currentOf(document), null).whole ? copyLink() : {text: TOO_LONG}),
+  print: async () => window.print(),
 };
 
 /** The edit that brings the lines of a file in, or the notice that says why none came. */

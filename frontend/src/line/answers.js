@@ -1,5 +1,5 @@
 /** What the core says of the lines: the current one, its spread, and the others for comparison. */
-import {Enquiry} from '../state/enquiry.js';
+import {Enquiry} from '../shared/state/enquiry.js';
 import {Spread} from './spread.js';
 
 /** What the spread depends on: the line without its receiver. */

@@ -1,24 +1,7 @@
 /** Reading a line's answer: what each element does, in numbers and words. */
-import {decibels, digits} from '../text/format.js';
+import {decibels, digits} from '../shared/text/format.js';
+import {lossWords} from '../shared/text/loss.js';
 import {LIMITED_BY} from './limits.js';
-
-const nameIn = (entries, id) => entries.find((one) => one.id === id)?.name ?? id;
-
-/** What an element is called, also before the core has answered. */
-export function nameOf(element, {cables, families}) {
-  if (element.name) return element.name;
-  switch (element.kind) {
-    case 'cable':
-      return `${digits(element.length_m)} m of ${nameIn(cables, element.cable)}`;
-    case 'joint':
-      return element.adapter_to
-        ? `${nameIn(families, element.family)} to ${nameIn(families, element.adapter_to)}`
-        : nameIn(families, element.family);
-    case 'measured':
-      return 'Measured part';
-  }
-  return 'Part';
-}
 
 /** The place of an element in the request that was answered; -1 when it has changed since. */
 export function placeIn(answered, element, at) {
@@ -45,15 +28,6 @@ export function readElement(result, element) {
     marks: [...new Set(parts.flatMap((part) => part.marks))],
     weakest: parts.includes(result.parts[result.weakest]),
   };
-}
-
-/** From here a loss is told to a hundredth, below it by its first digit alone. */
-const HUNDREDTHS_DB = 0.01;
-
-/** A loss in dB, or a dash. */
-export function lossWords(db) {
-  if (db === null) return '–';
-  return `${Math.abs(db) < HUNDREDTHS_DB ? digits(db, 1) : db.toFixed(2)} dB`;
 }
 
 export const marginWords = (part) => {

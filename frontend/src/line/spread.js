@@ -1,5 +1,5 @@
 /** The spread of a line: a quick draw first, then a thorough one; any edit gives it up. */
-import {Enquiry} from '../state/enquiry.js';
+import {Enquiry} from '../shared/state/enquiry.js';
 
 export const DRAWS = [1_000, 10_000];
 

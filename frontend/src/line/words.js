@@ -1,6 +1,5 @@
 /** How the form speaks of a line's own fields; those of the station are spoken of as in the matrix. */
-import {BANDS, FAMILIES} from '../state/station.js';
-import {CABLES, ENVIRONMENTS} from './table.js';
+import {optional} from '../shared/vocabulary/choices.js';
 
 const WEATHER = {
   '': 'as the site',
@@ -9,15 +8,13 @@ const WEATHER = {
   exposed: 'outdoors, exposed',
   immersed: 'under water',
 };
-/** Choices of which none may be taken, in words of its own. */
-export const optional = (words, entries) => ({'': words, ...Object.fromEntries(entries.map(({id, name}) => [id, name]))});
 
-export const LINE_WORDS = {
-  'cable.cable': {label: 'Cable', entries: CABLES},
+export const lineWords = ({bands, cables, families, noise_environments: environments}) => ({
+  'cable.cable': {label: 'Cable', entries: cables},
   'cable.length_m': {label: 'Length', unit: 'm'},
   'cable.name': {label: 'Your name for it'},
-  'joint.family': {label: 'Family', entries: FAMILIES},
-  'joint.adapter_to': {label: 'Adapter to', options: optional('no adapter', FAMILIES)},
+  'joint.family': {label: 'Family', entries: families},
+  'joint.adapter_to': {label: 'Adapter to', options: optional('no adapter', families)},
   'joint.exposure': {label: 'Weather here', options: WEATHER},
   'joint.name': {label: 'Your name for it'},
   'part.name': {label: 'What it is'},
@@ -33,11 +30,11 @@ export const LINE_WORDS = {
   'load_impedance.reactance_ohm': {label: 'Reactance'},
   'load_measured.touchstone': {label: 'Touchstone file, one port'},
   'station.power_w': {label: 'Transmitter power'},
-  'station.band': {label: 'Band', options: optional('spot frequency', BANDS)},
+  'station.band': {label: 'Band', options: optional('spot frequency', bands)},
   'station.frequency_hz': {label: 'Spot frequency', factor: 1e6, unit: 'MHz'},
   'receiver.noise_figure_db': {label: 'Receiver noise figure'},
-  'receiver.environment': {label: 'Noise around the antenna', entries: ENVIRONMENTS},
+  'receiver.environment': {label: 'Noise around the antenna', entries: environments},
   'preamplifier.before_element': {label: 'Preamplifier'},
   'preamplifier.gain_db': {label: 'Its gain'},
   'preamplifier.noise_figure_db': {label: 'Its noise figure'},
-};
+});

@@ -1,10 +1,10 @@
 /** One cell of the matrix: folded into number, range, marks and ladder, or unfolded into a line for each power level. */
 import {html, nothing, render} from 'lit';
-import {stepOf} from '../colour/scale.js';
-import {decibels} from '../text/format.js';
-import {ladderClass} from './ladder.js';
-import {rangeClass} from './range.js';
-import {DISAGREES, letterOf, printed, readCell, refusedWord, spokenCell} from './reading.js';
+import {ladderClass} from '../shared/margins/ladder.js';
+import {rangeClass} from '../shared/margins/range.js';
+import {DISAGREES, letterOf, printed, readCell, refusedWord, spokenCell} from '../shared/margins/reading.js';
+import {stepOf} from '../shared/margins/scale.js';
+import {decibels} from '../shared/text/format.js';
 
 const stepNameOf = (cell) => (cell.refusedBy ? 'refused' : stepOf(cell.margin));
 

@@ -1,8 +1,8 @@
 /** The look of the matrix: folded cells with a ladder, unfolded ones on wide screens and on paper. */
 import {css, unsafeCSS} from 'lit';
-import {STEP_RULES} from '../colour/scale.js';
-import {LADDER_RULES, ladders} from './ladder.js';
-import {RANGE_RULES} from './range.js';
+import {LADDER_RULES, ladders} from '../shared/margins/ladder.js';
+import {RANGE_RULES} from '../shared/margins/range.js';
+import {STEP_RULES} from '../shared/margins/scale.js';
 
 const folded = css`
   :host { --head: 97px; --least: 44px; --most: 112px; --rung: 15px; --hatch: repeating-linear-gradient(135deg, var(--refused) 0 4px, var(--refused-line) 4px 5px); }

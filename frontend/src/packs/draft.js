@@ -1,8 +1,8 @@
 /** A pack under the reader's hands: a plain form's values, and the pack's text made of them. */
-import snapshot from '../../build/snapshot.json';
+import START from '../../build/start-data.json';
 
 /** Units and ranges of a family's values, kinds of figures and ways a source was seen, from the core. */
-export const {values: VALUES, kinds: KINDS, seen: SEEN, house_limit: LIMIT_FIELDS} = snapshot.pack;
+export const {values: VALUES, kinds: KINDS, seen: SEEN, house_limit: LIMIT_FIELDS} = START.pack;
 
 export const FIRST_DRAFT = {
   name: '',

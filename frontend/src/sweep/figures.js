@@ -1,5 +1,5 @@
 /** Charts of a sweep as data for the chart library. */
-import {CONFIG, PAGE_COLOURS, frame, translucent} from '../chart/figure.js';
+import {CONFIG, PAGE_COLOURS, frame, translucent} from '../shared/charts/figure.js';
 
 const megahertz = (frequencies) => frequencies.map((hertz) => hertz / 1e6);
 const HEIGHT_PX = 340;

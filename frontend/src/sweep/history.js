@@ -3,11 +3,11 @@
  *
  * `joints` are the excess reflections of a line's joints, `resistance_ohm` that of a part; `text` is the file.
  */
-import {list, record, refuse} from '../line/check.js';
+import {list, record, refuse, text} from '../shared/state/check.js';
+import * as file from '../shared/state/document-file.js';
 
 export const MOST_KEPT = 200;
-const FORMAT = 'jointwise sweeps';
-const VERSION = 1;
+const KIND = {format: 'jointwise sweeps', version: 1, key: 'sweeps'};
 const LONGEST = {line: 60, name: 200, verdict: 2000, text: 8_000_000};
 const DAY = /^\d{4}-\d{2}-\d{2}$/;
 
@@ -44,10 +44,6 @@ export function historyOf(entries, line) {
   return {title: 'excess reflection', series};
 }
 
-const text = (at, value, longest) => {
-  if (typeof value !== 'string' || value.length > longest) refuse(at, value, `text of up to ${longest} characters`);
-};
-
 const orNumber = (at, value) => {
   if (value !== null && !Number.isFinite(value)) refuse(at, value, 'a number or null');
 };
@@ -74,17 +70,7 @@ export function checkedEntries(value) {
   });
 }
 
-export const asFile = (sweeps) => JSON.stringify({format: FORMAT, version: VERSION, sweeps}, null, 1);
+export const asFile = (sweeps) => file.asFile(KIND, sweeps);
 
-/** The entries of a file. Throws a RangeError with one sentence for a file that can't be taken whole. */
-export function fromFile(content) {
-  let value;
-  try {
-    value = JSON.parse(content);
-  } catch {
-    throw new RangeError('The file is no JSON; allowed: a file of sweeps exported here.');
-  }
-  if (value?.format !== FORMAT) refuse('format', value?.format, `"${FORMAT}"`);
-  if (value.version !== VERSION) refuse('version', value.version, `${VERSION}`);
-  return checkedEntries(value.sweeps);
-}
+/** The entries of a file; throws as any document file does. */
+export const fromFile = (content) => file.fromFile(KIND, content, checkedEntries);

@@ -1,5 +1,5 @@
 /** The sweeps this browser keeps. */
-import * as kept from '../state/kept.js';
+import {Kept} from '../shared/state/kept.js';
 import {checkedEntries} from './history.js';
 
 const PLACE = {
@@ -9,6 +9,4 @@ const PLACE = {
   spoilt: 'The sweeps kept in this browser could not be read and were set aside. Save them as a file to look for what is left.',
 };
 
-export const recalled = (storage) => kept.recalled(storage, PLACE, checkedEntries);
-
-export const remember = (storage, entries) => kept.remember(storage, PLACE, entries);
+export const KEPT_SWEEPS = new Kept(PLACE, checkedEntries);

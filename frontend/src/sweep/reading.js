@@ -1,5 +1,5 @@
 /** What a sweep's answer says, in words. */
-import {digits, quantity} from '../text/format.js';
+import {digits, quantity} from '../shared/text/format.js';
 
 /** The mark of a finding, so that colour is not alone. */
 export const FINDINGS = {

@@ -1,12 +1,11 @@
 /** What the core is asked about a sweep. */
+import {given} from '../shared/state/given.js';
 
 /** Of a line's request what a sweep does not ask for. */
 const LINE_ONLY = ['load', 'receiver', 'explain', 'power_w', 'band', 'frequency_hz'];
 
 /** The longest file that is read, as the core takes no more. */
 export const MOST_BYTES = 8_000_000;
-
-const given = (fields) => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null && value !== undefined));
 
 const loadOf = (end, line) => (end === 'antenna' ? line.request.load : {kind: 'end', what: end});
 

@@ -1,10 +1,10 @@
 /** How the form speaks of a sweep. */
 
-export const SWEEP_WORDS = {
+export const sweepWords = () => ({
   'sweep.end': {
     label: 'The line ended in',
     options: {short: 'a short', open: 'nothing (open)', matched: 'a matched load', antenna: 'the antenna of the line'},
   },
   'sweep.length_tolerance': {label: 'Lengths are right within', factor: 0.01, unit: '%'},
   'sweep.window_shape': {label: 'Window shape', step: 0.5},
-};
+});

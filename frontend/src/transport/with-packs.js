@@ -7,7 +7,7 @@
  * core does not take any more, as after an update, is turned off and the
  * request asked again without it.
  */
-import {asked} from '../packs/shelf.js';
+import {asked} from '../shared/packs/shelf.js';
 
 /**
  * @param {{ask: function}} plain - asks where no own pack counts

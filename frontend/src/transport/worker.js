@@ -34,16 +34,16 @@ const silent = (seconds) => `The core gave no answer within ${seconds} seconds; 
  * @param {function(string): void} [onProgress] - is told each stage of a start, and '' when it came to nothing
  */
 export function workerTransport({payload, longestS, createWorker, onProgress = () => {}}) {
-  const desk = new Desk((hear) => new Life({payload, createWorker, hear}), longestS, onProgress);
+  const queue = new Queue((hear) => new Life({payload, createWorker, hear}), longestS, onProgress);
   return {
     /** Begin a worker before there is anything to ask. */
-    start: () => desk.start(),
-    ask: (operation, request, options = {}) => desk.ask(operation, request, options),
+    start: () => queue.start(),
+    ask: (operation, request, options = {}) => queue.ask(operation, request, options),
   };
 }
 
 /** The requests of one page and the worker that answers them. */
-class Desk {
+class Queue {
   #begin;
   #longestS;
   #onProgress;

@@ -1,5 +1,5 @@
-import {died, part, start, unable} from './messages.js';
 import {launch} from './launch.js';
+import {died, part, start, unable} from './messages.js';
 import {unpacked} from './part.js';
 
 /**

@@ -1,0 +1,132 @@
+import {ContextProvider} from '@lit/context';
+import {LitElement, html} from 'lit';
+import {cache} from 'lit/directives/cache.js';
+import {keyed} from 'lit/directives/keyed.js';
+import START from '../../build/start-data.json';
+import {save} from '../shared/export/save.js';
+import {viewOf} from '../shared/state/view-link.js';
+import {base} from '../shared/styles/base.js';
+import {vocabularyContext} from '../shared/vocabulary/speaking.js';
+import {Vocabulary} from '../shared/vocabulary/vocabulary.js';
+import './jw-masthead.js';
+import './jw-notice.js';
+import {appStyles} from './styles.js';
+import {PACKS, VIEWS} from './views.js';
+
+const ALL = [...VIEWS, PACKS];
+const [MATRIX] = VIEWS;
+const IDS = ALL.map(({id}) => id);
+
+const NO_NOTICE = {text: '', link: '', action: undefined};
+
+/**
+ * The page: the masthead with the switch between the views, the view itself, and what is said to the reader.
+ *
+ * A view that is left stays as it is; its part of the address comes back with it. Other packs make every view anew.
+ *
+ * @property {{ask: function}} transport - how the core is reached
+ * @property {Shelf} shelf - the packs of the page
+ * @property {string} stage - how far a core of the page's own has come in starting
+ * @property {string} file - address of the page as one file; empty where there is none
+ * @property {function(): Promise<object>} loadCharts - brings the chart library
+ * @property {function(): Promise<string>} loadEmbed - brings the element for other websites, and its script's text
+ */
+class JwApp extends LitElement {
+  static styles = [base, appStyles];
+
+  static properties = {
+    transport: {attribute: false},
+    shelf: {attribute: false},
+    stage: {type: String},
+    file: {type: String},
+    loadCharts: {attribute: false},
+    loadEmbed: {attribute: false},
+    _view: {state: true},
+    _notice: {state: true},
+  };
+
+  constructor() {
+    super();
+    this.stage = '';
+    this.file = '';
+    this._notice = NO_NOTICE;
+    /** Another one after every change of the packs. */
+    this.version = 0;
+    this._vocabulary = new ContextProvider(this, {context: vocabularyContext});
+    this._view = viewOf(location.hash.slice(1), IDS);
+    /** What the address of each view held when it was left; at first what leads to it. */
+    this._fragments = Object.fromEntries(ALL.map((view) => [view.id, view === MATRIX ? '' : `view=${view.id}`]));
+    this._travelled = () => (this._view = viewOf(location.hash.slice(1), IDS));
+    this._left = ({oldURL}) => this._keep(new URL(oldURL).hash.slice(1));
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    window.addEventListener('popstate', this._travelled);
+    window.addEventListener('hashchange', this._left);
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    window.removeEventListener('popstate', this._travelled);
+    window.removeEventListener('hashchange', this._left);
+  }
+
+  willUpdate(changed) {
+    if (!changed.has('shelf') || !this.shelf) return;
+    this._layPacks();
+    this.shelf.listen(() => {
+      this.version++;
+      this._layPacks();
+      this.requestUpdate();
+    });
+  }
+
+  _layPacks() {
+    this._vocabulary.setValue(new Vocabulary(START, ALL, this.shelf.inForce));
+    this._tellPacks();
+  }
+
+  /** What the browser could not keep or read of the packs. */
+  _tellPacks() {
+    const {problem, spoilt} = this.shelf;
+    const action = spoilt && {words: 'Save them', run: () => save('jointwise-packs-unread.txt', 'text/plain', spoilt)};
+    if (problem) this._notice = {...NO_NOTICE, text: problem, action};
+  }
+
+  render() {
+    const {_notice: notice} = this;
+    const view = ALL.find(({id}) => id === this._view);
+    return html`<div class="page" data-view=${view.id} ?data-upright=${view.upright} @jw-notice=${({detail}) => (this._notice = {...NO_NOTICE, ...detail})} @jw-dismiss=${() => (this._notice = NO_NOTICE)}>
+      <jw-masthead .view=${view.id} packs=${this.shelf?.inForce.length ?? 0} @jw-view=${this._turned} @jw-methods=${this._methods}></jw-masthead>
+      ${cache(view === PACKS ? view.element(this) : html`${keyed(this.version, cache(view.element(this)))}`)}
+      <jw-notice .text=${notice.text} .link=${notice.link} .action=${notice.action}></jw-notice>
+    </div>`;
+  }
+
+  _turned({detail: {view}}) {
+    if (view === this._view) return;
+    this._keep(location.hash.slice(1));
+    const fragment = this._fragments[view];
+    history.pushState(null, '', fragment ? `#${fragment}` : location.pathname + location.search);
+    this._view = view;
+  }
+
+  /** What a view's address held when it was left, to come back to. */
+  _keep(fragment) {
+    this._fragments[viewOf(fragment, IDS)] = fragment;
+  }
+
+  /** The method stands beside the matrix; from elsewhere the way back is the browser's. */
+  _methods() {
+    if (this._view === MATRIX.id) this.renderRoot.querySelector('.view').openMethods();
+    else location.hash = 'view=methods';
+  }
+
+  /** Offer a newer build of the page; `apply` loads it. */
+  offerUpdate(apply) {
+    this._notice = {text: 'A newer Jointwise is ready.', link: '', action: {words: 'Load it', run: apply}};
+  }
+}
+
+customElements.define('jw-app', JwApp);

@@ -1,0 +1,115 @@
+import {LitElement, css, html, nothing} from 'lit';
+import {send} from '../shared/elements/send.js';
+import {base} from '../shared/styles/base.js';
+import {PACKS, VIEWS} from './views.js';
+
+const DARK = matchMedia('(prefers-color-scheme: dark)');
+const KEPT = 'jointwise-theme';
+
+/** The browser may keep nothing for a page from a file; the theme then lasts as long as the page. */
+function kept() {
+  try {
+    return localStorage.getItem(KEPT) ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/**
+ * The name of the tool, what it does, and the switches of the whole page.
+ *
+ * @property {string} view - the one that is shown
+ * @property {number} packs - how many packs count
+ * @fires jw-view - {view}: another one is wanted
+ * @fires jw-methods - the method is wanted
+ * @fires jw-notice - {text}: the browser does not keep the theme
+ */
+class JwMasthead extends LitElement {
+  static styles = [
+    base,
+    css`
+      header { display: flex; flex-wrap: wrap; gap: 4px 14px; align-items: center; padding: 8px 16px; background: var(--card); }
+      svg { width: 34px; height: 34px; flex: none; }
+      h1 { margin: 0; font-size: 1.35rem; letter-spacing: -0.02em; line-height: 1; }
+      p { flex: 1 1 16rem; color: var(--soft); font-size: 0.92rem; line-height: 1.3; }
+      nav, .switches { display: flex; gap: 6px; }
+      nav button { margin-left: -7px; border-radius: 0; font-weight: 600; }
+      nav button:first-child { margin-left: 0; border-radius: var(--round) 0 0 var(--round); }
+      nav button:last-child { border-radius: 0 var(--round) var(--round) 0; }
+      [aria-current] { background: var(--accent); border-color: var(--accent); color: var(--accent-ink); }
+      button { font-size: 0.85rem; padding: 0 12px; }
+      @media (max-width: 960px) {
+        .switches { margin-left: auto; }
+      }
+      @media (max-width: 480px) {
+        header { gap: 4px 8px; padding: 6px 10px; }
+        .switches { gap: 4px; }
+        .switches button { padding: 0 8px; }
+        nav { order: 3; }
+        nav button { padding: 0 7px; white-space: nowrap; }
+        p { order: 4; flex-basis: 100%; font-size: 0.8rem; }
+      }
+      @media print { header { padding: 0 0 2mm; } nav, .switches { display: none; } h1 { font-size: 13pt; } p { font-size: 8pt; } }
+    `,
+  ];
+
+  static properties = {view: {type: String}, packs: {type: Number}, _theme: {state: true}};
+
+  constructor() {
+    super();
+    this._turned = () => this.requestUpdate();
+    this._theme = kept();
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    DARK.addEventListener('change', this._turned);
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    DARK.removeEventListener('change', this._turned);
+  }
+
+  willUpdate() {
+    if (this._theme) document.documentElement.dataset.theme = this._theme;
+  }
+
+  render() {
+    return html`<header>
+      <svg viewBox="0 0 32 32" aria-hidden="true">
+        <circle cx="16" cy="16" r="15" fill="#1f5690"></circle>
+        <circle cx="16" cy="16" r="11" fill="#f8e8c8"></circle>
+        <circle cx="16" cy="16" r="4.8" fill="#bf8031"></circle>
+      </svg>
+      <h1>Jointwise</h1>
+      <nav aria-label="Views">
+        ${VIEWS.map(
+          ({id, label}) => html`<button data-view=${id} aria-current=${id === this.view ? 'page' : nothing} @click=${() => send(this, 'jw-view', {view: id})}>${label}</button>`,
+        )}
+      </nav>
+      <p>How much power a coaxial joint stands, band by band, with the derivation of every number.</p>
+      <div class="switches">
+        <button id="packs" aria-current=${this.view === PACKS.id ? 'page' : nothing} @click=${() => send(this, 'jw-view', {view: PACKS.id})}>Packs${this.packs > 0 ? html` <b>${this.packs}</b><span class="unseen"> in force</span>` : nothing}</button>
+        <button id="methods" @click=${() => send(this, 'jw-methods')}>Method</button>
+        <button id="theme" aria-pressed=${this._dark} @click=${this._turn}>Dark</button>
+      </div>
+    </header>`;
+  }
+
+  get _dark() {
+    return this._theme ? this._theme === 'dark' : DARK.matches;
+  }
+
+  _turn() {
+    this._theme = this._dark ? 'light' : 'dark';
+    try {
+      localStorage.setItem(KEPT, this._theme);
+    } catch {
+      const text = 'This browser keeps nothing for the page, so the choice of light or dark ends when it is closed.';
+      this.dispatchEvent(new CustomEvent('jw-notice', {detail: {text}, bubbles: true, composed: true}));
+    }
+  }
+}
+
+customElements.define('jw-masthead', JwMasthead);

@@ -1,0 +1,53 @@
+import {LitElement, css, html, nothing} from 'lit';
+import {base} from '../shared/styles/base.js';
+
+/**
+ * A sentence for the reader, with a button that takes it away.
+ *
+ * @property {string} text - the sentence; nothing is shown without one
+ * @property {string} link - an address to copy by hand, shown selected
+ * @property {{words: string, run: function}} action - what the reader may do about it
+ * @fires jw-dismiss
+ */
+class JwNotice extends LitElement {
+  static styles = [
+    base,
+    css`
+      :host { position: fixed; inset: auto 12px 12px; z-index: 30; max-width: 640px; margin: 0 auto; }
+      div {
+        box-shadow: 0 6px 30px #0004;
+        display: flex; flex-wrap: wrap; gap: 8px 12px; align-items: center; padding: 4px 4px 4px 14px;
+        background: var(--accent-wash); border: 1px solid var(--accent); border-radius: var(--round);
+      }
+      p { flex: 1 1 14rem; }
+      input { flex: 2 1 14rem; }
+      @media print { :host { display: none; } }
+    `,
+  ];
+
+  static properties = {text: {type: String}, link: {type: String}, action: {attribute: false}};
+
+  constructor() {
+    super();
+    this.text = '';
+    this.link = '';
+  }
+
+  render() {
+    if (!this.text) return html`<span role="status"></span>`;
+    return html`<div role="status">
+      <p>${this.text}</p>
+      ${this.link
+        ? html`<input readonly aria-label="Link to this view" .value=${this.link} @focus=${(e) => e.target.select()}>`
+        : nothing}
+      ${this.action ? html`<button id="notice-action" @click=${this.action.run}>${this.action.words}</button>` : nothing}
+      <button @click=${this._dismiss}>Close</button>
+    </div>`;
+  }
+
+  _dismiss() {
+    this.dispatchEvent(new CustomEvent('jw-dismiss', {bubbles: true, composed: true}));
+  }
+}
+
+customElements.define('jw-notice', JwNotice);

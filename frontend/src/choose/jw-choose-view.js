@@ -1,0 +1,139 @@
+import {css, html, nothing} from 'lit';
+import '../shared/elements/jw-cautions.js';
+import {View} from '../shared/elements/view.js';
+import {copyLink} from '../shared/export/copy-link.js';
+import {save} from '../shared/export/save.js';
+import {refusedField} from '../shared/fields/refused.js';
+import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
+import {base} from '../shared/styles/base.js';
+import {pageStyles} from '../shared/styles/forms.js';
+import {panelStyles} from '../shared/styles/panels.js';
+import {cellFragment} from './cell.js';
+import {choicesCsv} from './csv.js';
+import {chooseRequest} from './fields.js';
+import './jw-choose-form.js';
+import './jw-choose-table.js';
+import './jw-choose-verdict.js';
+
+/**
+ * Which family to fit at a joint: the demands, the families that meet them, and why the others do not.
+ *
+ * @fires jw-notice - {text, link}: a sentence for the reader
+ */
+export class JwChooseView extends View {
+  static view = 'choose';
+
+  static styles = [
+    base,
+    panelStyles,
+    pageStyles,
+    css`
+      .onpaper { display: none; }
+      @media print {
+        .onpaper { display: block; font-size: 7.5pt; }
+        #passing, #missed { break-inside: auto; }
+        h2 small { display: none; }
+      }
+    `,
+  ];
+
+  static properties = {_state: {state: true}};
+
+  constructor() {
+    super();
+    this._choose = this._enquiry('choose');
+  }
+
+  _begin() {
+    this._state = this._first;
+  }
+
+  get _first() {
+    return this.vocabulary.first.choose;
+  }
+
+  render() {
+    const {error, result} = this._choose;
+    return html`${this._progress(this._choose)}
+      <main @jw-choose-change=${({detail}) => this._change(detail.changes, detail.live)}>
+        <div class="bar" role="group" aria-label="Take along">
+          <button @click=${async () => this._notice(await copyLink())}>Copy link</button>
+          <button ?disabled=${!result} @click=${() => save('jointwise-choose.csv', 'text/csv', choicesCsv(result))}>CSV</button>
+          <button @click=${() => window.print()}>Print</button>
+          <button @click=${() => this._change(this._first)}>Reset</button>
+        </div>
+        ${this._trouble()}
+        <jw-choose-form class="noprint" .state=${this._state} .refusal=${error}></jw-choose-form>
+        ${result ? this._answer() : html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`}
+      </main>`;
+  }
+
+  _answer() {
+    const {answered, result} = this._choose;
+    const missed = result.choices.filter(({passes}) => !passes);
+    const passing = result.choices.filter(({passes}) => passes);
+    return html`<div class="answer">
+      <jw-choose-verdict .result=${result} .answered=${answered} .outdated=${this._outdated}></jw-choose-verdict>
+      <p class="onpaper">${this._demands(answered)}</p>
+      ${passing.length > 0 ? this._panel('passing', 'Families that meet every demand', passing) : nothing}
+      ${missed.length > 0 ? this._panel('missed', 'Families that miss a demand', missed) : nothing}
+      <jw-cautions .cautions=${result.cautions}></jw-cautions>
+    </div>`;
+  }
+
+  _panel(id, heading, choices) {
+    const {answered, result} = this._choose;
+    const {fields, first, lists} = this.vocabulary;
+    const catalogue = {...lists, vibrations: fields.choose.vibration.choices};
+    const linkOf = (choice) => cellFragment(choice, answered, result, catalogue, first.matrix);
+    return html`<section class="panel" id=${id}>
+      <h2>${heading} <small>a tap on a family opens its derivation in the matrix</small></h2>
+      <jw-choose-table .choices=${choices} .all=${result.choices} .plan=${answered.plan ?? ''} .heading=${heading} .linkOf=${linkOf}></jw-choose-table>
+      ${id === 'passing' ? html`<p class="quiet legend">Equal ranks are ties (=). “Best in something”: no other family that passes is at least as good in margin, loss, size and torque, and better in one. Loss is that of the mated pair at the highest frequency${answered.port ? ', with the port’s own joint' : ''}.</p>` : nothing}
+    </section>`;
+  }
+
+  /** Why the answer shown is not of the form; empty while it is. */
+  get _outdated() {
+    const {error} = this._choose;
+    return error ? `Out of date, this is the answer from before the last change. ${error.message}` : '';
+  }
+
+  /** A refusal that no field of the form can show. */
+  _trouble() {
+    const {error} = this._choose;
+    if (!error || refusedField(error) in this.vocabulary.fields.choose) return nothing;
+    return html`<p class="trouble" role="alert">${error.message} <button @click=${() => this._ask(true)}>Try again</button></p>`;
+  }
+
+  /** The demands in words, for paper. */
+  _demands(answered) {
+    return Object.entries(answered)
+      .filter(([, value]) => !Array.isArray(value) || value.length > 0)
+      .map(([name, value]) => `${this.vocabulary.labelOf(`choose.${name}`)}: ${this.vocabulary.spoken(`choose.${name}`, value)}`)
+      .join(' · ');
+  }
+
+  _ask(again = false) {
+    const request = chooseRequest(this._state, this.vocabulary);
+    const text = JSON.stringify(request);
+    if (again || text !== this._asked) this._choose.askNext(request);
+    this._asked = text;
+  }
+
+  /** The address follows a settled change only; a drag would fill the history. */
+  _change(changes, live = false) {
+    this._state = {...this._state, ...changes};
+    if (live) return;
+    const fragment = viewFragment(JwChooseView.view, this._state, this._first);
+    if (fragment !== location.hash.slice(1)) history.pushState(null, '', `#${fragment}`);
+  }
+
+  _restore(fragment) {
+    const {state, unknown} = viewState(fragment, this.vocabulary.fields.choose, this._first);
+    this._state = state;
+    this._notice(unknownNotice(unknown));
+  }
+}
+
+customElements.define('jw-choose-view', JwChooseView);

@@ -1,0 +1,42 @@
+import {LitElement, css, html, nothing} from 'lit';
+import {base} from '../shared/styles/base.js';
+import {origin, sentence, sentences} from './advice.js';
+import {sheetStyles} from './styles.js';
+
+/**
+ * What becomes of a joint: its metals, when to look at it again, its wear, and what it must never meet.
+ *
+ * @property {object} sheet
+ * @property {Map<string, number>} numbers - of the sources
+ */
+class JwFitoutCare extends LitElement {
+  static styles = [
+    base,
+    sheetStyles,
+    css`
+      :host { display: contents; }
+      section { padding-bottom: 12px; break-inside: avoid-column; }
+      @media print { section { padding-bottom: 2mm; break-inside: auto; } }
+      .not { color: var(--alarm); font-weight: 700; }
+    `,
+  ];
+
+  static properties = {sheet: {attribute: false}, numbers: {attribute: false}};
+
+  render() {
+    const {galvanic, inspection, near_relatives: relatives, wear} = this.sheet;
+    const {numbers} = this;
+    return html`<section id="galvanic"><h3>Metals that meet</h3>
+        <ul>${galvanic.map((one) => html`<li><span class=${one.passed ? '' : 'not'}>${one.contact}: ${one.sentence}</span> ${origin(one.kinds, one.sources, numbers)}</li>`)}</ul></section>
+      <section id="inspection"><h3>Look again</h3>
+        <p>Every ${inspection.interval_months} months${inspection.due ? html`, next by <b>${inspection.due}</b>` : ''}${inspection.note ? `; ${inspection.note}` : ''}. ${origin([inspection.kind], [inspection.source], numbers)}</p>
+        ${sentences(inspection.checks, numbers)}</section>
+      <section id="wear"><h3>Wear</h3><p>${wear.sentence} ${origin([wear.kind], [wear.source], numbers)}</p></section>
+      ${relatives.length > 0
+        ? html`<section id="relatives"><h3>Near relatives: what not to mate</h3>
+            <ul>${relatives.map((one) => html`<li><b>${one.name}, ${one.verdict}.</b> ${sentence(one, numbers)}</li>`)}</ul></section>`
+        : nothing}`;
+  }
+}
+
+customElements.define('jw-fitout-care', JwFitoutCare);

@@ -1,0 +1,24 @@
+import {css, html} from 'lit';
+import {Field} from '../shared/fields/field.js';
+
+const today = () => {
+  const now = new Date();
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
+};
+
+/** A day, or none. */
+class JwFitoutDate extends Field {
+  static styles = [...Field.styles, css`div { display: flex; gap: 6px; } button { flex: none; }`];
+
+  render() {
+    return html`<label for=${this.name}>${this.label}</label>
+      <div>
+        <input id=${this.name} type="date" .value=${this.value} aria-invalid=${this.invalid} aria-describedby="under"
+          @change=${(event) => this.change(event.target.value)}>
+        <button @click=${() => this.change(today())}>Today</button>
+      </div>
+      ${this.under('left out, none is printed')}`;
+  }
+}
+
+customElements.define('jw-fitout-date', JwFitoutDate);

@@ -1,0 +1,81 @@
+import {css, html, nothing} from 'lit';
+import {send} from '../shared/elements/send.js';
+import {changesOf, control} from '../shared/fields/control.js';
+import {refusedWords} from '../shared/fields/refused.js';
+import {base} from '../shared/styles/base.js';
+import {formStyles} from '../shared/styles/forms.js';
+import {Speaking} from '../shared/vocabulary/speaking.js';
+import './jw-fitout-date.js';
+import {fieldOf} from './request.js';
+
+const JOINT = ['family', 'adapter_to', 'cable', 'length_m', 'name', 'exposure', 'added_sealing'];
+const MORE = ['power_w', 'mode', 'band', 'frequency_hz', 'vibration', 'matings_per_year', 'service_life_years', 'ambient_temperature_c'];
+/** Where a spot frequency starts; the middle of a band most stations have. */
+const FIRST_SPOT_HZ = 14.2e6;
+
+/**
+ * What is fitted: the line at hand or a single joint, with the words for its labels.
+ *
+ * @property {object} state
+ * @property {{name: string, request: object}} line - the line at hand
+ * @property {boolean} linked - whether it came with a link
+ * @property {{field?: string, message: string}} refusal - marks the field it names
+ * @fires jw-fitout-change - {changes}; jw-fitout-own - the line of this browser is wanted
+ */
+class JwFitoutForm extends Speaking {
+  static styles = [
+    base,
+    formStyles,
+    css`:host { padding: 12px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
+    .double { grid-column: span 2; }
+    p { margin: 4px 0 8px; font-size: 0.9rem; }
+    p a { display: inline-grid; min-height: var(--target); align-items: center; }`,
+  ];
+
+  static properties = {
+    state: {attribute: false},
+    line: {attribute: false},
+    linked: {type: Boolean},
+    refusal: {attribute: false},
+  };
+
+  render() {
+    return html`<div @jw-change=${this._changed}>
+      <h2 class="unseen">What is fitted</h2>
+      <div class="fields">${['of', 'station', 'date'].map((name) => this._field(name))}</div>
+      ${this.state.of === 'line' ? this._line() : this._joint()}
+    </div>`;
+  }
+
+  _line() {
+    const {name, request} = this.line;
+    const {length} = request.elements;
+    return html`<p><b>${name}</b>, ${length === 1 ? 'one element' : `${length} elements`}${this.linked ? ', as it came with the link' : ''}.
+      <a href="#view=line">Change it in the Line view</a>
+      ${this.linked ? html`<button @click=${() => send(this, 'jw-fitout-own')}>Use my own line</button>` : nothing}</p>`;
+  }
+
+  _joint() {
+    return html`<div class="fields">${[...JOINT, ...MORE].map((name) => this._field(name))}</div>`;
+  }
+
+  _field(name) {
+    const {state} = this;
+    if (name === 'length_m' && state.cable === null) return nothing;
+    if (name === 'frequency_hz' && state.band !== null) return nothing;
+    const of = `fitout.${name}`;
+    const error = fieldOf(this.refusal) === name ? refusedWords(this.refusal, this.vocabulary.labelOf(of)) : '';
+    if (name === 'date') return html`<jw-fitout-date class="double" name=${of} .value=${state.date} .error=${error}></jw-fitout-date>`;
+    return control(this.vocabulary, of, state[name], error);
+  }
+
+  _changed(event) {
+    event.stopPropagation();
+    if (event.detail.live) return;
+    const changes = changesOf(event);
+    if ('band' in changes) changes.frequency_hz = changes.band === null ? (this.state.frequency_hz ?? FIRST_SPOT_HZ) : null;
+    send(this, 'jw-fitout-change', {changes});
+  }
+}
+
+customElements.define('jw-fitout-form', JwFitoutForm);

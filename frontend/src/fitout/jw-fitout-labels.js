@@ -1,0 +1,96 @@
+import {css, html, nothing, svg} from 'lit';
+import {base} from '../shared/styles/base.js';
+import {panelStyles} from '../shared/styles/panels.js';
+import {frequency} from '../shared/text/format.js';
+import {lossWords} from '../shared/text/loss.js';
+import {Speaking} from '../shared/vocabulary/speaking.js';
+import {isServed, ownAddress, recalledAddress, refusalOf, rememberAddress} from './address.js';
+import {codePath, codeText} from './code.js';
+
+/**
+ * Labels to cut out, one for each joint, each with a code that opens the joint's derivation.
+ *
+ * @property {object} result
+ */
+class JwFitoutLabels extends Speaking {
+  static styles = [
+    base,
+    panelStyles,
+    css`
+      .address { max-width: 640px; margin-bottom: 10px; }
+      label { display: block; font-size: 0.8rem; font-weight: 600; }
+      .labels { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 340px), 1fr)); gap: 10px; }
+      .label { display: flex; gap: 8px; justify-content: space-between; padding: 8px; color: #000; background: #fff; border: 1px dashed #666; break-inside: avoid; }
+      .label p { font-size: 0.8rem; line-height: 1.3; }
+      .label .name { font-size: 1rem; font-weight: 700; overflow-wrap: anywhere; }
+      svg { flex: none; width: 128px; height: 128px; }
+      @media print {
+        .noprint { display: none; }
+        .panel { border: 0; padding: 0; break-inside: auto; }
+        .labels { display: block; font-size: 0; }
+        .label { display: inline-flex; width: 88mm; height: 36mm; padding: 2mm; margin: 0 2mm 2mm 0; vertical-align: top; overflow: hidden; }
+        .label p { font-size: 7.5pt; }
+        .label .name { font-size: 10pt; }
+        svg { width: 31mm; height: 31mm; }
+      }
+    `,
+  ];
+
+  static properties = {result: {attribute: false}, _typed: {state: true}, _unkept: {state: true}};
+
+  constructor() {
+    super();
+    this._typed = recalledAddress(() => localStorage);
+    this._unkept = false;
+  }
+
+  render() {
+    const refusal = refusalOf(this._typed);
+    return html`<section class="panel">
+      <h2>Labels</h2>
+      <div class="address noprint">
+        <label for="address">Address of the page in the codes</label>
+        <input id="address" type="url" autocomplete="off" placeholder=${ownAddress(location)} .value=${this._typed}
+          aria-invalid=${refusal ? 'true' : 'false'} aria-describedby="about" @change=${this._changed}>
+        <p id="about" class=${refusal ? 'error' : 'quiet'} role=${refusal ? 'alert' : 'note'}>${refusal || this._about()}</p>
+      </div>
+      <div class="labels">${this.result.joints.map((joint) => this._label(joint))}</div>
+    </section>`;
+  }
+
+  get _address() {
+    return this._typed !== '' && refusalOf(this._typed) === '' ? this._typed : ownAddress(location);
+  }
+
+  _about() {
+    const kept = this._unkept ? ' This browser keeps nothing for the page, so give it again next time.' : '';
+    if (isServed(this._address)) return `Each code opens the derivation of its joint at ${this._address}.${kept}`;
+    return 'This page is a file, so its codes open on this device alone; give the address of a served page, and they open there.';
+  }
+
+  _changed(event) {
+    this._typed = event.target.value.trim();
+    if (refusalOf(this._typed) === '') this._unkept = !rememberAddress(() => localStorage, this._typed);
+  }
+
+  _label({heading, label}) {
+    const text = codeText(this._address, label, this.vocabulary.first.matrix.powers_w);
+    const {size, path} = codePath(text);
+    const {station} = this.result;
+    return html`<div class="label">
+      <div>
+        <p class="name">${label.name}</p>
+        <p><b>${label.family}</b>${station ? `, ${station}` : ''}</p>
+        ${label.date ? html`<p>Fitted ${label.date}</p>` : nothing}
+        <p>At ${frequency(label.frequency_hz)}:</p>
+        <p>loss ${lossWords(label.expected_loss_db)}</p>
+        <p>return loss ${label.expected_return_loss_db.toFixed(0)} dB, least ${label.least_return_loss_db.toFixed(0)} dB</p>
+      </div>
+      <svg viewBox="0 0 ${size} ${size}" role="img" aria-label="Code that opens the derivation of ${heading}" shape-rendering="crispEdges">
+        ${svg`<rect width=${size} height=${size} fill="#fff"></rect><path d=${path} fill="#000"></path>`}
+      </svg>
+    </div>`;
+  }
+}
+
+customElements.define('jw-fitout-labels', JwFitoutLabels);

@@ -1,0 +1,103 @@
+import {LitElement, css, html, nothing} from 'lit';
+import {packMark, packStyles} from '../shared/packs/mark.js';
+import {base} from '../shared/styles/base.js';
+import {digits} from '../shared/text/format.js';
+import {origin, sentence, sentences, sourceList, stepList} from './advice.js';
+import {numbered} from './from.js';
+import './jw-fitout-care.js';
+import {sheetStyles} from './styles.js';
+
+const millimetres = (metres) => `${digits(metres * 1e3, 3)} mm`;
+
+/**
+ * The sheet of one joint, from its parts to its care.
+ *
+ * @property {object} sheet
+ * @property {Map<string, string>} titles - of the sources
+ * @property {string} of - station and day
+ */
+class JwFitoutSheet extends LitElement {
+  static styles = [
+    base,
+    packStyles,
+    sheetStyles,
+    css`
+      article { padding: 14px 16px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
+      @media print { article { padding: 0; border: 0; } }
+    `,
+  ];
+
+  static properties = {sheet: {attribute: false}, titles: {attribute: false}, of: {type: String}};
+
+  render() {
+    const {sheet} = this;
+    const numbers = this._numbers;
+    return html`<article aria-labelledby="heading">
+      <h2 id="heading">${sheet.heading}${packMark(sheet.pack)}</h2>
+      ${this.of ? html`<p class="quiet">${this.of}</p>` : nothing}
+      ${sheet.warnings.map((one) => html`<p class="warning"><b>${one.name}.</b> ${one.sentence} ${origin([one.kind], [one.source], numbers)}</p>`)}
+      <div class="columns">
+        <section id="parts"><h3>Parts</h3>${this._parts()}</section>
+        <section id="tools"><h3>Tools</h3>${sentences(sheet.tools, numbers)}</section>
+        <section id="steps"><h3>Steps</h3>${stepList(sheet.steps, numbers)}</section>
+        <section id="torque"><h3>Torque</h3>${this._torque()}</section>
+        <section id="sealing"><h3>Sealing</h3>${this._sealing()}</section>
+        ${this._cable()}
+        <jw-fitout-care .sheet=${sheet} .numbers=${numbers}></jw-fitout-care>
+      </div>
+      ${sourceList(numbers, this.titles)}
+    </article>`;
+  }
+
+  get _numbers() {
+    return numbered(this.sheet);
+  }
+
+  _parts() {
+    const {adapter, gender, halves} = this.sheet;
+    return html`<table class="plain"><thead><tr><th scope="col">Half</th><th scope="col">On</th><th scope="col">Put on by</th></tr></thead>
+      <tbody>${halves.map(
+        (half) => html`<tr><th scope="row">${half.half}, ${this.sheet.family_name}</th>
+          <td>${half.on}${half.cable_diameter_m === null ? '' : `, ${millimetres(half.cable_diameter_m)}`}</td><td>${half.attachment || '–'}</td></tr>`,
+      )}</tbody></table>
+      <ul>${adapter ? html`<li>Adapter: ${adapter}</li>` : nothing}<li>${sentence(gender, this._numbers)}</li></ul>`;
+  }
+
+  _torque() {
+    const {torque} = this.sheet;
+    return html`<p class="figure">${torque.sentence}</p>
+      <p class="quiet">${torque.notes.join('; ')}</p>${origin(torque.kinds, torque.sources, this._numbers)}`;
+  }
+
+  _sealing() {
+    const {sealing} = this.sheet;
+    const numbers = this._numbers;
+    return html`<p class=${sealing.refused ? 'warning' : ''}>${sealing.sentence} ${origin([sealing.kind], [sealing.source], numbers)}</p>
+      <p class="quiet">Mated: ${sealing.mated}${sealing.mated_meaning.length > 0 ? `, ${sealing.mated_meaning.map(({text}) => text).join('; ')}` : ''}.</p>
+      ${this._part('Prepare', sealing.preparation)}
+      ${sealing.layers.length > 0
+        ? html`<h4>Layers, from the inside out</h4>
+            <ol class="layers">${sealing.layers.map((layer) => html`<li><b>${layer.name}</b>, ${digits(layer.length_m, 2)} m. ${sentence(layer, numbers)}</li>`)}</ol>`
+        : nothing}
+      ${this._part('Lead the water away', sealing.water)}`;
+  }
+
+  _part(heading, all) {
+    return all.length > 0 ? html`<h4>${heading}</h4>${sentences(all, this._numbers)}` : nothing;
+  }
+
+  _cable() {
+    const {bends, relief} = this.sheet;
+    if (bends.length + relief.length === 0) return nothing;
+    return html`<section id="bends"><h3>Bends and strain relief</h3>
+      <ul>${bends.map((bend) => html`<li>${this._bend(bend)}</li>`)}</ul>${sentences(relief, this._numbers)}</section>`;
+  }
+
+  _bend(bend) {
+    const often = bend.repeated_radius_m === null ? 'not to be bent again' : `bent again and again: ${millimetres(bend.repeated_radius_m)}`;
+    return html`${bend.name}, smallest radius laid once: ${millimetres(bend.fixed_radius_m)}; ${often}.
+      ${origin([bend.fixed_kind, bend.repeated_kind].filter(Boolean), [bend.fixed_source, bend.repeated_source].filter(Boolean), this._numbers)}`;
+  }
+}
+
+customElements.define('jw-fitout-sheet', JwFitoutSheet);

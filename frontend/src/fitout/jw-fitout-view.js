@@ -1,0 +1,166 @@
+import {html, nothing} from 'lit';
+import START from '../../build/start-data.json';
+import '../shared/elements/jw-cautions.js';
+import {View} from '../shared/elements/view.js';
+import {copyLink} from '../shared/export/copy-link.js';
+import {save} from '../shared/export/save.js';
+import {FIRST_DOCUMENT, currentOf} from '../shared/lines/document.js';
+import {KEPT_LINES} from '../shared/lines/kept.js';
+import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
+import {base} from '../shared/styles/base.js';
+import {pageStyles} from '../shared/styles/forms.js';
+import {titlesOf} from './from.js';
+import './jw-fitout-form.js';
+import './jw-fitout-labels.js';
+import './jw-fitout-list.js';
+import './jw-fitout-sheet.js';
+import {lineIn, withLine} from './link.js';
+import {fieldOf, jointRequest, lineRequest} from './request.js';
+import {fitoutViewStyles} from './styles.js';
+
+const PAPERS = [['all', 'everything'], ['sheets', 'joint sheets'], ['list', 'list and measurement'], ['labels', 'labels']];
+const NOTHING_KEPT =
+  'This browser keeps nothing for the page, so the line at hand is the example. Choose a single joint, or open a link that holds your line.';
+const LINE_FIELDS = ['station', 'date'];
+
+/**
+ * How to fit, seal and look after every joint of the line at hand, or of a single joint; with labels.
+ *
+ * @fires jw-notice - {text, link}: a sentence for the reader
+ */
+export class JwFitoutView extends View {
+  static view = 'fitout';
+
+  static styles = [base, pageStyles, fitoutViewStyles];
+
+  static properties = {_state: {state: true}, _line: {state: true}, _paper: {state: true}, _flowing: {state: true}};
+
+  constructor() {
+    super();
+    this._paper = 'all';
+    this._flowing = false;
+    this._fitout = this._enquiry('fitout');
+    this._catalogue = this._enquiry('catalogue');
+  }
+
+  _begin() {
+    this._state = this._first;
+  }
+
+  get _first() {
+    return this.vocabulary.first.fitout;
+  }
+
+  render() {
+    const {error, result} = this._fitout;
+    return html`${this._progress(this._fitout)}
+      <main @jw-fitout-change=${({detail}) => this._change(detail.changes)} @jw-fitout-own=${() => this._take(undefined)}>
+        ${this._bar()} ${this._trouble()}
+        <jw-fitout-form class="noprint" .state=${this._state} .line=${this._atHand} .linked=${this._line !== undefined} .refusal=${error}></jw-fitout-form>
+        ${result ? this._answer(result) : html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`}
+      </main>`;
+  }
+
+  _bar() {
+    return html`<div class="bar" role="group" aria-label="Take along">
+      <button @click=${this._copy}>Copy link</button>
+      <label>On paper <select id="paper" @change=${(event) => (this._paper = event.target.value)}>
+        ${PAPERS.map(([id, words]) => html`<option value=${id} .selected=${id === this._paper}>${words}</option>`)}
+      </select></label>
+      <button id="flowing" aria-pressed=${this._flowing} @click=${() => (this._flowing = !this._flowing)}>Several joints a page</button>
+      <button @click=${() => window.print()}>Print</button>
+    </div>`;
+  }
+
+  _answer(result) {
+    const titles = titlesOf(this._catalogue.result);
+    const of = [result.station, result.date].filter(Boolean).join(', ');
+    const shown = Math.min(this._state.shown, result.joints.length);
+    return html`<div class="answer" data-paper=${this._paper} ?data-flowing=${this._flowing}>
+      <p class="unseen" role="status">${result.joints.length === 1 ? 'One sheet.' : `${result.joints.length} sheets.`}</p>
+      ${result.joints.length === 0 ? html`<p class="trouble">This line has no joint, so there is nothing to fit but its cable.</p>` : nothing}
+      ${result.joints.length > 1
+        ? html`<div class="joints" role="group" aria-label="Joints">${result.joints.map(
+            ({number, label, family_name: family}) => html`<button aria-pressed=${number === shown} @click=${() => this._change({shown: number})}>${label.name}, ${family}</button>`,
+          )}</div>`
+        : nothing}
+      ${result.joints.map((sheet) => html`<jw-fitout-sheet ?data-shown=${sheet.number === shown} .sheet=${sheet} .titles=${titles} of=${of}></jw-fitout-sheet>`)}
+      <jw-fitout-list .result=${result} .titles=${titles}></jw-fitout-list>
+      <jw-cautions .cautions=${result.cautions}></jw-cautions>
+      ${result.joints.length > 0 ? html`<jw-fitout-labels .result=${result}></jw-fitout-labels>` : nothing}
+    </div>`;
+  }
+
+  /** A refusal that no field of the form can show; out of date is what stays on the page. */
+  _trouble() {
+    const {error, result} = this._fitout;
+    if (!error) return nothing;
+    const shown = this._state.of === 'line' ? LINE_FIELDS.includes(fieldOf(error)) : fieldOf(error) in this.vocabulary.fields.fitout;
+    const stale = result ? 'Out of date, these are the sheets from before the last change. ' : '';
+    if (shown && !stale) return nothing;
+    return html`<p class="trouble" role="alert">${stale}${error.message} <button @click=${() => this._ask(true)}>Try again</button></p>`;
+  }
+
+  /** The line the sheets are of: the one that came with a link, or the one kept in this browser. */
+  get _atHand() {
+    return this._line ?? this._own;
+  }
+
+  get _request() {
+    const {_state: state} = this;
+    return state.of === 'line' ? lineRequest(state, this._atHand.request) : jointRequest(state, Object.keys(START.fitout));
+  }
+
+  _ask(again = false) {
+    const text = JSON.stringify(this._request);
+    if (!again && text === this._asked) return;
+    this._asked = text;
+    this._fitout.askNext(this._request);
+    if (['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
+  }
+
+  _change(changes) {
+    this._state = {...this._state, ...changes};
+    this._address();
+  }
+
+  _take(line) {
+    this._line = line;
+    this._address();
+  }
+
+  /** The address has the line in it only as long as it is a link's: one's own may change. */
+  _address() {
+    const own = viewFragment(JwFitoutView.view, this._state, this._first);
+    const fragment = this._line ? withLine(own, this._line).fragment : own;
+    if (fragment !== location.hash.slice(1)) history.pushState(null, '', `#${fragment}`);
+  }
+
+  _restore(fragment) {
+    const {fields} = this.vocabulary;
+    const {line, rest, problem} = lineIn(fragment, fields);
+    const {state, unknown} = viewState(rest, fields.fitout, this._first);
+    const kept = KEPT_LINES.recalled(() => localStorage, fields);
+    this._own = currentOf(kept.document ?? FIRST_DOCUMENT);
+    this._state = state;
+    this._line = line;
+    if (problem) this._notice({text: problem});
+    else if (unknown.length > 0) this._notice(unknownNotice(unknown));
+    else if (kept.problem && !line) this._notice(this._lost(kept));
+  }
+
+  /** Why the line at hand is the example. */
+  _lost({problem, spoilt}) {
+    if (!spoilt) return {text: NOTHING_KEPT};
+    return {text: problem, action: {words: 'Save them', run: () => save('jointwise-lines-unread.txt', 'text/plain', spoilt)}};
+  }
+
+  async _copy() {
+    const own = viewFragment(JwFitoutView.view, this._state, this._first);
+    const {fragment, whole} = this._state.of === 'line' ? withLine(own, this._atHand) : {fragment: own, whole: true};
+    const text = 'This line is too long for a link; export it in the Line view instead.';
+    this._notice(whole ? await copyLink(`${location.href.replace(/#.*$/, '')}#${fragment}`) : {text});
+  }
+}
+
+customElements.define('jw-fitout-view', JwFitoutView);

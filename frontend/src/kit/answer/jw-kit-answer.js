@@ -1,0 +1,49 @@
+import {LitElement, css, html, nothing} from 'lit';
+import '../../shared/elements/jw-cautions.js';
+import {base} from '../../shared/styles/base.js';
+import {panelStyles} from '../../shared/styles/panels.js';
+import {pairNumbers} from '../names.js';
+import './jw-kit-graph.js';
+import './jw-kit-joins.js';
+import {trapsOf} from './reading.js';
+
+/**
+ * The answer in full: the drawing, what looks as if it fitted, every pair, and the cautions.
+ *
+ * @property {object} result
+ * @property {object} answered - the request it is of
+ * @property {string[]} names - of its ports
+ */
+class JwKitAnswer extends LitElement {
+  static styles = [
+    base,
+    panelStyles,
+    css`
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; }
+      ul { padding-left: 1.1em; font-size: 0.9rem; }
+      b { white-space: nowrap; }
+      @media print {
+        :host { display: block; }
+        .panel { margin-bottom: 2mm; }
+        .long { break-inside: auto; }
+        ul { font-size: 8.5pt; }
+      }
+    `,
+  ];
+
+  static properties = {result: {attribute: false}, answered: {attribute: false}, names: {attribute: false}};
+
+  render() {
+    const {answered, names, result} = this;
+    const traps = trapsOf(result);
+    return html`<section class="panel" id="graph"><h2>Ports and pairs</h2><jw-kit-graph .result=${result} .ports=${answered.ports} .names=${names}></jw-kit-graph></section>
+      ${traps.length > 0
+        ? html`<section class="panel" id="traps"><h2>Looks as if it fitted <small>and must not be tried</small></h2>
+            <ul>${traps.map(({sentence, pairs}) => html`<li><b>${pairs.map(pairNumbers).join(', ')}</b> ${sentence}</li>`)}</ul></section>`
+        : nothing}
+      <section class="panel long" id="pairs"><h2>Pair by pair <small>with the smallest margin of its joints</small></h2><jw-kit-joins .pairs=${result.pairs} .names=${names}></jw-kit-joins></section>
+      <jw-cautions .cautions=${result.cautions}></jw-cautions>`;
+  }
+}
+
+customElements.define('jw-kit-answer', JwKitAnswer);

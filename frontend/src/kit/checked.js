@@ -1,0 +1,27 @@
+/** Reads a kit that comes from outside, a link or what the browser kept: all or nothing, as a line is read. */
+import {fields, list, record, refuse} from '../shared/state/check.js';
+
+function pair(path, value, count) {
+  const ends = list(path, value, 2, 2, 'ports');
+  const wrong = ends.find((port) => !Number.isInteger(port) || port < 0 || port >= count);
+  if (wrong !== undefined) refuse(path, value, `numbers of ports, 0 to ${count - 1}`);
+}
+
+/** A request as it may be asked. Throws a RangeError whose message is for the reader. */
+export function checkedKit(value, table) {
+  const {ports, owned, pairs, ...rest} = table.kit;
+  record('kit', value);
+  list('ports', value.ports, ports.least, ports.most, 'ports').forEach((port, at) => {
+    fields(`ports[${at}]`, record(`ports[${at}]`, port), table.port);
+  });
+  if (value.owned !== undefined) {
+    list('owned', value.owned, owned.least, owned.most, 'adapters').forEach((adapter, at) => {
+      fields(`owned[${at}]`, record(`owned[${at}]`, adapter), table.owned);
+    });
+  }
+  if (value.pairs !== undefined) {
+    list('pairs', value.pairs, pairs.least, pairs.most, 'pairs').forEach((one, at) => pair(`pairs[${at}]`, one, value.ports.length));
+  }
+  fields('', value, rest, ['ports', 'owned', 'pairs']);
+  return value;
+}

@@ -1,0 +1,60 @@
+import {css, html} from 'lit';
+import {send} from '../../shared/elements/send.js';
+import {changesOf, control} from '../../shared/fields/control.js';
+import {base} from '../../shared/styles/base.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
+import {NEW_ADAPTER} from '../example.js';
+
+const FIELDS = ['one_family', 'one_gender', 'other_family', 'other_gender', 'count'];
+
+/**
+ * The adapters that are in the bag already.
+ *
+ * @property {object[]} owned
+ * @property {{at: number, field: string, message: string}} refused
+ * @fires jw-kit-edit
+ */
+class JwKitOwned extends Speaking {
+  static styles = [
+    base,
+    css`
+      ul { list-style: none; margin: 0; padding: 0; }
+      li { padding: 6px 0; border-bottom: 1px solid var(--line); }
+      .fields { display: grid; grid-template-columns: 1fr 1fr; gap: 0 12px; align-items: end; }
+      .fields > button { justify-self: start; margin-bottom: 1.5rem; }
+      button { font-size: 0.85rem; }
+      #acquire { margin-top: 8px; }
+    `,
+  ];
+
+  static properties = {owned: {attribute: false}, refused: {attribute: false}};
+
+  render() {
+    const {owned, refused} = this;
+    return html`<ul>${owned.map((adapter, at) => this._row(adapter, at, refused?.at === at ? refused : undefined))}</ul>
+      <button id="acquire" ?disabled=${owned.length >= this.vocabulary.fields.kit.owned.most} @click=${() => send(this, 'jw-kit-edit', {kind: 'acquire', adapter: NEW_ADAPTER})}>Add an adapter you own</button>`;
+  }
+
+  _row(adapter, at, refused) {
+    const field = (name) => control(this.vocabulary, `owned.${name}`, this.vocabulary.valueOf(adapter, `owned.${name}`), refused?.field === name ? refused.message : '');
+    return html`<li><div class="fields" role="group" aria-label="Adapter ${at + 1}" @jw-change=${(event) => this._changed(event, at)}>
+      ${FIELDS.map(field)}
+      <button aria-label="Remove adapter ${at + 1}" @click=${() => this._discard(at)}>Remove</button>
+    </div></li>`;
+  }
+
+  _changed(event, at) {
+    event.stopPropagation();
+    if (!event.detail.live) send(this, 'jw-kit-edit', {kind: 'own', at, changes: changesOf(event)});
+  }
+
+  async _discard(at) {
+    send(this, 'jw-kit-edit', {kind: 'discard', at});
+    await Promise.resolve();
+    await this.updateComplete;
+    const left = this.renderRoot.querySelectorAll('li button');
+    (left[Math.min(at, left.length - 1)] ?? this.renderRoot.getElementById('acquire')).focus();
+  }
+}
+
+customElements.define('jw-kit-owned', JwKitOwned);

@@ -1,0 +1,149 @@
+/** Charts of a line as data for the chart library. */
+import {CONFIG, PAGE_COLOURS, atTheLimit, frame, translucent} from '../../shared/charts/figure.js';
+import {frequency} from '../../shared/text/format.js';
+import {lossWords} from '../../shared/text/loss.js';
+
+const ROW_PX = 24;
+const FRAME_PX = 70;
+/** Of a band's slot, what its points fill; the rest keeps bands apart. */
+const [SLOT_START, SLOT_SHARE] = [0.08, 0.84];
+
+/** The shares of the loss in the order the power meets them: {name, from, loss}. */
+export function lossSteps(result) {
+  const shares = [
+    ...(result.mismatch_db > 0 ? [{name: 'Reflected at the transmitter', loss: result.mismatch_db}] : []),
+    ...result.parts.map(({element, name, loss_db}) => ({name: `${element + 1} · ${name}`, loss: loss_db ?? 0})),
+  ];
+  let from = 0;
+  const steps = shares.map((share) => {
+    const step = {...share, from};
+    from += share.loss;
+    return step;
+  });
+  return [...steps, {name: 'Whole line', from: 0, loss: result.loss_db ?? from}];
+}
+
+/** Loss shares as a waterfall: each bar starts where the one before it ended. */
+export function lossFigure(result, colours = PAGE_COLOURS) {
+  const steps = lossSteps(result);
+  const rows = steps.map((_, at) => at);
+  const last = steps.length - 1;
+  const plain = frame({x: 'loss, dB', y: '', colours, height: steps.length * ROW_PX + FRAME_PX});
+  return {
+    data: [
+      {
+        type: 'bar', orientation: 'h', y: rows, base: steps.map(({from}) => from), x: steps.map(({loss}) => loss),
+        marker: {color: steps.map((_, at) => (at === last ? colours.ink : colours.band))},
+        text: steps.map(({loss}) => lossWords(loss)), textposition: 'outside', cliponaxis: false,
+        customdata: steps.map(({name}) => name), hovertemplate: '%{customdata}: %{text}<extra></extra>',
+      },
+    ],
+    layout: {
+      ...plain,
+      margin: {...plain.margin, r: 64},
+      xaxis: {...plain.xaxis, rangemode: 'tozero'},
+      yaxis: {...plain.yaxis, autorange: 'reversed', tickvals: rows, ticktext: steps.map(({name}) => short(name)), showgrid: false},
+    },
+    config: CONFIG,
+  };
+}
+
+const short = (name) => (name.length > 22 ? `${name.slice(0, 21)}…` : name);
+
+/** Bands side by side, each as wide as the others; points keep their order within their band. */
+export function bandSlots({sweep, bands}) {
+  const count = sweep.band.filter((id) => id === sweep.band[0]).length;
+  const x = sweep.band.map((_, at) => {
+    const within = at % count;
+    return Math.floor(at / count) + SLOT_START + (SLOT_SHARE * within) / Math.max(count - 1, 1);
+  });
+  return {count, x, names: bands.map(({column}) => column.name)};
+}
+
+/** Values with a gap after each band, so that the curve does not run across what lies between. */
+const gapped = (values, count) => values.flatMap((value, at) => (at % count === count - 1 ? [value, null] : [value]));
+
+function box(at, low, high) {
+  if (low === null || high === null) return {x: [], y: []};
+  const [left, right] = [at + SLOT_START, at + SLOT_START + SLOT_SHARE];
+  return {x: [left, right, right, left, left, null], y: [low, low, high, high, low, null]};
+}
+
+/** The range between the outer percentiles of a spread, band by band. */
+function spreadTrace(result, spread, key, colours) {
+  const boxes = spread.bands.map((band) => {
+    const at = result.bands.findIndex(({column}) => column.id === band.column.id);
+    return box(at, band[key][0], band[key].at(-1));
+  });
+  return {
+    type: 'scatter', mode: 'lines', fill: 'toself', fillcolor: translucent(colours.band), line: {width: 0},
+    x: boxes.flatMap(({x}) => x), y: boxes.flatMap(({y}) => y), hoverinfo: 'skip',
+  };
+}
+
+/** `vswr`, `margin_db` or `loss_db` over all bands, with the spread behind it if it is known. */
+export function bandFigure({result, spread, key, title, colours = PAGE_COLOURS}) {
+  const {count, x, names} = bandSlots(result);
+  const plain = frame({x: '', y: title, colours, height: 280});
+  const here = result.bands.findIndex(({column}) => column.id === result.column.id);
+  const margin = key === 'margin_db';
+  return {
+    data: [
+      ...(spread ? [spreadTrace(result, spread, key, colours)] : []),
+      {
+        type: 'scatter', mode: 'lines', x: gapped(x, count), y: gapped(result.sweep[key], count), connectgaps: false,
+        line: {color: colours.band, width: 2.5}, customdata: gapped(result.sweep.frequency_hz.map(frequency), count),
+        hovertemplate: `%{y:${margin ? '+' : ''}.2f}${margin ? ' dB' : ''} at %{customdata}<extra></extra>`,
+      },
+    ],
+    layout: {
+      ...plain,
+      xaxis: {...plain.xaxis, tickvals: names.map((_, at) => at + 0.5), ticktext: names, tickangle: -90, range: [0, names.length], showgrid: false},
+      yaxis: {...plain.yaxis, ...(margin ? {tickformat: '+d'} : {rangemode: 'normal'})},
+      shapes: [
+        ...(margin ? [atTheLimit(colours)] : []),
+        ...(here === -1 ? [] : [chosenBand(here, colours)]),
+      ],
+    },
+    config: CONFIG,
+  };
+}
+
+const chosenBand = (at, colours) => ({
+  type: 'rect', layer: 'below', xref: 'x', yref: 'paper', x0: at, x1: at + 1, y0: 0, y1: 1,
+  line: {width: 1, color: colours.accent, dash: 'dot'},
+});
+
+/** Where one element ends and the next begins along the cables [m], each place once. */
+export function boundaries(result) {
+  const end = result.standing_wave.distance_m.at(-1) ?? 0;
+  return [...new Set([...result.parts.map(({distance_m}) => distance_m), end])];
+}
+
+/** Peak voltage and current along the line at the frequency looked at. */
+export function waveFigure(result, colours = PAGE_COLOURS) {
+  const {distance_m: x, voltage_v, current_a} = result.standing_wave;
+  const plain = frame({x: 'from the transmitter, m', y: 'peak voltage, V', colours});
+  const curve = (y, more, words) => ({
+    type: 'scatter', mode: 'lines', x, y, hovertemplate: `%{y:.3g} ${words} at %{x:.3g} m<extra></extra>`, ...more,
+  });
+  return {
+    data: [
+      curve(voltage_v, {line: {color: colours.band, width: 2.5}}, 'V'),
+      curve(current_a, {line: {color: colours.accent, width: 2, dash: 'dash'}, yaxis: 'y2'}, 'A'),
+    ],
+    layout: {
+      ...plain,
+      margin: {...plain.margin, r: 56},
+      yaxis: {...plain.yaxis, rangemode: 'tozero', title: {text: 'peak voltage, V (solid)', font: {color: colours.band}}},
+      yaxis2: {
+        ...plain.yaxis, overlaying: 'y', side: 'right', rangemode: 'tozero', showgrid: false, tickmode: 'auto',
+        title: {text: 'peak current, A (dashed)', font: {color: colours.accent}},
+      },
+      shapes: boundaries(result).map((at) => ({
+        type: 'line', yref: 'paper', x0: at, x1: at, y0: 0, y1: 1, line: {color: colours.soft, width: 1, dash: 'dot'},
+      })),
+    },
+    config: CONFIG,
+  };
+}

@@ -1,0 +1,104 @@
+import {LitElement, css, html, unsafeCSS} from 'lit';
+import '../../shared/elements/jw-steps.js';
+import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
+import {packMark, packStyles} from '../../shared/packs/mark.js';
+import {base} from '../../shared/styles/base.js';
+import {decibels, digits, power, quantity, roundedDown} from '../../shared/text/format.js';
+import {lossWords} from '../../shared/text/loss.js';
+import {LIMITED_BY} from '../limits.js';
+import {marginWords} from '../reading.js';
+
+const LIMITS = ['heat', 'voltage', 'match'];
+
+/**
+ * Why an element's margin is what it is: the stress on it, its margin by limit, and the steps.
+ *
+ * @property {object[]} parts - of the element; two for an adapter
+ * @property {object[]} steps - undefined while they are awaited
+ * @property {object} catalogue - formulas and sources
+ */
+class JwLineDerivation extends LitElement {
+  static styles = [
+    base,
+    packStyles,
+    unsafeCSS(STEP_RULES),
+    css`
+      section { margin-bottom: 18px; }
+      .head { display: flex; gap: 12px; align-items: center; margin-bottom: 8px; }
+      .chip { padding: 8px 10px; border-radius: var(--round); font-weight: 700; font-size: 1.2rem; line-height: 1; white-space: nowrap; }
+      .chip.none { background: var(--refused); color: var(--refused-ink); font-size: 0.95rem; }
+      .small { padding: 2px 8px; border-radius: 5px; font-weight: 700; }
+      .facts { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 8px 14px; }
+      dt { color: var(--soft); font-size: 0.78rem; }
+      dd { font-weight: 600; }
+      .note { margin-top: 6px; font-size: 0.88rem; }
+      .plain { margin-top: 10px; }
+      h3 { margin-bottom: 6px; }
+    `,
+  ];
+
+  static properties = {parts: {attribute: false}, steps: {attribute: false}, catalogue: {attribute: false}};
+
+  render() {
+    return html`${this.parts.map((part) => this._part(part))}
+      <section>
+        <h3>Steps</h3>
+        ${this._steps()}
+      </section>`;
+  }
+
+  _steps() {
+    if (!this.steps) return html`<p class="quiet" role="status">The core is at work…</p>`;
+    if (this.steps.length === 0) return html`<p class="quiet">A measured part has no limits of its own to derive; its loss is what was measured.</p>`;
+    return html`<jw-steps .steps=${this.steps} .catalogue=${this.catalogue}></jw-steps>`;
+  }
+
+  _part(part) {
+    const binding = part.binding ? `limited by ${LIMITED_BY[part.binding]}` : '';
+    return html`<section>
+      <div class="head">
+        <span class=${part.margin_db === null ? 'chip none' : 'chip'} data-step=${part.margin_db === null ? 'none' : stepOf(part.margin_db)}>${marginWords(part)}</span>
+        <p><strong>${part.name}</strong>${packMark(part.pack)} ${binding}${part.undecided ? '; sources differ on which side of the limit it lies' : ''}</p>
+      </div>
+      <dl class="facts">${this._facts(part).map(([term, words]) => html`<div><dt>${term}</dt><dd>${words}</dd></div>`)}</dl>
+      ${[part.refusal, ...part.marks].filter(Boolean).map((note) => html`<p class="note">${note}</p>`)}
+      <table class="plain">
+        <thead><tr><th scope="col">Limit</th><th scope="col" class="number">Margin</th></tr></thead>
+        <tbody>
+          ${LIMITS.map((id) => this._limit(id, part))}
+        </tbody>
+      </table>
+    </section>`;
+  }
+
+  _limit(id, part) {
+    const margin = part.margin_by_limit_db[id] ?? null;
+    return html`<tr data-limit=${id}>
+      <th scope="row">${LIMITED_BY[id]}${id === part.binding ? ', the smallest' : ''}</th>
+      <td class="number">
+        ${margin === null
+          ? html`<span class="quiet">no limit known</span>`
+          : html`<span class="small" data-step=${stepOf(margin)}>${decibels(margin)} dB</span>`}
+      </td>
+    </tr>`;
+  }
+
+  _facts(part) {
+    const of = (value, most, unit) => (most === null ? quantity(value, unit, 3) : `${quantity(value, unit, 3)} of ${quantity(most, unit, 3)}`);
+    const facts = [
+      ['Loss as the waves stand', part.loss_db === null ? undefined : `${lossWords(part.loss_db)}, ${quantity(part.lost_w ?? 0, 'W', 3)}`],
+      ['Loss between matched ends', lossWords(part.matched_loss_db)],
+      ['Range of the margin', part.margin_db === null ? undefined : `${decibels(part.margin_db)} to ${decibels(part.margin_high_db)} dB`],
+      ['Peak voltage', part.peak_voltage_v === null ? undefined : of(part.peak_voltage_v, part.allowed_voltage_v, 'V')],
+      ['Peak current', part.peak_current_a === null ? undefined : quantity(part.peak_current_a, 'A', 3)],
+      ['Hottest place', part.temperature_c === null ? undefined : of(part.temperature_c, part.allowed_temperature_c, '°C')],
+      ['VSWR into it', part.vswr === null ? undefined : digits(part.vswr, 3)],
+      ['Forward, reflected', part.forward_w === null ? undefined : `${quantity(part.forward_w, 'W', 3)}, ${quantity(part.reflected_w, 'W', 3)}`],
+      ['Largest power that holds', part.largest_power_w === null ? 'none known' : power(roundedDown(part.largest_power_w, 3))],
+      ['From the transmitter', `${digits(part.distance_m, 4)} m`],
+    ];
+    return facts.filter(([, words]) => words !== undefined);
+  }
+}
+
+customElements.define('jw-line-derivation', JwLineDerivation);

@@ -1,0 +1,68 @@
+import {LitElement, css, html, unsafeCSS} from 'lit';
+import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
+import {packMark, packStyles} from '../../shared/packs/mark.js';
+import {base} from '../../shared/styles/base.js';
+import {digits, quantity} from '../../shared/text/format.js';
+import {lossWords} from '../../shared/text/loss.js';
+import {LIMITED_BY} from '../limits.js';
+import {marginWords} from '../reading.js';
+
+const number = (value, unit) => (value === null ? '–' : quantity(value, unit, 3));
+const againstMost = (value, most, unit) => (value === null || most === null ? number(value, unit) : `${digits(value, 3)} of ${digits(most, 3)} ${unit}`);
+
+const COLUMNS = [
+  ['From', (part) => `${digits(part.distance_m, 4)} m`],
+  ['Loss', (part) => lossWords(part.loss_db)],
+  ['Heat', (part) => number(part.lost_w, 'W')],
+  ['VSWR', (part) => (part.vswr === null ? '–' : digits(part.vswr, 3))],
+  ['Peak voltage', (part) => againstMost(part.peak_voltage_v, part.allowed_voltage_v, 'V')],
+  ['Peak current', (part) => number(part.peak_current_a, 'A')],
+  ['Hottest', (part) => againstMost(part.temperature_c, part.allowed_temperature_c, '°C')],
+];
+
+/**
+ * Every part with its numbers.
+ *
+ * @property {object} result
+ */
+class JwLineNumbers extends LitElement {
+  static styles = [
+    base,
+    packStyles,
+    unsafeCSS(STEP_RULES),
+    css`
+      .scroll { overflow-x: auto; }
+      .plain { min-width: 720px; }
+      .chip { padding: 2px 7px; border-radius: 5px; font-weight: 700; }
+      @media print { .plain { font-size: 7.5pt; min-width: 0; } }
+    `,
+  ];
+
+  static properties = {result: {attribute: false}};
+
+  render() {
+    return html`<div class="scroll" tabindex="0" role="group" aria-label="All numbers"><table class="plain">
+      <thead>
+        <tr>
+          <th scope="col">Part</th>${COLUMNS.map(([name]) => html`<th scope="col" class="number">${name}</th>`)}
+          <th scope="col" class="number">Margin</th><th scope="col">Limited by</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${this.result.parts.map((part, at) => this._row(part, at))}
+      </tbody>
+    </table></div>`;
+  }
+
+  _row(part, at) {
+    const margin = part.refused_by || part.margin_db === null ? 'none' : stepOf(part.margin_db);
+    return html`<tr data-part=${at}>
+      <th scope="row">${part.element + 1}. ${part.name}${packMark(part.pack)}</th>
+      ${COLUMNS.map(([, read]) => html`<td class="number">${read(part)}</td>`)}
+      <td class="number"><span class="chip" data-step=${margin}>${marginWords(part)}</span></td>
+      <td>${part.binding ? LIMITED_BY[part.binding] : ''}${at === this.result.weakest ? ', weakest' : ''}</td>
+    </tr>`;
+  }
+}
+
+customElements.define('jw-line-numbers', JwLineNumbers);

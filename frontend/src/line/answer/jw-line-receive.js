@@ -1,0 +1,107 @@
+import {css, html, nothing} from 'lit';
+import {send} from '../../shared/elements/send.js';
+import {changesOf, control} from '../../shared/fields/control.js';
+import {base} from '../../shared/styles/base.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
+import {contrastWords} from './reception.js';
+
+const PREAMPLIFIER = ['preamplifier.gain_db', 'preamplifier.noise_figure_db'];
+const FIRST = {gain_db: 15, noise_figure_db: 1};
+
+/**
+ * The line on receive: receiver and preamplifier, and what each part costs in signal over noise.
+ *
+ * @property {object} request
+ * @property {object} result
+ * @property {string[]} names - of the elements of the request
+ * @property {{group: string, field: string, message: string}} refused
+ * @fires jw-line-edit
+ */
+class JwLineReceive extends Speaking {
+  static styles = [
+    base,
+    css`
+      .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end; }
+      label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      .own { padding-bottom: 18px; }
+      .why { margin: 4px 0 10px; }
+      .scroll { overflow-x: auto; }
+      i { display: block; height: 8px; min-width: 1px; background: var(--accent); border-radius: 3px; }
+      .two { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(280px, 100%), 1fr)); gap: 14px; }
+      .bar { width: 40%; vertical-align: middle; }
+      h3 { margin-bottom: 2px; font-size: 0.9rem; }
+      .plain :is(th, td) { padding-top: 2px; padding-bottom: 2px; }
+      .here { font-weight: 700; }
+      @media print { .fields { display: none; } .two { gap: 4mm; } }
+    `,
+  ];
+
+  static properties = {
+    request: {attribute: false},
+    result: {attribute: false},
+    names: {attribute: false},
+    refused: {attribute: false},
+  };
+
+  render() {
+    const {reception, bands, column} = this.result;
+    const rows = bands.map((band, at) => ({id: band.column.id, name: band.column.name, cost: reception.whole_cost_by_band_db[at]}));
+    return html`<div class="fields" @jw-change=${this._changed}>${this._form()}</div>
+      <p class="why">${contrastWords(this.result)}</p>
+      <div class="two">
+        <section>
+          <h3>By part on ${column.name}</h3>
+          ${this._bars(reception.costs.map(({part, name, cost_db}) => ({id: String(part), name, cost: cost_db})), 'Whole line', reception.whole_cost_db)}
+          ${reception.external_noise_db === null ? nothing : html`<p class="quiet">${noise(reception)}</p>`}
+        </section>
+        <section><h3>Whole line by band</h3>${this._bars(rows, '', 0, column.id)}</section>
+      </div>`;
+  }
+
+  _bars(rows, last, whole, here) {
+    const most = Math.max(...rows.map(({cost}) => cost ?? 0), whole ?? 0, 0.01);
+    const row = ({id, name, cost}) => html`<tr data-id=${id} class=${id === here ? 'here' : ''}>
+      <th scope="row">${name}</th>
+      <td class="number">${cost === null ? '–' : `${cost.toFixed(2).replace('-', '−')} dB`}</td>
+      <td class="bar"><i style="width:${(Math.max(cost ?? 0, 0) / most) * 100}%"></i></td>
+    </tr>`;
+    return html`<table class="plain"><tbody>${rows.map(row)}${last ? row({id: 'whole', name: last, cost: whole}) : nothing}</tbody></table>`;
+  }
+
+  _form() {
+    const {receiver = {}} = this.request;
+    const {preamplifier} = receiver;
+    const error = (name) => (this.refused && `${this.refused.group}.${this.refused.field}` === name ? this.refused.message : '');
+    const own = (name) => control(this.vocabulary, name, this.vocabulary.valueOf(receiver, name), error(name));
+    return html`${own('receiver.noise_figure_db')}${own('receiver.environment')}
+      <div class="own">
+        <label for="preamplifier">Preamplifier</label>
+        <select id="preamplifier" @change=${this._placed}>
+          <option value="" .selected=${!preamplifier}>none</option>
+          ${this.names.map((name, at) => html`<option value=${at} .selected=${preamplifier?.before_element === at}>before ${at + 1}, ${name}</option>`)}
+        </select>
+      </div>
+      ${preamplifier ? PREAMPLIFIER.map((name) => control(this.vocabulary, name, this.vocabulary.valueOf(preamplifier, name), error(name))) : nothing}`;
+  }
+
+  _placed({target: {value}}) {
+    const before = this.request.receiver?.preamplifier ?? FIRST;
+    this._edit({preamplifier: value === '' ? null : {...before, before_element: Number(value)}});
+  }
+
+  _changed(event) {
+    event.stopPropagation();
+    const changes = changesOf(event);
+    const ofAmplifier = Object.keys(event.detail.changes).some((name) => name.startsWith('preamplifier'));
+    this._edit(ofAmplifier ? {preamplifier: {...this.request.receiver.preamplifier, ...changes}} : changes);
+  }
+
+  _edit(changes) {
+    send(this, 'jw-line-edit', {kind: 'receiver', changes});
+  }
+}
+
+const noise = ({environment, external_noise_db: around, system_noise_db: all}) =>
+  `Noise over k·T₀·b: ${around.toFixed(1)} dB around the antenna (${environment.toLowerCase()}), ${all.toFixed(1)} dB with line and receiver.`;
+
+customElements.define('jw-line-receive', JwLineReceive);

@@ -1,0 +1,67 @@
+import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
+import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
+import {base} from '../../shared/styles/base.js';
+import {decibels, digits, frequency, power, quantity, roundedDown} from '../../shared/text/format.js';
+import {lossWords} from '../../shared/text/loss.js';
+
+/**
+ * What reaches the antenna, in a sentence and a few numbers.
+ *
+ * @property {object} result
+ * @property {string} outdated - why the numbers are not those of the line as it stands; empty while they are
+ */
+class JwLineVerdict extends LitElement {
+  static styles = [
+    base,
+    unsafeCSS(STEP_RULES),
+    css`
+      .verdict { display: flex; gap: 14px; align-items: center; }
+      b.chip { padding: 10px 12px; border-radius: var(--round); font-size: 1.4rem; line-height: 1; white-space: nowrap; }
+      b.none { background: var(--refused); color: var(--refused-ink); font-size: 1rem; }
+      .facts { display: grid; grid-template-columns: repeat(auto-fill, minmax(112px, 1fr)); gap: 8px 14px; margin-top: 12px; }
+      dt { color: var(--soft); font-size: 0.78rem; }
+      dd { font-weight: 650; }
+      dd small { display: block; font-weight: 400; line-height: 1.25; color: var(--soft); font-size: 0.78rem; }
+      .outdated { margin-bottom: 8px; padding: 8px 12px; border: 1px dashed var(--alarm); border-radius: var(--round); color: var(--alarm); font-size: 0.9rem; }
+    `,
+  ];
+
+  static properties = {result: {attribute: false}, outdated: {type: String}};
+
+  render() {
+    const {result} = this;
+    return html`${this.outdated ? html`<p class="outdated">${this.outdated}</p>` : nothing}
+      <div class="verdict">
+        ${result.margin_db === null
+          ? html`<b class="chip none">${result.parts.some((part) => part.refused_by) ? 'refused' : 'no limit'}</b>`
+          : html`<b class="chip" data-step=${stepOf(result.margin_db)}>${decibels(result.margin_db)} dB</b>`}
+        <p id="verdict" role="status">${result.verdict}${result.undecided ? ' Sources differ on which side of the limit it lies.' : ''}</p>
+      </div>
+      <dl class="facts">${this._facts().map(([term, value, more]) => html`<div><dt>${term}</dt><dd>${value} ${more ? html`<small>${more}</small>` : nothing}</dd></div>`)}</dl>`;
+  }
+
+  _facts() {
+    const {result} = this;
+    const largest = result.largest_power_w;
+    const setter = largest === null ? undefined : result.parts[result.largest_power_set_by];
+    return [
+      ...(result.power_w > 0 ? [['At the antenna', watts(result.delivered_w), `cautious ${watts(result.delivered_low_w)}`]] : []),
+      ['Loss of the line', lossWords(result.loss_db), result.mismatch_db > 0 ? `${lossWords(result.mismatch_db)} of it reflected at the transmitter` : ''],
+      ['VSWR at the transmitter', vswr(result.input.vswr), impedance(result.input)],
+      ['VSWR at the antenna', vswr(result.antenna.vswr), impedance(result.antenna)],
+      ...(result.margin_db === null ? [] : [['Range of the margin', `${decibels(result.margin_db)} to ${decibels(result.margin_high_db)} dB`, '']]),
+      ['Largest power that holds', largest === null ? 'none' : power(roundedDown(largest, 3)), setter ? `set by ${setter.name}` : ''],
+      ['Looked at', frequency(result.frequency_hz), result.column.name],
+    ];
+  }
+}
+
+const watts = (value) => (value === null ? '–' : quantity(value, 'W', 3));
+const vswr = (value) => (value === null ? '–' : digits(value, 3));
+
+function impedance({resistance_ohm: r, reactance_ohm: x}) {
+  if (r === null || x === null) return '';
+  return `${digits(r, 3)} ${x < 0 ? '−' : '+'} j ${digits(Math.abs(x), 3)} Ω`;
+}
+
+customElements.define('jw-line-verdict', JwLineVerdict);

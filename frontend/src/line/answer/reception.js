@@ -1,0 +1,33 @@
+/** What a line costs on receive, in sentences with the line's own numbers. */
+import {lossWords} from '../../shared/text/loss.js';
+
+/** Below this the ear and the log book notice nothing. */
+const NOTICED_DB = 0.1;
+
+/** The bands that show best that loss costs little below and much above: [{name, loss, cost, half}, …]. */
+export function contrast(result) {
+  const {whole_cost_by_band_db: costs, half_decibel_cost_by_band_db: halves} = result.reception;
+  const rows = result.bands
+    .map(({column, loss_db}, at) => ({id: column.id, name: column.name, loss: loss_db, cost: costs[at], half: halves[at]}))
+    .filter(({loss, cost}) => loss !== null && cost !== null && loss > 0);
+  const prefer = (id, otherwise) => rows.find((row) => row.id === id) ?? otherwise;
+  const [low, high] = [prefer('40m', rows[0]), prefer('70cm', rows.at(-1))];
+  return low && high && low !== high ? [low, high] : [];
+}
+
+function sentenceOf({name, loss, cost}) {
+  const felt = Math.abs(cost) < NOTICED_DB ? 'nothing one would notice' : `${cost.toFixed(1)} dB`;
+  return `on ${name} this line loses up to ${loss.toFixed(1)} dB and costs ${felt} on receive (${lossWords(cost)})`;
+}
+
+/** Why the same loss matters on one band and not on another; empty where the bands do not show it. */
+export function contrastWords(result) {
+  const [low, high] = contrast(result);
+  if (!low) return '';
+  return (
+    `${capital(sentenceOf(low))}; ${sentenceOf(high)}. Half a decibel more at the antenna takes ${lossWords(low.half)} of signal over noise on ` +
+    `${low.name}, where the noise around the antenna is weakened along with the signal, and ${lossWords(high.half)} on ${high.name}, where the receiver’s own noise rules.`
+  );
+}
+
+const capital = (text) => text[0].toUpperCase() + text.slice(1);

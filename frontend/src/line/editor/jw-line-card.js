@@ -1,0 +1,151 @@
+import {css, html, nothing, unsafeCSS} from 'lit';
+import {send} from '../../shared/elements/send.js';
+import {changesOf, control} from '../../shared/fields/control.js';
+import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
+import {base} from '../../shared/styles/base.js';
+import {decibels} from '../../shared/text/format.js';
+import {lossWords} from '../../shared/text/loss.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
+
+const FIELDS = {
+  cable: ['cable.cable', 'cable.length_m', 'cable.name'],
+  joint: ['joint.family', 'joint.adapter_to', 'joint.condition', 'joint.added_resistance_ohm', 'joint.exposure', 'joint.name'],
+  part: ['part.name', 'part.loss_db', 'part.vswr', 'part.power_limit_w', 'part.voltage_limit_v'],
+  measured: ['measured.name', 'measured.touchstone'],
+};
+
+/**
+ * One element of a line: its numbers in a row, its fields under it when open.
+ *
+ * @property {object} element
+ * @property {number} at - its place
+ * @property {number} count - how many there are
+ * @property {string} name
+ * @property {object} reading - its margin and loss; undefined while they are awaited
+ * @property {boolean} open
+ * @property {{field: string, message: string}} refused - marks the field it names
+ * @fires jw-line-edit, jw-line-toggle, jw-line-open, jw-line-grab
+ */
+class JwLineCard extends Speaking {
+  static styles = [
+    base,
+    unsafeCSS(STEP_RULES),
+    css`
+      article { background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
+      :host([weakest]) article { border: 2px solid var(--accent); }
+      .row { display: flex; }
+      #handle { padding: 0; border: 0; background: none; color: var(--soft); cursor: grab; touch-action: none; font-size: 1.1rem; }
+      #toggle {
+        flex: 1; min-width: 0; display: grid; grid-template-columns: 1.6em minmax(0, 1fr) auto 3.6em; gap: 0 8px; align-items: center;
+        min-height: 52px; padding: 4px 10px 4px 0; border: 0; background: none; color: inherit; text-align: left;
+      }
+      #toggle:hover .name { color: var(--accent); }
+      .at { color: var(--soft); text-align: right; font-size: 0.85rem; }
+      .name { display: block; font-weight: 600; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+      .sub { display: block; color: var(--soft); font-size: 0.78rem; line-height: 1.2; }
+      .loss { font-size: 0.85rem; color: var(--soft); white-space: nowrap; }
+      .chip { padding: 5px 4px; border-radius: 6px; text-align: center; font-weight: 700; font-size: 0.9rem; white-space: nowrap; }
+      .chip.none { background: var(--refused); color: var(--refused-ink); font-weight: 500; font-size: 0.8rem; }
+      .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end; padding: 6px 12px 2px; background: var(--sunk); }
+      .acts { display: flex; flex-wrap: wrap; gap: 6px; padding: 4px 12px 10px; background: var(--sunk); border-radius: 0 0 var(--round) var(--round); }
+      .acts button { font-size: 0.85rem; padding: 0 11px; }
+      .marks { padding: 6px 12px; font-size: 0.82rem; }
+      .whole { padding: 0 12px 6px; }
+      @media print {
+        #handle, .fields, .acts { display: none; }
+        #toggle { min-height: 0; padding: 1px 4px; }
+        .chip { padding: 0 4px; }
+      }
+    `,
+  ];
+
+  static properties = {
+    element: {attribute: false},
+    at: {type: Number},
+    count: {type: Number},
+    name: {type: String},
+    reading: {attribute: false},
+    open: {type: Boolean},
+    refused: {attribute: false},
+  };
+
+  updated() {
+    this.toggleAttribute('weakest', this.reading?.weakest ?? false);
+  }
+
+  render() {
+    return html`<article aria-label="Element ${this.at + 1}, ${this.name}">
+      <div class="row">
+        <button id="handle" aria-label="Move ${this.name}: drag, or Alt with the up and down arrows" @pointerdown=${this._grab}>⠿</button>
+        <button id="toggle" aria-expanded=${this.open} aria-controls="fields" @click=${() => send(this, 'jw-line-toggle', {at: this.at})}>
+          <span class="at">${this.at + 1}</span>
+          <span><span class="name">${this.name}</span><span class="sub">${this._sub()}</span></span>
+          <span class="loss">${this.reading ? lossWords(this.reading.loss) : ''}</span>
+          ${this._chip()}
+        </button>
+      </div>
+      <div id="fields">${this.open ? this._form() : nothing}</div>
+    </article>`;
+  }
+
+  /** The control that has the focus, by its id, so that it can have it again elsewhere. */
+  get focused() {
+    return this.renderRoot.activeElement?.id ?? '';
+  }
+
+  focusOn(id) {
+    (this.renderRoot.getElementById(id) ?? this.renderRoot.getElementById('toggle')).focus();
+  }
+
+  _sub() {
+    const {reading} = this;
+    if (this.refused) return html`<span class="error">needs a correction</span>`;
+    if (!reading) return '…';
+    if (reading.refusal) return 'refused here';
+    const first = reading.limited ? `limited by ${reading.limited}` : 'no limit known';
+    return [first, reading.weakest ? 'weakest' : '', reading.undecided ? 'undecided' : '', reading.marks.length > 0 ? 'see note' : '']
+      .filter(Boolean)
+      .join(' · ');
+  }
+
+  _chip() {
+    const {reading} = this;
+    if (!reading) return html`<span class="chip none">…</span>`;
+    if (reading.refusal) return html`<span class="chip none">refused</span>`;
+    if (reading.margin === null) return html`<span class="chip none">–</span>`;
+    return html`<span class="chip" data-step=${stepOf(reading.margin)}>${decibels(reading.margin)}</span>`;
+  }
+
+  _form() {
+    const {element, reading, refused} = this;
+    const names = FIELDS[element.kind];
+    const error = (name) => (refused && name === `${element.kind}.${refused.field}` ? refused.message : '');
+    const elsewhere = refused && !names.includes(`${element.kind}.${refused.field}`);
+    const notes = reading ? [reading.refusal, ...reading.marks].filter(Boolean) : [];
+    return html`${notes.map((note) => html`<p class="marks">${note}</p>`)}
+      <div class="fields" @jw-change=${this._changed}>${names.map((name) => control(this.vocabulary, name, this.vocabulary.valueOf(element, name), error(name)))}</div>
+      ${elsewhere ? html`<p class="error whole" role="alert">${refused.message}</p>` : nothing}
+      <div class="acts">
+        <button id="up" ?disabled=${this.at === 0} @click=${() => this._edit('move', {to: this.at - 1})}>Up</button>
+        <button id="down" ?disabled=${this.at === this.count - 1} @click=${() => this._edit('move', {to: this.at + 1})}>Down</button>
+        <button id="duplicate" @click=${() => this._edit('duplicate')}>Duplicate</button>
+        <button id="remove" ?disabled=${this.count === 1} @click=${() => this._edit('remove')}>Remove</button>
+        <button id="why" ?disabled=${!reading} @click=${() => send(this, 'jw-line-open', {open: String(this.at)})}>Derivation</button>
+      </div>`;
+  }
+
+  _changed(event) {
+    event.stopPropagation();
+    if (!event.detail.live) this._edit('set', {changes: changesOf(event)});
+  }
+
+  _grab(event) {
+    send(this, 'jw-line-grab', {at: this.at, pointer: event});
+  }
+
+  _edit(kind, more = {}) {
+    send(this, 'jw-line-edit', {kind, at: this.at, ...more});
+  }
+}
+
+customElements.define('jw-line-card', JwLineCard);

@@ -1,0 +1,145 @@
+import {LitElement, css, html} from 'lit';
+import {send} from '../../shared/elements/send.js';
+import {base} from '../../shared/styles/base.js';
+import {pickStyles} from '../../shared/styles/panels.js';
+import {NEW_ELEMENTS} from '../new-parts.js';
+import {placeIn, readElement} from '../reading.js';
+import {landing} from './drag.js';
+import './jw-line-card.js';
+
+const ADDED = [['cable', 'Cable'], ['joint', 'Joint'], ['adapter', 'Adapter'], ['part', 'Part']];
+
+/**
+ * The elements of a line in order; rows are moved by drag, by buttons and by Alt with the arrow keys.
+ *
+ * @property {object[]} elements
+ * @property {object} answered - the request of the result
+ * @property {object} result - the last good answer; undefined before the first
+ * @property {string[]} names - of the elements
+ * @property {{at: number, field: string, message: string}} refused - the element and field that must be corrected
+ * @fires jw-line-edit
+ */
+class JwLineList extends LitElement {
+  static styles = [
+    base,
+    pickStyles,
+    css`
+      ol { list-style: none; margin: 0; padding: 0; display: grid; gap: 6px; }
+      li { position: relative; }
+      li[data-moved] { opacity: 0.5; }
+      li[data-before]::before, li[data-after]::after { content: ''; position: absolute; left: 0; right: 0; height: 4px; border-radius: 2px; background: var(--accent); }
+      li[data-before]::before { top: -5px; }
+      li[data-after]::after { bottom: -5px; }
+      .add { display: flex; flex-wrap: wrap; gap: 6px; align-items: center; margin-top: 8px; }
+      .add button { font-size: 0.85rem; padding: 0 10px; }
+      .end { padding: 2px 0 4px 44px; font-size: 0.85rem; color: var(--soft); }
+      @media print { .add { display: none; } ol { gap: 0; } }
+    `,
+  ];
+
+  static properties = {
+    elements: {attribute: false},
+    answered: {attribute: false},
+    result: {attribute: false},
+    names: {attribute: false},
+    refused: {attribute: false},
+    _open: {state: true},
+    _drag: {state: true},
+  };
+
+  constructor() {
+    super();
+    this._open = -1;
+  }
+
+  /** A refused field must be seen: its element opens. */
+  willUpdate(changed) {
+    const {refused} = this;
+    const same = refused?.message === changed.get('refused')?.message;
+    if (changed.has('refused') && refused && !same) this._open = refused.at;
+  }
+
+  render() {
+    return html`<p class="end">Transmitter</p>
+      <ol @jw-line-toggle=${this._toggled} @jw-line-grab=${this._grabbed} @jw-line-edit=${this._edited} @keydown=${this._key}>
+        ${this.elements.map((element, at) => this._row(element, at))}
+      </ol>
+      <p class="end">Antenna</p>
+      <div class="add" role="group" aria-label="Add an element">
+        <span class="quiet">${this._open === -1 ? 'Add before the antenna:' : `Add after element ${this._open + 1}:`}</span>
+        ${ADDED.map(([kind, words]) => html`<button data-add=${kind} @click=${() => this._add(NEW_ELEMENTS[kind])}>${words}</button>`)}
+        <label class="pick">Measured<input id="measured" type="file" accept=".s2p,.ts,.txt" @change=${this._measured}></label>
+      </div>`;
+  }
+
+  _row(element, at) {
+    const place = placeIn(this.answered, element, at);
+    const drag = this._drag ?? {};
+    return html`<li ?data-moved=${drag.at === at} ?data-before=${drag.to === at && at < drag.at} ?data-after=${drag.to === at && at > drag.at}>
+      <jw-line-card .element=${element} .at=${at} .count=${this.elements.length} .name=${this.names[at]} .open=${at === this._open}
+        .reading=${place === -1 || !this.result ? undefined : readElement(this.result, place)} .refused=${this.refused?.at === at ? this.refused : undefined}></jw-line-card>
+    </li>`;
+  }
+
+  _toggled(event) {
+    this._open = this._open === event.detail.at ? -1 : event.detail.at;
+  }
+
+  _cards() {
+    return [...this.renderRoot.querySelectorAll('jw-line-card')];
+  }
+
+  /** What is open and what has the focus go with the element. */
+  async _edited({detail, target}) {
+    const focused = target.focused;
+    const [at, to] = [detail.at, {move: detail.to, duplicate: detail.at + 1, remove: Math.max(detail.at - 1, 0)}[detail.kind]];
+    if (to === undefined) return;
+    if (this._open === at) this._open = detail.kind === 'remove' ? -1 : to;
+    await Promise.resolve();
+    await this.updateComplete;
+    await this._cards()[to]?.updateComplete;
+    this._cards()[to]?.focusOn(detail.kind === 'remove' ? 'toggle' : focused);
+  }
+
+  _key(event) {
+    const step = {ArrowUp: -1, ArrowDown: 1}[event.key];
+    const card = event.target.closest('jw-line-card');
+    if (!event.altKey || step === undefined || !card) return;
+    event.preventDefault();
+    const to = card.at + step;
+    if (to >= 0 && to < this.elements.length) send(card, 'jw-line-edit', {kind: 'move', at: card.at, to});
+  }
+
+  _grabbed({detail, target}) {
+    const {pointer, at} = detail;
+    if (pointer.button !== 0) return;
+    const handle = pointer.currentTarget ?? pointer.composedPath()[0];
+    handle.setPointerCapture(pointer.pointerId);
+    const middles = this._cards().map((card) => card.getBoundingClientRect()).map(({top, height}) => top + scrollY + height / 2);
+    const moved = (event) => (this._drag = {at, to: landing(event.clientY + scrollY, middles, at)});
+    const ended = (event) => {
+      for (const [name, hear] of Object.entries(heard)) handle.removeEventListener(name, hear);
+      const {to} = this._drag ?? {to: at};
+      this._drag = undefined;
+      if (event.type === 'pointerup' && to !== at) send(target, 'jw-line-edit', {kind: 'move', at, to});
+    };
+    const heard = {pointermove: moved, pointerup: ended, pointercancel: ended};
+    for (const [name, hear] of Object.entries(heard)) handle.addEventListener(name, hear);
+  }
+
+  _add(element) {
+    const at = this._open === -1 ? this.elements.length : this._open + 1;
+    this._open = at;
+    send(this, 'jw-line-edit', {kind: 'add', at, element});
+  }
+
+  async _measured(event) {
+    const [file] = event.target.files;
+    if (!file) return;
+    const name = file.name.replace(/\.\w+$/, '').slice(0, 60);
+    this._add({kind: 'measured', touchstone: await file.text(), name});
+    event.target.value = '';
+  }
+}
+
+customElements.define('jw-line-list', JwLineList);

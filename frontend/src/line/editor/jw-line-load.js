@@ -1,0 +1,94 @@
+import {css, html, nothing} from 'lit';
+import {send} from '../../shared/elements/send.js';
+import {changesOf, control} from '../../shared/fields/control.js';
+import {base} from '../../shared/styles/base.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
+import {NEW_LOADS} from '../new-parts.js';
+import {pointsOf, rowsOf} from './rows.js';
+
+const WAYS = [['vswr', 'its VSWR'], ['impedance', 'one impedance'], ['table', 'impedances in a table'], ['measured', 'a measured file']];
+const FIELDS = {
+  vswr: ['load_vswr.vswr', 'load_vswr.angle_deg'],
+  impedance: ['load_impedance.resistance_ohm', 'load_impedance.reactance_ohm'],
+  measured: ['load_measured.touchstone'],
+  table: [],
+};
+
+/**
+ * How the antenna is known. Another way takes its place once it has its data.
+ *
+ * @property {object} load
+ * @property {{field: string, message: string}} refused
+ * @fires jw-line-edit
+ */
+class JwLineLoad extends Speaking {
+  static styles = [
+    base,
+    css`
+      .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end; }
+      label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      textarea { width: 100%; min-height: 130px; padding: 8px; font: 0.85rem/1.4 ui-monospace, monospace; color: inherit; background: var(--card); border: 1px solid var(--edge); border-radius: var(--round); }
+      .own { padding-bottom: 18px; }
+      .wide { grid-column: 1 / -1; }
+    `,
+  ];
+
+  static properties = {load: {attribute: false}, refused: {attribute: false}, _way: {state: true}, _problem: {state: true}};
+
+  willUpdate(changed) {
+    if (!changed.has('load')) return;
+    this._way = this.load.kind;
+    this._problem = '';
+  }
+
+  render() {
+    const value = (name) => (this._way === this.load.kind ? this.vocabulary.valueOf(this.load, name) : '');
+    const error = (name) => (this.refused?.field === name.split('.')[1] ? this.refused.message : '');
+    return html`<div class="fields" @jw-change=${this._changed}>
+      <div class="own">
+        <label for="way">The antenna is known by</label>
+        <select id="way" @change=${this._rechosen}>
+          ${WAYS.map(([id, words]) => html`<option value=${id} .selected=${id === this._way}>${words}</option>`)}
+        </select>
+      </div>
+      ${FIELDS[this._way].map((name) => control(this.vocabulary, name, value(name), error(name)))}
+      ${this._way === 'table' ? this._table() : nothing}
+      ${this.refused?.field === '' ? html`<p class="error wide" role="alert">${this.refused.message}</p>` : nothing}
+    </div>`;
+  }
+
+  _table() {
+    const problem = this._problem || (this.refused?.field === 'points' ? this.refused.message : '');
+    return html`<div class="wide">
+      <label for="rows">Rows of frequency in MHz, resistance and reactance in Ω</label>
+      <textarea id="rows" spellcheck="false" placeholder="14.0  42  -8" aria-invalid=${problem ? 'true' : 'false'} aria-describedby="rows-under"
+        .value=${this.load.points ? rowsOf(this.load.points) : ''} @change=${this._pasted}></textarea>
+      <p id="rows-under" class=${problem ? 'error' : 'quiet'} role=${problem ? 'alert' : 'note'}>${problem || 'Paste them from a table or an analyser’s export.'}</p>
+    </div>`;
+  }
+
+  _rechosen(event) {
+    this._way = event.target.value;
+    if (this._way in NEW_LOADS) this._set(NEW_LOADS[this._way]);
+  }
+
+  _pasted(event) {
+    try {
+      this._set({kind: 'table', points: pointsOf(event.target.value)});
+      this._problem = '';
+    } catch (error) {
+      this._problem = error.message;
+    }
+  }
+
+  _changed(event) {
+    event.stopPropagation();
+    this._set({...(this._way === this.load.kind ? this.load : {kind: this._way}), ...changesOf(event)});
+  }
+
+  _set(load) {
+    send(this, 'jw-line-edit', {kind: 'load', load});
+  }
+}
+
+customElements.define('jw-line-load', JwLineLoad);

@@ -1,0 +1,80 @@
+import {LitElement, css, html, nothing} from 'lit';
+import {send} from '../shared/elements/send.js';
+import {MOST_LINES} from '../shared/lines/document.js';
+import {base} from '../shared/styles/base.js';
+import {pickStyles} from '../shared/styles/panels.js';
+
+/**
+ * Which line is worked on, and what can be done with all of it.
+ *
+ * @property {object[]} lines
+ * @property {number} current
+ * @property {boolean} canUndo
+ * @property {boolean} canRedo
+ * @fires jw-line-edit, jw-line-do - {what}: undo, redo, export, link, print; jw-line-import - {file}
+ */
+class JwLineBar extends LitElement {
+  static styles = [
+    base,
+    pickStyles,
+    css`
+      div { display: flex; flex-wrap: wrap; gap: 6px; align-items: end; }
+      .names { flex: 1 1 280px; flex-wrap: nowrap; }
+      .names > label { flex: 1 1 120px; max-width: 280px; }
+      label > span { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      button { font-size: 0.85rem; padding: 0 10px; }
+      .file:hover { border-color: var(--accent); }
+      .file:focus-within { outline: 3px solid var(--accent); outline-offset: 2px; }
+      @media print { :host { display: none; } }
+    `,
+  ];
+
+  static properties = {
+    lines: {attribute: false},
+    current: {type: Number},
+    canUndo: {type: Boolean},
+    canRedo: {type: Boolean},
+  };
+
+  render() {
+    const act = (what, words, more = {}) => html`<button id=${what} ?disabled=${more.off ?? false} @click=${() => send(this, 'jw-line-do', {what})}>${words}</button>`;
+    const several = this.lines.length > 1;
+    return html`<div>
+      <div class="names">
+        ${several
+          ? html`<label><span>Line</span><select id="lines" @change=${(event) => this._edit({kind: 'choose', line: Number(event.target.value)})}>
+              ${this.lines.map(({name}, at) => html`<option value=${at} .selected=${at === this.current}>${name}</option>`)}
+            </select></label>`
+          : nothing}
+        <label><span>Its name</span><input id="name" maxlength="60" autocomplete="off" .value=${this.lines[this.current].name} @change=${this._renamed}></label>
+      </div>
+      <div role="group" aria-label="Undo and keep">
+        ${act('undo', 'Undo', {off: !this.canUndo})}${act('redo', 'Redo', {off: !this.canRedo})}
+        <button id="keep" ?disabled=${this.lines.length >= MOST_LINES} @click=${() => this._edit({kind: 'keep'})}>Keep a copy to compare</button>
+      </div>
+      <div role="group" aria-label="Take along">
+        ${act('link', 'Copy link')}${act('export', 'Export lines')}
+        <label class="pick">Import<input id="import" type="file" accept=".json,application/json" @change=${this._picked}></label>
+        ${act('print', 'Print')}
+      </div>
+    </div>`;
+  }
+
+  _renamed({target}) {
+    const name = target.value.trim();
+    if (name) this._edit({kind: 'rename', name});
+    else target.value = this.lines[this.current].name;
+  }
+
+  _picked({target}) {
+    const [file] = target.files;
+    if (file) send(this, 'jw-line-import', {file});
+    target.value = '';
+  }
+
+  _edit(edit) {
+    send(this, 'jw-line-edit', edit);
+  }
+}
+
+customElements.define('jw-line-bar', JwLineBar);

@@ -1,0 +1,82 @@
+import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
+import {send} from '../shared/elements/send.js';
+import {STEP_RULES, stepOf} from '../shared/margins/scale.js';
+import {base} from '../shared/styles/base.js';
+import {panelStyles} from '../shared/styles/panels.js';
+import {decibels, digits, quantity} from '../shared/text/format.js';
+import {lossWords} from '../shared/text/loss.js';
+
+/**
+ * The kept lines side by side.
+ *
+ * @property {object[]} lines
+ * @property {number} current
+ * @property {{result?: object, problem?: string}[]} known - of the same lines, what the core said of them
+ * @fires jw-line-edit
+ */
+class JwLineCompare extends LitElement {
+  static styles = [
+    base,
+    panelStyles,
+    unsafeCSS(STEP_RULES),
+    css`
+      .scroll { overflow-x: auto; }
+      .plain :is(td, th) { vertical-align: middle; }
+      .plain thead th { white-space: normal; vertical-align: bottom; }
+      tr[aria-current] th { border-left: 4px solid var(--accent); padding-left: 6px; }
+      .chip { padding: 3px 8px; border-radius: 5px; font-weight: 700; }
+      button { font-size: 0.82rem; padding: 0 9px; }
+      td { white-space: nowrap; }
+      @media print { button { display: none; } }
+    `,
+  ];
+
+  static properties = {
+    lines: {attribute: false},
+    current: {type: Number},
+    known: {attribute: false},
+  };
+
+  render() {
+    return html`<section class="panel"><h2>Lines kept</h2><div class="scroll" tabindex="0" role="group" aria-label="Kept lines"><table class="plain">
+      <thead>
+        <tr>
+          <th scope="col">Line</th><th scope="col" class="number">Smallest margin</th><th scope="col">Band</th>
+          <th scope="col" class="number">Loss</th><th scope="col" class="number">At the antenna</th><th scope="col" class="number">VSWR</th><th scope="col">Weakest part</th><th><span class="unseen">Choose</span></th>
+        </tr>
+      </thead>
+      <tbody>
+        ${this.lines.map((line, at) => this._row(line, at))}
+      </tbody>
+    </table></div></section>`;
+  }
+
+  _row({name}, at) {
+    const chosen = at === this.current;
+    return html`<tr data-line=${at} aria-current=${chosen ? 'true' : nothing}>
+      <th scope="row">${name}</th>
+      ${this._numbers(this.known[at] ?? {})}
+      <td>
+        <button ?disabled=${chosen} aria-label=${chosen ? nothing : `Show ${name}`}
+          @click=${() => send(this, 'jw-line-edit', {kind: 'choose', line: at})}>${chosen ? 'shown' : 'Show'}</button>
+        <button aria-label="Drop ${name}" ?disabled=${this.lines.length === 1}
+          @click=${() => send(this, 'jw-line-edit', {kind: 'drop', line: at})}>Drop</button>
+      </td>
+    </tr>`;
+  }
+
+  _numbers({result, problem}) {
+    if (!result) return html`<td colspan="6" class="quiet">${problem ?? 'The core is at work…'}</td>`;
+    const margin = result.margin_db;
+    return html`<td class="number">
+        ${margin === null ? 'none' : html`<span class="chip" data-step=${stepOf(margin)}>${decibels(margin)} dB</span>`}
+      </td>
+      <td>${result.column.name}</td>
+      <td class="number">${lossWords(result.loss_db)}</td>
+      <td class="number">${result.delivered_w === null || result.power_w === 0 ? '–' : quantity(result.delivered_w, 'W', 3)}</td>
+      <td class="number">${result.input.vswr === null ? '–' : digits(result.input.vswr, 3)}</td>
+      <td>${result.weakest === null ? '–' : result.parts[result.weakest].name}</td>`;
+  }
+}
+
+customElements.define('jw-line-compare', JwLineCompare);

@@ -1,0 +1,32 @@
+/** Where a refusal of the core belongs in the editor, and how it is said there. */
+import {refusedWords} from '../shared/fields/refused.js';
+
+/** {group, at, field} of a refusal's path, such as "elements[2].length_m"; group is elements, load, receiver, preamplifier or station. */
+export function placeOf(refusal) {
+  const path = refusal?.field ?? '';
+  const element = /^elements\[(\d+)\](?:\.(\w+))?/.exec(path);
+  if (element) return {group: 'elements', at: Number(element[1]), field: element[2] ?? ''};
+  const [group, ...rest] = path.split('.');
+  if (group === 'load') return {group, field: (rest[0] ?? '').replace(/\[.*/, '')};
+  if (group === 'receiver') return {group: rest.length > 1 ? rest[0] : group, field: rest.at(-1) ?? ''};
+  return {group: path === '' ? '' : 'station', field: path};
+}
+
+/** What is refused as a whole. */
+const WHOLE = {load: 'The antenna'};
+
+/**
+ * {group, at, field, message} of a refusal, its sentence with element and field named as the reader knows them.
+ *
+ * @param {function(string): string | undefined} labelOf - the label of a control "group.field"
+ * @param {string[]} names - of the elements
+ */
+export function placed(refusal, request, labelOf, names) {
+  if (!refusal) return undefined;
+  const place = placeOf(refusal);
+  const {group, at, field} = place;
+  const kind = {elements: request.elements[at]?.kind, load: `load_${request.load.kind}`}[group] ?? group;
+  const label = labelOf(`${kind}.${field}`) ?? (field || WHOLE[group] || '');
+  const what = group === 'elements' ? `Element ${at + 1}, ${names[at]}: ${label}` : label;
+  return {...place, message: refusedWords(refusal, what)};
+}

@@ -1,0 +1,69 @@
+import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
+import {letterOf, readCell, refusedWord} from '../../shared/margins/reading.js';
+import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
+import {base} from '../../shared/styles/base.js';
+import {decibels, digits, frequency, largestPower} from '../../shared/text/format.js';
+
+/**
+ * All limits of one band over the families.
+ *
+ * @property {object} matrix - a matrix result
+ * @property {number} column - index of the band in it
+ * @property {number} power - the power level of the margin, in W
+ */
+class JwBandLimits extends LitElement {
+  static styles = [
+    base,
+    unsafeCSS(STEP_RULES),
+    css`
+      .scroll { overflow-x: auto; margin-top: 12px; }
+      .plain { min-width: 500px; }
+      td.number { padding-left: 6px; }
+      .margin { font-weight: 650; padding: 5px 6px !important; }
+      [data-step='refused'] { background: var(--refused); color: var(--refused-ink); }
+    `,
+  ];
+
+  static properties = {matrix: {attribute: false}, column: {type: Number}, power: {type: Number}};
+
+  render() {
+    const {low_hz: low, high_hz: high} = this.matrix.columns[this.column];
+    return html`<p>${low === high ? frequency(low) : `${frequency(low)} to ${frequency(high)}`}. Cautious to generous figures; the power limits are PEP.</p>
+      <div class="scroll" tabindex="0" role="region" aria-label="Limits by family">
+        <table class="plain">
+          <thead>
+            <tr>
+              <th>Family</th><th class="number">Margin, dB</th><th class="number">Heat, W</th>
+              <th class="number">Voltage, W</th><th class="number">Match, dB</th><th class="number">Largest, W</th><th>Marks</th>
+            </tr>
+          </thead>
+          <tbody>
+            ${this.matrix.families.map((_, f) => this._row(f))}
+          </tbody>
+        </table>
+      </div>`;
+  }
+
+  _row(f) {
+    const {matrix, column: c} = this;
+    const cell = readCell(matrix, f, c, matrix.powers_w.indexOf(this.power));
+    return html`<tr data-family=${cell.family.id}>
+      <th scope="row">${cell.family.name}</th>
+      <td class="number margin" data-step=${cell.refusedBy ? 'refused' : stepOf(cell.margin)}>
+        ${cell.refusedBy ? refusedWord(cell.refusedBy) : decibels(cell.margin)}
+      </td>
+      ${this._range(matrix.heat_allowed_w[f][c], (watts) => digits(watts, 3))}
+      ${this._range(matrix.voltage_allowed_w[f][c], (watts) => digits(watts, 3))}
+      ${this._range(matrix.match_margin_db[f][c], decibels)}
+      <td class="number">${cell.largest === null ? 'none' : largestPower(cell.largest)}</td>
+      <td>${cell.marks.map(letterOf).join(' ')}${cell.undecided ? ' ?' : nothing}</td>
+    </tr>`;
+  }
+
+  _range([low, high], words) {
+    if (low === null) return html`<td class="number">–</td>`;
+    return html`<td class="number">${low === high ? words(low) : html`${words(low)}<br>to ${words(high)}`}</td>`;
+  }
+}
+
+customElements.define('jw-band-limits', JwBandLimits);

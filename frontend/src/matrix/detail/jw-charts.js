@@ -1,0 +1,54 @@
+import {LitElement, css, html} from 'lit';
+import {limitFigure, limitLabel} from '../../shared/charts/figure.js';
+import '../../shared/charts/jw-chart.js';
+import {base} from '../../shared/styles/base.js';
+
+const AXES = ['frequency', 'power'];
+
+/**
+ * The charts of one limit of a cell; the binding one first, the others a tap away.
+ *
+ * @property {object} cell
+ * @property {function(): Promise<object>} load - brings the chart library
+ */
+class JwCharts extends LitElement {
+  static styles = [
+    base,
+    css`
+      .limits { display: flex; flex-wrap: wrap; gap: 6px; margin-bottom: 8px; }
+      h4 { margin-top: 10px; break-after: avoid; }
+      @media print { .limits { display: none; } }
+    `,
+  ];
+
+  static properties = {cell: {attribute: false}, load: {attribute: false}, _chosen: {state: true}};
+
+  willUpdate(changed) {
+    if (changed.has('cell') && changed.get('cell')?.family.id !== this.cell.family.id) this._chosen = undefined;
+    if (changed.has('cell') || changed.has('_chosen')) this._charts = AXES.map((along) => this._chart(along));
+  }
+
+  render() {
+    return html`<div class="limits" role="group" aria-label="Limit in the charts">
+        ${this.cell.limits.map(
+          ({id, name}) => html`<button aria-pressed=${id === this._limit.id} @click=${() => (this._chosen = id)}>${name}</button>`,
+        )}
+      </div>
+      ${this._charts.map(
+        ({along, figure, label}) => html`<h4>Against ${along}</h4>
+          <jw-chart data-along=${along} .figure=${figure} .label=${label} .load=${this.load}></jw-chart>`,
+      )}
+      <p class="quiet">Solid: most cautious figures; dotted: most generous; between them the range. The diamond is this cell.</p>`;
+  }
+
+  get _limit() {
+    return this.cell.limits.find(({id}) => id === this._chosen) ?? this.cell.limits[0];
+  }
+
+  _chart(along) {
+    const shown = {cell: this.cell, limit: this._limit, along};
+    return {along, figure: (colours) => limitFigure({...shown, colours}), label: limitLabel(shown)};
+  }
+}
+
+customElements.define('jw-charts', JwCharts);

@@ -1,0 +1,74 @@
+import {LitElement, css, html} from 'lit';
+import {base} from '../../shared/styles/base.js';
+import {digits} from '../../shared/text/format.js';
+
+const CAUSES = [
+  ['contact_db', 'contacts'],
+  ['conductor_db', 'conductors, skin effect'],
+  ['dielectric_db', 'dielectric'],
+  ['mismatch_db', 'mismatch'],
+];
+
+/** Only a standard guarantees; of any other kind of source the figure says no more than that somebody gave it. */
+const FIGURES = {
+  standard: ['Guaranteed', 'The most that the standard lets a mated pair of this family lose.'],
+  datasheet: ['Published maximum', 'The most that a data sheet states for a part; no standard promises it for the family.'],
+  handbook: ['Published figure', 'Measured, or passed on at second hand; no standard promises it.'],
+  'common practice': ['Customary figure', 'What the trade reckons with; no standard promises it.'],
+  memory: ['Maximum, from memory', 'Its text was not seen; nothing promises it.'],
+};
+
+/**
+ * Loss of the mated pair by cause; the computed and the published figure stand apart.
+ *
+ * @property {object} losses
+ * @property {object[]} sources
+ */
+class JwLosses extends LitElement {
+  static styles = [
+    base,
+    css`
+      .two { display: grid; grid-template-columns: 1.6fr 1fr; gap: 14px; }
+      section { padding: 10px 12px; border: 1px solid var(--line); border-radius: var(--round); }
+      .total { font-size: 1.2rem; font-weight: 700; }
+      i { display: block; height: 6px; min-width: 1px; background: var(--accent); border-radius: 3px; }
+      td:last-child { width: 35%; vertical-align: middle; }
+      @media print { .two { break-inside: avoid; } }
+      @media (max-width: 480px) { .two { grid-template-columns: 1fr; } }
+    `,
+  ];
+
+  static properties = {losses: {attribute: false}, sources: {attribute: false}};
+
+  render() {
+    const {losses} = this;
+    const largest = Math.max(...CAUSES.map(([key]) => losses[key]));
+    const [heading, words] = FIGURES[losses.guaranteed_kind];
+    const source = this.sources?.find(({id}) => id === losses.guaranteed_source);
+    return html`<div class="two">
+      <section>
+        <h4>Expected, computed</h4>
+        <p class="total">${digits(losses.expected_db, 3)} dB</p>
+        <table class="plain">
+          <tbody>
+            ${CAUSES.map(
+              ([key, words]) => html`<tr>
+                <th scope="row">${words}</th>
+                <td class="number">${digits(losses[key], 3)} dB</td>
+                <td><i style="width:${largest > 0 ? (losses[key] / largest) * 100 : 0}%"></i></td>
+              </tr>`,
+            )}
+          </tbody>
+        </table>
+      </section>
+      <section>
+        <h4>${heading}</h4>
+        <p class="total">${digits(losses.guaranteed_db, 3)} dB</p>
+        <p class="quiet">${words} Reflection is already included; nothing is added to it.</p>
+        <p class="quiet">${source?.title ?? ''} <span class="kind">${losses.guaranteed_kind}</span></p>
+      </section>
+    </div>`;
+  }
+}
+
+customElements.define('jw-losses', JwLosses);

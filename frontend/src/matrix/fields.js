@@ -1,0 +1,14 @@
+/** What the matrix is asked, and what is open in it: every field that can stand in a link. */
+
+const openField = (choices) => ({type: 'choice', choices, nullable: true, default: null});
+
+/** A first visit has the columns that fit a tablet, and the powers of a pack where one gives them. */
+export const matrixFields = ({fields, first_bands}, {powers_w}) => ({
+  matrix: {
+    ...fields,
+    bands: {...fields.bands, default: first_bands},
+    powers_w: {...fields.powers_w, default: powers_w},
+    shows: {type: 'choice', choices: ['margin', 'largest'], default: 'margin', nullable: false},
+    view: openField(['methods', 'website']),
+  },
+});

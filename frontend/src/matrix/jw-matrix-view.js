@@ -1,0 +1,224 @@
+import {html, nothing} from 'lit';
+import START from '../../build/start-data.json';
+import '../shared/elements/jw-cautions.js';
+import '../shared/elements/jw-sheet.js';
+import {View} from '../shared/elements/view.js';
+import {fromFragment, toFragment} from '../shared/state/fragment.js';
+import {nearestPower} from '../shared/state/levels.js';
+import {unknownNotice} from '../shared/state/view-link.js';
+import {power} from '../shared/text/format.js';
+import {isUnreachable} from '../transport/unreachable.js';
+import './detail/jw-detail.js';
+import './jw-exports.js';
+import './jw-legend.js';
+import './jw-matrix.js';
+import './jw-power-choice.js';
+import './jw-presets.js';
+import './jw-scenario.js';
+import './jw-summary.js';
+import {NOTHING_OPEN, cellRequest, matrixRequest, openSheet} from './requests.js';
+import {awaitedMatrix, headingOf, isOpenCell, isSpot, openColumn} from './shown.js';
+import {MATRIX_WAYS, WAYS} from './ways.js';
+
+/**
+ * Every family against every band: holds the state, asks the core, and keeps the address in step.
+ * It draws into the shell's own tree, whose styles it takes and whose tables it can show.
+ *
+ * @property {string} file - address of the page as one file; empty where there is none
+ * @property {function(): Promise<object>} loadCharts - brings the chart library
+ * @property {function(): Promise<string>} loadEmbed - brings the element for other websites, and its script's text
+ * @fires jw-notice - {text, link}: a sentence for the reader
+ */
+export class JwMatrixView extends View {
+  static view = 'matrix';
+
+  static properties = {
+    file: {type: String},
+    loadCharts: {attribute: false},
+    loadEmbed: {attribute: false},
+    _state: {state: true},
+  };
+
+  constructor() {
+    super();
+    this.file = '';
+    this._matrix = this._enquiry('matrix');
+    this._cell = this._enquiry('cell');
+    this._catalogue = this._enquiry('catalogue');
+  }
+
+  _begin() {
+    this._state = this._first;
+  }
+
+  get _first() {
+    return this.vocabulary.first.matrix;
+  }
+
+  createRenderRoot() {
+    return this;
+  }
+
+  updated(changed) {
+    this.toggleAttribute('beside', openSheet(this._state) !== undefined);
+    if (this.transport === undefined) return;
+    if (changed.has('_state') || changed.has('transport')) this._askAll();
+  }
+
+  render() {
+    const {_state: state, _shown: matrix} = this;
+    const sheet = openSheet(state);
+    return html`<div @jw-change=${this._changed} @jw-preset=${this._preset}
+        @jw-open=${this._opened} @jw-close=${() => this._change(NOTHING_OPEN)} @jw-export=${this._exported}>
+      ${this._progress(this._matrix)}
+      <main>
+        ${this._trouble()}
+        <div class="bar tools"><jw-presets .state=${state}></jw-presets><jw-exports file=${this.file}></jw-exports></div>
+        <jw-scenario .state=${state} .refusal=${this._matrix.error}></jw-scenario>
+        <div class="bar">
+          <jw-power-choice .powers=${matrix.powers_w} .chosen=${this._power} .shows=${state.shows}></jw-power-choice>
+        </div>
+        <h2 class="onpaper">${state.shows === 'margin' ? `Margin in dB, at ${power(this._power)} where outlined` : 'Margin in dB'}</h2>
+        <jw-matrix .matrix=${matrix} .power=${this._power} .shows=${state.shows} .outdated=${this._outdated}
+          .opened=${{family: state.family, column: openColumn(state, matrix)?.id}}></jw-matrix>
+        <section class="below">
+          <jw-legend .gates=${START.matrix.gates} ?packed=${[...matrix.families, ...matrix.columns].some(({pack}) => pack)}></jw-legend>
+          <jw-summary class="onpaper" .state=${this._computed}></jw-summary>
+          <jw-cautions .cautions=${START.cautions}></jw-cautions>
+        </section>
+        ${this._withoutCore ? html`<section class="tables"><slot></slot></section>` : nothing}
+      </main>
+      <jw-sheet .heading=${headingOf(sheet, state, matrix, this.vocabulary.lists)}>
+        ${sheet
+          ? html`<jw-detail .kind=${sheet} .state=${state} .matrix=${matrix} .cell=${this._wantedCell}
+              .catalogue=${this._catalogue.result} .error=${this._cell.error ?? this._catalogue.error}
+              .power=${this._power} .loadCharts=${this.loadCharts} .loadEmbed=${this.loadEmbed} .transport=${this.transport}></jw-detail>`
+          : nothing}
+      </jw-sheet>
+    </div>`;
+  }
+
+  /** The last good matrix, or what stands in for the first. */
+  get _shown() {
+    return this._matrix.result ?? awaitedMatrix(this._state, this._refused, this.vocabulary);
+  }
+
+  get _refused() {
+    return this._matrix.error !== undefined;
+  }
+
+  /** Why the numbers shown are not those of the controls; empty while they are. */
+  get _outdated() {
+    if (!this._refused || this._asksTheSame(this._computed, this._state)) return '';
+    return this._matrix.result
+      ? 'Out of date: these are the numbers from before the change that could not be computed.'
+      : 'Not what was asked for, which could not be computed: these are the built-in numbers of a first visit.';
+  }
+
+  /** Whether two states ask the core for the same numbers. */
+  _asksTheSame(...states) {
+    const [one, other] = states.map((state) => JSON.stringify(matrixRequest(state, this.vocabulary)));
+    return one === other;
+  }
+
+  /** Whether no core has answered and none can; the tables that came with the page are all there is then. */
+  get _withoutCore() {
+    return this._matrix.result === undefined && isUnreachable(this._matrix.error);
+  }
+
+  get _power() {
+    return nearestPower(this._shown.powers_w, this._state.power_w);
+  }
+
+  /** The station whose numbers are shown: after a refusal not the one that was asked for. */
+  get _computed() {
+    const {answered} = this._matrix;
+    if (!answered && !this._refused) return this._state;
+    return {...this._first, power_w: this._state.power_w, ...answered};
+  }
+
+  /** The cell result, if it is of the cell that is open. */
+  get _wantedCell() {
+    const {answered, result} = this._cell;
+    return answered && isOpenCell(answered, this._state) ? result : undefined;
+  }
+
+  /** A refusal that no control of the form can show. */
+  _trouble() {
+    const {error} = this._matrix;
+    if (!error || error.field?.split('[')[0] in this.vocabulary.words) return nothing;
+    return html`<p class="trouble" role="alert">${error.message} <button @click=${() => this._askAll(true)}>Try again</button></p>`;
+  }
+
+  _askAll(again = false) {
+    const request = matrixRequest(this._state, this.vocabulary);
+    const text = JSON.stringify(request);
+    if (again || text !== this._asked) this._matrix.askNext(request);
+    this._asked = text;
+    const sheet = openSheet(this._state);
+    if (sheet && sheet !== 'website' && ['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
+    if (sheet === 'derivation') this._askCell();
+  }
+
+  _askCell() {
+    const request = cellRequest({...this._state, power_w: this._power});
+    const before = this._cellAsked;
+    this._cellAsked = request;
+    if (before && this._cell.status !== 'error' && JSON.stringify(before) === JSON.stringify(request)) return;
+    if (before && isOpenCell(before, this._state)) this._cell.askNext(request);
+    else this._cell.ask(request);
+  }
+
+  _changed(event) {
+    this._change(event.detail.changes, event.detail.live);
+  }
+
+  /** The address follows a settled change only; a drag would fill the history. */
+  _change(changes, live = false) {
+    this._state = {...this._state, ...changes};
+    if (!live) this._address();
+  }
+
+  _address() {
+    const fragment = toFragment(this._state, this._first);
+    if (fragment === location.hash.slice(1)) return;
+    history.pushState(null, '', fragment ? `#${fragment}` : location.pathname + location.search);
+  }
+
+  _preset(event) {
+    this._change({...this._first, shows: this._state.shows, ...event.detail.fields});
+  }
+
+  _opened(event) {
+    const {family, column, power: watts} = event.detail;
+    const spot = column !== undefined && isSpot(column);
+    this._change({
+      ...NOTHING_OPEN,
+      family: family?.id ?? null,
+      band: column === undefined || spot ? null : column.id,
+      frequency_hz: spot ? column.low_hz : null,
+      power_w: watts,
+    });
+  }
+
+  openMethods() {
+    this._change({view: 'methods'});
+  }
+
+  _restore(fragment) {
+    const {state, unknown} = fromFragment(fragment, this.vocabulary.fields.matrix, this._first);
+    this._state = state;
+    this._notice(unknownNotice(unknown));
+  }
+
+  async _exported(event) {
+    if (event.detail.kind === 'website') return this._change({...NOTHING_OPEN, view: 'website'});
+    if (this._shown.margin_db === undefined && MATRIX_WAYS.has(event.detail.kind)) {
+      this._notice({text: 'The core is still at work on the numbers; try again when they are here.'});
+      return;
+    }
+    this._notice(await WAYS[event.detail.kind](this._shown, matrixRequest(this._computed, this.vocabulary)));
+  }
+}
+
+customElements.define('jw-matrix-view', JwMatrixView);

@@ -1,0 +1,59 @@
+import {LitElement, css, html} from 'lit';
+import {base} from '../shared/styles/base.js';
+import {power} from '../shared/text/format.js';
+
+/**
+ * Which power level the cells print, and whether they print the margin or the largest power.
+ *
+ * @property {number[]} powers - levels in W
+ * @property {number} chosen - one of them
+ * @property {string} shows - margin or largest
+ * @fires jw-change
+ */
+class JwPowerChoice extends LitElement {
+  static styles = [
+    base,
+    css`
+      :host { display: flex; flex-wrap: wrap; gap: 8px 20px; align-items: end; }
+      fieldset { margin: 0; padding: 0; border: 0; min-width: 0; }
+      legend { font-size: 0.8rem; font-weight: 600; padding: 0; margin-bottom: 3px; }
+      div { display: flex; flex-wrap: wrap; }
+      label {
+        display: grid; place-items: center; min-height: var(--target); min-width: var(--target); padding: 0 11px;
+        border: 1px solid var(--edge); margin-left: -1px; background: var(--card); cursor: pointer; white-space: nowrap;
+      }
+      label:first-of-type { border-radius: var(--round) 0 0 var(--round); margin-left: 0; }
+      label:last-of-type { border-radius: 0 var(--round) var(--round) 0; }
+      label:has(:checked) { background: var(--accent); border-color: var(--accent); color: var(--accent-ink); position: relative; }
+      label:has(:focus-visible) { outline: 3px solid var(--accent); outline-offset: 2px; z-index: 1; position: relative; }
+      input { position: absolute; opacity: 0; pointer-events: none; }
+      @media (max-width: 420px) { label { padding: 0 8px; font-size: 0.9rem; } }
+    `,
+  ];
+
+  static properties = {powers: {attribute: false}, chosen: {type: Number}, shows: {type: String}};
+
+  render() {
+    const showings = [['margin', 'margin, dB'], ['largest', 'largest power, W']];
+    return html`<fieldset id="power_w">
+        <legend>Power in the cells</legend>
+        <div>${this.powers.map((watts) => this._option('power_w', watts, power(watts), watts === this.chosen))}</div>
+      </fieldset>
+      <fieldset id="shows">
+        <legend>Cells print</legend>
+        <div>${showings.map(([id, words]) => this._option('shows', id, words, id === this.shows))}</div>
+      </fieldset>`;
+  }
+
+  _option(name, value, words, checked) {
+    return html`<label>
+      <input type="radio" name=${name} value=${value} .checked=${checked} @change=${() => this._change({[name]: value})}>${words}
+    </label>`;
+  }
+
+  _change(changes) {
+    this.dispatchEvent(new CustomEvent('jw-change', {detail: {changes, live: false}, bubbles: true, composed: true}));
+  }
+}
+
+customElements.define('jw-power-choice', JwPowerChoice);

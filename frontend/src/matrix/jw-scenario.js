@@ -1,0 +1,190 @@
+import {css, html, nothing} from 'lit';
+import '../shared/fields/jw-choice-field.js';
+import '../shared/fields/jw-list-field.js';
+import '../shared/fields/jw-number-field.js';
+import '../shared/fields/jw-switch-field.js';
+import '../shared/fields/jw-toggles-field.js';
+import {base} from '../shared/styles/base.js';
+import {Speaking} from '../shared/vocabulary/speaking.js';
+
+/** Fields behind a button each; the most used ones stand above them. */
+const GROUPS = [
+  ['bands', 'Bands and powers', ['powers_w', 'power_is', 'region', 'frequencies_hz', 'bands']],
+  ['families', 'Families', ['families']],
+  ['keying', 'Keying', ['keying', 'transmit_share', 'on_time_s', 'off_time_s']],
+  ['line', 'Line and cable', ['system_impedance_ohm', 'return_loss_asked_db', 'cable_dielectric', 'cable_diameter_m']],
+  ['site', 'Site', ['solar_irradiance_w_per_m2', 'altitude_m', 'vibration', 'added_sealing']],
+  ['wear', 'Wear', ['matings_per_year', 'service_life_years', 'added_resistance_ohm']],
+];
+const ALL_FAMILIES = [{words: 'all', value: null}];
+const ALWAYS = ['mode', 'vswr', 'ambient_temperature_c', 'exposure', 'condition'];
+/** What "share" and "over and pause" start from. */
+const KEYINGS = {
+  mode: {transmit_share: null, on_time_s: null, off_time_s: null},
+  share: {transmit_share: 0.5, on_time_s: null, off_time_s: null},
+  overs: {transmit_share: null, on_time_s: 60, off_time_s: 60},
+};
+
+/**
+ * The station around the joint, as a form.
+ *
+ * @property {object} state
+ * @property {{field?: string, message: string}} refusal - marks the field it names
+ * @fires jw-change
+ */
+class JwScenario extends Speaking {
+  static styles = [
+    base,
+    css`
+      :host { container-type: inline-size; }
+      .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; }
+      .always { grid-template-columns: 1.4fr 1.35fr 1.35fr 1.2fr 1.2fr; }
+      label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      /* a slider needs room for a finger to aim: three fields side by side, then two */
+      @container (max-width: 1170px) {
+        .always { grid-template-columns: repeat(6, 1fr); }
+        .always > * { grid-column: span 2; }
+        .always > :nth-child(n + 4) { grid-column: span 3; }
+      }
+      .wide { grid-column: 1 / -1; }
+      .double { grid-column: span 2; }
+      .groups { margin-top: 4px; display: flex; flex-wrap: wrap; gap: 6px; }
+      .groups button { font-size: 0.85rem; }
+      .groups .changed::after { content: ' •'; color: var(--accent); font-weight: 700; }
+      .groups [aria-expanded='true'].changed::after { color: inherit; }
+      .group { margin-top: 8px; padding: 10px 12px 4px; background: var(--sunk); border-radius: var(--round); }
+      #conditions { display: none; }
+      @media (max-width: 720px) {
+        #conditions { display: grid; width: 100%; padding: 6px 36px 6px 12px; text-align: left; border: 0; position: relative; }
+        #conditions::after { content: '▾'; position: absolute; right: 14px; top: 50%; translate: 0 -50%; }
+        #conditions[aria-expanded='true']::after { content: '▴'; }
+        #conditions small { opacity: 0.8; font-size: 0.78rem; line-height: 1.3; }
+        #conditions-form { padding: 8px 12px; }
+        :host(:not([unfolded])) #conditions-form { display: none; }
+        .always { grid-template-columns: 1fr 1fr; }
+        .always > :nth-child(2), .always > :nth-child(3) { grid-column: 1 / -1; }
+        .always > :nth-child(n + 4) { grid-column: auto; }
+      }
+      @media (max-width: 420px) { .double { grid-column: 1 / -1; } }
+    `,
+  ];
+
+  static properties = {
+    state: {attribute: false},
+    refusal: {attribute: false},
+    _open: {state: true},
+    _unfolded: {type: Boolean, attribute: 'unfolded', reflect: true},
+  };
+
+  constructor() {
+    super();
+    this._open = '';
+    this._unfolded = false;
+  }
+
+  /** A refused field must be seen: its group opens. */
+  willUpdate(changed) {
+    if (!changed.has('refusal') || !this.refusal) return;
+    const group = GROUPS.find(([, , names]) => names.includes(this._refused));
+    if (group) this._open = group[0];
+    if (this._refused in this.state) this._unfolded = true;
+  }
+
+  render() {
+    const open = GROUPS.find(([id]) => id === this._open);
+    return html`<button id="conditions" aria-expanded=${this._unfolded} aria-controls="conditions-form"
+        @click=${() => (this._unfolded = !this._unfolded)}>
+        <span>Conditions</span><small>${ALWAYS.map((name) => this._inWords(name)).join(' · ')}</small>
+      </button>
+      <div id="conditions-form">
+      <div class="fields always">${ALWAYS.map((name) => this._field(name))}</div>
+      <div class="groups" role="group" aria-label="More conditions">
+        ${GROUPS.map(
+          ([id, words, names]) => html`<button aria-expanded=${id === this._open} aria-controls="group" data-group=${id}
+            class=${names.some((name) => this._differs(name)) ? 'changed' : ''} @click=${this._toggle}>${words}</button>`,
+        )}
+      </div>
+      <div id="group" class=${open ? 'fields group' : ''}>
+        ${open ? open[2].map((name) => this._field(name)) : nothing}
+      </div>
+      </div>`;
+  }
+
+  get _refused() {
+    return this.refusal?.field?.split('[')[0];
+  }
+
+  get _bands() {
+    return this.vocabulary.lists.bands.map((band) => ({...band, hidden: !band.regions.includes(String(this.state.region))}));
+  }
+
+  get _sets() {
+    const all = this._bands.filter(({hidden}) => !hidden).map(({id}) => id);
+    return [{words: 'usual sixteen', value: this.vocabulary.first.matrix.bands}, {words: 'all', value: all}];
+  }
+
+  get _keying() {
+    if (this.state.transmit_share !== null) return 'share';
+    return this.state.on_time_s === null && this.state.off_time_s === null ? 'mode' : 'overs';
+  }
+
+  _differs(name) {
+    return name in this.state && JSON.stringify(this.state[name]) !== JSON.stringify(this.vocabulary.first.matrix[name]);
+  }
+
+  _field(name) {
+    const value = this.state[name];
+    const error = this._refused === name ? this.refusal.message : '';
+    if (name === 'keying') return this._keyingField();
+    if (name === 'transmit_share' && this._keying !== 'share') return nothing;
+    if (name.endsWith('time_s') && this._keying !== 'overs') return nothing;
+    if (name === 'bands')
+      return html`<jw-toggles-field class="wide" name="bands" of=" of Region ${this.state.region}" .choices=${this._bands} .sets=${this._sets}
+        hint="National limits differ from the Region’s edges; yours decide." .value=${value} .error=${error}></jw-toggles-field>`;
+    if (name === 'families')
+      return html`<jw-toggles-field class="wide" name="families" .choices=${this.vocabulary.lists.families} .sets=${ALL_FAMILIES}
+        hint="Pick those you own or can buy; the others leave the matrix." .value=${value} .error=${error}></jw-toggles-field>`;
+    if (name === 'powers_w')
+      return html`<jw-list-field class="double" name="powers_w" zero="receive" .value=${value} .error=${error}></jw-list-field>`;
+    if (name === 'frequencies_hz')
+      return html`<jw-list-field class="double" name="frequencies_hz" .value=${value} .error=${error}></jw-list-field>`;
+    if (name === 'added_sealing')
+      return html`<jw-switch-field name="added_sealing" .value=${value} .error=${error}></jw-switch-field>`;
+    if (typeof this.vocabulary.first.matrix[name] === 'string' || name === 'region')
+      return html`<jw-choice-field name=${name} .value=${value} .error=${error} .hint=${this._hint(name)}></jw-choice-field>`;
+    return html`<jw-number-field name=${name} .value=${value} .error=${error}></jw-number-field>`;
+  }
+
+  _inWords(name) {
+    const words = this.vocabulary.spoken(name, this.state[name]);
+    return name === 'vswr' ? `VSWR ${words}` : words;
+  }
+
+  _hint(name) {
+    const mode = this.vocabulary.lists.modes.find(({id}) => id === this.state.mode);
+    return name === 'mode' && mode ? `duty factor ${mode.duty_factor.value}` : '';
+  }
+
+  _keyingField() {
+    return html`<div class="double">
+      <label for="keying">How long it is on the air</label>
+      <select id="keying" @change=${this._rekey}>
+        ${[['mode', 'the mode’s own rhythm'], ['share', 'a share of the time'], ['overs', 'overs and pauses']].map(
+          ([id, words]) => html`<option value=${id} .selected=${id === this._keying}>${words}</option>`,
+        )}
+      </select>
+    </div>`;
+  }
+
+  _rekey(event) {
+    const detail = {changes: KEYINGS[event.target.value], live: false};
+    this.dispatchEvent(new CustomEvent('jw-change', {detail, bubbles: true, composed: true}));
+  }
+
+  _toggle(event) {
+    const {group} = event.currentTarget.dataset;
+    this._open = this._open === group ? '' : group;
+  }
+}
+
+customElements.define('jw-scenario', JwScenario);

@@ -1,0 +1,31 @@
+/** What the core is asked about a state of the matrix, and which sheet is open in it. */
+import START from '../../build/start-data.json';
+import {bandsOf} from '../shared/vocabulary/vocabulary.js';
+
+/** Fields of the scenario, without columns, rows and powers. */
+const MATRIX_ONLY = new Set(['families', 'bands', 'frequencies_hz', 'powers_w']);
+const SCENARIO = START.scenario_fields.filter((name) => !MATRIX_ONLY.has(name));
+
+const pick = (state, names) =>
+  Object.fromEntries(names.filter((name) => state[name] !== null).map((name) => [name, state[name]]));
+
+export function matrixRequest(state, vocabulary) {
+  return {...pick(state, START.scenario_fields), bands: bandsOf(state, vocabulary)};
+}
+
+/** The cell that is open in the state; undefined when none is. */
+export function cellRequest(state) {
+  if (state.family === null || (state.band === null && state.frequency_hz === null)) return undefined;
+  return pick(state, [...SCENARIO, 'family', 'band', 'frequency_hz', 'power_w']);
+}
+
+/** Which sheet is open: derivation, family, band, methods, website, or none. */
+export function openSheet(state) {
+  if (state.view !== null) return state.view;
+  if (cellRequest(state)) return 'derivation';
+  if (state.family !== null) return 'family';
+  return state.band === null && state.frequency_hz === null ? undefined : 'band';
+}
+
+/** The changes that close every sheet. */
+export const NOTHING_OPEN = {view: null, family: null, band: null, frequency_hz: null};

@@ -1,0 +1,144 @@
+import {css, html, nothing} from 'lit';
+import {send} from '../../shared/elements/send.js';
+import {copyLink} from '../../shared/export/copy-link.js';
+import {save} from '../../shared/export/save.js';
+import {Enquiry} from '../../shared/state/enquiry.js';
+import {toFragment} from '../../shared/state/fragment.js';
+import {base} from '../../shared/styles/base.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
+import {NOTHING_OPEN, matrixRequest} from '../requests.js';
+import {SCRIPT_FILE, SNAPSHOT_FILE, snippet} from './snippet.js';
+
+const WAYS = [
+  ['files', 'Two files', 'Save both files, put them into the folder of your web page, and paste the line into the page.'],
+  ['server', 'This server', 'Paste the line; this server answers your visitors, so they must be able to reach it.'],
+  ['frame', 'A frame', 'For sites that take no script: paste the line; where even its last part is refused, the height stays as given.'],
+];
+const THEMES = [['auto', 'as the visitor has it'], ['light', 'light'], ['dark', 'dark']];
+const LANGUAGES = [['', 'as the web page'], ['en', 'English'], ['de', 'Deutsch']];
+
+/** A computer that only answers itself is nothing to send members to. */
+const isPublic = ({protocol, hostname}) => protocol.startsWith('http') && !/^(localhost|127\.|\[::1\])/.test(hostname);
+
+/**
+ * The line that puts the shown matrix on another website, the files it needs, and how it looks there.
+ *
+ * @property {object} state
+ * @property {number} power - the power level printed, in W
+ * @property {{ask: function}} transport
+ * @property {function(): Promise<string>} loadEmbed - defines the element, resolves to its script's text
+ * @fires jw-notice - {text, link}: the line was copied, or is to be copied by hand
+ */
+class JwWebsite extends Speaking {
+  static styles = [
+    base,
+    css`
+      :host > * + * { margin-top: 14px; }
+      .ways { display: flex; flex-wrap: wrap; gap: 6px; }
+      .choices { display: grid; grid-template-columns: repeat(auto-fill, minmax(190px, 1fr)); gap: 10px 14px; align-items: end; }
+      label { display: grid; gap: 3px; font-size: 0.85rem; }
+      label:has([type='checkbox']) { display: flex; gap: 10px; align-items: center; min-height: var(--target); }
+      input[type='checkbox'] { width: 22px; height: 22px; }
+      .wide { grid-column: 1 / -1; }
+      textarea {
+        width: 100%; min-height: 7.5rem; padding: 10px; font: 0.82rem/1.45 ui-monospace, monospace; color: inherit; resize: vertical;
+        background: var(--sunk); border: 1px solid var(--edge); border-radius: var(--round); overflow-wrap: anywhere;
+      }
+      .acts { display: flex; flex-wrap: wrap; gap: 6px; }
+      .preview { min-height: 320px; }
+    `,
+  ];
+
+  static properties = {
+    state: {attribute: false},
+    power: {type: Number},
+    transport: {attribute: false},
+    loadEmbed: {attribute: false},
+    _way: {state: true},
+    _look: {state: true},
+    _script: {state: true},
+    _failed: {state: true},
+  };
+
+  constructor() {
+    super();
+    this._way = 'files';
+    this._look = {theme: 'auto', lang: '', compact: false, page: isPublic(location) ? this._server : ''};
+    this._snapshot = new Enquiry(this, (request, options) => this.transport.ask('snapshot', request, options));
+  }
+
+  firstUpdated() {
+    this.loadEmbed().then((script) => (this._script = script), (error) => (this._failed = error.message));
+  }
+
+  updated() {
+    const request = {...matrixRequest(this.state, this.vocabulary), power_w: this.power};
+    const text = JSON.stringify(request);
+    if (text !== this._asked) this._snapshot.askNext(request);
+    this._asked = text;
+  }
+
+  render() {
+    const ways = location.protocol.startsWith('http') ? WAYS : WAYS.slice(0, 1);
+    const [, , words] = WAYS.find(([way]) => way === this._way);
+    return html`<p>The matrix as it is set now, with every derivation, on a page of your own. Each cell opens there as it does here.</p>
+      <div class="ways" role="group" aria-label="How it is brought in">
+        ${ways.map(([way, name]) => html`<button data-way=${way} aria-pressed=${way === this._way} @click=${() => (this._way = way)}>${name}</button>`)}
+      </div>
+      <p class="quiet">${words}</p>
+      <div class="choices">
+        ${this._select('theme', 'Light or dark', THEMES)} ${this._select('lang', 'Language', LANGUAGES)}
+        <label><input id="site-compact" type="checkbox" .checked=${this._look.compact} @change=${({target}) => this._set('compact', target.checked)}>Compact: numbers only</label>
+        ${this._way === 'files'
+          ? html`<label class="wide">Where the full page lies for your visitors; empty for nowhere
+              <input id="site-page" placeholder="jointwise.html" .value=${this._look.page} @input=${({target}) => this._set('page', target.value.trim())}></label>`
+          : nothing}
+      </div>
+      ${this._made()}`;
+  }
+
+  _select(name, words, options) {
+    return html`<label>${words}
+      <select id="site-${name}" @change=${({target}) => this._set(name, target.value)}>
+        ${options.map(([value, label]) => html`<option value=${value} ?selected=${value === this._look[name]}>${label}</option>`)}
+      </select></label>`;
+  }
+
+  _set(name, value) {
+    this._look = {...this._look, [name]: value};
+  }
+
+  get _server() {
+    return location.origin + location.pathname;
+  }
+
+  /** The line, the files and the preview; or what they wait for. */
+  _made() {
+    const {result, error} = this._snapshot;
+    const trouble = this._failed ?? error?.message;
+    if (trouble) return html`<p class="error" role="alert">${trouble}</p>`;
+    if (!result || !this._script) return html`<p class="preview" role="status">The core is at work…</p>`;
+    const text = JSON.stringify(result);
+    const {families, columns} = result.matrix;
+    const fragment = toFragment({...this.state, ...NOTHING_OPEN, power_w: this.power}, this.vocabulary.first.matrix);
+    const line = snippet(this._way, {...this._look, server: this._server, fragment, rows: families.length, columns: columns.length});
+    const {theme, lang, compact, page} = this._look;
+    return html`<textarea id="snippet" readonly aria-label="The line to paste" .value=${line}></textarea>
+      <div class="acts">
+        <button id="copy" @click=${async () => send(this, 'jw-notice', await copied(line))}>Copy the line</button>
+        ${this._way === 'files'
+          ? html`<button id="save-script" @click=${() => save(SCRIPT_FILE, 'text/javascript', this._script)}>Save ${SCRIPT_FILE}</button>
+              <button id="save-snapshot" @click=${() => save(SNAPSHOT_FILE, 'application/json', text)}>Save ${SNAPSHOT_FILE}</button>`
+          : nothing}
+      </div>
+      <h3>As your visitors see it</h3>
+      <div class="preview"><jointwise-matrix .snapshot=${text} theme=${theme} lang=${lang || nothing} ?compact=${compact} link=${page || nothing}></jointwise-matrix></div>`;
+  }
+}
+
+async function copied(line) {
+  const {link} = await copyLink(line);
+  return link ? {text: 'Copy the line by hand out of its field.'} : {text: 'Line copied; paste it where the matrix shall stand.'};
+}
+
+customElements.define('jw-website', JwWebsite);

@@ -1,0 +1,35 @@
+/**
+ * How the form speaks of each field: a short label, and where the page shows
+ * another unit than the one sent, its factor. Ranges and units are the core's.
+ */
+export const matrixWords = ({bands, cable_dielectrics: dielectrics, conditions, families, modes}) => ({
+  region: {label: 'ITU Region', options: {1: 'Region 1', 2: 'Region 2', 3: 'Region 3'}},
+  families: {label: 'Families', named: families},
+  bands: {label: 'Bands', named: bands},
+  frequencies_hz: {label: 'Spot frequencies', factor: 1e6, unit: 'MHz'},
+  powers_w: {label: 'Power levels', unit: 'W'},
+  power_w: {label: 'Power in the cells'},
+  power_is: {label: 'Powers are', options: {forward: 'forward power', net: 'net power (forward less reflected)'}},
+  mode: {label: 'Mode', entries: modes},
+  transmit_share: {label: 'Share on the air', step: 0.01},
+  on_time_s: {label: 'One over', step: 0.01},
+  off_time_s: {label: 'Pause after it', step: 0.01},
+  vswr: {label: 'VSWR on the line', step: 0.1, slider: 'logarithmic'},
+  system_impedance_ohm: {label: 'Line impedance', step: 1},
+  return_loss_asked_db: {label: 'Return loss asked for', step: 0.5},
+  cable_dielectric: {label: 'Cable insulation', entries: dielectrics},
+  cable_diameter_m: {label: 'Cable diameter', step: 0.1, factor: 1e-3, unit: 'mm'},
+  ambient_temperature_c: {label: 'Air in the shade', step: 1, slider: 'linear'},
+  solar_irradiance_w_per_m2: {label: 'Sun on the joint', step: 10},
+  altitude_m: {label: 'Altitude', step: 10},
+  exposure: {
+    label: 'Exposure',
+    options: {indoor: 'indoors', sheltered: 'outdoors, sheltered', exposed: 'outdoors, exposed', immersed: 'under water'},
+  },
+  added_sealing: {label: 'Taped or booted against water'},
+  vibration: {label: 'Vibration', options: {none: 'none', vehicle: 'vehicle', severe: 'severe'}},
+  matings_per_year: {label: 'Swaps per year', step: 1},
+  service_life_years: {label: 'Years in service', step: 1},
+  condition: {label: 'Joint condition', entries: conditions},
+  added_resistance_ohm: {label: 'Added contact resistance', step: 0.001},
+});

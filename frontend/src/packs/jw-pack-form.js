@@ -1,0 +1,181 @@
+import {ContextConsumer} from '@lit/context';
+import {LitElement, css, html, nothing} from 'lit';
+import {send} from '../shared/elements/send.js';
+import {save} from '../shared/export/save.js';
+import {base} from '../shared/styles/base.js';
+import {formStyles} from '../shared/styles/forms.js';
+import {panelStyles} from '../shared/styles/panels.js';
+import {vocabularyContext} from '../shared/vocabulary/speaking.js';
+import {FIRST_DRAFT, KINDS, LIMIT_FIELDS, NEW_LIMIT, SEEN, idOf, numbersOf, textOf, wordsOf} from './draft.js';
+
+const BUILT_IN = [];
+
+/**
+ * A form that makes a pack: limits of the house, default powers, and a family made from a built-in one.
+ *
+ * Everything in it has one source, which it can't do without.
+ *
+ * @property {{ask: function}} transport - how the core is reached
+ * @fires jw-pack-made - {text, label}: the pack is to be taken
+ */
+class JwPackForm extends LitElement {
+  static styles = [
+    base,
+    formStyles,
+    panelStyles,
+    css`
+      label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      h3 { margin: 14px 0 6px; }
+      .bar { display: flex; flex-wrap: wrap; gap: 8px; margin-top: 14px; }
+      .limit { padding: 8px 0; border-bottom: 1px solid var(--line); }
+      .numbers { grid-template-columns: repeat(auto-fill, minmax(210px, 1fr)); }
+      select[multiple] { min-height: 7.5em; padding: 4px; }
+      .changed label { color: var(--accent); }
+    `,
+  ];
+
+  static properties = {transport: {attribute: false}, _draft: {state: true}, _problem: {state: true}};
+
+  constructor() {
+    super();
+    this._vocabulary = new ContextConsumer(this, {context: vocabularyContext, subscribe: true});
+    this._draft = FIRST_DRAFT;
+    this._problem = '';
+  }
+
+  render() {
+    const {name, version, source, powers, limits} = this._draft;
+    return html`<details class="panel">
+      <summary>Make a pack <small>limits of your station, default powers, a family of your own</small></summary>
+      <form @submit=${this._made}>
+        <div class="fields">
+          ${this._text('name', 'Name of the pack', name, (value) => this._put({name: value}), 80, true)}
+          ${this._text('version', 'Version or date', version, (value) => this._put({version: value}), 40, true)}
+        </div>
+        <h3>Source of everything in it</h3>
+        <div class="fields">
+          ${this._text('title', 'What it says, and where', source.title, (title) => this._source({title}), 300, true, 'wide')}
+          ${this._choice('seen', 'You have', source.seen, SEEN, (seen) => this._source({seen}))}
+          ${this._choice('kind', 'Its figures are', source.kind, KINDS, (kind) => this._source({kind}))}
+          ${this._text('address', 'Web address, if any', source.address, (address) => this._source({address}), 300, false)}
+        </div>
+        <h3>Default powers</h3>
+        <div class="fields">${this._text('powers', 'Power levels in W, with commas between', powers, (value) => this._put({powers: value}), 200, false, 'wide')}</div>
+        <h3>House limits</h3>
+        ${limits.map((limit, at) => this._limit(limit, at))}
+        <button type="button" id="add-limit" @click=${() => this._put({limits: [...limits, NEW_LIMIT]})}>Add a limit</button>
+        <h3>A family</h3>
+        ${this._family()}
+        <p class="error" role="alert">${this._problem}</p>
+        <div class="bar">
+          <button id="take">Put it in force</button>
+          <button type="button" id="save-draft" @click=${this._save}>Save as file</button>
+          <button type="button" @click=${() => (this._draft = FIRST_DRAFT)}>Start again</button>
+        </div>
+      </form>
+    </details>`;
+  }
+
+  _text(id, label, value, put, longest, required, className = '') {
+    return html`<div class=${className}><label for=${id}>${label}</label>
+      <input id=${id} type="text" autocomplete="off" maxlength=${longest} ?required=${required} .value=${value}
+        @change=${(event) => put(event.target.value.trim())}></div>`;
+  }
+
+  _choice(id, label, value, choices, put) {
+    return html`<div><label for=${id}>${label}</label>
+      <select id=${id} @change=${(event) => put(event.target.value)}>
+        ${choices.map((one) => html`<option value=${one} .selected=${one === value}>${one}</option>`)}
+      </select></div>`;
+  }
+
+  _limit(limit, at) {
+    const put = (changes) => this._put({limits: this._draft.limits.with(at, {...limit, ...changes})});
+    const {min, max} = LIMIT_FIELDS.power_w;
+    return html`<div class="limit fields" role="group" aria-label="House limit ${at + 1}">
+      <div><label for="power-${at}">At most, in W PEP</label>
+        <input id="power-${at}" type="number" step="any" min=${min} max=${max} required .value=${String(limit.power_w)}
+          @change=${(event) => put({power_w: event.target.valueAsNumber})}></div>
+      ${this._text(`reason-${at}`, 'Because', limit.reason, (reason) => put({reason}), 300, true)}
+      ${this._several(`families-${at}`, 'Through (none chosen: all)', this._vocabulary.value.lists.families, limit.interfaces, (interfaces) => put({interfaces}))}
+      ${this._several(`bands-${at}`, 'On (none chosen: all)', this._vocabulary.value.lists.bands, limit.bands, (bands) => put({bands}))}
+      <button type="button" @click=${() => this._put({limits: this._draft.limits.toSpliced(at, 1)})}>Remove limit ${at + 1}</button>
+    </div>`;
+  }
+
+  _several(id, label, entries, chosen, put) {
+    return html`<div><label for=${id}>${label}</label>
+      <select id=${id} multiple @change=${(event) => put([...event.target.selectedOptions].map(({value}) => value))}>
+        ${entries.map((one) => html`<option value=${one.id} .selected=${chosen.includes(one.id)}>${one.name}</option>`)}
+      </select></div>`;
+  }
+
+  _family() {
+    const {family} = this._draft;
+    return html`<div class="fields">
+        <div><label for="copied">Made from</label>
+          <select id="copied" @change=${(event) => this._copy(event.target.value)}>
+            <option value="" .selected=${!family}>none</option>
+            ${this._vocabulary.value.lists.families.map(({id, name}) => html`<option value=${id} .selected=${family?.entry.id === id}>${name}</option>`)}
+          </select></div>
+        ${family
+          ? html`<div><label for="replaces">It</label>
+              <select id="replaces" @change=${(event) => this._rename(event.target.value === 'yes')}>
+                <option value="no" .selected=${family.id !== family.entry.id}>stands beside the built-in one</option>
+                <option value="yes" .selected=${family.id === family.entry.id}>takes its place</option>
+              </select></div>
+              ${this._text('family-name', 'Its name', family.name, (name) => this._changeFamily(family.id === family.entry.id ? {name} : {name, id: idOf(name)}), 80, true)}`
+          : nothing}
+      </div>
+      ${family ? html`<p class="quiet">A number you change has your source; the others keep theirs.</p><div class="fields numbers">${family.numbers.map((one, at) => this._number(one, at))}</div>` : nothing}`;
+  }
+
+  _number(one, at) {
+    const id = `${one.field}${one.end && `-${one.end}`}`;
+    const put = (value) => this._changeFamily({numbers: this._draft.family.numbers.with(at, {...one, value})});
+    return html`<div><label for=${id}>${wordsOf(one)}${one.unit === '1' ? '' : `, ${one.unit}`}</label>
+      <input id=${id} type="number" step="any" min=${one.min} max=${one.max} required .value=${String(one.value)}
+        @change=${(event) => put(event.target.valueAsNumber)}></div>`;
+  }
+
+  async _copy(id) {
+    this._problem = '';
+    if (id === '') return this._put({family: null});
+    try {
+      const {entry} = await this.transport.ask('catalogue', {entry: id}, {packs: BUILT_IN});
+      const name = `${entry.name}, own`;
+      this._put({family: {entry, id: idOf(name), name, numbers: numbersOf(entry)}});
+    } catch (error) {
+      this._problem = error.message;
+    }
+  }
+
+  _rename(replaces) {
+    const {entry} = this._draft.family;
+    const name = replaces ? entry.name : `${entry.name}, own`;
+    this._changeFamily({name, id: replaces ? entry.id : idOf(name)});
+  }
+
+  _put(changes) {
+    this._draft = {...this._draft, ...changes};
+  }
+
+  _source(changes) {
+    this._put({source: {...this._draft.source, ...changes}});
+  }
+
+  _changeFamily(changes) {
+    this._put({family: {...this._draft.family, ...changes}});
+  }
+
+  _made(event) {
+    event.preventDefault();
+    send(this, 'jw-pack-made', {text: textOf(this._draft), label: this._draft.name});
+  }
+
+  _save() {
+    if (this.renderRoot.querySelector('form').reportValidity()) save(`${idOf(this._draft.name)}.json`, 'application/json', textOf(this._draft));
+  }
+}
+
+customElements.define('jw-pack-form', JwPackForm);

@@ -1,0 +1,187 @@
+import {LitElement, css, html, nothing} from 'lit';
+import START from '../../build/start-data.json';
+import '../shared/elements/jw-progress.js';
+import {save} from '../shared/export/save.js';
+import {packStyles} from '../shared/packs/mark.js';
+import {Enquiry} from '../shared/state/enquiry.js';
+import {base} from '../shared/styles/base.js';
+import {pageStyles} from '../shared/styles/forms.js';
+import {panelStyles} from '../shared/styles/panels.js';
+import {READY} from '../worker/messages.js';
+import './jw-pack-form.js';
+import {entriesInWords} from './words.js';
+
+const MOST_BYTES = START.pack.most_bytes;
+
+/**
+ * The packs of the page: taken from files, turned off and on, saved, removed, and made.
+ *
+ * A pack is tried out with the others before it is taken; one that is refused changes nothing.
+ *
+ * @property {{ask: function}} transport - how the core is reached
+ * @property {string} stage - how far a core of the page's own has come in starting
+ * @property {Shelf} shelf
+ * @property {number} version - another one after every change of the shelf
+ */
+export class JwPacksView extends LitElement {
+  static view = 'packs';
+
+  static styles = [
+    base,
+    pageStyles,
+    panelStyles,
+    packStyles,
+    css`
+      main { max-width: 1100px; margin: 0 auto; grid-template-columns: minmax(0, 1fr) !important; }
+      .drop { margin-top: 8px; display: grid; gap: 6px; padding: 14px; border: 2px dashed var(--edge); border-radius: var(--round); background: var(--card); }
+      .drop[data-over] { border-color: var(--accent); background: var(--accent-wash); }
+      input[type='file'] { padding: 8px; width: 100%; }
+      ::file-selector-button { font: inherit; padding: 4px 10px; color: var(--ink); background: var(--sunk); border: 1px solid var(--edge); border-radius: 6px; }
+      ul { list-style: none; padding: 0; display: grid; gap: 10px; }
+      li { padding: 12px 14px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
+      li[data-off] { border-style: dashed; }
+      li header { display: flex; flex-wrap: wrap; gap: 4px 12px; align-items: center; }
+      li h3 { flex: 1 1 12rem; overflow-wrap: anywhere; }
+      li header button { font-size: 0.85rem; }
+      p { overflow-wrap: anywhere; }
+      #said { min-height: 1.4em; }
+      .trouble b { overflow-wrap: anywhere; }
+      @media print { .drop, jw-pack-form, li header button { display: none; } }
+    `,
+  ];
+
+  static properties = {
+    transport: {attribute: false},
+    stage: {type: String},
+    shelf: {attribute: false},
+    version: {type: Number},
+    _over: {state: true},
+    _refused: {state: true},
+    _said: {state: true},
+    _busy: {state: true},
+  };
+
+  constructor() {
+    super();
+    this.stage = '';
+    this._said = '';
+    this._busy = false;
+    this._catalogue = new Enquiry(this, (request, options) => this.transport.ask('catalogue', request, options));
+  }
+
+  updated(changed) {
+    if (this.transport === undefined || this.shelf === undefined) return;
+    if (changed.has('version') || changed.has('transport')) this._catalogue.ask({});
+  }
+
+  render() {
+    const {_refused: refused} = this;
+    const busy = this._busy ? 'pending' : this._catalogue.status;
+    return html`<jw-progress status=${busy} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
+      <main>
+        <section class="panel">
+          <h2>Packs</h2>
+          <p>A pack holds entries of your own: interfaces, cables, bands, modes, default powers, and the limits your station sets itself.
+            It stays in this browser. What comes from one is marked “from pack” wherever it shows; no formula is ever changed.</p>
+          <div class="drop" ?data-over=${this._over} @dragover=${this._dragged} @dragleave=${() => (this._over = false)} @drop=${this._dropped}>
+            <label for="file">Drop a pack file here, or choose one</label>
+            <input id="file" type="file" accept=".json,application/json" @change=${this._picked}>
+          </div>
+          ${refused ? html`<p class="trouble" role="alert" id="refused">Nothing was changed. <b>${refused}</b></p>` : nothing}
+          <p class="quiet" role="status" id="said">${this._said}</p>
+        </section>
+        <section class="panel"><h2>On this page</h2>${this._list()}</section>
+        <jw-pack-form .transport=${this.transport} @jw-pack-made=${({detail}) => this._take(detail.text, detail.label)}></jw-pack-form>
+      </main>`;
+  }
+
+  _list() {
+    const {server = [], own = []} = this.shelf ?? {};
+    if (server.length + own.length === 0) return html`<p class="quiet">None: everything shown is built in.</p>`;
+    return html`<ul>${server.map((pack) => this._pack(pack, true))}${own.map((pack) => this._pack(pack, false))}</ul>`;
+  }
+
+  _pack(pack, ofServer) {
+    const on = ofServer || pack.on;
+    const told = this._catalogue.result?.packs.find(({id}) => id === pack.id);
+    return html`<li data-pack=${pack.id} ?data-off=${!on}>
+      <header>
+        <h3>${pack.name}</h3>
+        ${ofServer
+          ? html`<span class="quiet">of the server</span>`
+          : html`<button class="turn" aria-pressed=${on} @click=${() => this._turn(pack)}>In force</button>`}
+        <button class="save" aria-label="Save ${pack.name} as a file" @click=${() => save(`${pack.id}.json`, 'application/json', pack.text)}>Save as file</button>
+        ${ofServer ? nothing : html`<button class="remove" aria-label="Remove ${pack.name}" @click=${() => this._remove(pack)}>Remove</button>`}
+      </header>
+      ${pack.refused ? html`<p class="error">Turned off: ${pack.refused}</p>` : nothing}
+      ${on && told ? this._told(told) : nothing}
+    </li>`;
+  }
+
+  _told({version, note, added, changed}) {
+    return html`<p class="quiet">Version ${version}${note ? html`. ${note}` : nothing}</p>
+      ${added.length > 0 ? html`<p>Adds ${entriesInWords(added)}.</p>` : nothing}
+      ${changed.length > 0 ? html`<p>Changes ${entriesInWords(changed)}.</p>` : nothing}`;
+  }
+
+  _dragged(event) {
+    event.preventDefault();
+    this._over = true;
+  }
+
+  _dropped(event) {
+    event.preventDefault();
+    this._over = false;
+    this._read(event.dataTransfer.files[0]);
+  }
+
+  async _picked({target: input}) {
+    await this._read(input.files[0]);
+    input.value = ''; // so that the same file can be picked again
+  }
+
+  async _read(file) {
+    if (!file) return;
+    if (file.size > MOST_BYTES) {
+      this._refuse(`${file.name} is ${file.size} bytes long; allowed: up to ${MOST_BYTES}.`);
+      return;
+    }
+    await this._take(await file.text(), file.name);
+  }
+
+  /** Take a pack if the core takes it with those in force. */
+  async _take(text, label) {
+    this._refused = undefined;
+    this._busy = true;
+    this._said = 'The core is looking at the pack…';
+    try {
+      await this.transport.ask('catalogue', {}, {packs: this.shelf.with(text, label)});
+      this.shelf.put(text);
+      this._said = `${label} is in force.`;
+    } catch (error) {
+      this._refuse(error.message);
+    }
+    this._busy = false;
+  }
+
+  _refuse(message) {
+    this._refused = message;
+    this._said = '';
+  }
+
+  /** A pack that was off is tried again, as others may have come meanwhile. */
+  _turn(pack) {
+    if (!pack.on) return this._take(pack.text, pack.name);
+    this._refused = undefined;
+    this.shelf.turn(pack, false);
+    this._said = `${pack.name} is off.`;
+  }
+
+  _remove(pack) {
+    this._refused = undefined;
+    this.shelf.remove(pack);
+    this._said = `${pack.name} is removed.`;
+  }
+}
+
+customElements.define('jw-packs-view', JwPacksView);

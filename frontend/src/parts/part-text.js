@@ -1,0 +1,20 @@
+/** Parts of a one-file page that hold text. */
+import {takePart} from '../worker/embedded.js';
+import {inflated} from '../worker/part.js';
+
+/** The text of part `name`, which goes. */
+export async function partText(document, name) {
+  return new TextDecoder().decode(await inflated(takePart(document, name)));
+}
+
+/** Runs a part's text as a script: the page's policy names its hash. */
+export function run(document, code) {
+  const script = document.createElement('script');
+  script.textContent = code;
+  document.head.append(script);
+}
+
+/** Runs part `name` as a script. */
+export async function runPart(document, name) {
+  run(document, await partText(document, name));
+}

@@ -1,0 +1,97 @@
+import {LitElement, css, html} from 'lit';
+import {base} from '../styles/base.js';
+import {PAGE_COLOURS} from './figure.js';
+
+const DARK = matchMedia('(prefers-color-scheme: dark)');
+/** As wide as a chart may be on an upright A4 or Letter sheet, CSS px. */
+const PAPER_WIDTH = 660;
+
+/**
+ * Draws a figure in the page's colours, and again when they change; on paper in the light ones.
+ *
+ * @property {function(object): object} figure - makes the figure from the page's colours
+ * @property {string} label - what it shows, for those who cannot see it
+ * @property {function(): Promise<object>} load - brings the chart library
+ */
+class JwChart extends LitElement {
+  static styles = [
+    base,
+    css`
+      figure { height: var(--chart, 260px); position: relative; overflow: hidden; }
+      .swatch { display: none; }
+      .ink { color: var(--ink); } .soft { color: var(--soft); } .line { color: var(--line); }
+      .band { color: light-dark(#1f5690, #86adcf); } .accent { color: var(--accent); }
+      .main-svg { position: absolute; top: 0; left: 0; pointer-events: none; }
+      .main-svg .draglayer { pointer-events: all; }
+      @media print { :host { break-inside: avoid; } }
+    `,
+  ];
+
+  static properties = {
+    figure: {attribute: false},
+    label: {type: String},
+    load: {attribute: false},
+    _error: {state: true},
+  };
+
+  constructor() {
+    super();
+    this._redraw = () => this._draw();
+    this._redrawLight = () => this._draw(PAGE_COLOURS, {width: Math.min(this._place?.clientWidth || PAPER_WIDTH, PAPER_WIDTH)});
+    // a width once given stays until the chart is told to look at its place again
+    this._redrawWide = () => this._draw().then(() => this._place?.clientWidth && this._library?.Plots.resize(this._place));
+    this._theme = new MutationObserver(this._redraw);
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    DARK.addEventListener('change', this._redraw);
+    window.addEventListener('beforeprint', this._redrawLight);
+    window.addEventListener('afterprint', this._redrawWide);
+    this._theme.observe(document.documentElement, {attributeFilter: ['data-theme']});
+    if (this.hasUpdated) this._draw();
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    DARK.removeEventListener('change', this._redraw);
+    window.removeEventListener('beforeprint', this._redrawLight);
+    window.removeEventListener('afterprint', this._redrawWide);
+    this._theme.disconnect();
+    this._library?.purge(this._place);
+  }
+
+  render() {
+    if (this._error) return html`<p class="error">${this._error}</p>`;
+    return html`${Object.keys(PAGE_COLOURS).map((name) => html`<i class="swatch ${name}"></i>`)}
+      <figure role="img" aria-label=${this.label}></figure>`;
+  }
+
+  updated(changed) {
+    if (changed.has('figure')) this._draw();
+  }
+
+  get _place() {
+    return this.renderRoot.querySelector('figure');
+  }
+
+  get _colours() {
+    const names = Object.keys(PAGE_COLOURS);
+    return Object.fromEntries(names.map((name) => [name, getComputedStyle(this.renderRoot.querySelector(`.${name}`)).color]));
+  }
+
+  async _draw(colours, size = {}) {
+    try {
+      // no pause once it is there: paper does not wait
+      if (!this._library) this._library = await this.load();
+    } catch (error) {
+      this._error = error.message;
+      return;
+    }
+    if (!this.isConnected || !this._place) return;
+    const {data, layout, config} = this.figure(colours ?? this._colours);
+    await this._library.react(this._place, data, {...layout, ...size}, config);
+  }
+}
+
+customElements.define('jw-chart', JwChart);

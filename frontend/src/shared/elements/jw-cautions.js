@@ -1,0 +1,40 @@
+import {LitElement, css, html} from 'lit';
+import {base} from '../styles/base.js';
+
+/**
+ * What can hurt someone at this work.
+ *
+ * @property {string[]} cautions - one sentence each
+ * @property {string} heading
+ */
+class JwCautions extends LitElement {
+  static styles = [
+    base,
+    css`
+      section { padding: 12px 16px; border-left: 4px solid var(--alarm); background: var(--alarm-wash); border-radius: 4px; }
+      h2 { margin-bottom: 4px; font-size: 1rem; }
+      ul { padding-left: 1.1em; font-size: 0.9rem; }
+      @media print { ul, h2 { font-size: 7.5pt; } section { padding: 1mm 3mm; } }
+      li + li { margin-top: 3px; }
+    `,
+  ];
+
+  static properties = {cautions: {attribute: false}, heading: {type: String}};
+
+  constructor() {
+    super();
+    this.cautions = [];
+    this.heading = 'Cautions';
+  }
+
+  render() {
+    return html`<section>
+      <h2>${this.heading}</h2>
+      <ul>
+        ${this.cautions.map((sentence) => html`<li>${sentence}</li>`)}
+      </ul>
+    </section>`;
+  }
+}
+
+customElements.define('jw-cautions', JwCautions);

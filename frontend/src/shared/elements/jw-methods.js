@@ -1,0 +1,57 @@
+import {LitElement, css, html} from 'lit';
+import {base} from '../styles/base.js';
+import {mathNode} from '../text/mathml.js';
+import {symbol} from '../text/symbol.js';
+import {reachable} from './reachable.js';
+
+/**
+ * Every formula of the core, with its symbols, validity and source, and all sources.
+ *
+ * @property {object} catalogue
+ */
+class JwMethods extends LitElement {
+  static styles = [
+    base,
+    css`
+      article { margin-top: 14px; padding-top: 14px; border-top: 1px solid var(--line); }
+      .formula { overflow-x: auto; padding: 8px 0; font-size: 1.1rem; }
+      li { padding: 3px 0; font-size: 0.85rem; }
+    `,
+  ];
+
+  static properties = {catalogue: {attribute: false}};
+
+  updated() {
+    reachable(this.renderRoot.querySelectorAll('.formula'));
+  }
+
+  render() {
+    const {formulas, sources} = this.catalogue;
+    return html`<p>
+        The margin of a cell is the smallest of three limits: heat, voltage and match. Each number on the page comes from
+        the formulas below, and a cell’s derivation shows them with the values put in. A rating with differing sources is
+        a range: its cautious end decides.
+      </p>
+      ${formulas.map((formula) => this._formula(formula))}
+      <h3>Sources</h3>
+      <ul>
+        ${sources.map((source) => html`<li>${source.title} <span class="kind">${source.seen}</span></li>`)}
+      </ul>`;
+  }
+
+  _formula(formula) {
+    const source = this.catalogue.sources.find(({id}) => id === formula.source);
+    return html`<article data-formula=${formula.id}>
+      <h3>${formula.title}</h3>
+      <div class="formula">${mathNode(formula.mathml)}</div>
+      <table class="plain">
+        <tbody>
+          ${formula.symbols.map((entry) => html`<tr><td>${symbol(entry.symbol)}</td><td>${entry.meaning}</td><td>${entry.unit === '1' ? '' : entry.unit}</td></tr>`)}
+        </tbody>
+      </table>
+      <p class="quiet">Valid: ${formula.validity}. Source: ${source?.title ?? formula.source}.</p>
+    </article>`;
+  }
+}
+
+customElements.define('jw-methods', JwMethods);

@@ -1,0 +1,90 @@
+import {LitElement, css, html, nothing} from 'lit';
+import {packMark, packOfSource, packStyles} from '../packs/mark.js';
+import {base} from '../styles/base.js';
+import {quantity} from '../text/format.js';
+import {mathNode} from '../text/mathml.js';
+import {symbol} from '../text/symbol.js';
+import {reachable} from './reachable.js';
+
+/**
+ * The steps of a calculation: formula, numbers put in, result.
+ *
+ * @property {object[]} steps
+ * @property {object} catalogue - formulas and sources; without it the formula's name stands alone
+ */
+class JwSteps extends LitElement {
+  static styles = [
+    base,
+    packStyles,
+    css`
+      ol { list-style: none; margin: 0; padding: 0; }
+      li { padding: 10px 0; border-top: 1px solid var(--line); }
+      .title { display: flex; flex-wrap: wrap; gap: 0 8px; align-items: baseline; }
+      .formula { overflow-x: auto; padding: 6px 0; font-size: 1.05rem; }
+      .plain { font-size: 0.8rem; }
+      .plain td { border-bottom-style: dotted; }
+      .plain td:first-child { white-space: nowrap; }
+      .result { margin-top: 4px; font-weight: 650; }
+      summary { cursor: pointer; min-height: var(--target); align-content: center; color: var(--soft); font-size: 0.85rem; }
+      @media print {
+        li { break-inside: avoid; padding: 1mm 0; }
+        .formula { overflow: visible; padding: 1px 0; font-size: 0.95rem; }
+        .formula[tabindex] { font-size: 0.52rem; }
+      }
+    `,
+  ];
+
+  static properties = {steps: {attribute: false}, catalogue: {attribute: false}};
+
+  updated() {
+    reachable(this.renderRoot.querySelectorAll('.formula'));
+  }
+
+  render() {
+    const generous = this.steps.filter((step) => step.end === 'high');
+    return html`${this._list(this.steps.filter((step) => step.end !== 'high'))}
+      ${generous.length > 0
+        ? html`<details class="more">
+            <summary>The same with the most generous credible figures (${generous.length} steps)</summary>
+            ${this._list(generous)}
+          </details>`
+        : nothing}`;
+  }
+
+  _list(steps) {
+    return html`<ol>
+      ${steps.map((step) => this._step(step))}
+    </ol>`;
+  }
+
+  _step(step) {
+    const sheet = this.catalogue?.formulas.find(({id}) => id === step.formula);
+    return html`<li data-formula=${step.formula}>
+      <div class="title">
+        <strong>${sheet?.title ?? step.formula}</strong>
+        ${step.purpose ? html`<span class="quiet">${step.purpose}</span>` : nothing}
+      </div>
+      ${sheet ? html`<div class="formula">${mathNode(sheet.mathml)}</div>` : nothing}
+      <table class="plain">
+        <tbody>
+          ${step.inputs.map((input) => this._input(input))}
+        </tbody>
+      </table>
+      <p class="result">${symbol(step.result.symbol)} = ${quantity(step.result.value, step.result.unit)}</p>
+    </li>`;
+  }
+
+  _input(input) {
+    const source = this.catalogue?.sources.find(({id}) => id === input.source);
+    return html`<tr>
+      <td>${symbol(input.symbol)} = ${quantity(input.value, input.unit)}</td>
+      <td>
+        ${input.meaning}
+        ${input.kind ? html`<span class="kind">${input.kind}</span>` : nothing}${packMark(packOfSource(input.source, this.catalogue?.packs))}
+        ${source ? html`<br><span class="quiet">${source.title}</span>` : nothing}
+      </td>
+    </tr>`;
+  }
+}
+
+customElements.define('jw-steps', JwSteps);

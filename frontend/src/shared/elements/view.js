@@ -1,0 +1,65 @@
+import {html} from 'lit';
+import {READY} from '../../worker/messages.js';
+import {Enquiry} from '../state/enquiry.js';
+import {viewOf} from '../state/view-link.js';
+import {Speaking} from '../vocabulary/speaking.js';
+import './jw-progress.js';
+import {send} from './send.js';
+
+/**
+ * What every view of the page is: in step with the address, in touch with the core, and heard by the reader.
+ * A view's own `view` is its name in the address, `_begin` makes its state once the vocabulary is there, `_restore`
+ * takes what a fragment of the address says, `_ask` asks the core for what was not asked yet.
+ *
+ * @property {{ask: function}} transport - how the core is reached
+ * @property {string} stage - how far a core of the page's own has come in starting
+ * @fires jw-notice - {text, link, action}: a sentence for the reader
+ */
+export class View extends Speaking {
+  static properties = {transport: {attribute: false}, stage: {type: String}};
+
+  constructor() {
+    super();
+    this.stage = '';
+    this._begun = false;
+    this._travelled = () => this._follow(location.hash.slice(1));
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    window.addEventListener('popstate', this._travelled);
+    if (!this._begun) this._begin();
+    this._begun = true;
+    this._travelled();
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    window.removeEventListener('popstate', this._travelled);
+    // what was in flight is given up, and asked again on the way back
+    this._asked = undefined;
+  }
+
+  updated() {
+    if (this.transport !== undefined) this._ask();
+  }
+
+  /** The address may have come to another view, which takes this one's place. */
+  _follow(fragment) {
+    if (viewOf(fragment, this.vocabulary.views) === this.constructor.view) this._restore(fragment);
+  }
+
+  /** An operation of the core, with its last answer. */
+  _enquiry(operation) {
+    return new Enquiry(this, (request, options) => this.transport.ask(operation, request, options));
+  }
+
+  /** The line that moves while this enquiry is at work. */
+  _progress({status}) {
+    return html`<jw-progress status=${status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>`;
+  }
+
+  _notice(notice) {
+    if (notice) send(this, 'jw-notice', notice);
+  }
+}

@@ -1,0 +1,9 @@
+/** Copies the page's address, or another; resolves to a notice for the reader, with the link where it can't be copied. */
+export async function copyLink(address = location.href) {
+  try {
+    await navigator.clipboard.writeText(address);
+    return {text: 'Link copied. It holds everything you set.', link: ''};
+  } catch {
+    return {text: 'Copy this link; it holds everything you set.', link: address};
+  }
+}

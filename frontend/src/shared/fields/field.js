@@ -1,0 +1,58 @@
+/** What every field of the form shares: its frame, its place for the range or the error, its event. */
+import {css, html} from 'lit';
+import {base} from '../styles/base.js';
+import {Speaking} from '../vocabulary/speaking.js';
+
+/**
+ * @property {string} name - the request's field; also the id of the control
+ * @property value - in the request's unit
+ * @property {string} error - a sentence; the control is marked while there is one
+ * @fires jw-change - {changes: {[name]: value}, live: boolean}
+ */
+export class Field extends Speaking {
+  static styles = [
+    base,
+    css`
+      :host { min-width: 0; }
+      label, legend { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; padding: 0; }
+      .under { display: block; min-height: 1.35em; margin-top: 2px; font-size: 0.75rem; line-height: 1.35; color: var(--soft); }
+      .under.error { color: var(--alarm); font-weight: 600; }
+    `,
+  ];
+
+  static properties = {name: {type: String}, value: {attribute: false}, error: {type: String}};
+
+  constructor() {
+    super();
+    this.error = '';
+  }
+
+  get label() {
+    return this.vocabulary.labelOf(this.name);
+  }
+
+  /** The line under the control: the error, else what may stand there. */
+  under(hint) {
+    const {problem} = this;
+    return html`<span class=${problem ? 'under error' : 'under'} id="under" role=${problem ? 'alert' : 'note'}
+      >${problem || hint}</span>`;
+  }
+
+  /** The core's sentence speaks in the unit sent; a field shown in another unit says it in its own. */
+  get problem() {
+    return this.error && this.vocabulary.factorOf(this.name) !== 1 ? `Allowed: ${this.vocabulary.rangeOf(this.name)}.` : this.error;
+  }
+
+  get invalid() {
+    return this.problem ? 'true' : 'false';
+  }
+
+  get field() {
+    return this.vocabulary.fieldOf(this.name);
+  }
+
+  change(value, live = false) {
+    const detail = {changes: {[this.name]: value}, live};
+    this.dispatchEvent(new CustomEvent('jw-change', {detail, bubbles: true, composed: true}));
+  }
+}

@@ -1,0 +1,37 @@
+import {html} from 'lit';
+import {Field} from './field.js';
+
+/** One of a few, as a select; the empty one means that it is left out. */
+class JwChoiceField extends Field {
+  static properties = {hint: {type: String}};
+
+  constructor() {
+    super();
+    this.hint = '';
+  }
+
+  render() {
+    return html`<label for=${this.name}>${this.label}</label>
+      <select id=${this.name} aria-invalid=${this.invalid} aria-describedby="under" @change=${this._chosen}>
+        ${this._options.map(
+          ([id, words]) => html`<option value=${id} .selected=${id === String(this.value ?? '')}>${words}</option>`,
+        )}
+      </select>
+      ${this.under(this.hint)}`;
+  }
+
+  /** A value that no option has, as out of a link, stands among them: else another would seem chosen. */
+  get _options() {
+    const options = this.vocabulary.optionsOf(this.name);
+    const value = String(this.value);
+    return options.some(([id]) => id === value) ? options : [...options, [value, value]];
+  }
+
+  _chosen(event) {
+    const {value} = event.target;
+    if (value === '') this.change(null);
+    else this.change(this.field.type === 'number' ? Number(value) : value);
+  }
+}
+
+customElements.define('jw-choice-field', JwChoiceField);

@@ -1,0 +1,51 @@
+/** Reads lines that come from outside. Ranges and choices are those of `table`, the core's own. */
+import {fields, list, record, refuse, text} from '../state/check.js';
+import {MOST_ELEMENTS, MOST_LINES} from './document.js';
+
+const ELEMENTS = ['cable', 'joint', 'part', 'measured'];
+const LOADS = ['vswr', 'impedance', 'table', 'measured'];
+const LONGEST_NAME = 60;
+
+function tagged(path, value, kinds, tableOf) {
+  const {kind} = record(path, value);
+  if (!kinds.includes(kind)) refuse(`${path}.kind`, kind, `one of ${kinds.join(', ')}`);
+  fields(path, value, tableOf(kind), ['kind']);
+}
+
+function load(path, value, table) {
+  const {kind} = record(path, value);
+  if (kind !== 'table') return tagged(path, value, LOADS, (name) => table[`load_${name}`]);
+  list(`${path}.points`, value.points, 2, 2000, 'points').forEach((point, at) => {
+    fields(`${path}.points[${at}]`, record(`${path}.points[${at}]`, point), table.point);
+  });
+}
+
+function receiver(path, value, table, count) {
+  const {preamplifier = null} = record(path, value);
+  fields(path, value, table.receiver, ['preamplifier']);
+  if (preamplifier === null) return;
+  const at = `${path}.preamplifier`;
+  fields(at, record(at, preamplifier), table.preamplifier);
+  if (preamplifier.before_element >= count) refuse(`${at}.before_element`, preamplifier.before_element, `0 to ${count - 1}`);
+}
+
+/** A request as it may be asked. Throws a RangeError whose message is for the reader. */
+export function checkedRequest(value, table, path = '') {
+  const at = path === '' ? '' : `${path}.`;
+  record(path || 'line', value);
+  list(`${at}elements`, value.elements, 1, MOST_ELEMENTS, 'elements').forEach((element, place) => {
+    tagged(`${at}elements[${place}]`, element, ELEMENTS, (kind) => table[kind]);
+  });
+  load(`${at}load`, value.load, table);
+  if (value.receiver !== undefined) receiver(`${at}receiver`, value.receiver, table, value.elements.length);
+  fields(path, value, table.station, ['elements', 'load', 'receiver']);
+  return value;
+}
+
+/** Lines with their names; throws like checkedRequest. */
+export function checkedLines(value, table) {
+  return list('lines', value, 1, MOST_LINES, 'lines').map((line, at) => {
+    const {name, request} = record(`lines[${at}]`, line);
+    return {name: text(`lines[${at}].name`, name, LONGEST_NAME), request: checkedRequest(request, table, `lines[${at}].request`)};
+  });
+}

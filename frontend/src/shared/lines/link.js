@@ -1,0 +1,26 @@
+/** A line in the fragment of the address, with what is open beside it. */
+import {documentIn, documentLink} from '../state/document-link.js';
+import {checkedRequest} from './checked.js';
+
+const LONGEST_NAME = 60;
+
+/** The fragment that brings a line and what is open back; without the line where it would be too long. */
+export function toLink({name, request}, open) {
+  const written = ([key, value]) => (value === null ? [] : [`${key}=${encodeURIComponent(value)}`]);
+  const [view, called, opened] = [['view', 'line'], ['name', name], ['open', open]].map(written);
+  return documentLink([...view, ...called, ...opened].join('&'), 'line', request, [...view, ...opened].join('&'));
+}
+
+/** What a fragment holds: {line, open, problem}; `problem` says in words what of it can't be used. */
+export function fromLink(fragment, fields) {
+  const parts = new URLSearchParams(fragment);
+  const {document: request, problem} = documentIn(fragment, {
+    key: 'line',
+    names: ['view', 'name', 'open'],
+    read: (value) => checkedRequest(value, fields),
+    what: 'line',
+    instead: 'Your own lines are shown instead.',
+  });
+  const line = request && {name: (parts.get('name') || 'Line from a link').slice(0, LONGEST_NAME), request};
+  return {line, open: parts.get('open') || null, problem};
+}

@@ -1,0 +1,101 @@
+/**
+ * The packs of this page: those of the server, and the reader's own, which the browser keeps.
+ *
+ * @typedef {{text: string, name: string, id: string, on: boolean, refused: string}} Pack - `refused` is the core's
+ * sentence about a pack it took before and takes no more; it is off then
+ */
+import {Kept} from '../state/kept.js';
+import {readPack} from './read.js';
+
+const PLACE = {
+  key: 'jointwise-packs',
+  blocked: 'This browser keeps nothing for the page: your packs end when it is closed. Keep their files.',
+  full: 'This browser has no room for all of your packs: they end when the page is closed. Keep their files.',
+  spoilt: 'The packs kept in this browser could not be read and were set aside. Save them as a file to look for what is left.',
+};
+
+const KEPT = new Kept(PLACE, ({own, server}) => ({
+  own: own.map(({text, on, refused}) => ({...readPack(text), on: on === true, refused: String(refused ?? '')})),
+  server: server.map(({text}) => readPack(text)),
+}));
+
+export class Shelf {
+  /** The packs of the server, as it last told. */
+  server = [];
+  /** The reader's own. */
+  own = [];
+  /** What the browser could not keep or read, in a sentence; empty when all is well. */
+  problem = '';
+  /** Text that was kept and could not be read. */
+  spoilt;
+  #storage;
+  #heard = new Set();
+
+  /** @param {function(): Storage} storage - may throw where the browser keeps nothing */
+  constructor(storage) {
+    this.#storage = storage;
+    const {document, problem, spoilt} = KEPT.recalled(storage);
+    Object.assign(this, document, {problem, spoilt});
+  }
+
+  /** Calls `heard` whenever the packs change; the function returned ends that. */
+  listen(heard) {
+    this.#heard.add(heard);
+    return () => this.#heard.delete(heard);
+  }
+
+  /** The packs that count, the server's first. */
+  get inForce() {
+    return [...this.server, ...this.own.filter(({on}) => on)];
+  }
+
+  /** Whether the reader's own packs count, which the server does not know. */
+  get hasOwn() {
+    return this.own.some(({on}) => on);
+  }
+
+  /** The packs that would count with one more text, which takes the place of an own pack with its id. */
+  with(text, label) {
+    let id;
+    try {
+      ({id} = readPack(text));
+    } catch {
+      // the core says what is wrong with it
+    }
+    return [...asked(this.inForce.filter((pack) => pack.id !== id || this.server.includes(pack))), {label, text}];
+  }
+
+  /** Put a text that the core has taken on the shelf, in force. */
+  put(text) {
+    const pack = {...readPack(text), on: true, refused: ''};
+    const at = this.own.findIndex(({id}) => id === pack.id);
+    this.own = at === -1 ? [...this.own, pack] : this.own.with(at, pack);
+    this.#changed();
+  }
+
+  turn(pack, on, refused = '') {
+    this.own = this.own.map((one) => (one.id === pack.id ? {...one, on, refused} : one));
+    this.#changed();
+  }
+
+  remove(pack) {
+    this.own = this.own.filter(({id}) => id !== pack.id);
+    this.#changed();
+  }
+
+  /** Take what the server tells; nothing changes where it is what it told before. */
+  takeServer(texts) {
+    const server = texts.map(readPack);
+    if (JSON.stringify(server) === JSON.stringify(this.server)) return;
+    this.server = server;
+    this.#changed();
+  }
+
+  #changed() {
+    this.problem = KEPT.remember(this.#storage, {own: this.own, server: this.server});
+    for (const heard of this.#heard) heard();
+  }
+}
+
+/** Packs as the core is asked with them. */
+export const asked = (packs) => packs.map(({name, text}) => ({label: name, text}));

@@ -1,0 +1,20 @@
+/** The fragment of a view that has a name in it: "view=choose", then what differs from a first visit. */
+import {fromFragment, toFragment} from './fragment.js';
+
+export const viewFragment = (view, state, first) => [`view=${view}`, toFragment(state, first)].filter(Boolean).join('&');
+
+/** The state in a view's fragment, and the parts that name no field or hold no value of its kind. */
+export function viewState(fragment, fields, first) {
+  const parts = fragment.split('&').filter((part) => !part.startsWith('view='));
+  return fromFragment(parts.join('&'), fields, first);
+}
+
+/** The view a fragment belongs to: the first of `views` where it names none of them. */
+export function viewOf(fragment, views) {
+  const named = new URLSearchParams(fragment).get('view');
+  return views.includes(named) ? named : views[0];
+}
+
+/** What a reader is told about the parts of a link that the page can't read; nothing where there are none. */
+export const unknownNotice = (unknown) =>
+  unknown.length > 0 && {text: `This link holds what the page does not know: ${unknown.join(', ')}. Everything else is restored.`};

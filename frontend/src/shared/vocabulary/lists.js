@@ -1,0 +1,41 @@
+/**
+ * The lists of the catalogue that the page's forms offer, with packs laid over them as the core lays them over its
+ * catalogue; an entry of a pack says so in its name.
+ */
+
+const ENTRY = {
+  families: ({id, name}) => ({id, name}),
+  cables: ({id, name, dielectric, outer_diameter_m: diameter}) => ({id, name, dielectric, diameter_m: diameter.value}),
+  bands: ({id, name, regions}) => ({id, name, regions: Object.keys(regions).sort()}),
+  modes: (mode) => mode,
+};
+const OF_PACK = {families: 'interfaces', cables: 'cables', bands: 'bands', modes: 'modes'};
+
+function laidOver(list, builtIn, packs) {
+  const entries = new Map(builtIn.map((entry) => [entry.id, entry]));
+  for (const pack of packs) {
+    for (const entry of pack[OF_PACK[list]] ?? []) {
+      const {name, ...rest} = ENTRY[list](entry);
+      entries.set(entry.id, {...rest, name: `${name} (pack ${pack.name})`});
+    }
+  }
+  return [...entries.values()];
+}
+
+/**
+ * @param {object} start - the start data
+ * @param {{text: string}[]} packs - those in force, which the core has taken
+ */
+export function listsOf(start, packs) {
+  const read = packs.map(({text}) => JSON.parse(text));
+  const {conditions, cable_dielectrics, installations, noise_environments} = start;
+  const powers = read.findLast(({default_powers_w: given}) => given?.length)?.default_powers_w;
+  return {
+    ...Object.fromEntries(Object.keys(OF_PACK).map((list) => [list, laidOver(list, start[list], read)])),
+    conditions,
+    cable_dielectrics,
+    installations,
+    noise_environments,
+    powers_w: powers ?? start.fields.powers_w.default,
+  };
+}

@@ -1,0 +1,115 @@
+/** What the page's forms offer and how they speak of it: made once of the start data, the views, and the packs in force. */
+import {digits} from '../text/format.js';
+import {listsOf} from './lists.js';
+
+/** The group of the fields whose names have no group in them. */
+const UNGROUPED = 'matrix';
+
+const joined = (parts) => Object.assign({}, ...parts);
+
+const defaults = (fields) => Object.fromEntries(Object.entries(fields).map(([name, field]) => [name, field.default]));
+
+/**
+ * A control's name is "group.field", or the field's alone for the matrix. Ranges and units are the core's.
+ *
+ * @typedef {{id: string, fields: ?function(object, object): object, words: ?function(object): object}} Speaker - a view:
+ * `fields` gives its groups of fields from the start data and the lists, `words` how a form speaks of them
+ */
+export class Vocabulary {
+  /** Whether packs count, so that the numbers that came with the page are not those asked for. */
+  isPacked;
+  /** The names of the views in the address. */
+  views;
+  /** The lists of the catalogue that forms offer. */
+  lists;
+  /** {group: {field: description}} */
+  fields;
+  /** {group: {field: value}} on a first visit. */
+  first;
+  /**
+   * By the control's name: a short label, and where the page shows another unit than the one sent, its factor. A field
+   * without words of its own has those of the matrix.
+   */
+  words;
+
+  /**
+   * @param {object} start - the start data
+   * @param {Speaker[]} views
+   * @param {{text: string}[]} packs - those in force
+   */
+  constructor(start, views, packs) {
+    this.isPacked = packs.length > 0;
+    this.views = views.map(({id}) => id);
+    this.lists = listsOf(start, packs);
+    this.fields = joined(views.map(({fields}) => fields?.(start, this.lists)));
+    this.first = Object.fromEntries(Object.entries(this.fields).map(([group, fields]) => [group, defaults(fields)]));
+    this.words = joined(views.map(({words}) => words?.(this.lists)));
+  }
+
+  wordsOf(name) {
+    return this.words[name] ?? this.words[name.split('.')[1]];
+  }
+
+  /** The label of a control; undefined where there is none of that name. */
+  labelOf(name) {
+    return this.wordsOf(name)?.label;
+  }
+
+  fieldOf(name) {
+    const [field, group = UNGROUPED] = name.split('.').reverse();
+    return this.fields[group]?.[field];
+  }
+
+  /** A value of a record, or what the core takes where it is left out. */
+  valueOf(record, name) {
+    return record?.[name.split('.')[1]] ?? this.fieldOf(name).default;
+  }
+
+  /** Factor from the number shown to the number sent. */
+  factorOf(name) {
+    return this.wordsOf(name).factor ?? 1;
+  }
+
+  unitOf(name) {
+    return this.wordsOf(name).unit ?? this.fieldOf(name).unit ?? '';
+  }
+
+  /** The number as shown, free of the noise a factor leaves behind. */
+  shown(name, value) {
+    return Number((value / this.factorOf(name)).toPrecision(12));
+  }
+
+  /** The range of a field, or of the entries of a list, in the unit shown. */
+  rangeOf(name) {
+    const field = this.fieldOf(name);
+    const {min, max} = field.type === 'list' ? field.items : field;
+    const [low, high] = [min, max].map((edge) => digits(this.shown(name, edge)));
+    const unit = this.unitOf(name);
+    return `${low} to ${high}${unit ? ` ${unit}` : ''}`;
+  }
+
+  /** What a select offers: pairs of value and words. */
+  optionsOf(name) {
+    const {options, entries} = this.wordsOf(name);
+    if (entries) return entries.map(({id, name: words}) => [id, words]);
+    return Object.entries(options);
+  }
+
+  /** A field's value in words, for a summary. */
+  spoken(name, value) {
+    if (value === null) return 'not given';
+    if (name.endsWith('added_sealing')) return value ? 'yes' : 'no';
+    const {named, options} = this.wordsOf(name);
+    if (named) return value.map((id) => named.find((one) => one.id === id)?.name ?? id).join(', ');
+    const figure = (number) => digits(this.shown(name, number));
+    if (Array.isArray(value)) return `${value.map(figure).join(', ')} ${this.unitOf(name)}`;
+    if (typeof value === 'number' && !options) return `${figure(value)} ${this.unitOf(name)}`.trim();
+    return this.optionsOf(name).find(([id]) => id === String(value))?.[1] ?? String(value);
+  }
+}
+
+/** The bands of a state that its Region has; a name the page does not know goes to the core, which says so. */
+export function bandsOf(state, {lists}) {
+  const known = new Map(lists.bands.map((band) => [band.id, band]));
+  return state.bands.filter((id) => known.get(id)?.regions.includes(String(state.region)) ?? true);
+}

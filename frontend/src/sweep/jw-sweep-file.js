@@ -1,0 +1,60 @@
+import {LitElement, css, html} from 'lit';
+import {send} from '../shared/elements/send.js';
+import {base} from '../shared/styles/base.js';
+import {tooLarge} from './request.js';
+
+/**
+ * A place to drop a Touchstone file, or to pick one.
+ *
+ * @property {string} name - the request's field
+ * @property {string} label
+ * @property {string} held - name of the file that is held; empty where there is none
+ * @property {string} error - why it can't be used
+ * @fires jw-sweep-file - {name, file: {name, text}}
+ */
+class JwSweepFile extends LitElement {
+  static styles = [
+    base,
+    css`
+      label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      .drop { position: relative; display: grid; place-content: center; min-height: 76px; padding: 8px 12px; text-align: center; font-size: 0.9rem; overflow-wrap: anywhere;
+        border: 2px dashed var(--edge); border-radius: var(--round); background: var(--card); }
+      .drop:hover, .over { border-color: var(--accent); }
+      .drop:focus-within { outline: 3px solid var(--accent); outline-offset: 2px; }
+      .drop.bad { border-color: var(--alarm); }
+      input { position: absolute; inset: 0; width: 100%; height: 100%; opacity: 0; cursor: pointer; }
+      .under { display: block; min-height: 1.35em; margin-top: 2px; font-size: 0.8rem; color: var(--soft); }
+      .under.error { color: var(--alarm); font-weight: 600; }
+    `,
+  ];
+
+  static properties = {name: {type: String}, label: {type: String}, held: {type: String}, error: {type: String}, _problem: {state: true}, _over: {state: true}};
+
+  constructor() {
+    super();
+    Object.assign(this, {held: '', error: '', _problem: '', _over: false});
+  }
+
+  render() {
+    const problem = this._problem || this.error;
+    return html`<label for=${this.name}>${this.label}</label>
+      <div class="drop ${problem ? 'bad' : ''} ${this._over ? 'over' : ''}" @dragenter=${() => (this._over = true)} @dragleave=${() => (this._over = false)} @drop=${() => (this._over = false)}>
+        <b>${this.held || 'Drop the file here, or tap to pick it'}</b>
+        <span class="quiet">Touchstone, .s1p or .s2p</span>
+        <input id=${this.name} type="file" accept=".s1p,.s2p,.ts,.txt" aria-invalid=${problem ? 'true' : 'false'} aria-describedby="under" @change=${this._picked}>
+      </div>
+      <span id="under" class=${problem ? 'under error' : 'under'} role=${problem ? 'alert' : 'note'}>${problem || 'It stays on this device, unless the page asks a server.'}</span>`;
+  }
+
+  async _picked({target: input}) {
+    const [file] = input.files;
+    if (!file) return;
+    // judged by its size before it is read: a file too large would fill the memory
+    this._problem = tooLarge(file);
+    const text = this._problem ? undefined : await file.text();
+    input.value = '';
+    if (text !== undefined) send(this, 'jw-sweep-file', {name: this.name, file: {name: file.name, text}});
+  }
+}
+
+customElements.define('jw-sweep-file', JwSweepFile);

@@ -1,0 +1,72 @@
+import {css, html, nothing} from 'lit';
+import {send} from '../shared/elements/send.js';
+import {changesOf, control} from '../shared/fields/control.js';
+import {refusedField, refusedWords} from '../shared/fields/refused.js';
+import {base} from '../shared/styles/base.js';
+import {formStyles} from '../shared/styles/forms.js';
+import {Speaking} from '../shared/vocabulary/speaking.js';
+import './jw-sweep-file.js';
+import {choices, isExample} from './lines.js';
+
+/**
+ * What was measured, on which line, and with what at its end.
+ *
+ * @property {object} state
+ * @property {{lines: object[]}} document - the lines kept in this browser
+ * @property {{name: string}} file - the sweep at hand, and an earlier one
+ * @property {{name: string}} earlier
+ * @property {{field?: string, message: string}} refusal - marks the field it names
+ * @fires jw-sweep-change - {changes}; jw-sweep-file - {name, file}; jw-sweep-forget - no earlier one
+ */
+class JwSweepForm extends Speaking {
+  static styles = [
+    base,
+    formStyles,
+    css`
+      :host { display: grid; gap: 8px; padding: 12px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); align-content: start; }
+      h2 { font-size: 1.05rem; }
+      .of label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      p a { display: inline-grid; min-height: var(--target); align-items: center; }
+      p { font-size: 0.9rem; }
+    `,
+  ];
+
+  static properties = {state: {attribute: false}, document: {attribute: false}, file: {attribute: false}, earlier: {attribute: false}, refusal: {attribute: false}};
+
+  render() {
+    const {state, file, earlier} = this;
+    return html`<h2>The sweep</h2>
+      <jw-sweep-file name="touchstone" label="Sweep from your analyser" held=${file?.name ?? ''} error=${this._error('touchstone')}></jw-sweep-file>
+      <div class="of">
+        <label for="of">Line it was taken on</label>
+        <select id="of" @change=${(event) => send(this, 'jw-sweep-change', {changes: {of: event.target.value}})}>
+          ${choices(this.document).map(([id, words]) => html`<option value=${id} .selected=${id === state.of}>${words}</option>`)}
+        </select>
+      </div>
+      ${isExample(state.of) ? html`<p class="quiet">Line and measurement are invented, to show what comes out.</p>` : html`<p><a href="#view=line">Change the line in the Line view</a></p>`}
+      ${['elements', 'load'].some((field) => refusedField(this.refusal) === field) ? html`<p class="error" role="alert">${this.refusal.message}</p>` : nothing}
+      <div class="fields" @jw-change=${this._changed}>${['end', 'length_tolerance'].map((name) => this._field(name))}</div>
+      <details ?open=${Boolean(earlier) || refusedField(this.refusal) === 'earlier'}>
+        <summary>Earlier sweep and window <small>${earlier?.name ?? 'none'}</small></summary>
+        <jw-sweep-file name="earlier" label="An earlier sweep to compare with" held=${earlier?.name ?? ''} error=${this._error('earlier')}></jw-sweep-file>
+        ${earlier ? html`<button @click=${() => send(this, 'jw-sweep-forget')}>No earlier sweep</button>` : nothing}
+        <div class="fields" @jw-change=${this._changed}>${this._field('window_shape')}</div>
+      </details>`;
+  }
+
+  _error(name) {
+    return refusedField(this.refusal) === name ? this.refusal.message : '';
+  }
+
+  _field(name) {
+    const error = this._error(name);
+    return control(this.vocabulary, `sweep.${name}`, this.state[name], error && refusedWords(this.refusal, this.vocabulary.labelOf(`sweep.${name}`)));
+  }
+
+  _changed(event) {
+    event.stopPropagation();
+    if (!event.detail.live) send(this, 'jw-sweep-change', {changes: changesOf(event)});
+  }
+}
+
+customElements.define('jw-sweep-form', JwSweepForm);

@@ -1,0 +1,88 @@
+import {LitElement, css, html, nothing} from 'lit';
+import '../shared/charts/jw-chart.js';
+import {send} from '../shared/elements/send.js';
+import {save} from '../shared/export/save.js';
+import {base} from '../shared/styles/base.js';
+import {panelStyles, pickStyles} from '../shared/styles/panels.js';
+import {historyFigure} from './figures.js';
+import {asFile, fromFile, historyOf} from './history.js';
+
+const today = () => new Date().toISOString().slice(0, 10);
+
+/**
+ * Sweeps kept by line and day: to keep one more, to compare with, to take along and bring back.
+ *
+ * @property {object[]} entries
+ * @property {string} line - the name of the line at hand
+ * @property {boolean} keepable - whether there is an answer to keep
+ * @property {function(): Promise<object>} load - brings the chart library
+ * @fires jw-sweep-keep - {date}; jw-sweep-compare - {entry}; jw-sweep-drop - {entry}; jw-sweep-import - {entries}; jw-notice
+ */
+class JwSweepHistory extends LitElement {
+  static styles = [
+    base,
+    panelStyles,
+    pickStyles,
+    css`
+      .bar { display: flex; flex-wrap: wrap; gap: 6px 10px; align-items: end; margin-bottom: 8px; }
+      .bar label:not(.pick) { font-size: 0.8rem; font-weight: 600; }
+      .bar input[type='date'] { width: auto; }
+      td button { font-size: 0.85rem; padding: 0 10px; }
+      .scroll { overflow-x: auto; }
+      @media print { .bar, td:last-child, th:last-child { display: none; } }
+    `,
+  ];
+
+  static properties = {entries: {attribute: false}, line: {type: String}, keepable: {type: Boolean}, load: {attribute: false}, _date: {state: true}};
+
+  constructor() {
+    super();
+    this._date = today();
+  }
+
+  willUpdate(changed) {
+    if (!changed.has('entries') && !changed.has('line')) return;
+    const history = historyOf(this.entries, this.line);
+    this._figure = history && ((colours) => historyFigure(history, colours));
+    this._title = history?.title;
+  }
+
+  render() {
+    const {entries} = this;
+    return html`<section class="panel" id="kept">
+      <h2>Kept sweeps <small>in this browser only</small></h2>
+      <div class="bar">
+        <label>Measured on <input id="day" type="date" .value=${this._date} @change=${(event) => (this._date = event.target.value || today())}></label>
+        <button id="keep" ?disabled=${!this.keepable} @click=${() => send(this, 'jw-sweep-keep', {date: this._date})}>Keep this sweep</button>
+        <button id="export" ?disabled=${entries.length === 0} @click=${() => save('jointwise-sweeps.json', 'application/json', asFile(entries))}>Export</button>
+        <label class="pick">Import<input id="import" type="file" accept=".json" @change=${this._import}></label>
+      </div>
+      ${entries.length === 0 ? html`<p class="quiet">None yet. Keep one after each inspection, and what changes will show.</p>` : this._table()}
+      ${this._figure ? html`<jw-chart id="history" .figure=${this._figure} .load=${this.load} label="${this._title} of ${this.line} over the days of the kept sweeps"></jw-chart>` : nothing}
+    </section>`;
+  }
+
+  _table() {
+    return html`<div class="scroll"><table class="plain"><thead><tr><th scope="col">Day</th><th scope="col">Line</th><th scope="col">What it told</th><th scope="col">Do</th></tr></thead>
+      <tbody>${this.entries.toReversed().map(
+        (entry) => html`<tr><td>${entry.date}</td><th scope="row">${entry.line}</th><td>${entry.verdict}</td>
+          <td><button aria-label="Compare with the sweep of ${entry.line} of ${entry.date}" @click=${() => send(this, 'jw-sweep-compare', {entry})}>Compare</button>
+            <button aria-label="Remove the sweep of ${entry.line} of ${entry.date}" @click=${() => send(this, 'jw-sweep-drop', {entry})}>Remove</button></td></tr>`,
+      )}</tbody></table></div>`;
+  }
+
+  async _import({target: input}) {
+    const [file] = input.files;
+    if (!file) return;
+    const text = await file.text();
+    input.value = '';
+    try {
+      send(this, 'jw-sweep-import', {entries: fromFile(text)});
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      send(this, 'jw-notice', {text: `${file.name} was not taken. ${error.message}`});
+    }
+  }
+}
+
+customElements.define('jw-sweep-history', JwSweepHistory);

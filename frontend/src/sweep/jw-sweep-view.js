@@ -1,0 +1,171 @@
+import {css, html, nothing} from 'lit';
+import '../shared/elements/jw-cautions.js';
+import '../shared/elements/jw-steps.js';
+import {View} from '../shared/elements/view.js';
+import {save} from '../shared/export/save.js';
+import {FIRST_DOCUMENT} from '../shared/lines/document.js';
+import {KEPT_LINES} from '../shared/lines/kept.js';
+import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
+import {base} from '../shared/styles/base.js';
+import {pageStyles} from '../shared/styles/forms.js';
+import {panelStyles} from '../shared/styles/panels.js';
+import {added, entryOf} from './history.js';
+import './jw-sweep-form.js';
+import './jw-sweep-history.js';
+import './jw-sweep-line.js';
+import './jw-sweep-part.js';
+import './jw-sweep-verdict.js';
+import {KEPT_SWEEPS} from './kept.js';
+import {isExample, lineOf, ownId} from './lines.js';
+import {sweepRequest} from './request.js';
+
+/**
+ * Which joint has gone bad: a measured sweep against its line.
+ *
+ * @property {function(): Promise<object>} loadCharts - brings the chart library
+ * @fires jw-notice - {text, action}: a sentence for the reader
+ */
+export class JwSweepView extends View {
+  static view = 'sweep';
+
+  static styles = [
+    base,
+    pageStyles,
+    panelStyles,
+    css`
+      summary { cursor: pointer; min-height: var(--target); align-content: center; font-weight: 600; }
+      .prompt { display: grid; place-content: center; min-height: 30vh; }
+    `,
+  ];
+
+  static properties = {
+    loadCharts: {attribute: false},
+    _state: {state: true}, _document: {state: true}, _file: {state: true}, _earlier: {state: true}, _entries: {state: true},
+  };
+
+  constructor() {
+    super();
+    this._document = FIRST_DOCUMENT;
+    this._entries = [];
+    this._sweep = this._enquiry('sweep');
+    this._catalogue = this._enquiry('catalogue');
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    this._recall();
+  }
+
+  _begin() {
+    this._state = this._first;
+  }
+
+  get _first() {
+    return this.vocabulary.first.sweep;
+  }
+
+  render() {
+    const {error, result} = this._sweep;
+    return html`${this._progress(this._sweep)}
+      <main @jw-sweep-change=${({detail}) => this._change(detail.changes)} @jw-sweep-file=${({detail}) => this._take(detail)} @jw-sweep-forget=${() => (this._earlier = undefined)}
+        @jw-sweep-keep=${({detail}) => this._keep(detail.date)} @jw-sweep-drop=${({detail}) => this._remember(this._entries.filter((one) => one !== detail.entry))}
+        @jw-sweep-import=${({detail}) => this._remember(detail.entries.reduce(added, this._entries))}
+        @jw-sweep-compare=${({detail: {entry}}) => (this._earlier = {name: `${entry.name}, ${entry.date}`, text: entry.text})}>
+        <div class="bar" role="group" aria-label="Take along"><button @click=${() => window.print()}>Print</button></div>
+        <jw-sweep-form class="noprint" .state=${this._state} .document=${this._document} .file=${this._atHand} .earlier=${this._earlier} .refusal=${error}></jw-sweep-form>
+        <div class="answer">
+          ${this._answer(result, error)}
+          <jw-sweep-history .entries=${this._entries} line=${this._line.name} ?keepable=${Boolean(result) && !error && this._sweep.answered === this._request} .load=${this.loadCharts}></jw-sweep-history>
+          ${result ? html`<jw-cautions .cautions=${result.cautions}></jw-cautions>` : nothing}
+        </div>
+      </main>`;
+  }
+
+  _answer(result, error) {
+    if (!this._atHand) {
+      return html`<section class="panel prompt"><h2>Drop the sweep of ${this._line.name} on the left field</h2>
+        <p>A one-port file of the whole line, or a two-port file of what the line consists of.</p></section>`;
+    }
+    if (!result) return html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`;
+    const outdated = error ? `Out of date, this is the answer to the sweep before. ${error.message}` : '';
+    return html`<jw-sweep-verdict .result=${result} of="${this._line.name}, ${this._atHand.name}" outdated=${outdated}></jw-sweep-verdict>
+      ${result.line ? html`<jw-sweep-line .check=${result.line} .load=${this.loadCharts}></jw-sweep-line>` : nothing}
+      ${result.part ? html`<jw-sweep-part .part=${result.part} .load=${this.loadCharts}></jw-sweep-part>` : nothing}
+      <details class="panel more noprint" id="how"><summary>How this was worked out</summary><jw-steps .steps=${result.steps} .catalogue=${this._catalogue.result}></jw-steps></details>`;
+  }
+
+  get _line() {
+    return lineOf(this._state.of, this._document);
+  }
+
+  /** The file that was dropped, else that of the example. */
+  get _atHand() {
+    return this._file ?? this._line.file;
+  }
+
+  /** The request of the form as it stands, the same object until something in it changes. */
+  get _request() {
+    const parts = [this._state, this._document, this._atHand, this._earlier];
+    if (!this._parts || parts.some((part, at) => part !== this._parts[at])) {
+      this._parts = parts;
+      this._made = sweepRequest(this._state, this._line, this._atHand, this._earlier);
+    }
+    return this._made;
+  }
+
+  _ask() {
+    if (!this._atHand || this._request === this._asked) return;
+    this._asked = this._request;
+    this._sweep.askNext(this._request);
+    if (['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
+  }
+
+  _change(changes) {
+    // a file belongs to the line it was dropped on, an example has its own
+    if ('of' in changes) Object.assign(this, {_file: undefined, _earlier: undefined});
+    if (isExample(changes.of)) changes = {...changes, end: this._first.end};
+    this._state = {...this._state, ...changes};
+    this._address();
+  }
+
+  _take({name, file}) {
+    if (name === 'earlier') {
+      this._earlier = file;
+      return;
+    }
+    if (isExample(this._state.of)) this._change({of: ownId(this._document.current)});
+    this._file = file;
+  }
+
+  _keep(date) {
+    const entry = entryOf({date, line: this._line.name, file: this._atHand, result: this._sweep.result});
+    this._remember(added(this._entries, entry));
+  }
+
+  _remember(entries) {
+    this._entries = entries;
+    const problem = KEPT_SWEEPS.remember(() => localStorage, entries);
+    this._notice(problem && {text: problem});
+  }
+
+  _recall() {
+    const {document, problem, spoilt} = KEPT_SWEEPS.recalled(() => localStorage);
+    this._entries = document ?? [];
+    if (spoilt) this._notice({text: problem, action: {words: 'Save them', run: () => save('jointwise-sweeps-unread.txt', 'text/plain', spoilt)}});
+  }
+
+  _address() {
+    const fragment = viewFragment(JwSweepView.view, this._state, this._first);
+    if (fragment !== location.hash.slice(1)) history.pushState(null, '', `#${fragment}`);
+  }
+
+  _restore(fragment) {
+    const {fields} = this.vocabulary;
+    const {state, unknown} = viewState(fragment, fields.sweep, this._first);
+    this._document = KEPT_LINES.recalled(() => localStorage, fields).document ?? FIRST_DOCUMENT;
+    this._state = state;
+    this._notice(unknownNotice(unknown));
+  }
+}
+
+customElements.define('jw-sweep-view', JwSweepView);
