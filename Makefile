@@ -8,7 +8,7 @@ WHEELS := frontend/build/wheels
 PINNED := $(BIN)/python -m pip install -q --require-hashes
 LOCK := $(BIN)/uv pip compile -q --universal --generate-hashes --no-annotate --no-header --python-version 3.11
 
-.PHONY: serve test lint page bench fuzz lock audit
+.PHONY: serve test lint lint-types lint-page page bench fuzz lock audit
 
 serve: .venv/run.stamp
 	$(BIN)/jointwise serve
@@ -21,6 +21,9 @@ test: $(WHEELS)/tools.stamp $(WHEELS)/numpy.stamp
 lint: .venv/test.stamp
 	$(BIN)/ruff check -q .
 	$(BIN)/ruff format -q --check .
+
+lint-types: .venv/test.stamp
+	$(BIN)/mypy
 
 page: .venv/run.stamp
 	$(BIN)/jointwise build
