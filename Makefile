@@ -2,6 +2,7 @@
 
 PYTHON ?= python3
 BIN := .venv/bin
+NODE_BIN := frontend/node_modules/.bin
 WHEELS := frontend/build/wheels
 
 # what `make lock` pinned: each package with the hashes of its files
@@ -24,6 +25,12 @@ lint: .venv/test.stamp
 
 lint-types: .venv/test.stamp
 	$(BIN)/mypy
+
+lint-page: frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json
+	$(NODE_BIN)/eslint -c frontend/eslint.config.mjs frontend tests/payload
+	$(NODE_BIN)/prettier --config frontend/.prettierrc.json --log-level warn --check 'frontend/**/*.{js,mjs}' 'tests/payload/*.mjs'
+	$(NODE_BIN)/tsc -p frontend
+	$(NODE_BIN)/tsc -p frontend/tsconfig.scripts.json
 
 page: .venv/run.stamp
 	$(BIN)/jointwise build
