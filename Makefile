@@ -2,13 +2,14 @@
 
 PYTHON ?= python3
 BIN := .venv/bin
+NODE_BIN := frontend/node_modules/.bin
 WHEELS := frontend/build/wheels
 
 # what `make lock` pinned: each package with the hashes of its files
 PINNED := $(BIN)/python -m pip install -q --require-hashes
 LOCK := $(BIN)/uv pip compile -q --universal --generate-hashes --no-annotate --no-header --python-version 3.11
 
-.PHONY: serve test lint page bench fuzz lock audit
+.PHONY: serve test lint lint-types lint-page page bench fuzz lock audit
 
 serve: .venv/run.stamp
 	$(BIN)/jointwise serve
@@ -21,6 +22,15 @@ test: $(WHEELS)/tools.stamp $(WHEELS)/numpy.stamp
 lint: .venv/test.stamp
 	$(BIN)/ruff check -q .
 	$(BIN)/ruff format -q --check .
+
+lint-types: .venv/test.stamp
+	$(BIN)/mypy
+
+lint-page: frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json
+	$(NODE_BIN)/eslint -c frontend/eslint.config.mjs frontend tests/payload
+	$(NODE_BIN)/prettier --config frontend/.prettierrc.json --log-level warn --check 'frontend/**/*.{js,mjs}' 'tests/payload/*.mjs'
+	$(NODE_BIN)/tsc -p frontend
+	$(NODE_BIN)/tsc -p frontend/tsconfig.scripts.json
 
 page: .venv/run.stamp
 	$(BIN)/jointwise build

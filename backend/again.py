@@ -48,8 +48,8 @@ class Again:
         asked = tuple(environ.get(name, "") for name in DIFFER_BY)
         with self._lock:
             told = self._told.get(asked)
-        answer = told and self._answers.kept(told.key)
-        if answer is None:
+        answer = self._answers.kept(told.key) if told else None
+        if told is None or answer is None:
             return self._ask(asked, environ, start_response)
         start_response(told.status, told.headers.copy())
         return [] if told.status.startswith(UNCHANGED) else [answer.body]

@@ -1,25 +1,25 @@
 """The Flask app: the page's files and one thin route per kind of request to the core."""
 
 import os
+import re
 import time
 from collections.abc import Callable, Mapping
 from contextlib import suppress
 from contextvars import copy_context
 from functools import partial
 from importlib.metadata import version
+from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
 import msgspec
 from flask import Flask, Response, abort, request, send_from_directory
-from flask.typing import RouteCallable
 from flask_cors import CORS
 from flask_limiter import Limiter, RequestLimit
 from flask_limiter.util import get_remote_address
 from werkzeug.exceptions import MethodNotAllowed, TooManyRequests
 from werkzeug.http import quote_etag
 
-import jointwise.dist
 from jointwise.backend import settings
 from jointwise.backend.again import TOLD, Again
 from jointwise.backend.deadline import wanted_within
@@ -41,11 +41,12 @@ JSON = "application/json"
 START = "index.html"
 FRAME = "embed.html"
 """The page that other websites may show in a frame."""
-OPEN_TO_OTHERS = [r"/api/v1/.*", "/embed.js"]
+OPEN_TO_OTHERS: list[str | re.Pattern[str]] = [r"/api/v1/.*", "/embed.js"]
 """What a page of another website may read, by GET and without credentials."""
 
-# `importlib.resources` can't open a package without a module when it is installed for editing
-BUILT_PAGE = Path(jointwise.dist.__path__[0]) / "site"
+BUILT_PAGE = Path(str(files("jointwise.dist") / "site"))
+
+Route = Callable[..., Response]
 
 CONTENT_POLICY = {
     "default-src": "'self'",
@@ -137,7 +138,7 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
 
     answers = Answers(chosen.kept_bytes, edition_of(packs) if packs else None, compute)
     if chosen.requests_per_minute == 0:  # else each request has to be counted
-        app.wsgi_app = Again(app.wsgi_app, answers)
+        app.wsgi_app = Again(app.wsgi_app, answers)  # type: ignore[method-assign]  # how Flask is wrapped
     # another start may have other packs: then a browser asks whether an answer is unchanged
     seconds = 0 if packs else chosen.cache_seconds
     published = {
@@ -195,7 +196,7 @@ def _refuse_long(body: bytes) -> None:
             raise InputError("search", search, allowed)
 
 
-def _limited(app: Flask, per_minute: int) -> Callable[[RouteCallable], RouteCallable]:
+def _limited(app: Flask, per_minute: int) -> Callable[[Route], Route]:
     """Marks a route whose answers are counted for each address; 0 counts nothing."""
     if per_minute == 0:
         return lambda route: route

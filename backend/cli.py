@@ -8,8 +8,8 @@ from typing import Any, BinaryIO
 
 import click
 import msgspec
-import waitress
 from msgspec import Struct
+from waitress.server import create_server
 
 from jointwise.backend import tables
 from jointwise.backend.app import create_app
@@ -115,7 +115,7 @@ def serve(**options: Any) -> None:
     app = create_app(_given(options))
     chosen: Settings = app.config["JOINTWISE"]
     try:
-        server = waitress.create_server(
+        server = create_server(
             app,
             host=chosen.host,
             port=chosen.port,

@@ -8,7 +8,7 @@ the same sentence whichever door it came by.
 import json
 from collections.abc import Mapping, Sequence
 from functools import lru_cache
-from typing import Any, NamedTuple
+from typing import Any, NamedTuple, cast
 
 import msgspec
 from msgspec import Struct, inspect
@@ -34,7 +34,8 @@ class Field(NamedTuple):
 @lru_cache
 def fields(struct: type[Struct]) -> dict[str, Field]:
     """The fields of a Struct by name, in the order of its declaration."""
-    return {field.encode_name: _field(field) for field in inspect.type_info(struct).fields}
+    declared = cast(inspect.StructType, inspect.type_info(struct))
+    return {field.encode_name: _field(field) for field in declared.fields}
 
 
 def request_body(struct: type[Struct], texts: Mapping[str, Sequence[str]]) -> bytes:
@@ -62,8 +63,9 @@ def _field(field: inspect.Field) -> Field:
     members = getattr(declared, "types", (declared,))
     single = next(member for member in members if not isinstance(member, inspect.NoneType))
     description, unit, single = _unwrap(single, description, unit)
-    many = isinstance(single, inspect.ListType)
-    if many:
+    many = False
+    if isinstance(single, inspect.ListType):
+        many = True
         _, unit, single = _unwrap(single.item_type, description, unit)
     return Field(
         name=field.encode_name,

@@ -66,7 +66,7 @@ def _schemas() -> dict[str, Any]:
 
 def _path(operation: Operation, schemas: dict[str, Any]) -> dict[str, Any]:
     request, result = operation.request.__name__, operation.result.__name__
-    post = {
+    post: dict[str, Any] = {
         "operationId": operation.name,
         "summary": operation.summary,
         "requestBody": {"required": True, "description": f"At most {MOST_BYTES} bytes", "content": _json(request)},

@@ -51,7 +51,7 @@ class InternalProblem(Problem, kw_only=True):
 def answer(error: Exception) -> Response:
     """The response to an exception of any kind; what is unforeseen is logged in full and not shown."""
     if isinstance(error, InputError):
-        body = InputProblem(
+        refused = InputProblem(
             title="Input refused",
             status=400,
             detail=str(error),
@@ -59,27 +59,27 @@ def answer(error: Exception) -> Response:
             value=error.value,
             allowed=error.allowed,
         )
-        return _response(body)
-    if isinstance(error, HTTPException) and not isinstance(error, InternalServerError):
-        response = _response(Problem(title=HTTP_STATUS_CODES[error.code], status=error.code, detail=_detail(error)))
+        return _response(refused)
+    if isinstance(error, HTTPException) and error.code and not isinstance(error, InternalServerError):
+        response = _response(Problem(title=error.name, status=error.code, detail=_detail(error)))
         kept = [item for item in error.get_headers() if item[0] != "Content-Type"]
         response.headers.extend(kept)
         return response
     reference = token_hex(REFERENCE_BYTES)
     current_app.logger.error("Reference %s: %s %s", reference, request.method, request.full_path, exc_info=error)
-    body = InternalProblem(
+    failed = InternalProblem(
         title=HTTP_STATUS_CODES[500],
         status=500,
         detail=f"The server failed on this request; its log says why under {reference}.",
         reference=reference,
     )
-    return _response(body)
+    return _response(failed)
 
 
 def _detail(error: HTTPException) -> str:
     if isinstance(error, RequestEntityTooLarge):
         return f"The body has {request.content_length} bytes; allowed: up to {request.max_content_length}."
-    return error.description or HTTP_STATUS_CODES[error.code]
+    return error.description or error.name
 
 
 def _response(body: Problem) -> Response:

@@ -12,6 +12,7 @@ from jointwise.calc.formulas.formula import Step, SymbolValue
 from jointwise.calc.matrix.results import MatrixResult
 from jointwise.calc.numeric.units import engineering
 from jointwise.calc.operations import InputError
+from jointwise.calc.physics.columns import Column
 from jointwise.calc.physics.families import FamilyHead
 
 __all__ = ["cell", "matrix"]
@@ -102,7 +103,8 @@ def _legend(result: MatrixResult, level: int) -> Iterator[str]:
     yield ""
     if any(cell_[level] for row in result.undecided for cell_ in row):
         yield f"{UNDECIDED}  undecided: the sign depends on which source one believes"
-    for head in (*result.families, *result.columns):
+    heads: list[FamilyHead | Column] = [*result.families, *result.columns]
+    for head in heads:
         if head.pack:
             yield f"{FROM_PACK}  {head.name}: from pack {head.pack}"
     for row, family in enumerate(result.families):

@@ -7,6 +7,7 @@ A line of our own with 1.2 Ω too much in its third joint, and a jumper with 0.6
 
 import json
 from pathlib import Path
+from typing import Any
 
 import msgspec
 import numpy as np
@@ -19,11 +20,11 @@ from jointwise.calc.waves.two_port import TwoPort, cascade, drive, scattering
 
 __all__ = ["EXAMPLES", "MODULE", "measured_jumper", "measured_line"]
 
-MODULE = Path(__file__).parents[1] / "src/sweep/example-sweeps.js"
+MODULE = Path(__file__).resolve().parents[1] / "src/sweep/example-sweeps.js"
 NOISE = 0.004
 DECIMALS = 4
 
-EXAMPLES = {
+EXAMPLES: dict[str, dict[str, Any]] = {
     "line": {
         "name": "Hill hut, invented",
         "elements": [
@@ -62,7 +63,7 @@ def _ports(example: str, frequency: np.ndarray, bad: int, ohm: float) -> tuple[l
     for link in built.links:
         ports.append(link.models[GENEROUS].two_port(frequency))
         if link.element == bad:
-            ports.append(TwoPort(*(np.complex128(one) for one in (1, ohm, 0, 1))))
+            ports.append(TwoPort(*(np.array(one, complex) for one in (1, ohm, 0, 1))))
     return ports, built.load(frequency)
 
 

@@ -6,7 +6,7 @@ may take; and the matrix a first visit shows. The bundle takes it in.
 """
 
 import json
-from typing import Any
+from typing import Any, cast, get_args
 
 import msgspec
 from msgspec import inspect
@@ -36,7 +36,7 @@ FIRST_BANDS = [
 SIGNIFICANT_DIGITS = 6
 """More than any cell prints, and the same on every machine."""
 
-LINE_PARTS = {
+LINE_PARTS: dict[str, type[msgspec.Struct]] = {
     "cable": elements.CableRun,
     "joint": elements.Joint,
     "part": elements.Part,
@@ -54,7 +54,7 @@ LINE_PARTS = {
 SWEEP_SETTINGS = ("length_tolerance", "window_shape")
 """What the sweep view lets its reader set, beside the files."""
 
-KIT_PARTS = {"kit": kit.KitRequest, "port": kit.Port, "owned": kit.OwnedAdapter}
+KIT_PARTS: dict[str, type[msgspec.Struct]] = {"kit": kit.KitRequest, "port": kit.Port, "owned": kit.OwnedAdapter}
 """What a kit is made of, by the name its fields stand under in the page."""
 
 NOT_OF_THE_STATION = {"elements", "load", "receiver", "explain"}
@@ -71,6 +71,10 @@ def described(field: inspect.Field) -> dict[str, Any]:
     else:
         facts["default"] = None
     return facts
+
+
+def _declared(struct: type[msgspec.Struct]) -> tuple[inspect.Field, ...]:
+    return cast(inspect.StructType, inspect.type_info(struct)).fields
 
 
 def _collect(kind: inspect.Type, facts: dict[str, Any]) -> None:
@@ -93,33 +97,28 @@ def _collect(kind: inspect.Type, facts: dict[str, Any]) -> None:
         case inspect.StrType(max_length=longest):
             facts.update(type="text", longest=longest)
         case inspect.ListType(item_type=item):
-            inner: dict[str, Any] = {}
-            _collect(item, inner)
-            facts.update(type="list", items=inner, least=kind.min_length or 0, most=kind.max_length)
+            items: dict[str, Any] = {}
+            _collect(item, items)
+            facts.update(type="list", items=items, least=kind.min_length or 0, most=kind.max_length)
 
 
 def line_fields() -> dict[str, dict[str, Any]]:
     """The fields of every part of a line, and of its station."""
-    station = [field for field in inspect.type_info(line.LineRequest).fields if field.name not in NOT_OF_THE_STATION]
+    station = [field for field in _declared(line.LineRequest) if field.name not in NOT_OF_THE_STATION]
     return {"station": {field.name: described(field) for field in station}} | {
-        name: {field.name: described(field) for field in inspect.type_info(part).fields}
-        for name, part in LINE_PARTS.items()
+        name: {field.name: described(field) for field in _declared(part)} for name, part in LINE_PARTS.items()
     }
 
 
 def start_data() -> dict[str, Any]:
     """Everything the page starts from."""
-    fields = {
-        field.name: described(field)
-        for request in (CellRequest, MatrixRequest)
-        for field in inspect.type_info(request).fields
-    }
+    fields = {field.name: described(field) for request in (CellRequest, MatrixRequest) for field in _declared(request)}
     catalogue = json.loads(call("catalogue", b"{}"))
     request = {"bands": FIRST_BANDS}
     matrix = json.loads(call("matrix", json.dumps(request).encode()))
     return {
         "fields": fields,
-        "scenario_fields": [field.name for field in inspect.type_info(MatrixRequest).fields],
+        "scenario_fields": [field.name for field in _declared(MatrixRequest)],
         "bands": [
             {"id": band["id"], "name": band["name"], "regions": sorted(band["regions"])} for band in catalogue["bands"]
         ],
@@ -143,29 +142,20 @@ def start_data() -> dict[str, Any]:
         ],
         "noise_environments": [{"id": entry.id, "name": entry.name} for entry in tables().noise_environments.values()],
         "line": line_fields(),
-        "choose": {field.name: described(field) for field in inspect.type_info(ChooseRequest).fields},
+        "choose": {field.name: described(field) for field in _declared(ChooseRequest)},
         "fitout": {
-            field.name: described(field)
-            for field in inspect.type_info(FitoutRequest).fields
-            if field.name not in NOT_OF_THE_STATION
+            field.name: described(field) for field in _declared(FitoutRequest) if field.name not in NOT_OF_THE_STATION
         },
-        "sweep": {
-            field.name: described(field)
-            for field in inspect.type_info(SweepRequest).fields
-            if field.name in SWEEP_SETTINGS
-        },
-        "kit": {
-            name: {field.name: described(field) for field in inspect.type_info(part).fields}
-            for name, part in KIT_PARTS.items()
-        },
+        "sweep": {field.name: described(field) for field in _declared(SweepRequest) if field.name in SWEEP_SETTINGS},
+        "kit": {name: {field.name: described(field) for field in _declared(part)} for name, part in KIT_PARTS.items()},
         "pack": {
             "values": {
                 name: {"unit": unit, "min": least, "max": most}
                 for name, (unit, least, most) in ranges(Interface).items()
             },
-            "house_limit": {field.name: described(field) for field in inspect.type_info(HouseLimit).fields},
-            "kinds": list(Kind.__args__),
-            "seen": list(Source.__annotations__["seen"].__args__),
+            "house_limit": {field.name: described(field) for field in _declared(HouseLimit)},
+            "kinds": list(get_args(Kind)),
+            "seen": list(get_args(Source.__annotations__["seen"])),
             "most_bytes": MOST_BYTES,
         },
         "longest_s": {name: operation.longest_s for name, operation in OPERATIONS.items()},

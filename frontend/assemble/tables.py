@@ -7,6 +7,7 @@ live page in their place.
 
 import json
 from html import escape
+from itertools import pairwise
 from typing import Any, NamedTuple
 
 from jointwise.assemble.start_data import FIRST_BANDS
@@ -93,7 +94,8 @@ def markup(step_edges_db: list[float]) -> str:
 
 
 def _ask(operation: str, request: dict[str, Any]) -> dict[str, Any]:
-    return json.loads(call(operation, json.dumps(request).encode()))
+    answer: dict[str, Any] = json.loads(call(operation, json.dumps(request).encode()))
+    return answer
 
 
 def _decibels(value: float) -> str:
@@ -105,12 +107,13 @@ def _step(margin: float, edges: list[float]) -> int:
 
 
 def _legend(edges: list[float]) -> str:
-    lows = [None, *edges]
-    highs = [*edges, None]
-    steps = "".join(
-        f"<td data-step={index}>{_range(low, high)}</td>"
-        for index, (low, high) in enumerate(zip(lows, highs, strict=True))
-    )
+    signed = [_signed(edge) for edge in edges]
+    ranges = [
+        f"below {signed[0]}",
+        *(f"{low} to {high} dB" for low, high in pairwise(signed)),
+        f"{signed[-1]} and above",
+    ]
+    steps = "".join(f"<td data-step={index}>{words}</td>" for index, words in enumerate(ranges))
     return (
         "<section><h2>Reading the tables</h2>"
         "<p>0 dB is at the limit, more is room left. After the number: the limit that binds, h heat, v voltage,"
@@ -119,14 +122,6 @@ def _legend(edges: list[float]) -> str:
         " A refused cell says why: freq, no published figure so high; TE11, above the cutoff; rx only; hot; wet.</p>"
         f"<table class=plain><tr>{steps}</tr></table></section>"
     )
-
-
-def _range(low: float | None, high: float | None) -> str:
-    if low is None:
-        return f"below {_signed(high)}"
-    if high is None:
-        return f"{_signed(low)} and above"
-    return f"{_signed(low)} to {_signed(high)} dB"
 
 
 def _signed(edge: float) -> str:

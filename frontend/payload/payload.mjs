@@ -31,6 +31,7 @@ async function bootCode() {
     minify: true,
     charset: 'utf8',
     legalComments: 'inline',
+    tsconfigRaw: {}, // the type checker's settings change no byte
     logLevel: 'warning',
   });
   return outputFiles[0].text;

@@ -1,0 +1,15 @@
+/** What the build puts into the page's sources, and the modules that come without types. */
+
+/** In the service worker: the build's version, and its files with their hashes. */
+declare const BUILD: {version: string; files: Record<string, string>};
+
+/** In the worker: the runtime's own loader, which stands in front of its script. */
+declare const runtime: (settings: object) => Promise<any>;
+
+declare module '*.css' {
+  const text: string;
+  export default text;
+}
+
+declare module '*/build/*.json';
+declare module 'plotly.js/src/*';
