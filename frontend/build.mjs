@@ -65,18 +65,46 @@ copyFileSync(`${here}src/embed/frame.html`, `${out}embed.html`);
 copyFileSync(`${here}src/embed/frame.css`, `${out}embed.css`);
 writeFileSync(`${out}app.css`, read('src/tokens.css') + read('src/theme.css') + scaleCss() + STEP_RULES);
 // the library's sources call the page's own scope by the name it has in Node
-await bundle('chart-library/library.js', 'charts.js', 'iife', {define: {global: 'window'}, loader: {'.css': 'empty'}, plugins: [trimmed]});
+await bundle('chart-library/library.js', 'charts.js', 'iife', {
+  define: {global: 'window'},
+  loader: {'.css': 'empty'},
+  plugins: [trimmed],
+});
 writeFileSync(`${out}charts.js`, withoutServices(read('build/charts.js')));
 writeFileSync(`${out}scale.json`, JSON.stringify({edges_db: STEPS.slice(1).map(({from}) => from)}));
-for (const [part, name] of Object.entries({page: 'file.js', charts: 'charts.js', embed: 'embed.js', licences: 'licences.txt'})) {
+for (const [part, name] of Object.entries({
+  page: 'file.js',
+  charts: 'charts.js',
+  embed: 'embed.js',
+  licences: 'licences.txt',
+})) {
   writeFileSync(`${out}${part}.part`, packed(readFileSync(out + name)));
 }
-for (const name of ['icon.svg', 'icon-192.png', 'icon-512.png', 'manifest.webmanifest']) copyFileSync(`${here}src/${name}`, out + name);
+for (const name of ['icon.svg', 'icon-192.png', 'icon-512.png', 'manifest.webmanifest'])
+  copyFileSync(`${here}src/${name}`, out + name);
 
-for (const name of ['app.js', 'file.js', 'start.js', 'service-worker.js', 'app.css', 'charts.js', 'embed.js', 'frame.js']) {
+for (const name of [
+  'app.js',
+  'file.js',
+  'start.js',
+  'service-worker.js',
+  'app.css',
+  'charts.js',
+  'embed.js',
+  'frame.js',
+]) {
   console.log(`${name.padEnd(18)} ${String(statSync(out + name).size).padStart(8)} bytes`);
 }
-for (const name of ['app.js', 'file.js', 'start.js', 'service-worker.js', 'app.css', 'embed.js', 'frame.js', 'embed.html']) {
+for (const name of [
+  'app.js',
+  'file.js',
+  'start.js',
+  'service-worker.js',
+  'app.css',
+  'embed.js',
+  'frame.js',
+  'embed.html',
+]) {
   const found = outsideAddresses(readFileSync(out + name, 'utf8'));
   if (found.length > 0) throw new Error(`${name} names an address outside: ${found.join(', ')}`);
 }

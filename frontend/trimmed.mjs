@@ -26,6 +26,8 @@ export const trimmed = {
   name: 'trimmed',
   setup(build) {
     build.onResolve({filter: /^culori$/}, () => ({path: COLOURS}));
-    build.onLoad({filter: /plotly\.js\/src\/.*\.js$/}, ({path}) => ({contents: undescribed(readFileSync(path, 'utf8'))}));
+    build.onLoad({filter: /plotly\.js\/src\/.*\.js$/}, ({path}) => ({
+      contents: undescribed(readFileSync(path, 'utf8')),
+    }));
   },
 };

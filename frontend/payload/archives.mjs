@@ -9,7 +9,8 @@ export const LISTS = {
 };
 
 /** File names of the committed wheels in frontend/runtime. */
-const wheels = () => Object.values(JSON.parse(readFileSync(`${RUNTIME}wheels.json`, 'utf8')).wheels).map(({file}) => file);
+const wheels = () =>
+  Object.values(JSON.parse(readFileSync(`${RUNTIME}wheels.json`, 'utf8')).wheels).map(({file}) => file);
 
 const listed = (name) => readFileSync(LISTS[name], 'utf8').trim().split('\n');
 

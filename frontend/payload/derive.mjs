@@ -15,7 +15,10 @@ export async function derive() {
   askAll(python, openCore(python, ...archives));
   const loaded = module(python, 'loaded');
   for (const [name, place] of Object.entries(PLACES)) {
-    const names = loaded.under(place).toJs().filter((one) => !one.startsWith('jointwise'));
+    const names = loaded
+      .under(place)
+      .toJs()
+      .filter((one) => !one.startsWith('jointwise'));
     writeFileSync(LISTS[name], `${names.join('\n')}\n`);
     console.log(`${name}: ${names.length} modules`);
   }

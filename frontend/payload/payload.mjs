@@ -71,9 +71,18 @@ async function payload(folder) {
     const bytes = packed(unpacked);
     const file = `${name}.part`;
     writeFileSync(`${folder}/${file}`, bytes);
-    return {name, file, bytes: bytes.length, unpacked_bytes: unpacked.length, sha256: createHash('sha256').update(bytes).digest('hex')};
+    return {
+      name,
+      file,
+      bytes: bytes.length,
+      unpacked_bytes: unpacked.length,
+      sha256: createHash('sha256').update(bytes).digest('hex'),
+    };
   });
-  writeFileSync(`${folder}/payload.json`, `${JSON.stringify({versions: versions(python, contents), parts}, null, 1)}\n`);
+  writeFileSync(
+    `${folder}/payload.json`,
+    `${JSON.stringify({versions: versions(python, contents), parts}, null, 1)}\n`,
+  );
   for (const {name, bytes, unpacked_bytes} of parts) {
     console.log(`${name.padEnd(9)} ${String(bytes).padStart(9)} bytes, ${unpacked_bytes} unpacked`);
   }

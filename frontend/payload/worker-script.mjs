@@ -27,7 +27,10 @@ const MODULE_ONLY = /\bimport\.meta\b|^\s*(import|export)\b/m;
 /** `text` with each pattern replaced. Raises an Error unless each is there exactly once. */
 export function rewritten(text, changes, name) {
   for (const [pattern, replacement] of changes) {
-    const found = typeof pattern === 'string' ? text.split(pattern).length - 1 : [...text.matchAll(new RegExp(pattern, 'g'))].length;
+    const found =
+      typeof pattern === 'string'
+        ? text.split(pattern).length - 1
+        : [...text.matchAll(new RegExp(pattern, 'g'))].length;
     if (found !== 1) throw new Error(`${name}: ${pattern} is there ${found} times, expected once`);
     text = text.replace(pattern, replacement);
   }

@@ -20,8 +20,13 @@ const {pyodide: expected, wheels} = JSON.parse(readFileSync(`${here}wheels.json`
 
 /** Parts of numpy's test suite that take about a minute together. */
 const TESTS = [
-  'fft', 'linalg', 'matrixlib', 'polynomial',
-  ...['einsum', 'function_base', 'getlimits', 'half', 'umath_accuracy', 'umath_complex'].map((name) => `_core/tests/test_${name}.py`),
+  'fft',
+  'linalg',
+  'matrixlib',
+  'polynomial',
+  ...['einsum', 'function_base', 'getlimits', 'half', 'umath_accuracy', 'umath_complex'].map(
+    (name) => `_core/tests/test_${name}.py`,
+  ),
 ];
 
 /** More, for which numpy compiles modules of their own. */
@@ -87,14 +92,22 @@ assert msgspec.json.decode(msgspec.json.encode(spectrum.real.tolist())) == spect
 assert.equal(version, expected, 'node_modules holds another Pyodide: run npm ci');
 const pyodide = await loadPyodide({fullStdLib: true});
 for (const {file, sha256} of Object.values(wheels)) {
-  assert.equal(createHash('sha256').update(readFileSync(here + file)).digest('hex'), sha256, `${file} is not the recorded one`);
+  assert.equal(
+    createHash('sha256')
+      .update(readFileSync(here + file))
+      .digest('hex'),
+    sha256,
+    `${file} is not the recorded one`,
+  );
   await pyodide.loadPackage(here + file, {checkIntegrity: false, messageCallback: () => {}});
 }
 pyodide.runPython(CHECK_RECORDS);
 console.log('numpy, msgspec:', pyodide.runPython(CALCULATE).toJs().join(', '));
 
 const core = await WebAssembly.compile(readFileSync(`${here}node_modules/pyodide/pyodide.asm.wasm`));
-const offered = new Set([...WebAssembly.Module.exports(core), ...WebAssembly.Module.imports(core)].map(({name}) => name));
+const offered = new Set(
+  [...WebAssembly.Module.exports(core), ...WebAssembly.Module.imports(core)].map(({name}) => name),
+);
 const imported = new Set();
 for (const path of pyodide.runPython(SIDE_MODULES).toJs()) {
   const module = await WebAssembly.compile(pyodide.FS.readFile(path));
@@ -111,7 +124,8 @@ const folders = process.argv.slice(2);
 if (folders.length > 0) {
   pyodide.FS.mkdir('/archives');
   for (const folder of folders) {
-    for (const name of readdirSync(folder)) pyodide.FS.writeFile(`/archives/${name}`, readFileSync(`${folder}/${name}`));
+    for (const name of readdirSync(folder))
+      pyodide.FS.writeFile(`/archives/${name}`, readFileSync(`${folder}/${name}`));
   }
   pyodide.runPython(ADD_TESTS);
   pyodide.globals.set('parts', pyodide.toPy(TESTS));

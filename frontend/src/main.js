@@ -25,7 +25,10 @@ const plain = eitherTransport({http: httpTransport(api), worker, answers: server
 app.shelf = new Shelf(() => localStorage);
 app.transport = withPacks({plain, worker, shelf: app.shelf});
 // without a network the packs it last told count on
-packsOfServer(api).then((texts) => app.shelf.takeServer(texts), (error) => console.info(String(error)));
+packsOfServer(api).then(
+  (texts) => app.shelf.takeServer(texts),
+  (error) => console.info(String(error)),
+);
 app.loadCharts = chartScript('charts.js');
 app.loadEmbed = embedScript('embed.js');
 app.file = 'jointwise.html';

@@ -12,7 +12,9 @@ export function part(contents) {
 }
 
 /** A payload whose worker script is a mere word, as `createWorker` below needs none. */
-export const payload = {read: async () => ({worker: Promise.resolve(part('script')), python: Promise.resolve(part('python'))})};
+export const payload = {
+  read: async () => ({worker: Promise.resolve(part('script')), python: Promise.resolve(part('python'))}),
+};
 
 /**
  * `createWorker` for workers whose core is `core(operation, request)`, until test `t` ends, and what became of them.

@@ -15,15 +15,37 @@ const FIELDS = {power_w: number(0, 1e5), plan: {type: 'text', nullable: true}, a
 const FIRST = {power_w: 100, plan: null, added_sealing: false};
 
 const MATRIX = {
-  ...{vswr: 1.5, exposure: 'indoor', vibration: 'none', cable_dielectric: 'solid_pe', cable_diameter_m: null, family: null},
+  ...{
+    vswr: 1.5,
+    exposure: 'indoor',
+    vibration: 'none',
+    cable_dielectric: 'solid_pe',
+    cable_diameter_m: null,
+    family: null,
+  },
   ...{band: null, frequency_hz: null, bands: ['20m', '2m'], frequencies_hz: [], power_w: 100, powers_w: [0, 100, 400]},
 };
 const CATALOGUE = {
-  cables: [{id: 'rg_213', dielectric: 'solid_pe', diameter_m: 0.0103}, {id: 'ptfe', dielectric: 'ptfe', diameter_m: 0.005}],
-  installations: [{id: 'fixed', least_vibration: 'none'}, {id: 'mast', least_vibration: 'vehicle'}],
+  cables: [
+    {id: 'rg_213', dielectric: 'solid_pe', diameter_m: 0.0103},
+    {id: 'ptfe', dielectric: 'ptfe', diameter_m: 0.005},
+  ],
+  installations: [
+    {id: 'fixed', least_vibration: 'none'},
+    {id: 'mast', least_vibration: 'vehicle'},
+  ],
   vibrations: ['none', 'vehicle', 'severe'],
 };
-const REQUEST = {vswr: 2, exposure: 'indoor', vibration: 'none', installation: 'mast', power_w: 250, use: 'transmit', bands: ['4m'], frequencies_hz: []};
+const REQUEST = {
+  vswr: 2,
+  exposure: 'indoor',
+  vibration: 'none',
+  installation: 'mast',
+  power_w: 250,
+  use: 'transmit',
+  bands: ['4m'],
+  frequencies_hz: [],
+};
 const COLUMNS = [
   {id: '4m', name: '4 m', low_hz: 70e6, high_hz: 70.5e6},
   {id: 'spot', name: '100 MHz', low_hz: 100e6, high_hz: 100e6},
@@ -31,8 +53,24 @@ const COLUMNS = [
 
 function choice(more = {}) {
   return {
-    ...{family: 'n', name: 'N', passes: true, rank: 1, margin_db: 3.14, margin_high_db: 5, undecided: false, binding: 'heat'},
-    ...{binding_column: '4 m', port_binds: false, loss_db: 0.001, diameter_m: 0.02, coupling: 'threaded', torque_nm: 1.3},
+    ...{
+      family: 'n',
+      name: 'N',
+      passes: true,
+      rank: 1,
+      margin_db: 3.14,
+      margin_high_db: 5,
+      undecided: false,
+      binding: 'heat',
+    },
+    ...{
+      binding_column: '4 m',
+      port_binds: false,
+      loss_db: 0.001,
+      diameter_m: 0.02,
+      coupling: 'threaded',
+      torque_nm: 1.3,
+    },
     ...{needs_adapter: false, best_in_something: false, rejections: []},
     wear: {needed: 50, good_for: 500, runs_out_after_years: 100},
     weather: {stands: 'exposed', stands_sealed: 'exposed', asked: 'exposed'},
@@ -41,13 +79,26 @@ function choice(more = {}) {
 }
 
 const fragmentOf = (one, request = REQUEST, others = []) =>
-  Object.fromEntries(new URLSearchParams(cellFragment(one, request, {columns: COLUMNS, power_w: request.power_w, choices: [one, ...others]}, CATALOGUE, MATRIX)));
+  Object.fromEntries(
+    new URLSearchParams(
+      cellFragment(
+        one,
+        request,
+        {columns: COLUMNS, power_w: request.power_w, choices: [one, ...others]},
+        CATALOGUE,
+        MATRIX,
+      ),
+    ),
+  );
 
 test('a link holds what differs from a first visit and brings it back', () => {
   const fragment = viewFragment('choose', {...FIRST, power_w: 400, plan: 'n'}, FIRST);
 
   assert.equal(fragment, 'view=choose&power_w=400&plan=n');
-  assert.deepEqual(viewState(fragment, FIELDS, FIRST), {state: {power_w: 400, plan: 'n', added_sealing: false}, unknown: []});
+  assert.deepEqual(viewState(fragment, FIELDS, FIRST), {
+    state: {power_w: 400, plan: 'n', added_sealing: false},
+    unknown: [],
+  });
   assert.deepEqual(viewState('view=choose&colour=blue', FIELDS, FIRST), {state: FIRST, unknown: ['colour=blue']});
   assert.equal(viewFragment('choose', FIRST, FIRST), 'view=choose');
 });
@@ -93,7 +144,10 @@ test('levels take in a power that is missing, in rising order', () => {
 test('equal ranks are marked as ties', () => {
   const all = [choice(), choice({family: 'uhf'}), choice({family: 'bnc', rank: 3}), choice({family: 'f', rank: null})];
 
-  assert.deepEqual(all.map((one) => rankWords(one, all)), ['1=', '1=', '3', '']);
+  assert.deepEqual(
+    all.map((one) => rankWords(one, all)),
+    ['1=', '1=', '3', ''],
+  );
 });
 
 test('the plan is told against the best', () => {
@@ -107,10 +161,19 @@ test('the plan is told against the best', () => {
 });
 
 test('wear, weather, range and marks are said in words', () => {
-  assert.equal(wearWords({needed: 50, good_for: 500, runs_out_after_years: null}), '50 needed, good for 500; never opened');
-  assert.equal(weatherWords({stands: 'sheltered', stands_sealed: 'exposed'}), 'stands outdoors, sheltered; sealed: outdoors, exposed');
+  assert.equal(
+    wearWords({needed: 50, good_for: 500, runs_out_after_years: null}),
+    '50 needed, good for 500; never opened',
+  );
+  assert.equal(
+    weatherWords({stands: 'sheltered', stands_sealed: 'exposed'}),
+    'stands outdoors, sheltered; sealed: outdoors, exposed',
+  );
   assert.equal(rangeWords(choice({margin_db: -1, margin_high_db: 2, undecided: true})), 'up to +2.0 dB, undecided');
-  assert.deepEqual(marksOf(choice({best_in_something: true, needs_adapter: true})), ['best in something', 'needs an adapter to the port']);
+  assert.deepEqual(marksOf(choice({best_in_something: true, needs_adapter: true})), [
+    'best in something',
+    'needs an adapter to the port',
+  ]);
 });
 
 test('a refusal names its field by its label', () => {
@@ -122,7 +185,9 @@ test('a refusal names its field by its label', () => {
 });
 
 test('the file has a line for each family with what it misses', () => {
-  const text = choicesCsv({choices: [choice(), choice({name: 'N, 75', rejections: [{sentence: 'Too hot.'}, {sentence: 'Too wet.'}]})]});
+  const text = choicesCsv({
+    choices: [choice(), choice({name: 'N, 75', rejections: [{sentence: 'Too hot.'}, {sentence: 'Too wet.'}]})],
+  });
 
   const [heads, first, second, end] = text.split('\r\n');
   assert.match(heads, /^family,passes,rank,margin_db,.*,missed$/);
@@ -132,7 +197,10 @@ test('the file has a line for each family with what it misses', () => {
 });
 
 test('text that a spreadsheet would run is marked as text; numbers stay numbers', () => {
-  const columns = [['what', (row) => row.what], ['value', (row) => row.value]];
+  const columns = [
+    ['what', (row) => row.what],
+    ['value', (row) => row.value],
+  ];
 
   assert.equal(valuesOf(columns, [{what: '=1+1', value: -1}]), "what,value\r\n'=1+1,-1\r\n");
 });

@@ -70,12 +70,18 @@ test('a browser whose core is lost while the server is away asks the server agai
 });
 
 test('several requests that neither the server nor the browser can answer are all told of the server', async () => {
-  const [http, worker] = [transport(gone), transport(() => {
-    throw new Unreachable('no core in this browser');
-  })];
+  const [http, worker] = [
+    transport(gone),
+    transport(() => {
+      throw new Unreachable('no core in this browser');
+    }),
+  ];
   const either = eitherTransport({http, worker, answers: async () => false});
 
   const asked = await Promise.allSettled([either.ask('matrix', {}), either.ask('cell', {})]);
 
-  assert.deepEqual(asked.map(({reason}) => reason.message), ['gone', 'gone']);
+  assert.deepEqual(
+    asked.map(({reason}) => reason.message),
+    ['gone', 'gone'],
+  );
 });

@@ -17,7 +17,10 @@ const small = () => ({
     columns: [{id: '2m', name: '2 m', low_hz: 144e6, high_hz: 146e6}],
     powers_w: [0, 100],
     limits: ['heat', 'voltage', 'match'],
-    gates: [{id: 'te11', name: 'TE11 cutoff', hard: true}, {id: 'weather', name: 'Weather', hard: false}],
+    gates: [
+      {id: 'te11', name: 'TE11 cutoff', hard: true},
+      {id: 'weather', name: 'Weather', hard: false},
+    ],
     margin_db: [[[null, 7.7]]],
     margin_high_db: [[[null, 14.2]]],
     binding: [[[-1, 0]]],
@@ -32,13 +35,30 @@ const small = () => ({
   },
   derivations: {
     formulas: [
-      {id: 'margin', title: 'Margin', mathml: '<math></math>', source: 'derived', inputs: [symbol('P_a', 'W'), symbol('P', 'W')], result: symbol('M', 'dB')},
-      {id: 'allowed', title: 'Allowed', mathml: '<math></math>', source: 'derived', inputs: [symbol('x', '1')], result: symbol('P_a', 'W')},
+      {
+        id: 'margin',
+        title: 'Margin',
+        mathml: '<math></math>',
+        source: 'derived',
+        inputs: [symbol('P_a', 'W'), symbol('P', 'W')],
+        result: symbol('M', 'dB'),
+      },
+      {
+        id: 'allowed',
+        title: 'Allowed',
+        mathml: '<math></math>',
+        source: 'derived',
+        inputs: [symbol('x', '1')],
+        result: symbol('P_a', 'W'),
+      },
     ],
     purposes: [''],
     sources: ['a standard'],
     kinds: ['standard'],
-    values: [[1, 0, 0], [2, -1, -1]],
+    values: [
+      [1, 0, 0],
+      [2, -1, -1],
+    ],
     steps: [[1, 0, [0], 589]],
     chains: [[0]],
     cells: [[[0, 0, 0]]],
@@ -91,26 +111,46 @@ test('misshapen parts are refused by their place', () => {
     ['derivations.formulas', [], 'derivations.formulas must be a list of 1 to 300'],
   ];
   for (const [path, value, words] of cases) {
-    assert.throws(() => read(changed(path, value)), (error) => error.message.startsWith(words), `${path}: ${words}`);
+    assert.throws(
+      () => read(changed(path, value)),
+      (error) => error.message.startsWith(words),
+      `${path}: ${words}`,
+    );
   }
 });
 
 test('every declared part is needed', () => {
-  const paths = (inside, before = '') => Object.entries(inside).flatMap(([name, value]) => {
-    const path = before + name;
-    return [path, ...(typeof value === 'object' && !Array.isArray(value) && !['request', 'names'].includes(name) ? paths(value, `${path}.`) : [])];
-  });
+  const paths = (inside, before = '') =>
+    Object.entries(inside).flatMap(([name, value]) => {
+      const path = before + name;
+      return [
+        path,
+        ...(typeof value === 'object' && !Array.isArray(value) && !['request', 'names'].includes(name)
+          ? paths(value, `${path}.`)
+          : []),
+      ];
+    });
   for (const path of paths(small())) {
-    assert.throws(() => read(changed(path, undefined)), (error) => error.message.startsWith(path), path);
+    assert.throws(
+      () => read(changed(path, undefined)),
+      (error) => error.message.startsWith(path),
+      path,
+    );
   }
 });
 
 test('names that reach for a prototype touch nothing', () => {
   const reaching = JSON.stringify(small()).replace('"weather":', '"__proto__":');
   assert.throws(() => readSnapshot(reaching), /gate_reasons must be an object whose names are small letters/);
-  assert.throws(() => readSnapshot(JSON.stringify(small()).replace('"vswr":1.5', '"__proto__":{"polluted":true}')), /request must be/);
+  assert.throws(
+    () => readSnapshot(JSON.stringify(small()).replace('"vswr":1.5', '"__proto__":{"polluted":true}')),
+    /request must be/,
+  );
 
-  const around = JSON.stringify(small()).replace('{"format"', '{"__proto__":{"polluted":true},"constructor":{"prototype":{"polluted":true}},"format"');
+  const around = JSON.stringify(small()).replace(
+    '{"format"',
+    '{"__proto__":{"polluted":true},"constructor":{"prototype":{"polluted":true}},"format"',
+  );
   assert.equal(readSnapshot(around).polluted, undefined);
   assert.equal({}.polluted, undefined);
   assert.equal(Object.getPrototypeOf(read(small()).request), null);
@@ -125,7 +165,14 @@ test('text that is no snapshot is refused in a sentence', () => {
 });
 
 const WANTED = {
-  server: 'https://club.example/jw/', fragment: 'mode=ft8&vswr=2', page: '', theme: 'auto', lang: '', compact: false, rows: 19, columns: 16,
+  server: 'https://club.example/jw/',
+  fragment: 'mode=ft8&vswr=2',
+  page: '',
+  theme: 'auto',
+  lang: '',
+  compact: false,
+  rows: 19,
+  columns: 16,
 };
 
 test('the line to paste brings the matrix in by files, by server or in a frame', () => {
@@ -155,6 +202,7 @@ test('every language is whole', () => {
 
   assert.equal(german.code, 'de');
   assert.equal(wordsFor('eo'), english);
-  for (const part of ['fields', 'choices', 'limits']) assert.deepEqual(Object.keys(german[part]), Object.keys(english[part]), part);
+  for (const part of ['fields', 'choices', 'limits'])
+    assert.deepEqual(Object.keys(german[part]), Object.keys(english[part]), part);
   assert.deepEqual(Object.keys(german), Object.keys(english));
 });

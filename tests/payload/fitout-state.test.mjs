@@ -15,12 +15,33 @@ const number = (min, max, more = {}) => ({type: 'number', min, max, nullable: fa
 const choice = (choices, nullable = false) => ({type: 'choice', choices, nullable, default: null});
 const TABLE = {
   cable: {cable: choice(['rg_58', 'rg_213']), length_m: number(0.01, 10_000), name},
-  joint: {family: choice(['uhf', 'n']), adapter_to: choice(['uhf', 'n'], true), exposure: choice(['exposed'], true), name},
-  part: {loss_db: number(0, 100), vswr: number(1, 20), power_limit_w: number(0, 1e6), voltage_limit_v: number(0, 1e6), name},
+  joint: {
+    family: choice(['uhf', 'n']),
+    adapter_to: choice(['uhf', 'n'], true),
+    exposure: choice(['exposed'], true),
+    name,
+  },
+  part: {
+    loss_db: number(0, 100),
+    vswr: number(1, 20),
+    power_limit_w: number(0, 1e6),
+    voltage_limit_v: number(0, 1e6),
+    name,
+  },
   load_vswr: {vswr: number(1, 100)},
   station: {power_w: number(0, 1e5, {default: 100}), mode: {...name, default: 'ssb'}, band: {...name, nullable: true}},
 };
-const JOINT = {family: 'n', adapter_to: null, name: '', cable: 'rg_213', length_m: 10, station: 'Hut', date: '', power_w: 100, band: null};
+const JOINT = {
+  family: 'n',
+  adapter_to: null,
+  name: '',
+  cable: 'rg_213',
+  length_m: 10,
+  station: 'Hut',
+  date: '',
+  power_w: 100,
+  band: null,
+};
 
 test('a line is asked for without its antenna and receiver, with the words for the labels', () => {
   const request = {...EXAMPLE.request, receiver: {noise_figure_db: 3}};
@@ -30,9 +51,18 @@ test('a line is asked for without its antenna and receiver, with the words for t
 });
 
 test('a single joint stands at the end of its cable, or alone', () => {
-  assert.deepEqual(elementsOf(JOINT), [{kind: 'cable', cable: 'rg_213', length_m: 10}, {kind: 'joint', family: 'n'}]);
-  assert.deepEqual(elementsOf({...JOINT, cable: null, adapter_to: 'uhf', name: 'Top'}), [{kind: 'joint', family: 'n', adapter_to: 'uhf', name: 'Top'}]);
-  assert.deepEqual(jointRequest(JOINT, ['station', 'date', 'power_w', 'band']), {elements: elementsOf(JOINT), station: 'Hut', power_w: 100});
+  assert.deepEqual(elementsOf(JOINT), [
+    {kind: 'cable', cable: 'rg_213', length_m: 10},
+    {kind: 'joint', family: 'n'},
+  ]);
+  assert.deepEqual(elementsOf({...JOINT, cable: null, adapter_to: 'uhf', name: 'Top'}), [
+    {kind: 'joint', family: 'n', adapter_to: 'uhf', name: 'Top'},
+  ]);
+  assert.deepEqual(jointRequest(JOINT, ['station', 'date', 'power_w', 'band']), {
+    elements: elementsOf(JOINT),
+    station: 'Hut',
+    power_w: 100,
+  });
 });
 
 test('a refusal inside an element means the field of the form', () => {
@@ -50,7 +80,13 @@ test('a link carries its line there and back', () => {
 });
 
 test('a line too long for a link is left out, and one that is cut short is named', () => {
-  const long = {...EXAMPLE, request: {...EXAMPLE.request, elements: Array(60).fill({kind: 'cable', cable: 'rg_58', length_m: 1, name: 'x'.repeat(60)})}};
+  const long = {
+    ...EXAMPLE,
+    request: {
+      ...EXAMPLE.request,
+      elements: Array(60).fill({kind: 'cable', cable: 'rg_58', length_m: 1, name: 'x'.repeat(60)}),
+    },
+  };
   const {fragment} = withLine('view=fitout', EXAMPLE);
 
   assert.deepEqual(withLine('view=fitout', long), {fragment: 'view=fitout', whole: false});
@@ -62,7 +98,12 @@ test('a line too long for a link is left out, and one that is cut short is named
 test('only a web address can be the one in the codes', () => {
   assert.equal(refusalOf('https://example.org/jointwise/'), '');
   assert.equal(refusalOf(''), '');
-  for (const bad of ['example.org', 'javascript:alert(1)', 'https://example.org/#x', `https://example.org/${'x'.repeat(200)}`]) {
+  for (const bad of [
+    'example.org',
+    'javascript:alert(1)',
+    'https://example.org/#x',
+    `https://example.org/${'x'.repeat(200)}`,
+  ]) {
     assert.match(refusalOf(bad), /^Address of the page is .* allowed: a web address/);
   }
   assert.deepEqual([isServed('http://10.0.0.2:8000/'), isServed('file:///tmp/page.html')], [true, false]);
@@ -105,7 +146,10 @@ test('a code says what it was made of', () => {
 });
 
 test('a power that is no level of the matrix becomes one', () => {
-  assert.equal(codeText('', {fragment: 'family=n&power_w=250'}, [0, 100, 400]), '#family=n&power_w=250&powers_w=0,100,250,400');
+  assert.equal(
+    codeText('', {fragment: 'family=n&power_w=250'}, [0, 100, 400]),
+    '#family=n&power_w=250&powers_w=0,100,250,400',
+  );
 });
 
 test('quantities are rounded up to what can be bought, and no further', () => {
@@ -118,13 +162,25 @@ test('quantities are rounded up to what can be bought, and no further', () => {
 test('the list as a file holds the rounded quantities', () => {
   const rows = [{what: 'Vinyl tape, 19 mm', detail: 'for 1 joint', quantity: 0.9868, unit: 'm', family: '', cable: ''}];
 
-  assert.equal(quantitiesCsv(rows), 'what,detail,quantity,unit,family,cable\r\n"Vinyl tape, 19 mm",for 1 joint,1,m,,\r\n');
+  assert.equal(
+    quantitiesCsv(rows),
+    'what,detail,quantity,unit,family,cable\r\n"Vinyl tape, 19 mm",for 1 joint,1,m,,\r\n',
+  );
 });
 
 test('texts are numbered in the order they come up; practice and memory have none', () => {
-  const numbers = numbered({tools: [{source: 'common_practice'}, {source: 'a_book'}], bends: [{fixed_source: 'a_sheet', repeated_source: ''}]}, {sources: ['a_book', 'memory']});
+  const numbers = numbered(
+    {tools: [{source: 'common_practice'}, {source: 'a_book'}], bends: [{fixed_source: 'a_sheet', repeated_source: ''}]},
+    {sources: ['a_book', 'memory']},
+  );
 
-  assert.deepEqual([...numbers], [['a_book', 1], ['a_sheet', 2]]);
+  assert.deepEqual(
+    [...numbers],
+    [
+      ['a_book', 1],
+      ['a_sheet', 2],
+    ],
+  );
   assert.equal(fromWords(['handbook', 'handbook'], ['a_sheet', 'a_book'], numbers), 'handbook [2, 1]');
   assert.equal(fromWords(['common practice'], ['common_practice'], numbers), 'common practice');
 });

@@ -3,11 +3,28 @@ import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {laidOut, markOf, spokenGraph} from '../../frontend/src/kit/answer/graph.js';
 import {packingCsv, packingOf} from '../../frontend/src/kit/answer/packing.js';
-import {chainWords, idlePorts, notesOf, ownedAloneWords, ownedWords, proofWords, trapsOf} from '../../frontend/src/kit/answer/reading.js';
+import {
+  chainWords,
+  idlePorts,
+  notesOf,
+  ownedAloneWords,
+  ownedWords,
+  proofWords,
+  trapsOf,
+} from '../../frontend/src/kit/answer/reading.js';
 import {portName} from '../../frontend/src/kit/names.js';
 
-const FAMILIES = [{id: 'uhf', name: 'UHF'}, {id: 'n', name: 'N'}, {id: 'bnc', name: 'BNC'}];
-const adapter = (one_family, one_gender, other_family, other_gender) => ({one_family, one_gender, other_family, other_gender});
+const FAMILIES = [
+  {id: 'uhf', name: 'UHF'},
+  {id: 'n', name: 'N'},
+  {id: 'bnc', name: 'BNC'},
+];
+const adapter = (one_family, one_gender, other_family, other_gender) => ({
+  one_family,
+  one_gender,
+  other_family,
+  other_gender,
+});
 const joint = (...ends) => ({...adapter(...ends), margin_db: 3, loss_db: 0.01, notes: []});
 
 const DIRECT = {adapters: [], joints: [joint('uhf', 'jack', 'uhf', 'plug')], margin_db: 3, loss_db: 0.01};
@@ -20,12 +37,23 @@ const BY_ONE = {
 const TURNED = {...BY_ONE, adapters: [adapter('n', 'jack', 'uhf', 'plug')]};
 const BY_TWO = {...BY_ONE, adapters: [adapter('uhf', 'plug', 'n', 'jack'), adapter('uhf', 'plug', 'n', 'jack')]};
 
-const pair = (ports, joined, joined_by_owned = null, trap = '') => ({ports, joined, joined_by_owned, trap, sentence: '', frequency_hz: 1e6, power_w: 5});
+const pair = (ports, joined, joined_by_owned = null, trap = '') => ({
+  ports,
+  joined,
+  joined_by_owned,
+  trap,
+  sentence: '',
+  frequency_hz: 1e6,
+  power_w: 5,
+});
 
 test('the proof says how many to carry and how sure that is', () => {
   assert.equal(proofWords({added: 4, optimal: true, gap: 0, joined: 5}), 'Carry 4 more adapters; proven smallest.');
   assert.equal(proofWords({added: 1, optimal: true, gap: 0, joined: 5}), 'Carry 1 more adapter; proven smallest.');
-  assert.equal(proofWords({added: 9, optimal: false, gap: 2, joined: 5}), 'Carry 9 more adapters; at most 2 more than the best possible.');
+  assert.equal(
+    proofWords({added: 9, optimal: false, gap: 2, joined: 5}),
+    'Carry 9 more adapters; at most 2 more than the best possible.',
+  );
   assert.equal(proofWords({added: 0, optimal: true, gap: 0, joined: 5}), 'Carry what you own: nothing to add.');
   assert.equal(proofWords({added: 0, optimal: true, gap: 0, joined: 0}), 'No pair can be joined.');
 });
@@ -44,16 +72,35 @@ test('what the owned adapters can do is told for a pair and for all', () => {
   assert.equal(say(pair([0, 1], BY_ONE)), 'Not with what you own alone.');
   assert.equal(say(pair([0, 1], BY_ONE, BY_ONE)), 'With what you own already.');
   assert.match(say(pair([0, 1], DIRECT, BY_ONE)), /^Needs no adapter/);
-  assert.match(say(pair([0, 1], BY_ONE, {...BY_ONE, adapters: [adapter('uhf', 'plug', 'bnc', 'jack')]})), /^With what you own alone: Radio, .* loses 0\.02 dB\.$/);
-  assert.equal(ownedAloneWords({pairs: [pair([0, 1], BY_ONE, BY_ONE), pair([1, 2], null)]}), 'With what you own alone 1 of 2 pairs can be joined: 1–2.');
+  assert.match(
+    say(pair([0, 1], BY_ONE, {...BY_ONE, adapters: [adapter('uhf', 'plug', 'bnc', 'jack')]})),
+    /^With what you own alone: Radio, .* loses 0\.02 dB\.$/,
+  );
+  assert.equal(
+    ownedAloneWords({pairs: [pair([0, 1], BY_ONE, BY_ONE), pair([1, 2], null)]}),
+    'With what you own alone 1 of 2 pairs can be joined: 1–2.',
+  );
   assert.equal(ownedAloneWords({pairs: [pair([0, 1], null)]}), 'With what you own alone no pair can be joined.');
 });
 
 test('a trap is told once with all its pairs, a note of a chain once', () => {
-  const result = {pairs: [pair([0, 1], BY_ONE, null, 'Pins meet.'), pair([1, 2], null), pair([0, 3], null, null, 'Pins meet.')]};
+  const result = {
+    pairs: [pair([0, 1], BY_ONE, null, 'Pins meet.'), pair([1, 2], null), pair([0, 3], null, null, 'Pins meet.')],
+  };
 
-  assert.deepEqual(trapsOf(result), [{sentence: 'Pins meet.', pairs: [[0, 1], [0, 3]]}]);
-  assert.deepEqual(notesOf({joints: [{notes: ['Mind it.']}, {notes: ['Mind it.', 'And this.']}]}), ['Mind it.', 'And this.']);
+  assert.deepEqual(trapsOf(result), [
+    {
+      sentence: 'Pins meet.',
+      pairs: [
+        [0, 1],
+        [0, 3],
+      ],
+    },
+  ]);
+  assert.deepEqual(notesOf({joints: [{notes: ['Mind it.']}, {notes: ['Mind it.', 'And this.']}]}), [
+    'Mind it.',
+    'And this.',
+  ]);
 });
 
 test('ports in no pair are known, and a port without a name is called by its end', () => {
@@ -61,22 +108,47 @@ test('ports in no pair are known, and a port without a name is called by its end
   assert.equal(portName(FAMILIES, {name: '', family: 'n', gender: 'plug'}), 'N plug');
 });
 
-const ADDED = {...adapter('uhf', 'plug', 'n', 'jack'), name: 'UHF plug to N jack', count: 1, source: 'x', kind: 'memory'};
+const ADDED = {
+  ...adapter('uhf', 'plug', 'n', 'jack'),
+  name: 'UHF plug to N jack',
+  count: 1,
+  source: 'x',
+  kind: 'memory',
+};
 
 test('the packing list has what is to be added and the owned ones in use, whichever way round', () => {
   const result = {adapters: [ADDED], pairs: [pair([0, 1], TURNED, TURNED), pair([0, 2], BY_TWO), pair([1, 2], null)]};
-  const owned = [{...adapter('n', 'jack', 'uhf', 'plug'), count: 1}, {...adapter('bnc', 'plug', 'n', 'jack'), count: 4}];
+  const owned = [
+    {...adapter('n', 'jack', 'uhf', 'plug'), count: 1},
+    {...adapter('bnc', 'plug', 'n', 'jack'), count: 4},
+  ];
 
   const rows = packingOf(result, {owned}, FAMILIES);
 
-  assert.deepEqual(rows.map(({what, count, from, pairs}) => [what, count, from, pairs]), [
-    ['UHF plug to N jack', 1, 'add', [[0, 1], [0, 2]]],
-    ['N jack to UHF plug', 1, 'own', [[0, 1], [0, 2]]],
-  ]);
-  assert.equal(
-    packingCsv(rows).split('\r\n')[1],
-    'UHF plug to N jack,uhf,plug,n,jack,1,add,1–2 1–3,memory',
+  assert.deepEqual(
+    rows.map(({what, count, from, pairs}) => [what, count, from, pairs]),
+    [
+      [
+        'UHF plug to N jack',
+        1,
+        'add',
+        [
+          [0, 1],
+          [0, 2],
+        ],
+      ],
+      [
+        'N jack to UHF plug',
+        1,
+        'own',
+        [
+          [0, 1],
+          [0, 2],
+        ],
+      ],
+    ],
   );
+  assert.equal(packingCsv(rows).split('\r\n')[1], 'UHF plug to N jack,uhf,plug,n,jack,1,add,1–2 1–3,memory');
 });
 
 test('of owned adapters no more are packed than a pair uses at once', () => {
@@ -87,7 +159,10 @@ test('of owned adapters no more are packed than a pair uses at once', () => {
   assert.equal(row.count, 2);
 });
 
-const everyPair = (count) => Array.from({length: count}, (_, one) => Array.from({length: count - one - 1}, (_, more) => [one, one + more + 1])).flat();
+const everyPair = (count) =>
+  Array.from({length: count}, (_, one) =>
+    Array.from({length: count - one - 1}, (_, more) => [one, one + more + 1]),
+  ).flat();
 
 for (const width of [330, 720, 940]) {
   test(`a drawing ${width} pixels wide keeps everything inside, and its marks apart`, () => {
@@ -108,13 +183,25 @@ test('a line begins and ends at its ports', () => {
   const {lines, ports} = laidOut(5, [[1, 4]], 800);
 
   const numbers = lines[0].path.match(/[\d.]+/g).map(Number);
-  assert.deepEqual(numbers.slice(0, 2), [ports[1].x, ports[1].y].map((one) => Number(one.toFixed(1))));
-  assert.deepEqual(numbers.slice(-2), [ports[4].x, ports[4].y].map((one) => Number(one.toFixed(1))));
+  assert.deepEqual(
+    numbers.slice(0, 2),
+    [ports[1].x, ports[1].y].map((one) => Number(one.toFixed(1))),
+  );
+  assert.deepEqual(
+    numbers.slice(-2),
+    [ports[4].x, ports[4].y].map((one) => Number(one.toFixed(1))),
+  );
 });
 
 test('a line is marked by words, not by colour alone', () => {
   assert.equal(markOf(pair([0, 1], BY_ONE)), '1');
   assert.equal(markOf(pair([0, 1], null, null, 'Pins meet.')), 'no!');
-  assert.equal(spokenGraph(3, {pairs: [1, 2, 3], joined: 2}), '3 ports and 3 pairs: 2 can be joined, 1 can’t. Every pair is in the list below.');
-  assert.equal(spokenGraph(2, {pairs: [1], joined: 1}), '2 ports and 1 pair: all can be joined. Every pair is in the list below.');
+  assert.equal(
+    spokenGraph(3, {pairs: [1, 2, 3], joined: 2}),
+    '3 ports and 3 pairs: 2 can be joined, 1 can’t. Every pair is in the list below.',
+  );
+  assert.equal(
+    spokenGraph(2, {pairs: [1], joined: 1}),
+    '2 ports and 1 pair: all can be joined. Every pair is in the list below.',
+  );
 });

@@ -33,25 +33,53 @@ const TABLE = {
 };
 const SMALL = {
   ports: ['a', 'b', 'c', 'd'].map((name) => ({...NEW_PORT, name})),
-  pairs: [[0, 1], [1, 3], [2, 3]],
+  pairs: [
+    [0, 1],
+    [1, 3],
+    [2, 3],
+  ],
 };
 const edit = (request, one) => edited(request, one, TABLE.kit);
-const named = ({ports, pairs}) => pairs.map((pair) => pair.map((at) => ports[at].name).sort().join('')).sort();
+const named = ({ports, pairs}) =>
+  pairs
+    .map((pair) =>
+      pair
+        .map((at) => ports[at].name)
+        .sort()
+        .join(''),
+    )
+    .sort();
 
 test('pairs follow a port that moves', () => {
   const moved = edit(SMALL, {kind: 'move', at: 0, to: 3});
 
-  assert.deepEqual(moved.ports.map(({name}) => name), ['b', 'c', 'd', 'a']);
+  assert.deepEqual(
+    moved.ports.map(({name}) => name),
+    ['b', 'c', 'd', 'a'],
+  );
   assert.deepEqual(named(moved), ['ab', 'bd', 'cd']);
-  assert.deepEqual(moved.pairs, [[0, 2], [0, 3], [1, 2]]);
+  assert.deepEqual(moved.pairs, [
+    [0, 2],
+    [0, 3],
+    [1, 2],
+  ]);
   assert.equal(edit(SMALL, {kind: 'move', at: 3, to: 4}), SMALL);
 });
 
 test('a copy of a port is joined as its original, and not with it', () => {
   const {ports, pairs} = edit(SMALL, {kind: 'duplicate', at: 1});
 
-  assert.deepEqual(ports.map(({name}) => name), ['a', 'b', 'b', 'c', 'd']);
-  assert.deepEqual(pairs, [[0, 1], [0, 2], [1, 4], [2, 4], [3, 4]]);
+  assert.deepEqual(
+    ports.map(({name}) => name),
+    ['a', 'b', 'b', 'c', 'd'],
+  );
+  assert.deepEqual(pairs, [
+    [0, 1],
+    [0, 2],
+    [1, 4],
+    [2, 4],
+    [3, 4],
+  ]);
 });
 
 test('a port that goes takes its pairs along, and the last two stay', () => {
@@ -67,8 +95,19 @@ test('without named pairs every two ports are joined; ticking one off names the 
 
   assert.deepEqual(pairsOf(all), everyPair(4));
   assert.equal(everyPair(4).length, 6);
-  assert.deepEqual(edit(all, {kind: 'join', pair: [3, 0], joined: false}).pairs, [[0, 1], [0, 2], [1, 2], [1, 3], [2, 3]]);
-  assert.deepEqual(edit(SMALL, {kind: 'join', pair: [0, 3], joined: true}).pairs, [[0, 1], [0, 3], [1, 3], [2, 3]]);
+  assert.deepEqual(edit(all, {kind: 'join', pair: [3, 0], joined: false}).pairs, [
+    [0, 1],
+    [0, 2],
+    [1, 2],
+    [1, 3],
+    [2, 3],
+  ]);
+  assert.deepEqual(edit(SMALL, {kind: 'join', pair: [0, 3], joined: true}).pairs, [
+    [0, 1],
+    [0, 3],
+    [1, 3],
+    [2, 3],
+  ]);
   assert.equal('pairs' in edit(SMALL, {kind: 'pairs', pairs: undefined}), false);
 });
 
@@ -82,7 +121,10 @@ test('a kit has no more ports than the core takes', () => {
 test('what is emptied is left out; adapters come and go', () => {
   const port = edit(SMALL, {kind: 'set', at: 0, changes: {impedance_ohm: 75}}).ports[0];
   assert.equal(port.impedance_ohm, 75);
-  assert.equal('impedance_ohm' in edit({ports: [port, port]}, {kind: 'set', at: 0, changes: {impedance_ohm: null}}).ports[0], false);
+  assert.equal(
+    'impedance_ohm' in edit({ports: [port, port]}, {kind: 'set', at: 0, changes: {impedance_ohm: null}}).ports[0],
+    false,
+  );
 
   const one = edit(SMALL, {kind: 'acquire', adapter: NEW_ADAPTER});
   assert.equal(edit(one, {kind: 'own', at: 0, changes: {count: 3}}).owned[0].count, 3);
@@ -116,19 +158,33 @@ test('a link that is spoilt, or holds what is not allowed, is refused in a sente
   assert.match(of({ports: 5}).problem, /cut short or altered/);
   assert.match(of({ports: [row(-1), row(1)]}).problem, /ports\[0\]\.power_w is -1; allowed: a number from 0 to 100000/);
   assert.match(of({ports: [row(1)]}).problem, /a list of 2 to 60 ports/);
-  assert.match(of({ports: [row(1), row(1)], pairs: [[0, 2]]}).problem, /pairs\[0\] is \[0,2\]; allowed: numbers of ports, 0 to 1/);
+  assert.match(
+    of({ports: [row(1), row(1)], pairs: [[0, 2]]}).problem,
+    /pairs\[0\] is \[0,2\]; allowed: numbers of ports, 0 to 1/,
+  );
   assert.match(of({ports: [row(1), row(1)], colour: 1}).problem, /colour is 1/);
   assert.equal(fromLink('view=kit&colour=blue', TABLE).problem, 'This link holds what the page does not know: colour.');
 });
 
 function storage(held = {}) {
-  return {getItem: (key) => held[key] ?? null, setItem: (key, text) => (held[key] = text), removeItem: (key) => delete held[key], held};
+  return {
+    getItem: (key) => held[key] ?? null,
+    setItem: (key, text) => (held[key] = text),
+    removeItem: (key) => delete held[key],
+    held,
+  };
 }
 
 test('the browser keeps the kit, and sets a spoilt one aside', () => {
   const store = storage();
-  assert.equal(KEPT_KIT.remember(() => store, SMALL), '');
-  assert.deepEqual(KEPT_KIT.recalled(() => store, TABLE), {document: SMALL, problem: ''});
+  assert.equal(
+    KEPT_KIT.remember(() => store, SMALL),
+    '',
+  );
+  assert.deepEqual(
+    KEPT_KIT.recalled(() => store, TABLE),
+    {document: SMALL, problem: ''},
+  );
 
   store.setItem('jointwise-kit', '{"ports": []}');
   const {spoilt, problem} = KEPT_KIT.recalled(() => store, TABLE);
@@ -152,8 +208,18 @@ test('a refusal belongs to its field and names port and field as the reader know
   const label = (name) => ({'port.family': 'Family', 'owned.count': 'How many', 'kit.vswr': 'VSWR on the line'})[name];
   const say = (field) => placed({field, message: `${field} is 0; allowed: other.`}, ['Radio', 'Load'], label);
 
-  assert.deepEqual(say('ports[1].family'), {group: 'ports', at: 1, field: 'family', message: 'Port 2, Load: Family is 0; allowed: other.'});
-  assert.deepEqual(say('owned[0].count'), {group: 'owned', at: 0, field: 'count', message: 'Adapter 1: How many is 0; allowed: other.'});
+  assert.deepEqual(say('ports[1].family'), {
+    group: 'ports',
+    at: 1,
+    field: 'family',
+    message: 'Port 2, Load: Family is 0; allowed: other.',
+  });
+  assert.deepEqual(say('owned[0].count'), {
+    group: 'owned',
+    at: 0,
+    field: 'count',
+    message: 'Adapter 1: How many is 0; allowed: other.',
+  });
   assert.deepEqual(say('vswr'), {group: 'limits', field: 'vswr', message: 'VSWR on the line is 0; allowed: other.'});
   assert.equal(say('pairs').group, 'pairs');
   assert.equal(placed({message: 'No answer.'}, [], label).group, '');

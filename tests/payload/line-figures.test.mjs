@@ -2,22 +2,54 @@
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {AXIS, ROW_HEIGHT, laidOut, twoLines} from '../../frontend/src/line/answer/drawing.js';
-import {bandFigure, bandSlots, boundaries, lossFigure, lossSteps, waveFigure} from '../../frontend/src/line/answer/figures.js';
+import {
+  bandFigure,
+  bandSlots,
+  boundaries,
+  lossFigure,
+  lossSteps,
+  waveFigure,
+} from '../../frontend/src/line/answer/figures.js';
 import {contrast, contrastWords} from '../../frontend/src/line/answer/reception.js';
 import {boundWords, placeIn, readElement, spokenPart} from '../../frontend/src/line/reading.js';
 import {nameOf} from '../../frontend/src/shared/lines/names.js';
 import {lossWords} from '../../frontend/src/shared/text/loss.js';
 
 const part = (element, name, more = {}) => ({
-  element, name, kind: 'joint', distance_m: 0, loss_db: 0.5, margin_db: 5, margin_high_db: 6, binding: 'heat', undecided: false,
-  refused_by: null, refusal: '', marks: [], ...more,
+  element,
+  name,
+  kind: 'joint',
+  distance_m: 0,
+  loss_db: 0.5,
+  margin_db: 5,
+  margin_high_db: 6,
+  binding: 'heat',
+  undecided: false,
+  refused_by: null,
+  refusal: '',
+  marks: [],
+  ...more,
 });
 const band = (id, loss_db) => ({column: {id, name: id, low_hz: 1, high_hz: 2}, loss_db, vswr: 1.5, margin_db: 4});
 const RESULT = {
-  column: {id: '40m'}, power_w: 100, loss_db: 1.7, mismatch_db: 0.2, weakest: 1,
-  parts: [part(0, 'one'), part(1, 'two', {margin_db: 2, binding: 'voltage', distance_m: 0}), part(1, 'three', {distance_m: 3})],
+  column: {id: '40m'},
+  power_w: 100,
+  loss_db: 1.7,
+  mismatch_db: 0.2,
+  weakest: 1,
+  parts: [
+    part(0, 'one'),
+    part(1, 'two', {margin_db: 2, binding: 'voltage', distance_m: 0}),
+    part(1, 'three', {distance_m: 3}),
+  ],
   standing_wave: {distance_m: [0, 1.5, 3, 3, 10], voltage_v: [1, 2, 3, 3, 1], current_a: [3, 2, 1, 1, 3]},
-  sweep: {band: ['40m', '40m', '70cm', '70cm'], frequency_hz: [7e6, 7.2e6, 430e6, 440e6], vswr: [1, 2, 3, 4], margin_db: [5, 4, null, null], loss_db: [1, 1, 6, 6]},
+  sweep: {
+    band: ['40m', '40m', '70cm', '70cm'],
+    frequency_hz: [7e6, 7.2e6, 430e6, 440e6],
+    vswr: [1, 2, 3, 4],
+    margin_db: [5, 4, null, null],
+    loss_db: [1, 1, 6, 6],
+  },
   bands: [band('40m', 1), band('70cm', 6)],
   reception: {whole_cost_by_band_db: [0.02, 7.2], half_decibel_cost_by_band_db: [0.01, 0.6]},
 };
@@ -34,7 +66,11 @@ test('a row of the drawing is as wide as it may be, and its parts stand side by 
 });
 
 test('a line too long for its width goes on in further rows and never leaves it', () => {
-  const items = [{kind: 'start'}, ...Array.from({length: 20}, (_, at) => ({kind: at % 2 ? 'joint' : 'cable', length_m: 10_000})), {kind: 'end'}];
+  const items = [
+    {kind: 'start'},
+    ...Array.from({length: 20}, (_, at) => ({kind: at % 2 ? 'joint' : 'cable', length_m: 10_000})),
+    {kind: 'end'},
+  ];
 
   const {items: placed, rows} = laidOut(items, 340);
 
@@ -46,7 +82,10 @@ test('a line too long for its width goes on in further rows and never leaves it'
 });
 
 test('a longer cable is drawn longer', () => {
-  const [, short, long] = laidOut([{kind: 'start'}, {kind: 'cable', length_m: 3}, {kind: 'cable', length_m: 30}], 900).items;
+  const [, short, long] = laidOut(
+    [{kind: 'start'}, {kind: 'cable', length_m: 3}, {kind: 'cable', length_m: 30}],
+    900,
+  ).items;
 
   assert.ok(long.width > short.width * 1.3);
 });
@@ -63,7 +102,10 @@ test('the loss steps begin where the one before ended and end at the loss of the
   steps.slice(1, -1).forEach((step, at) => assert.ok(Math.abs(step.from - steps[at].from - steps[at].loss) < 1e-12));
   assert.deepEqual(steps.at(-1), {name: 'Whole line', from: 0, loss: 1.7});
   assert.ok(Math.abs(steps.at(-2).from + steps.at(-2).loss - 1.7) < 1e-12);
-  assert.deepEqual(lossFigure(RESULT).data[0].base, steps.map(({from}) => from));
+  assert.deepEqual(
+    lossFigure(RESULT).data[0].base,
+    steps.map(({from}) => from),
+  );
 });
 
 test('a line without mismatch has no step for it', () => {
@@ -113,7 +155,10 @@ test('an element says its smallest margin, what sets it and what it loses in all
 });
 
 test('a refused part takes the number away and says why', () => {
-  const refused = {...RESULT, parts: [part(0, 'one', {refused_by: 'te11', refusal: 'A second mode.', margin_db: null})]};
+  const refused = {
+    ...RESULT,
+    parts: [part(0, 'one', {refused_by: 'te11', refusal: 'A second mode.', margin_db: null})],
+  };
 
   assert.deepEqual([readElement(refused, 0).margin, readElement(refused, 0).refusal], [null, 'A second mode.']);
   assert.match(spokenPart(refused.parts[0], false), /refused: A second mode/);
@@ -142,9 +187,15 @@ test('a loss is told to a hundredth, a tiny one by its first digit', () => {
 });
 
 test('the sentence on receive holds the numbers of its two bands', () => {
-  assert.deepEqual(contrast(RESULT).map(({id}) => id), ['40m', '70cm']);
+  assert.deepEqual(
+    contrast(RESULT).map(({id}) => id),
+    ['40m', '70cm'],
+  );
   const words = contrastWords(RESULT);
-  assert.match(words, /On 40m this line loses up to 1\.0 dB and costs nothing one would notice on receive \(0\.02 dB\)/);
+  assert.match(
+    words,
+    /On 40m this line loses up to 1\.0 dB and costs nothing one would notice on receive \(0\.02 dB\)/,
+  );
   assert.match(words, /0\.01 dB of signal over noise on 40m.*0\.60 dB on 70cm/);
 });
 

@@ -21,20 +21,38 @@ import {KeptDocument} from '../../frontend/src/shared/state/kept-document.js';
 const number = (min, max, more = {}) => ({type: 'number', min, max, nullable: false, default: null, ...more});
 const name = {type: 'text', longest: 60, nullable: false, default: ''};
 const TABLE = {
-  cable: {cable: {type: 'choice', choices: ['rg_58', 'rg_213'], nullable: false, default: null}, length_m: number(0.01, 10_000), name},
+  cable: {
+    cable: {type: 'choice', choices: ['rg_58', 'rg_213'], nullable: false, default: null},
+    length_m: number(0.01, 10_000),
+    name,
+  },
   joint: {
     family: {type: 'choice', choices: ['uhf', 'n'], nullable: false, default: null},
     adapter_to: {type: 'choice', choices: ['uhf', 'n'], nullable: true, default: null},
     exposure: {type: 'choice', choices: ['indoor', 'exposed'], nullable: true, default: null},
     name,
   },
-  part: {loss_db: number(0, 100), vswr: number(1, 20, {default: 1}), power_limit_w: number(0.001, 1e6, {nullable: true}), voltage_limit_v: number(1, 1e6, {nullable: true}), name},
+  part: {
+    loss_db: number(0, 100),
+    vswr: number(1, 20, {default: 1}),
+    power_limit_w: number(0.001, 1e6, {nullable: true}),
+    voltage_limit_v: number(1, 1e6, {nullable: true}),
+    name,
+  },
   measured: {touchstone: {type: 'text', longest: 100, nullable: false, default: null}, name},
   load_vswr: {vswr: number(1, 100), angle_deg: number(-360, 360, {default: 0})},
-  point: {frequency_hz: number(1e5, 5e10), resistance_ohm: number(0, 1e6), reactance_ohm: number(-1e6, 1e6, {default: 0})},
+  point: {
+    frequency_hz: number(1e5, 5e10),
+    resistance_ohm: number(0, 1e6),
+    reactance_ohm: number(-1e6, 1e6, {default: 0}),
+  },
   receiver: {noise_figure_db: number(0, 60, {default: 6})},
   preamplifier: {before_element: number(0, 59), gain_db: number(0, 60, {default: 15})},
-  station: {power_w: number(0, 1e5, {default: 100}), mode: {...name, default: 'ssb'}, band: {...name, nullable: true, default: null}},
+  station: {
+    power_w: number(0, 1e5, {default: 100}),
+    mode: {...name, default: 'ssb'},
+    band: {...name, nullable: true, default: null},
+  },
 };
 
 const kinds = (document) => currentOf(document).request.elements.map(({kind}) => kind);
@@ -88,7 +106,10 @@ test('a kept copy has a name of its own and is shown; dropping it shows what is 
   const two = edited(FIRST_DOCUMENT, {kind: 'keep'});
   const three = edited(two, {kind: 'keep'});
 
-  assert.deepEqual(three.lines.map((line) => line.name), ['Field day', 'Field day 2', 'Field day 3']);
+  assert.deepEqual(
+    three.lines.map((line) => line.name),
+    ['Field day', 'Field day 2', 'Field day 3'],
+  );
   assert.equal(three.current, 2);
   assert.equal(edited(three, {kind: 'drop', line: 2}).current, 1);
   assert.equal(edited(FIRST_DOCUMENT, {kind: 'drop', line: 0}), FIRST_DOCUMENT);
@@ -121,9 +142,15 @@ test('a dragged row lands among the others by where the pointer is', () => {
 });
 
 test('a change the core proposes is made where it belongs', () => {
-  const parts = elements.flatMap((element, at) => (element.adapter_to ? [{element: at}, {element: at}] : [{element: at}]));
+  const parts = elements.flatMap((element, at) =>
+    element.adapter_to ? [{element: at}, {element: at}] : [{element: at}],
+  );
 
-  assert.deepEqual(exchange({part: 1, to: 'rg_213'}, parts, elements), {kind: 'set', at: 1, changes: {cable: 'rg_213'}});
+  assert.deepEqual(exchange({part: 1, to: 'rg_213'}, parts, elements), {
+    kind: 'set',
+    at: 1,
+    changes: {cable: 'rg_213'},
+  });
   assert.deepEqual(exchange({part: 4, to: 'n'}, parts, elements), {kind: 'set', at: 4, changes: {family: 'n'}});
   assert.deepEqual(exchange({part: 5, to: 'uhf'}, parts, elements), {kind: 'set', at: 4, changes: {adapter_to: 'uhf'}});
 });
@@ -137,14 +164,22 @@ test('a link brings its line, its name and what is open back', () => {
 });
 
 test('a line too long for a link is left out of it', () => {
-  const long = {...EXAMPLE, request: {...EXAMPLE.request, elements: [{kind: 'measured', touchstone: 'x'.repeat(2000)}]}};
+  const long = {
+    ...EXAMPLE,
+    request: {...EXAMPLE.request, elements: [{kind: 'measured', touchstone: 'x'.repeat(2000)}]},
+  };
 
   assert.deepEqual(toLink(long, null), {fragment: 'view=line', whole: false});
 });
 
 test('a link cut short, altered or unknown is named in words and brings nothing', () => {
   const {fragment} = toLink(EXAMPLE, null);
-  for (const bad of [fragment.slice(0, -5), 'view=line&line=%%%', `view=line&line=${btoa('{"elements":[]}')}`, 'view=line&line=bnVsbA']) {
+  for (const bad of [
+    fragment.slice(0, -5),
+    'view=line&line=%%%',
+    `view=line&line=${btoa('{"elements":[]}')}`,
+    'view=line&line=bnVsbA',
+  ]) {
     const {line, problem} = fromLink(bad, TABLE);
     assert.equal(line, undefined);
     assert.match(problem, /^The line in this link can’t be used: .+\. Your own lines are shown instead\.$/);
@@ -170,24 +205,65 @@ test('a bad file is refused with field, value and allowed range', () => {
   };
   const {request} = {request: (file) => file.lines[0].request};
 
-  assert.equal(refusal((file) => (request(file).elements[1].length_m = -2)), 'lines[0].request.elements[1].length_m is -2; allowed: a number from 0.01 to 10000.');
-  assert.equal(refusal((file) => delete request(file).elements[1].length_m), 'lines[0].request.elements[1].length_m is left out; allowed: a number from 0.01 to 10000.');
-  assert.equal(refusal((file) => (request(file).elements[1].cable = 'string')), 'lines[0].request.elements[1].cable is "string"; allowed: one of rg_58, rg_213.');
-  assert.equal(refusal((file) => (request(file).elements[0].colour = 'red')), 'lines[0].request.elements[0].colour is "red"; allowed: only the fields kind, family, adapter_to, exposure, name.');
-  assert.equal(refusal((file) => (request(file).elements = {})), 'lines[0].request.elements is {}; allowed: a list of 1 to 60 elements.');
-  assert.equal(refusal((file) => (request(file).load = {kind: 'magic'})), 'lines[0].request.load.kind is "magic"; allowed: one of vswr, impedance, table, measured.');
-  assert.equal(refusal((file) => (request(file).receiver = {preamplifier: {before_element: 7}})), 'lines[0].request.receiver.preamplifier.before_element is 7; allowed: 0 to 6.');
-  assert.equal(refusal((file) => (file.version = 2)), 'version is 2; allowed: 1.');
-  assert.equal(refusal((file) => (file.lines = [])), 'lines is []; allowed: a list of 1 to 12 lines.');
+  assert.equal(
+    refusal((file) => (request(file).elements[1].length_m = -2)),
+    'lines[0].request.elements[1].length_m is -2; allowed: a number from 0.01 to 10000.',
+  );
+  assert.equal(
+    refusal((file) => delete request(file).elements[1].length_m),
+    'lines[0].request.elements[1].length_m is left out; allowed: a number from 0.01 to 10000.',
+  );
+  assert.equal(
+    refusal((file) => (request(file).elements[1].cable = 'string')),
+    'lines[0].request.elements[1].cable is "string"; allowed: one of rg_58, rg_213.',
+  );
+  assert.equal(
+    refusal((file) => (request(file).elements[0].colour = 'red')),
+    'lines[0].request.elements[0].colour is "red"; allowed: only the fields kind, family, adapter_to, exposure, name.',
+  );
+  assert.equal(
+    refusal((file) => (request(file).elements = {})),
+    'lines[0].request.elements is {}; allowed: a list of 1 to 60 elements.',
+  );
+  assert.equal(
+    refusal((file) => (request(file).load = {kind: 'magic'})),
+    'lines[0].request.load.kind is "magic"; allowed: one of vswr, impedance, table, measured.',
+  );
+  assert.equal(
+    refusal((file) => (request(file).receiver = {preamplifier: {before_element: 7}})),
+    'lines[0].request.receiver.preamplifier.before_element is 7; allowed: 0 to 6.',
+  );
+  assert.equal(
+    refusal((file) => (file.version = 2)),
+    'version is 2; allowed: 1.',
+  );
+  assert.equal(
+    refusal((file) => (file.lines = [])),
+    'lines is []; allowed: a list of 1 to 12 lines.',
+  );
   assert.throws(() => fromFile('no json', TABLE), /no JSON/);
 });
 
 test('what stands on Object.prototype is no field of a line', () => {
-  assert.throws(() => checkedRequest(JSON.parse('{"elements": [{"kind": "part", "loss_db": 1, "constructor": 1}], "load": {"kind": "vswr", "vswr": 2}}'), TABLE), RangeError);
+  assert.throws(
+    () =>
+      checkedRequest(
+        JSON.parse(
+          '{"elements": [{"kind": "part", "loss_db": 1, "constructor": 1}], "load": {"kind": "vswr", "vswr": 2}}',
+        ),
+        TABLE,
+      ),
+    RangeError,
+  );
 });
 
 function storage(held = {}) {
-  return {getItem: (key) => held[key] ?? null, setItem: (key, text) => (held[key] = text), removeItem: (key) => delete held[key], held};
+  return {
+    getItem: (key) => held[key] ?? null,
+    setItem: (key, text) => (held[key] = text),
+    removeItem: (key) => delete held[key],
+    held,
+  };
 }
 
 const keptLines = (store) => new KeptDocument(KEPT_LINES, store, TABLE, FIRST_DOCUMENT);
@@ -196,8 +272,14 @@ test('the browser keeps the lines and which one is shown', () => {
   const store = storage();
   const two = edited(FIRST_DOCUMENT, {kind: 'keep'});
 
-  assert.equal(KEPT_LINES.remember(() => store, two), '');
-  assert.deepEqual(KEPT_LINES.recalled(() => store, TABLE), {document: two, problem: ''});
+  assert.equal(
+    KEPT_LINES.remember(() => store, two),
+    '',
+  );
+  assert.deepEqual(
+    KEPT_LINES.recalled(() => store, TABLE),
+    {document: two, problem: ''},
+  );
 });
 
 test('a spoilt state is set aside, offered, and the page starts anew', () => {
@@ -225,9 +307,12 @@ test('without storage everything works and the loss is told', () => {
 });
 
 test('a full store is told and the line goes on', () => {
-  const full = {...storage(), setItem: () => {
-    throw new Error('quota');
-  }};
+  const full = {
+    ...storage(),
+    setItem: () => {
+      throw new Error('quota');
+    },
+  };
   const document = keptLines(() => full);
 
   document.put(edited(document.present, {kind: 'remove', at: 0}));
@@ -254,7 +339,10 @@ test('a line from outside is shown where it is already here, and added where it 
 });
 
 test('a refusal finds its field and names the element', () => {
-  const refusal = {field: 'elements[1].length_m', message: 'elements[1].length_m is -1; allowed: a number from 0.01 to 10000.'};
+  const refusal = {
+    field: 'elements[1].length_m',
+    message: 'elements[1].length_m is -1; allowed: a number from 0.01 to 10000.',
+  };
 
   const found = placed(refusal, EXAMPLE.request, () => 'Length', ['UHF', '3 m of RG-58']);
 
@@ -266,7 +354,10 @@ test('a refusal finds its field and names the element', () => {
 });
 
 test('only a place in the line, or the method, can be open', () => {
-  assert.deepEqual(['0', '6', '7', '-1', '1.5', '', null, 'x'].map((open) => explained(open, 7)), [0, 6, ...Array(6).fill(undefined)]);
+  assert.deepEqual(
+    ['0', '6', '7', '-1', '1.5', '', null, 'x'].map((open) => explained(open, 7)),
+    [0, 6, ...Array(6).fill(undefined)],
+  );
   assert.equal(headingOf('1', ['UHF', 'N']), 'Element 2: N');
   assert.equal(headingOf('methods', []), 'Method');
   assert.equal(headingOf('9', ['UHF']), '');

@@ -31,7 +31,13 @@ test('what is put on the shelf is there after a reload, off where it was turned 
 
   const again = new Shelf(() => store);
 
-  assert.deepEqual(again.own.map(({id, on}) => [id, on]), [['a', false], ['b', true]]);
+  assert.deepEqual(
+    again.own.map(({id, on}) => [id, on]),
+    [
+      ['a', false],
+      ['b', true],
+    ],
+  );
   assert.deepEqual(asked(again.inForce), [{label: 'Pack b', text: pack('b')}]);
 });
 
@@ -42,14 +48,20 @@ test('a pack with the id of one on the shelf takes its place', () => {
 
   assert.deepEqual(shelf.with(newer, 'a.json'), [{label: 'a.json', text: newer}]);
   shelf.put(newer);
-  assert.deepEqual(shelf.own.map(({text}) => text), [newer]);
+  assert.deepEqual(
+    shelf.own.map(({text}) => text),
+    [newer],
+  );
 });
 
 test('a text that is no pack is tried out with the others, for the core to refuse', () => {
   const shelf = new Shelf(() => storage());
   shelf.put(pack('a'));
 
-  assert.deepEqual(shelf.with('{', 'bad.json').map(({label}) => label), ['Pack a', 'bad.json']);
+  assert.deepEqual(
+    shelf.with('{', 'bad.json').map(({label}) => label),
+    ['Pack a', 'bad.json'],
+  );
 });
 
 test('kept packs that can not be read are set aside, and the page goes on without', () => {
@@ -96,7 +108,8 @@ test('whoever listens hears of a change, and of none where the server tells what
 });
 
 test('names that mean something to JavaScript are read as text', () => {
-  const text = '{"id": "a", "name": "A", "__proto__": {"polluted": true}, "constructor": {"prototype": {"polluted": true}}}';
+  const text =
+    '{"id": "a", "name": "A", "__proto__": {"polluted": true}, "constructor": {"prototype": {"polluted": true}}}';
 
   readPack(text);
 
@@ -122,8 +135,14 @@ test('the server is asked while only its own packs count, the browser once the r
   shelf.put(pack('a'));
   assert.equal(await ask.ask('matrix', {}), 'browser');
 
-  assert.deepEqual(plain.options[0].packs.map(({label}) => label), ['Pack s']);
-  assert.deepEqual(worker.options[0].packs.map(({label}) => label), ['Pack s', 'Pack a']);
+  assert.deepEqual(
+    plain.options[0].packs.map(({label}) => label),
+    ['Pack s'],
+  );
+  assert.deepEqual(
+    worker.options[0].packs.map(({label}) => label),
+    ['Pack s', 'Pack a'],
+  );
 });
 
 test('a thorough search is for the browser', async () => {
@@ -138,7 +157,10 @@ test('packs on trial go to the browser in the place of those in force', async ()
   const [plain, worker] = [transport('server'), transport('browser')];
   const packs = [{label: 'new.json', text: pack('new')}];
 
-  assert.equal(await withPacks({plain, worker, shelf: new Shelf(() => storage())}).ask('catalogue', {}, {packs}), 'browser');
+  assert.equal(
+    await withPacks({plain, worker, shelf: new Shelf(() => storage())}).ask('catalogue', {}, {packs}),
+    'browser',
+  );
   assert.deepEqual(worker.options[0].packs, packs);
 });
 
@@ -151,7 +173,10 @@ test('a pack the core takes no more is turned off with the reason, and the reque
   shelf.put(pack('a'));
 
   assert.equal(await withPacks({plain: transport('server'), worker, shelf}).ask('matrix', {}), 'server');
-  assert.deepEqual(shelf.own.map(({on, refused: why}) => [on, why]), [[false, refused.detail]]);
+  assert.deepEqual(
+    shelf.own.map(({on, refused: why}) => [on, why]),
+    [[false, refused.detail]],
+  );
 });
 
 test('a refusal of the request itself is the answer', async () => {
@@ -166,7 +191,13 @@ test('a refusal of the request itself is the answer', async () => {
 });
 
 test('what a pack changes is told entry by entry', () => {
-  const paths = ['interfaces/bnc', 'interfaces/bnc.working_voltage_rms_v.low', 'modes/cw.duty_factor', 'default_powers_w', 'house_limits/old'];
+  const paths = [
+    'interfaces/bnc',
+    'interfaces/bnc.working_voltage_rms_v.low',
+    'modes/cw.duty_factor',
+    'default_powers_w',
+    'house_limits/old',
+  ];
 
   assert.equal(
     entriesInWords(paths),

@@ -45,11 +45,15 @@ test('no room imports itself by way of others', () => {
   const arrows = new Map();
   for (const [from, to] of IMPORTS) {
     const [room, other] = [smallRoomOf(from), smallRoomOf(to)];
-    if (room !== undefined && other !== undefined && room !== other) arrows.set(room, (arrows.get(room) ?? new Set()).add(other));
+    if (room !== undefined && other !== undefined && room !== other)
+      arrows.set(room, (arrows.get(room) ?? new Set()).add(other));
   }
   const reached = (room, seen = new Set()) => {
     for (const other of arrows.get(room) ?? []) if (!seen.has(other)) reached(other, seen.add(other));
     return seen;
   };
-  assert.deepEqual([...arrows.keys()].filter((room) => reached(room).has(room)), []);
+  assert.deepEqual(
+    [...arrows.keys()].filter((room) => reached(room).has(room)),
+    [],
+  );
 });

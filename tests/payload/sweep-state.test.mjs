@@ -12,9 +12,23 @@ import {MOST_BYTES, sweepRequest, tooLarge} from '../../frontend/src/sweep/reque
 
 const STATE = {of: 'line', end: 'short', length_tolerance: 0.02, window_shape: null};
 const FILE = {name: 'mast.s1p', text: '# MHz S RI R 50\n1 0 0\n'};
-const JOINT = {element: 2, name: 'N', distance_m: 3, measured: 0.1, expected: 0.01, excess: 0.09, threshold: 0.02, seen: true, shadowed: false, least_resistance_ohm: 0.2};
+const JOINT = {
+  element: 2,
+  name: 'N',
+  distance_m: 3,
+  measured: 0.1,
+  expected: 0.01,
+  excess: 0.09,
+  threshold: 0.02,
+  seen: true,
+  shadowed: false,
+  least_resistance_ohm: 0.2,
+};
 const CHECK = {
-  suspect: 2, apart: [], transform: 'low-pass', joints: [JOINT],
+  suspect: 2,
+  apart: [],
+  transform: 'low-pass',
+  joints: [JOINT],
   profile: {distance_m: [0, 3], measured: [0, 0.1], expected: [0, null], earlier: [], threshold: [0.02, 0.02]},
   curves: {frequency_hz: [1e6], measured_real: [-1], measured_imaginary: [0], fitted_real: [0], fitted_imaginary: [1]},
 };
@@ -27,7 +41,10 @@ test('the request holds what the line consists of, its end and the file, and not
   assert.deepEqual(request.load, {kind: 'end', what: 'short'});
   assert.deepEqual(request.elements, EXAMPLE.request.elements);
   assert.equal(request.touchstone, FILE.text);
-  assert.deepEqual(['power_w', 'band', 'earlier', 'window_shape'].filter((name) => name in request), []);
+  assert.deepEqual(
+    ['power_w', 'band', 'earlier', 'window_shape'].filter((name) => name in request),
+    [],
+  );
 });
 
 test('the antenna of the line may stand at its end, and an earlier sweep beside', () => {
@@ -43,7 +60,10 @@ test('a file is refused by its size, before it is read', () => {
 });
 
 test('examples and the lines of the Line view can be chosen; an unknown one is the first example', () => {
-  assert.deepEqual(choices(FIRST_DOCUMENT).map(([id]) => id), ['line', 'jumper', ownId(0)]);
+  assert.deepEqual(
+    choices(FIRST_DOCUMENT).map(([id]) => id),
+    ['line', 'jumper', ownId(0)],
+  );
   assert.equal(lineOf(ownId(0), FIRST_DOCUMENT).name, EXAMPLE.name);
   assert.equal(lineOf(ownId(7), FIRST_DOCUMENT).name, EXAMPLES.line.name);
   assert.ok(isExample('jumper') && !isExample(ownId(0)));
@@ -60,7 +80,10 @@ test('a reflection stands on the Smith chart at its impedance', () => {
 test('the bad joint is marked on the distance axis, and the shading is open where nothing is known', () => {
   const {data, layout} = distanceFigure(CHECK);
 
-  assert.deepEqual(layout.shapes.map(({x0, line}) => [x0, line.width]), [[3, 2.5]]);
+  assert.deepEqual(
+    layout.shapes.map(({x0, line}) => [x0, line.width]),
+    [[3, 2.5]],
+  );
   assert.deepEqual(data[1].y, [0.02, null]);
   assert.equal(layout.annotations[0].text, '3 · N');
 });
@@ -69,23 +92,40 @@ test('a joint is told as bad, as one of some, as hidden behind the fault, or as 
   assert.equal(jointWords(JOINT, CHECK), 'bad');
   assert.equal(jointWords(JOINT, {suspect: null, apart: [2]}), 'one of these');
   assert.equal(jointWords({...JOINT, shadowed: true}, {suspect: 0, apart: []}), 'behind the fault');
-  assert.equal(jointWords({...JOINT, seen: false, least_resistance_ohm: null}, {suspect: null, apart: []}), 'not to be judged with this end');
+  assert.equal(
+    jointWords({...JOINT, seen: false, least_resistance_ohm: null}, {suspect: null, apart: []}),
+    'not to be judged with this end',
+  );
   assert.equal(leastWords(JOINT), '200 mΩ');
-  assert.equal(sizeWords({name: 'added resistance', unit: 'Ω', value: 1.25, low: 1.2, high: 1.3}), 'added resistance 1.25 Ω (1.2 Ω to 1.3 Ω)');
+  assert.equal(
+    sizeWords({name: 'added resistance', unit: 'Ω', value: 1.25, low: 1.2, high: 1.3}),
+    'added resistance 1.25 Ω (1.2 Ω to 1.3 Ω)',
+  );
 });
 
 test('kept sweeps stand by day, one of a line, day and file once', () => {
   const kept = [entry('2026-11-02'), entry('2026-10-01'), entry('2026-11-02', {verdict: 'Again.'})].reduce(added, []);
 
-  assert.deepEqual(kept.map(({date, verdict}) => [date, verdict]), [['2026-10-01', 'Bad.'], ['2026-11-02', 'Again.']]);
+  assert.deepEqual(
+    kept.map(({date, verdict}) => [date, verdict]),
+    [
+      ['2026-10-01', 'Bad.'],
+      ['2026-11-02', 'Again.'],
+    ],
+  );
 });
 
 test('history is drawn from two sweeps of a line on: each joint, or the resistance of a part', () => {
   const part = (date, ohm) => entry(date, {ports: 2, joints: [], resistance_ohm: ohm});
 
   assert.equal(historyOf([entry('2026-10-01')], 'Hut'), undefined);
-  assert.deepEqual(historyOf([entry('2026-10-01'), entry('2026-11-02')], 'Hut').series, [{name: '3 · N', dates: ['2026-10-01', '2026-11-02'], values: [0.09, 0.09]}]);
-  assert.deepEqual(historyFigure(historyOf([part('2026-10-01', 0.1), part('2026-11-02', 0.4)], 'Hut')).data[0].y, [0.1, 0.4]);
+  assert.deepEqual(historyOf([entry('2026-10-01'), entry('2026-11-02')], 'Hut').series, [
+    {name: '3 · N', dates: ['2026-10-01', '2026-11-02'], values: [0.09, 0.09]},
+  ]);
+  assert.deepEqual(
+    historyFigure(historyOf([part('2026-10-01', 0.1), part('2026-11-02', 0.4)], 'Hut')).data[0].y,
+    [0.1, 0.4],
+  );
 });
 
 test('kept sweeps go into a file and come back whole', () => {
@@ -95,7 +135,8 @@ test('kept sweeps go into a file and come back whole', () => {
 });
 
 test('a bad file of kept sweeps is refused with what is wrong', () => {
-  const refused = (changes, words) => assert.throws(() => checkedEntries([{...entry('2026-10-01'), ...changes}]), {name: 'RangeError', message: words});
+  const refused = (changes, words) =>
+    assert.throws(() => checkedEntries([{...entry('2026-10-01'), ...changes}]), {name: 'RangeError', message: words});
 
   refused({date: '2026-13-01'}, /^sweeps\[0\]\.date is "2026-13-01"; allowed/);
   refused({ports: 3}, /^sweeps\[0\]\.ports is 3/);

@@ -10,7 +10,8 @@ const pass = (t, ms) => {
   for (let passed = 0; passed < ms; passed += 100) t.mock.timers.tick(100);
 };
 /** A transport by the core's word on how long each operation may take. */
-const transportOf = (parts) => workerTransport({payload, longestS: {echo: 60, deadly: 60, endless: 60, 'endless search': 300}, ...parts});
+const transportOf = (parts) =>
+  workerTransport({payload, longestS: {echo: 60, deadly: 60, endless: 60, 'endless search': 300}, ...parts});
 const quiet = (t) => t.mock.method(console, 'info', () => {}).mock;
 
 test('an answer of 0, null or nothing in a list is an answer', async (t) => {
@@ -32,7 +33,9 @@ test('answers come in the order of the requests and to the one who asked', async
 
 test('the stages of a start are told in order and end with ready', async (t) => {
   const stages = [];
-  const {createWorker} = workers(t, () => 1, {open: async (parts, reached) => ['unpacking', 'starting Python'].forEach(reached)});
+  const {createWorker} = workers(t, () => 1, {
+    open: async (parts, reached) => ['unpacking', 'starting Python'].forEach(reached),
+  });
 
   await transportOf({createWorker, onProgress: (name) => stages.push(name)}).ask('echo', {});
 
@@ -84,7 +87,10 @@ test('a worker that dies is replaced, and the request asked again', async (t) =>
   });
 
   assert.equal(await transportOf({createWorker}).ask('echo', {}), 'answered');
-  assert.deepEqual(born.map(({ended}) => ended), [true, false]);
+  assert.deepEqual(
+    born.map(({ended}) => ended),
+    [true, false],
+  );
 });
 
 test('a request that kills two workers is refused, and the next one is answered', async (t) => {
@@ -125,14 +131,20 @@ test('a worker that takes a request and never answers is ended, and the request 
 
   await assert.rejects(endless, /no answer within 60 seconds/);
   assert.equal(await transport.ask('echo', {}), 'answered');
-  assert.deepEqual(born.map(({ended}) => ended), [true, false]);
+  assert.deepEqual(
+    born.map(({ended}) => ended),
+    [true, false],
+  );
 });
 
 test('how long an answer may take is told by the operation', async (t) => {
   const {born, endless} = await withEndless(t, 'endless search');
 
   pass(t, 299_000);
-  assert.deepEqual(born.map(({ended}) => ended), [false]);
+  assert.deepEqual(
+    born.map(({ended}) => ended),
+    [false],
+  );
   pass(t, 1_000);
 
   await assert.rejects(endless, /no answer within 300 seconds/);
@@ -148,7 +160,10 @@ test('a request given up that the worker does not come back from holds up the ne
   pass(t, 3_000);
 
   assert.equal(await next, 'answered');
-  assert.deepEqual(born.map(({ended}) => ended), [true, false]);
+  assert.deepEqual(
+    born.map(({ended}) => ended),
+    [true, false],
+  );
 });
 
 test('a worker that does not even say that it has a request is replaced', async (t) => {
@@ -164,7 +179,10 @@ test('a worker that does not even say that it has a request is replaced', async 
   pass(t, 20_000);
 
   assert.equal(await asked, 'answered');
-  assert.deepEqual(born.map(({ended}) => ended), [true, false]);
+  assert.deepEqual(
+    born.map(({ended}) => ended),
+    [true, false],
+  );
 });
 
 test('a page that slept over a request takes the answer it wakes to', async (t) => {
@@ -178,7 +196,10 @@ test('a page that slept over a request takes the answer it wakes to', async (t) 
   const answer = await transportOf({createWorker}).ask('echo', {});
 
   assert.equal(answer, 'answered');
-  assert.deepEqual(born.map(({ended}) => ended), [false]);
+  assert.deepEqual(
+    born.map(({ended}) => ended),
+    [false],
+  );
 });
 
 test('without a worker every waiting request is refused plainly, and the next one tries again', async (t) => {

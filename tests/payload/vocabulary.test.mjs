@@ -6,9 +6,15 @@ import {Vocabulary, bandsOf} from '../../frontend/src/shared/vocabulary/vocabula
 
 const START = Object.freeze({
   fields: {powers_w: {type: 'list', items: {min: 0, max: 1e5}, default: [0, 100]}},
-  families: [{id: 'n', name: 'N'}, {id: 'bnc', name: 'BNC'}],
+  families: [
+    {id: 'n', name: 'N'},
+    {id: 'bnc', name: 'BNC'},
+  ],
   cables: [{id: 'rg_213', name: 'RG-213', dielectric: 'solid_pe', diameter_m: 0.0103}],
-  bands: [{id: '20m', name: '20 m', regions: ['1', '2', '3']}, {id: '4m', name: '4 m', regions: ['1']}],
+  bands: [
+    {id: '20m', name: '20 m', regions: ['1', '2', '3']},
+    {id: '4m', name: '4 m', regions: ['1']},
+  ],
   modes: [{id: 'ssb', name: 'SSB'}],
   conditions: [],
   cable_dielectrics: [],
@@ -18,13 +24,21 @@ const START = Object.freeze({
 const VIEWS = [
   {
     id: 'matrix',
-    fields: ({fields}, {powers_w}) => ({matrix: {powers_w: {...fields.powers_w, default: powers_w}, vswr: {type: 'number', min: 1, max: 20, default: 1.5}}}),
+    fields: ({fields}, {powers_w}) => ({
+      matrix: {
+        powers_w: {...fields.powers_w, default: powers_w},
+        vswr: {type: 'number', min: 1, max: 20, default: 1.5},
+      },
+    }),
     words: () => ({powers_w: {label: 'Power levels', unit: 'W'}, vswr: {label: 'VSWR on the line'}}),
   },
   {
     id: 'line',
     fields: (_, {families}) => ({
-      joint: {family: {type: 'choice', choices: families.map(({id}) => id), default: null}, vswr: {type: 'number', min: 1, max: 9, default: 2}},
+      joint: {
+        family: {type: 'choice', choices: families.map(({id}) => id), default: null},
+        vswr: {type: 'number', min: 1, max: 9, default: 2},
+      },
       cable: {diameter_m: {type: 'number', min: 0.001, max: 0.05, default: 0.01, unit: 'm'}},
     }),
     words: ({families}) => ({
@@ -37,12 +51,20 @@ const VIEWS = [
 const PACK = {
   id: 'club',
   name: 'Club',
-  interfaces: [{id: 'bnc', name: 'BNC, own'}, {id: 'seven', name: '7 mm'}],
+  interfaces: [
+    {id: 'bnc', name: 'BNC, own'},
+    {id: 'seven', name: '7 mm'},
+  ],
   bands: [{id: '8m', name: '8 m', regions: {2: {}, 1: {}}}],
   cables: [{id: 'hard', name: 'Hardline', dielectric: 'air', outer_diameter_m: {value: 0.022, source: 'own'}}],
   default_powers_w: [0, 5],
 };
-const made = (...packs) => new Vocabulary(START, VIEWS, packs.map((pack) => ({text: JSON.stringify(pack)})));
+const made = (...packs) =>
+  new Vocabulary(
+    START,
+    VIEWS,
+    packs.map((pack) => ({text: JSON.stringify(pack)})),
+  );
 
 test('without packs the lists are those of the start data', () => {
   const {first, isPacked, lists, views} = made();
@@ -50,7 +72,11 @@ test('without packs the lists are those of the start data', () => {
   assert.equal(isPacked, false);
   assert.deepEqual(views, ['matrix', 'line', 'packs']);
   assert.deepEqual(lists.families, START.families);
-  assert.deepEqual(first, {matrix: {powers_w: [0, 100], vswr: 1.5}, joint: {family: null, vswr: 2}, cable: {diameter_m: 0.01}});
+  assert.deepEqual(first, {
+    matrix: {powers_w: [0, 100], vswr: 1.5},
+    joint: {family: null, vswr: 2},
+    cable: {diameter_m: 0.01},
+  });
 });
 
 test('a pack takes the place of an entry or adds one, says so, and leaves the start data as it was', () => {
@@ -59,9 +85,18 @@ test('a pack takes the place of an entry or adds one, says so, and leaves the st
   const {first, isPacked, lists} = vocabulary;
 
   assert.equal(isPacked, true);
-  assert.deepEqual(lists.families, [{id: 'n', name: 'N'}, {id: 'bnc', name: 'BNC, own (pack Club)'}, {id: 'seven', name: '7 mm (pack Club)'}]);
+  assert.deepEqual(lists.families, [
+    {id: 'n', name: 'N'},
+    {id: 'bnc', name: 'BNC, own (pack Club)'},
+    {id: 'seven', name: '7 mm (pack Club)'},
+  ]);
   assert.deepEqual(lists.bands.at(-1), {id: '8m', regions: ['1', '2'], name: '8 m (pack Club)'});
-  assert.deepEqual(lists.cables.at(-1), {id: 'hard', dielectric: 'air', diameter_m: 0.022, name: 'Hardline (pack Club)'});
+  assert.deepEqual(lists.cables.at(-1), {
+    id: 'hard',
+    dielectric: 'air',
+    diameter_m: 0.022,
+    name: 'Hardline (pack Club)',
+  });
   assert.deepEqual(first.matrix.powers_w, [0, 5]);
   assert.deepEqual(vocabulary.fieldOf('joint.family').choices, ['n', 'bnc', 'seven']);
   assert.deepEqual(START, before);
@@ -91,7 +126,11 @@ test('numbers are shown and spoken in the unit of the page', () => {
   assert.equal(vocabulary.spoken('powers_w', [0, 100]), '0, 100 W');
   assert.equal(vocabulary.spoken('joint.family', null), 'not given');
   assert.equal(vocabulary.spoken('joint.family', 'bnc'), 'BNC');
-  assert.deepEqual(vocabulary.optionsOf('joint.family'), [['', 'none'], ['n', 'N'], ['bnc', 'BNC']]);
+  assert.deepEqual(vocabulary.optionsOf('joint.family'), [
+    ['', 'none'],
+    ['n', 'N'],
+    ['bnc', 'BNC'],
+  ]);
 });
 
 test('a value left out is what the core takes', () => {

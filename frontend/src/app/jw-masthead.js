@@ -85,7 +85,8 @@ class JwMasthead extends LitElement {
       <h1>Jointwise</h1>
       <nav aria-label="Views">
         ${VIEWS.map(
-          ({id, label}) => html`<button data-view=${id} aria-current=${id === this.view ? 'page' : nothing} @click=${() => send(this, 'jw-view', {view: id})}>${label}</button>`,
+          ({id, label}) =>
+            html`<button data-view=${id} aria-current=${id === this.view ? 'page' : nothing} @click=${() => send(this, 'jw-view', {view: id})}>${label}</button>`,
         )}
       </nav>
       <p>How much power a coaxial joint stands, band by band, with the derivation of every number.</p>

@@ -37,9 +37,11 @@ class JwNotice extends LitElement {
     if (!this.text) return html`<span role="status"></span>`;
     return html`<div role="status">
       <p>${this.text}</p>
-      ${this.link
-        ? html`<input readonly aria-label="Link to this view" .value=${this.link} @focus=${(e) => e.target.select()}>`
-        : nothing}
+      ${
+        this.link
+          ? html`<input readonly aria-label="Link to this view" .value=${this.link} @focus=${(e) => e.target.select()}>`
+          : nothing
+      }
       ${this.action ? html`<button id="notice-action" @click=${this.action.run}>${this.action.words}</button>` : nothing}
       <button @click=${this._dismiss}>Close</button>
     </div>`;

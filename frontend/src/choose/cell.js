@@ -3,7 +3,17 @@ import {toFragment} from '../shared/state/fragment.js';
 import {levelsWith} from '../shared/state/levels.js';
 
 /** What the matrix asks of a joint, too; the rest of the demands it does not know. */
-const DEMANDS_ONLY = ['use', 'bands', 'frequencies_hz', 'installation', 'cable', 'port', 'largest_diameter_m', 'plan', 'power_w'];
+const DEMANDS_ONLY = [
+  'use',
+  'bands',
+  'frequencies_hz',
+  'installation',
+  'cable',
+  'port',
+  'largest_diameter_m',
+  'plan',
+  'power_w',
+];
 
 const isSpot = (column) => column.low_hz === column.high_hz;
 const worse = (order, one, other) => (order.indexOf(one) < order.indexOf(other) ? other : one);

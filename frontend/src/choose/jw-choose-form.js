@@ -10,9 +10,34 @@ import {Speaking} from '../shared/vocabulary/speaking.js';
 
 const GROUPS = [
   ['carries', 'What it carries', ['use', 'power_w', 'mode', 'vswr', 'bands', 'frequencies_hz']],
-  ['sits', 'Where it sits', ['installation', 'exposure', 'added_sealing', 'vibration', 'ambient_temperature_c', 'solar_irradiance_w_per_m2', 'altitude_m']],
+  [
+    'sits',
+    'Where it sits',
+    [
+      'installation',
+      'exposure',
+      'added_sealing',
+      'vibration',
+      'ambient_temperature_c',
+      'solar_irradiance_w_per_m2',
+      'altitude_m',
+    ],
+  ],
   ['used', 'How it is used', ['matings_per_year', 'service_life_years', 'condition']],
-  ['meets', 'What it meets', ['cable', 'cable_dielectric', 'cable_diameter_m', 'port', 'largest_diameter_m', 'system_impedance_ohm', 'return_loss_asked_db', 'region']],
+  [
+    'meets',
+    'What it meets',
+    [
+      'cable',
+      'cable_dielectric',
+      'cable_diameter_m',
+      'port',
+      'largest_diameter_m',
+      'system_impedance_ohm',
+      'return_loss_asked_db',
+      'region',
+    ],
+  ],
 ];
 const NO_BANDS = [{words: 'none: spot frequencies only', value: []}];
 const ROOMY = '(min-width: 1180px)';
@@ -73,10 +98,14 @@ class JwChooseForm extends Speaking {
     const of = `choose.${name}`;
     const error = refusedField(this.refusal) === name ? refusedWords(this.refusal, this.vocabulary.labelOf(of)) : '';
     if (name === 'bands') {
-      const choices = this.vocabulary.lists.bands.map((band) => ({...band, hidden: !band.regions.includes(String(state.region))}));
+      const choices = this.vocabulary.lists.bands.map((band) => ({
+        ...band,
+        hidden: !band.regions.includes(String(state.region)),
+      }));
       return html`<jw-toggles-field class="wide" name=${of} .choices=${choices} .sets=${NO_BANDS} .value=${state.bands} .error=${error}></jw-toggles-field>`;
     }
-    if (name === 'frequencies_hz') return html`<jw-list-field class="wide" name=${of} .value=${state.frequencies_hz} .error=${error}></jw-list-field>`;
+    if (name === 'frequencies_hz')
+      return html`<jw-list-field class="wide" name=${of} .value=${state.frequencies_hz} .error=${error}></jw-list-field>`;
     return control(this.vocabulary, of, state[name], error);
   }
 

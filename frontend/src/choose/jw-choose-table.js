@@ -2,7 +2,18 @@ import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
 import {STEP_RULES, stepOf} from '../shared/margins/scale.js';
 import {packMark, packStyles} from '../shared/packs/mark.js';
 import {base} from '../shared/styles/base.js';
-import {bindingWords, couplingWords, lossWords, marginWords, marksOf, rangeWords, rankWords, sizeWords, wearWords, weatherWords} from './reading.js';
+import {
+  bindingWords,
+  couplingWords,
+  lossWords,
+  marginWords,
+  marksOf,
+  rangeWords,
+  rankWords,
+  sizeWords,
+  wearWords,
+  weatherWords,
+} from './reading.js';
 
 const HEADS = ['Rank', 'Family', 'Smallest margin', 'Loss', 'Size', 'Coupling', 'Matings', 'Weather'];
 

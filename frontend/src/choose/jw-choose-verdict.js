@@ -64,11 +64,13 @@ class JwChooseVerdict extends Speaking {
   _way({demand, sentence, field, value}) {
     return html`<li data-demand=${demand}>
       <span>${sentence}</span>
-      ${field
-        ? html`<button ?disabled=${this.outdated !== ''} @click=${() => send(this, 'jw-choose-change', {changes: {[field]: value}, live: false})}>
+      ${
+        field
+          ? html`<button ?disabled=${this.outdated !== ''} @click=${() => send(this, 'jw-choose-change', {changes: {[field]: value}, live: false})}>
             Set ${this._changeWords(field, value)}
           </button>`
-        : nothing}
+          : nothing
+      }
     </li>`;
   }
 

@@ -110,7 +110,10 @@ export class JwChooseView extends View {
   _demands(answered) {
     return Object.entries(answered)
       .filter(([, value]) => !Array.isArray(value) || value.length > 0)
-      .map(([name, value]) => `${this.vocabulary.labelOf(`choose.${name}`)}: ${this.vocabulary.spoken(`choose.${name}`, value)}`)
+      .map(
+        ([name, value]) =>
+          `${this.vocabulary.labelOf(`choose.${name}`)}: ${this.vocabulary.spoken(`choose.${name}`, value)}`,
+      )
       .join(' · ');
   }
 

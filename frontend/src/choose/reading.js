@@ -1,7 +1,12 @@
 /** Reading a family's answer: plain words for its rank, margin, wear and weather. */
 import {decibels, digits} from '../shared/text/format.js';
 
-const EXPOSURES = {indoor: 'indoors', sheltered: 'outdoors, sheltered', exposed: 'outdoors, exposed', immersed: 'under water'};
+const EXPOSURES = {
+  indoor: 'indoors',
+  sheltered: 'outdoors, sheltered',
+  exposed: 'outdoors, exposed',
+  immersed: 'under water',
+};
 
 /** From here a loss is told to a thousandth, below it by its first two digits. */
 const THOUSANDTHS_DB = 0.01;
@@ -46,7 +51,10 @@ export function weatherWords({stands, stands_sealed: sealed}) {
 
 /** What else is to be known of a family that passes. */
 export const marksOf = (choice) =>
-  [choice.best_in_something ? 'best in something' : '', choice.needs_adapter ? 'needs an adapter to the port' : ''].filter(Boolean);
+  [
+    choice.best_in_something ? 'best in something' : '',
+    choice.needs_adapter ? 'needs an adapter to the port' : '',
+  ].filter(Boolean);
 
 /** How the plan stands, in a sentence; empty where there is none. */
 export function planWords(plan, result) {

@@ -10,7 +10,12 @@ export async function answered(address, words, signal) {
   const patience = AbortSignal.any([signal, AbortSignal.timeout(PATIENCE_MS)]);
   let answer, text;
   try {
-    answer = await fetch(address, {signal: patience, credentials: 'omit', referrerPolicy: 'no-referrer', cache: 'no-cache'});
+    answer = await fetch(address, {
+      signal: patience,
+      credentials: 'omit',
+      referrerPolicy: 'no-referrer',
+      cache: 'no-cache',
+    });
     text = await answer.text();
   } catch {
     throw new Trouble(words.unreachable);

@@ -32,7 +32,8 @@ function theme(text) {
 function power(text) {
   if (text === null) return undefined;
   const watts = Number(text);
-  if (text.trim() === '' || !(watts >= 0 && watts <= 1e5)) throw new BadAttribute('power', text, 'a number from 0 to 100000, in W');
+  if (text.trim() === '' || !(watts >= 0 && watts <= 1e5))
+    throw new BadAttribute('power', text, 'a number from 0 to 100000, in W');
   return watts;
 }
 
@@ -56,7 +57,11 @@ export function readAttributes(element, given) {
   const src = text('src');
   const link = linked(text('link'));
   if (src === null && !link && !given) {
-    throw new BadAttribute('src', null, 'the address of a snapshot, # and the id of one in the page, or a link to a server instead');
+    throw new BadAttribute(
+      'src',
+      null,
+      'the address of a snapshot, # and the id of one in the page, or a link to a server instead',
+    );
   }
   return {
     block: src?.startsWith('#') ? src.slice(1) : undefined,

@@ -35,21 +35,44 @@ function limitsOf({matrix, derivations}, f, c, power) {
     const [low, high] = allowed[l];
     const receiving = power === 0;
     const margins = allowed[l].map((watts) => (watts > 0 && !receiving ? 10 * Math.log10(watts / power) : null));
-    const last = {formula: derivations.formulas[0], purpose: '', inputs: [{value: low}, {value: power}], result: margins[0]};
-    return {id, margins, receiving, allowed: low === null ? undefined : [low, high], steps: margins[0] === null ? steps : [...steps, last]};
+    const last = {
+      formula: derivations.formulas[0],
+      purpose: '',
+      inputs: [{value: low}, {value: power}],
+      result: margins[0],
+    };
+    return {
+      id,
+      margins,
+      receiving,
+      allowed: low === null ? undefined : [low, high],
+      steps: margins[0] === null ? steps : [...steps, last],
+    };
   });
 }
 
 function input(words, {symbol: name, meaning, unit}, {value, source, kind}) {
   const origin = [kind, source].filter(Boolean).join(': ');
-  return el('li', {}, symbol(name), ` = ${quantityIn(words, value, unit)} `, el('small', {lang: 'en'}, meaning, origin ? ` (${origin})` : undefined));
+  return el(
+    'li',
+    {},
+    symbol(name),
+    ` = ${quantityIn(words, value, unit)} `,
+    el('small', {lang: 'en'}, meaning, origin ? ` (${origin})` : undefined),
+  );
 }
 
 function step(words, {formula, purpose, inputs, result}) {
-  return el('li', {},
+  return el(
+    'li',
+    {},
     el('p', {lang: 'en'}, el('strong', {}, formula.title), purpose ? ` ${purpose}` : undefined),
     el('div', {class: 'formula', tabindex: 0, role: 'group', 'aria-label': formula.title}, drawn(formula)),
-    el('ul', {}, inputs.map((given, i) => input(words, formula.inputs[i], given))),
+    el(
+      'ul',
+      {},
+      inputs.map((given, i) => input(words, formula.inputs[i], given)),
+    ),
     el('p', {class: 'result'}, symbol(formula.result.symbol), ` = ${quantityIn(words, result, formula.result.unit)}`),
     el('p', {class: 'soft', lang: 'en'}, `${words.source}: ${formula.source}`),
   );
@@ -57,16 +80,29 @@ function step(words, {formula, purpose, inputs, result}) {
 
 function limit(words, {id, margins: [low, high], allowed, receiving, steps}, binding) {
   const signed = (value) => words.number(decibels(value));
-  const room = low === null
-    ? el('span', {class: 'soft'}, receiving ? words.receiving : '–')
-    : [el('b', {'data-step': stepOf(low)}, `${signed(low)} dB`), el('span', {class: 'soft'}, words.range(signed(low), signed(high)))];
-  return el('details', {open: binding, 'data-limit': id},
-    el('summary', {},
+  const room =
+    low === null
+      ? el('span', {class: 'soft'}, receiving ? words.receiving : '–')
+      : [
+          el('b', {'data-step': stepOf(low)}, `${signed(low)} dB`),
+          el('span', {class: 'soft'}, words.range(signed(low), signed(high))),
+        ];
+  return el(
+    'details',
+    {open: binding, 'data-limit': id},
+    el(
+      'summary',
+      {},
       el('strong', {}, words.limits[id]),
       binding ? el('span', {class: 'binds'}, words.binds) : undefined,
       room,
-      allowed ? el('span', {class: 'soft'}, words.allows(...allowed.map(words.level))) : undefined),
-    el('ol', {}, steps.map((one) => step(words, one))),
+      allowed ? el('span', {class: 'soft'}, words.allows(...allowed.map(words.level))) : undefined,
+    ),
+    el(
+      'ol',
+      {},
+      steps.map((one) => step(words, one)),
+    ),
   );
 }
 
@@ -74,17 +110,45 @@ function limit(words, {id, margins: [low, high], allowed, receiving, steps}, bin
 export function derivation(snapshot, cell, [f, c], words, link, close) {
   const {gate_reasons: reasons} = cell.family;
   const failed = [cell.refusedBy, ...cell.marks].filter(Boolean);
-  const bindingFirst = limitsOf(snapshot, f, c, cell.power).sort((one, other) => (other.id === cell.limit) - (one.id === cell.limit));
-  return el('div', {class: 'derivation', role: 'group', 'aria-labelledby': 'heading'},
-    el('div', {class: 'head'},
+  const bindingFirst = limitsOf(snapshot, f, c, cell.power).sort(
+    (one, other) => (other.id === cell.limit) - (one.id === cell.limit),
+  );
+  return el(
+    'div',
+    {class: 'derivation', role: 'group', 'aria-labelledby': 'heading'},
+    el(
+      'div',
+      {class: 'head'},
       el('h3', {id: 'heading', tabindex: -1}, `${cell.family.name} · ${cell.column.name} · ${words.level(cell.power)}`),
-      el('button', {class: 'close', onclick: close}, words.close)),
-    el('p', {class: 'verdict'}, words.verdict(cell), ' ', cell.refusedBy ? undefined : words.largest(cell), ' ',
-      el('span', {class: 'soft'}, words.at(cell.column))),
-    failed.length === 0 ? undefined : el('ul', {class: 'failed', lang: 'en'},
-      failed.map((gate) => el('li', {}, `${gate.name}: ${reasons[gate.id] ?? ''}`))),
+      el('button', {class: 'close', onclick: close}, words.close),
+    ),
+    el(
+      'p',
+      {class: 'verdict'},
+      words.verdict(cell),
+      ' ',
+      cell.refusedBy ? undefined : words.largest(cell),
+      ' ',
+      el('span', {class: 'soft'}, words.at(cell.column)),
+    ),
+    failed.length === 0
+      ? undefined
+      : el(
+          'ul',
+          {class: 'failed', lang: 'en'},
+          failed.map((gate) => el('li', {}, `${gate.name}: ${reasons[gate.id] ?? ''}`)),
+        ),
     bindingFirst.map((one) => limit(words, one, one.id === cell.limit)),
-    el('details', {}, el('summary', {}, words.cautions), el('ul', {lang: 'en'}, snapshot.cautions.map((one) => el('li', {}, one)))),
+    el(
+      'details',
+      {},
+      el('summary', {}, words.cautions),
+      el(
+        'ul',
+        {lang: 'en'},
+        snapshot.cautions.map((one) => el('li', {}, one)),
+      ),
+    ),
     link ? el('p', {}, el('a', {href: link, target: '_blank', rel: 'noopener'}, words.full)) : undefined,
   );
 }

@@ -95,7 +95,8 @@ export class JointwiseMatrix extends HTMLElement {
       return this.#fail(error);
     }
     const {src, block, link} = this.#settings;
-    const address = this.#given === undefined ? (src?.href ?? (block ? `#${block}` : snapshotAddress(link).href)) : 'given';
+    const address =
+      this.#given === undefined ? (src?.href ?? (block ? `#${block}` : snapshotAddress(link).href)) : 'given';
     if (address !== this.#address) {
       this.#address = address;
       this.#forget();
@@ -156,7 +157,9 @@ export class JointwiseMatrix extends HTMLElement {
       this.#snapshot = readSnapshot(text);
     } catch (error) {
       if (from === 'kept') return false;
-      const trouble = new Trouble(this.#words.misshapen(this.#given === undefined ? this.#address : 'snapshot', error.message));
+      const trouble = new Trouble(
+        this.#words.misshapen(this.#given === undefined ? this.#address : 'snapshot', error.message),
+      );
       if (!this.#snapshot) this.#fail(trouble);
       else this.#tell('jointwise-error', {message: trouble.message});
       return false;
@@ -168,7 +171,12 @@ export class JointwiseMatrix extends HTMLElement {
     this.#opened = undefined;
     this.#draw();
     const {families, columns, powers_w} = this.#snapshot.matrix;
-    this.#tell('jointwise-ready', {from, families: families.map(({id}) => id), bands: columns.map(({id}) => id), powers_w});
+    this.#tell('jointwise-ready', {
+      from,
+      families: families.map(({id}) => id),
+      bands: columns.map(({id}) => id),
+      powers_w,
+    });
     return true;
   }
 
@@ -203,12 +211,18 @@ export class JointwiseMatrix extends HTMLElement {
     this.#root.dir = 'ltr';
     const columns = this.#snapshot?.matrix.columns.length ?? size?.columns ?? 0;
     this.#root.style.setProperty('--columns', columns);
-    this.#root.style.setProperty('--room', size ? `${HEAD_PX + size.rows * ROW_PX[compact ? 'compact' : 'full']}px` : '0');
+    this.#root.style.setProperty(
+      '--room',
+      size ? `${HEAD_PX + size.rows * ROW_PX[compact ? 'compact' : 'full']}px` : '0',
+    );
     const busy = !this.#snapshot && !this.#trouble;
-    const card = el('div', {class: 'card', role: 'group', 'aria-label': words.title, 'aria-busy': String(busy)},
+    const card = el(
+      'div',
+      {class: 'card', role: 'group', 'aria-label': words.title, 'aria-busy': String(busy)},
       el('div', {class: 'bar'}, el('h2', {}, words.title), this.#snapshot ? this.#powers() : undefined),
       this.#trouble ? this.#troubled() : el('div', {class: 'scroll'}),
-      foot(words, {compact, link: this.#link(), status: this.#status, snapshot: this.#snapshot}));
+      foot(words, {compact, link: this.#link(), status: this.#status, snapshot: this.#snapshot}),
+    );
     this.#root.replaceChildren(card);
     if (!this.#trouble) this.#fill();
   }
@@ -221,7 +235,10 @@ export class JointwiseMatrix extends HTMLElement {
     this.#root.style.setProperty('--chosen', `${(this.#level / Math.max(levels.length - 1, 1)) * 100}%`);
     const table = grid(this.#snapshot, this.#level, this.#words, this.#settings.compact);
     table.addEventListener('keydown', (event) => this.#moved(event));
-    table.addEventListener('click', ({target}) => target.closest('td > button') && this.#open(target.closest('td > button')));
+    table.addEventListener(
+      'click',
+      ({target}) => target.closest('td > button') && this.#open(target.closest('td > button')),
+    );
     room.replaceChildren(table);
     this.#root.querySelector('.ends a')?.setAttribute('href', this.#link());
     const opened = this.#opened;
@@ -231,9 +248,12 @@ export class JointwiseMatrix extends HTMLElement {
 
   #troubled() {
     const again = () => this.#load();
-    return el('div', {class: 'trouble', role: 'alert'},
+    return el(
+      'div',
+      {class: 'trouble', role: 'alert'},
       el('p', {}, this.#trouble.message),
-      this.#trouble instanceof Trouble ? el('button', {class: 'again', onclick: again}, this.#words.again) : undefined);
+      this.#trouble instanceof Trouble ? el('button', {class: 'again', onclick: again}, this.#words.again) : undefined,
+    );
   }
 
   #powers() {
@@ -243,7 +263,9 @@ export class JointwiseMatrix extends HTMLElement {
       this.#fill();
     };
     const level = this.#level;
-    const options = this.#snapshot.matrix.powers_w.map((watts, p) => el('option', {selected: p === level}, words.level(watts)));
+    const options = this.#snapshot.matrix.powers_w.map((watts, p) =>
+      el('option', {selected: p === level}, words.level(watts)),
+    );
     return el('label', {}, words.power, el('select', {onchange: chosen}, options));
   }
 
@@ -283,8 +305,13 @@ export class JointwiseMatrix extends HTMLElement {
     this.#root.querySelector('#heading').focus();
     const cell = readCell(this.#snapshot.matrix, ...at, this.#level);
     this.#tell('jointwise-cell', {
-      family: cell.family.id, band: cell.column.id, power_w: cell.power, margin_db: cell.margin, margin_high_db: cell.high,
-      limit: cell.limit ?? null, refused_by: cell.refusedBy?.id ?? null,
+      family: cell.family.id,
+      band: cell.column.id,
+      power_w: cell.power,
+      margin_db: cell.margin,
+      margin_high_db: cell.high,
+      limit: cell.limit ?? null,
+      refused_by: cell.refusedBy?.id ?? null,
     });
   }
 

@@ -15,31 +15,44 @@ function legend(words) {
   };
   return [
     el('p', {class: 'legend soft', id: 'legend'}, words.legend),
-    el('div', {class: 'scale', role: 'img', 'aria-labelledby': 'legend'},
-      STEPS.map((step, i) => el('span', {'data-step': i}, range(step, i)))),
+    el(
+      'div',
+      {class: 'scale', role: 'img', 'aria-labelledby': 'legend'},
+      STEPS.map((step, i) => el('span', {'data-step': i}, range(step, i))),
+    ),
   ];
 }
 
 function marks(words, {gates}) {
   const row = (mark, text, lang) => el('li', {lang}, el('b', {}, mark), el('span', {}, text));
-  return el('ul', {class: 'marks-list'},
+  return el(
+    'ul',
+    {class: 'marks-list'},
     row('?', words.undecided),
     row(DISAGREES, words.disagrees),
-    gates.map((gate) => row(gate.hard ? (words.words[gate.id] ?? refusedWord(gate)) : letterOf(gate), gate.name, 'en')));
+    gates.map((gate) => row(gate.hard ? (words.words[gate.id] ?? refusedWord(gate)) : letterOf(gate), gate.name, 'en')),
+  );
 }
 
 const conditions = (words, snapshot) =>
-  el('ul', {class: 'conditions'}, conditionsIn(words, snapshot).map(([label, value]) => el('li', {}, `${label}: ${value}`)));
+  el(
+    'ul',
+    {class: 'conditions'},
+    conditionsIn(words, snapshot).map(([label, value]) => el('li', {}, `${label}: ${value}`)),
+  );
 
 const folded = (heading, inside) => el('details', {}, el('summary', {}, heading), inside);
 
 /** All of it takes the same room before there is a snapshot, so that nothing moves when it comes. */
 export function foot(words, {compact, link, status, snapshot}) {
-  return el('div', {class: 'foot'},
+  return el(
+    'div',
+    {class: 'foot'},
     compact ? undefined : legend(words),
     el('p', {class: 'caution'}, words.caution),
     el('p', {class: 'status soft', role: 'status'}, status),
     folded(words.conditions, snapshot && conditions(words, snapshot)),
     folded(words.marks, snapshot && marks(words, snapshot.matrix)),
-    link ? el('p', {class: 'ends'}, el('a', {href: link, target: '_blank', rel: 'noopener'}, words.full)) : undefined);
+    link ? el('p', {class: 'ends'}, el('a', {href: link, target: '_blank', rel: 'noopener'}, words.full)) : undefined,
+  );
 }

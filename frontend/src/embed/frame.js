@@ -8,11 +8,13 @@
  */
 const given = new URLSearchParams(location.search);
 const matrix = document.createElement('jointwise-matrix');
-for (const name of matrix.constructor.observedAttributes) if (given.has(name) && name !== 'link') matrix.setAttribute(name, given.get(name));
+for (const name of matrix.constructor.observedAttributes)
+  if (given.has(name) && name !== 'link') matrix.setAttribute(name, given.get(name));
 if (given.has('lang')) document.documentElement.lang = given.get('lang');
 matrix.setAttribute('link', new URL(`./${location.hash}`, location.href).href);
 document.body.append(matrix);
 
-const tell = () => parent.postMessage({type: 'jointwise-height', height: Math.ceil(matrix.getBoundingClientRect().height)}, '*');
+const tell = () =>
+  parent.postMessage({type: 'jointwise-height', height: Math.ceil(matrix.getBoundingClientRect().height)}, '*');
 new ResizeObserver(tell).observe(matrix);
 addEventListener('hashchange', () => location.reload());

@@ -15,14 +15,29 @@ const head = (name) => {
 
 function frame(words, heads, rows) {
   const blank = el('th', {}, el('span', {class: 'unseen'}, words.family));
-  return el('table', {role: 'grid', 'aria-label': words.title}, el('thead', {}, el('tr', {}, blank, heads)), el('tbody', {}, rows));
+  return el(
+    'table',
+    {role: 'grid', 'aria-label': words.title},
+    el('thead', {}, el('tr', {}, blank, heads)),
+    el('tbody', {}, rows),
+  );
 }
 
 /** The table before there are numbers: the same room, nothing in it. */
 export function emptyGrid(words, {rows, columns}) {
   const times = (count, make) => Array.from({length: count}, make);
-  const row = () => el('tr', {}, el('th', {scope: 'row'}, '\u00a0'), times(columns, () => el('td', {}, el('span', {class: 'empty'}))));
-  const table = frame(words, times(columns, () => el('th', {scope: 'col'}, '\u00a0')), times(rows, row));
+  const row = () =>
+    el(
+      'tr',
+      {},
+      el('th', {scope: 'row'}, '\u00a0'),
+      times(columns, () => el('td', {}, el('span', {class: 'empty'}))),
+    );
+  const table = frame(
+    words,
+    times(columns, () => el('th', {scope: 'col'}, '\u00a0')),
+    times(rows, row),
+  );
   table.setAttribute('aria-hidden', 'true');
   return table;
 }
@@ -36,7 +51,11 @@ export function grid({matrix}, p, words, compact) {
       const ladder = compact ? [] : levels.map((_, level) => readCell(matrix, f, c, level));
       return cell(readCell(matrix, f, c, p), ladder, words, f, c);
     });
-  return frame(words, heads, families.map(({name}, f) => el('tr', {}, el('th', {scope: 'row'}, el('span', {}, name)), cells(f))));
+  return frame(
+    words,
+    heads,
+    families.map(({name}, f) => el('tr', {}, el('th', {scope: 'row'}, el('span', {}, name)), cells(f))),
+  );
 }
 
 function cell(read, ladder, words, f, c) {
@@ -45,8 +64,14 @@ function cell(read, ladder, words, f, c) {
   const button = el(
     'button',
     {
-      ...(ladder.length > 0 && around(read, ladder)), 'aria-label': words.cell(read), 'data-step': stepNameOf(read), 'data-undecided': read.undecided,
-      'data-row': f, 'data-column': c, tabindex: f === 0 && c === 0 ? 0 : -1, 'aria-expanded': 'false',
+      ...(ladder.length > 0 && around(read, ladder)),
+      'aria-label': words.cell(read),
+      'data-step': stepNameOf(read),
+      'data-undecided': read.undecided,
+      'data-row': f,
+      'data-column': c,
+      tabindex: f === 0 && c === 0 ? 0 : -1,
+      'aria-expanded': 'false',
     },
     number,
     ladder.length > 0 && !read.refusedBy ? el('i', {class: rangeClass(read.margin, read.high)}) : undefined,

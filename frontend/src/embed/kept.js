@@ -21,7 +21,8 @@ export function keep(address, text) {
   try {
     const kept = Object.keys(localStorage).filter((key) => key.startsWith(PREFIX) && key !== PREFIX + address);
     const oldestFirst = kept.map((key) => [recall(key.slice(PREFIX.length))?.day ?? '', key]).sort();
-    for (const [, key] of oldestFirst.slice(0, Math.max(0, kept.length - MOST_COPIES + 1))) localStorage.removeItem(key);
+    for (const [, key] of oldestFirst.slice(0, Math.max(0, kept.length - MOST_COPIES + 1)))
+      localStorage.removeItem(key);
     localStorage.setItem(PREFIX + address, JSON.stringify({day: new Date().toISOString(), text}));
   } catch {
     // a browser that keeps nothing shows what the network brings

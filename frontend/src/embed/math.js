@@ -1,14 +1,30 @@
 /** A formula's MathML as elements: tag by tag from a list, so that a snapshot can bring nothing else in. */
 
 const NAMESPACE = 'http://www.w3.org/1998/Math/MathML';
-const KNOWN = new Set(['math', 'mrow', 'mi', 'mo', 'mn', 'mtext', 'msub', 'msup', 'mfrac', 'msqrt', 'mtable', 'mtr', 'mtd']);
+const KNOWN = new Set([
+  'math',
+  'mrow',
+  'mi',
+  'mo',
+  'mn',
+  'mtext',
+  'msub',
+  'msup',
+  'mfrac',
+  'msqrt',
+  'mtable',
+  'mtr',
+  'mtd',
+]);
 const NAMED = {amp: '&', lt: '<', gt: '>', quot: '"'};
 const PIECES = /<(\/?)([a-z]+)[^<>]*>|([^<]+)/g;
 /** The deepest formula of the core has a third of it. */
 const DEEPEST = 40;
 
 const decoded = (text) =>
-  text.replace(/&(?:#(\d{1,6})|([a-z]+));/g, (whole, number, name) => (number ? String.fromCodePoint(number) : (NAMED[name] ?? whole)));
+  text.replace(/&(?:#(\d{1,6})|([a-z]+));/g, (whole, number, name) =>
+    number ? String.fromCodePoint(number) : (NAMED[name] ?? whole),
+  );
 
 /** The math element; undefined when the markup is none, or holds what no formula does. */
 export function mathElement(markup) {

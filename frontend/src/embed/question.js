@@ -43,7 +43,9 @@ export function expectedSize(link) {
 export function fullPage(link, {request, matrix}, power, cell) {
   const bands = matrix.columns.filter(({low_hz: low, high_hz: high}) => low !== high).map(({id}) => id);
   const isSpot = cell && cell.column.low_hz === cell.column.high_hz;
-  const open = !cell ? {} : {family: cell.family.id, ...(isSpot ? {frequency_hz: cell.column.low_hz} : {band: cell.column.id})};
+  const open = !cell
+    ? {}
+    : {family: cell.family.id, ...(isSpot ? {frequency_hz: cell.column.low_hz} : {band: cell.column.id})};
   const state = {...request, bands, power_w: power, ...open};
   const said = Object.keys(state).filter((name) => state[name] !== null);
   const first = {...Object.fromEntries(said.map((name) => [name, undefined])), bands: FIRST_BANDS};

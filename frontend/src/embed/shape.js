@@ -16,27 +16,37 @@ export const orNull = (check) => (value, path) => (value === null ? null : check
 export const boolean = (value, path) => (typeof value === 'boolean' ? value : refuse(path, 'true or false'));
 
 export const text = (longest) => (value, path) =>
-  typeof value === 'string' && value.length <= longest ? value : refuse(path, `a text of at most ${longest} characters`);
+  typeof value === 'string' && value.length <= longest
+    ? value
+    : refuse(path, `a text of at most ${longest} characters`);
 
 export const exactly = (wanted) => (value, path) => (value === wanted ? value : refuse(path, `"${wanted}"`));
 
 /** A whole number from `least` to below `end`. */
-export const index = (end, least = 0) => (value, path) =>
-  Number.isInteger(value) && value >= least && value < end ? value : refuse(path, `a whole number from ${least} to ${end - 1}`);
+export const index =
+  (end, least = 0) =>
+  (value, path) =>
+    Number.isInteger(value) && value >= least && value < end
+      ? value
+      : refuse(path, `a whole number from ${least} to ${end - 1}`);
 
 /** A list of `least` to `most` entries. */
-export const list = (check, least, most = least) => (value, path) => {
-  if (!Array.isArray(value) || value.length < least || value.length > most) {
-    refuse(path, least === most ? `a list of ${least}` : `a list of ${least} to ${most}`);
-  }
-  return value.map((item, i) => check(item, `${path}[${i}]`));
-};
+export const list =
+  (check, least, most = least) =>
+  (value, path) => {
+    if (!Array.isArray(value) || value.length < least || value.length > most) {
+      refuse(path, least === most ? `a list of ${least}` : `a list of ${least} to ${most}`);
+    }
+    return value.map((item, i) => check(item, `${path}[${i}]`));
+  };
 
 /** A list whose places have checks of their own. */
-export const places = (...checks) => (value, path) => {
-  if (!Array.isArray(value) || value.length !== checks.length) refuse(path, `a list of ${checks.length}`);
-  return checks.map((check, i) => check(value[i], `${path}[${i}]`));
-};
+export const places =
+  (...checks) =>
+  (value, path) => {
+    if (!Array.isArray(value) || value.length !== checks.length) refuse(path, `a list of ${checks.length}`);
+    return checks.map((check, i) => check(value[i], `${path}[${i}]`));
+  };
 
 const isObject = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
 

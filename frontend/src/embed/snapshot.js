@@ -22,12 +22,21 @@ const plainOne = (value, path) => {
   return typeof value === 'number' ? number(value, path) : name(value, path);
 };
 
-const family = record({id: name, name, summary: sentence, receive_only: boolean, gate_reasons: dictionary(sentence, 50)});
+const family = record({
+  id: name,
+  name,
+  summary: sentence,
+  receive_only: boolean,
+  gate_reasons: dictionary(sentence, 50),
+});
 const column = record({id: name, name, low_hz: number, high_hz: number});
 const gate = record({id: name, name, hard: boolean});
 
 /** Tables [family][column] of something, in the size of the matrix they belong to. */
-const perCell = (check) => (value, path, {families, columns}) => list(list(check, columns.length), families.length)(value, path);
+const perCell =
+  (check) =>
+  (value, path, {families, columns}) =>
+    list(list(check, columns.length), families.length)(value, path);
 const perPower = (check) => (value, path, matrix) => perCell(list(check, matrix.powers_w.length))(value, path, matrix);
 const ends = perCell(list(orNull(number), 2));
 
@@ -52,7 +61,12 @@ const matrix = record({
 
 const symbol = record({symbol: name, meaning: sentence, unit: name});
 const formula = record({
-  id: name, title: name, mathml: text(20_000), source: sentence, inputs: list(symbol, 0, 30), result: symbol,
+  id: name,
+  title: name,
+  mathml: text(20_000),
+  source: sentence,
+  inputs: list(symbol, 0, 30),
+  result: symbol,
 });
 
 const derivations = (value, path, {matrix: {families, columns}}) =>
@@ -70,11 +84,18 @@ const derivations = (value, path, {matrix: {families, columns}}) =>
   })(value, path);
 
 /** A step has as many values as its formula has inputs. */
-const step = ({formulas, purposes, values}) => (value, path) => {
-  const [which] = places(index(formulas.length), (any) => any, (any) => any, number)(value, path);
-  const inputs = list(index(values.length), formulas[which].inputs.length);
-  return places(index(formulas.length), index(purposes.length), inputs, number)(value, path);
-};
+const step =
+  ({formulas, purposes, values}) =>
+  (value, path) => {
+    const [which] = places(
+      index(formulas.length),
+      (any) => any,
+      (any) => any,
+      number,
+    )(value, path);
+    const inputs = list(index(values.length), formulas[which].inputs.length);
+    return places(index(formulas.length), index(purposes.length), inputs, number)(value, path);
+  };
 
 const snapshot = record({
   format: exactly('jointwise snapshot 1'),

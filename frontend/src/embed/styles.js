@@ -102,7 +102,15 @@ details > .marks-list { padding-left: 0; }
 
 const own = new CSSStyleSheet();
 own.replaceSync(
-  ['.root { all: initial; }', tokens.replaceAll(':root', '.root'), scaleCss('.root'), STEP_RULES, RANGE_RULES, LADDER_RULES, RULES].join('\n'),
+  [
+    '.root { all: initial; }',
+    tokens.replaceAll(':root', '.root'),
+    scaleCss('.root'),
+    STEP_RULES,
+    RANGE_RULES,
+    LADDER_RULES,
+    RULES,
+  ].join('\n'),
 );
 
 /** For the element's root; a sheet made by a script is no inline style, so a strict policy of the host lets it be. */

@@ -33,16 +33,38 @@ const en = {
   disagrees: 'two ways to the heat limit differ by more than three times',
   conditions: 'Conditions',
   fields: {
-    mode: 'Mode', vswr: 'VSWR', exposure: 'Exposure', added_sealing: 'Taped or booted', ambient_temperature_c: 'Air in the shade',
-    solar_irradiance_w_per_m2: 'Sun on the joint', altitude_m: 'Altitude', vibration: 'Vibration', region: 'ITU Region',
-    power_is: 'Powers are', transmit_share: 'Share on the air', on_time_s: 'One over', off_time_s: 'Pause after it',
-    system_impedance_ohm: 'Line impedance', return_loss_asked_db: 'Return loss asked for', condition: 'Joint condition',
-    cable_dielectric: 'Cable insulation', cable_diameter_m: 'Cable diameter', added_resistance_ohm: 'Added contact resistance',
-    matings_per_year: 'Swaps per year', service_life_years: 'Years in service',
+    mode: 'Mode',
+    vswr: 'VSWR',
+    exposure: 'Exposure',
+    added_sealing: 'Taped or booted',
+    ambient_temperature_c: 'Air in the shade',
+    solar_irradiance_w_per_m2: 'Sun on the joint',
+    altitude_m: 'Altitude',
+    vibration: 'Vibration',
+    region: 'ITU Region',
+    power_is: 'Powers are',
+    transmit_share: 'Share on the air',
+    on_time_s: 'One over',
+    off_time_s: 'Pause after it',
+    system_impedance_ohm: 'Line impedance',
+    return_loss_asked_db: 'Return loss asked for',
+    condition: 'Joint condition',
+    cable_dielectric: 'Cable insulation',
+    cable_diameter_m: 'Cable diameter',
+    added_resistance_ohm: 'Added contact resistance',
+    matings_per_year: 'Swaps per year',
+    service_life_years: 'Years in service',
   },
   choices: {
-    indoor: 'indoors', sheltered: 'outdoors, sheltered', exposed: 'outdoors, exposed', immersed: 'under water', none: 'none',
-    vehicle: 'vehicle', severe: 'severe', forward: 'forward power', net: 'net power',
+    indoor: 'indoors',
+    sheltered: 'outdoors, sheltered',
+    exposed: 'outdoors, exposed',
+    immersed: 'under water',
+    none: 'none',
+    vehicle: 'vehicle',
+    severe: 'severe',
+    forward: 'forward power',
+    net: 'net power',
   },
   yes: 'yes',
   no: 'no',
@@ -57,7 +79,8 @@ const en = {
   verdict: (cell) => {
     if (cell.refusedBy) return `Refused: ${cell.refusedBy.name}.`;
     if (cell.margin >= 0) return `${decibels(cell.margin)} dB of room; ${cell.limit} binds.`;
-    if (cell.undecided) return `Undecided: the cautious sources put it over its ${cell.limit} limit, the generous ones leave room.`;
+    if (cell.undecided)
+      return `Undecided: the cautious sources put it over its ${cell.limit} limit, the generous ones leave room.`;
     return `${decibels(-cell.margin).slice(1)} dB over its ${cell.limit} limit.`;
   },
   binds: 'binds',
@@ -67,7 +90,8 @@ const en = {
   below: (edge) => `below ${edge}`,
   between: (low, high) => `${low} to ${high}`,
   above: (edge) => `${edge} and above`,
-  largest: (cell) => (cell.largest === null ? 'No power holds.' : `Holds up to ${watts(roundedDown(cell.largest, 2))} PEP.`),
+  largest: (cell) =>
+    cell.largest === null ? 'No power holds.' : `Holds up to ${watts(roundedDown(cell.largest, 2))} PEP.`,
   source: 'Source',
   at: (column) => `at ${frequency(column.high_hz)}`,
 };
@@ -95,16 +119,38 @@ const de = {
   disagrees: 'zwei Wege zur Erwärmungsgrenze weichen um mehr als das Dreifache ab',
   conditions: 'Bedingungen',
   fields: {
-    mode: 'Betriebsart', vswr: 'SWR', exposure: 'Wetter', added_sealing: 'Umwickelt oder verkappt', ambient_temperature_c: 'Luft im Schatten',
-    solar_irradiance_w_per_m2: 'Sonne auf der Verbindung', altitude_m: 'Höhe', vibration: 'Erschütterung', region: 'ITU-Region',
-    power_is: 'Leistung gilt als', transmit_share: 'Sendeanteil', on_time_s: 'Ein Durchgang', off_time_s: 'Pause danach',
-    system_impedance_ohm: 'Leitungsimpedanz', return_loss_asked_db: 'Verlangte Rückflussdämpfung', condition: 'Zustand der Kontakte',
-    cable_dielectric: 'Kabelisolation', cable_diameter_m: 'Kabeldurchmesser', added_resistance_ohm: 'Zusätzlicher Kontaktwiderstand',
-    matings_per_year: 'Steckvorgänge im Jahr', service_life_years: 'Betriebsjahre',
+    mode: 'Betriebsart',
+    vswr: 'SWR',
+    exposure: 'Wetter',
+    added_sealing: 'Umwickelt oder verkappt',
+    ambient_temperature_c: 'Luft im Schatten',
+    solar_irradiance_w_per_m2: 'Sonne auf der Verbindung',
+    altitude_m: 'Höhe',
+    vibration: 'Erschütterung',
+    region: 'ITU-Region',
+    power_is: 'Leistung gilt als',
+    transmit_share: 'Sendeanteil',
+    on_time_s: 'Ein Durchgang',
+    off_time_s: 'Pause danach',
+    system_impedance_ohm: 'Leitungsimpedanz',
+    return_loss_asked_db: 'Verlangte Rückflussdämpfung',
+    condition: 'Zustand der Kontakte',
+    cable_dielectric: 'Kabelisolation',
+    cable_diameter_m: 'Kabeldurchmesser',
+    added_resistance_ohm: 'Zusätzlicher Kontaktwiderstand',
+    matings_per_year: 'Steckvorgänge im Jahr',
+    service_life_years: 'Betriebsjahre',
   },
   choices: {
-    indoor: 'innen', sheltered: 'außen, geschützt', exposed: 'außen, frei', immersed: 'unter Wasser', none: 'keine',
-    vehicle: 'Fahrzeug', severe: 'stark', forward: 'vorlaufende Leistung', net: 'abgegebene Leistung',
+    indoor: 'innen',
+    sheltered: 'außen, geschützt',
+    exposed: 'außen, frei',
+    immersed: 'unter Wasser',
+    none: 'keine',
+    vehicle: 'Fahrzeug',
+    severe: 'stark',
+    forward: 'vorlaufende Leistung',
+    net: 'abgegebene Leistung',
   },
   yes: 'ja',
   no: 'nein',
@@ -126,7 +172,8 @@ const de = {
   verdict: (cell) => {
     if (cell.refusedBy) return `Ausgeschlossen: ${cell.refusedBy.name}.`;
     if (cell.margin >= 0) return `${comma(decibels(cell.margin))} dB Reserve; begrenzt durch ${LIMITS_DE[cell.limit]}.`;
-    if (cell.undecided) return `Unentschieden: ${LIMITS_DE[cell.limit]} ist nach den vorsichtigen Quellen überschritten, nach den großzügigen nicht.`;
+    if (cell.undecided)
+      return `Unentschieden: ${LIMITS_DE[cell.limit]} ist nach den vorsichtigen Quellen überschritten, nach den großzügigen nicht.`;
     return `Grenze um ${comma(decibels(-cell.margin).slice(1))} dB überschritten: ${LIMITS_DE[cell.limit]}.`;
   },
   binds: 'begrenzt',
@@ -137,12 +184,17 @@ const de = {
   between: (low, high) => `${low} bis ${high}`,
   above: (edge) => `${edge} und mehr`,
   largest: (cell) =>
-    cell.largest === null ? 'Keine Leistung ist zulässig.' : `Zulässig bis ${comma(watts(roundedDown(cell.largest, 2)))} PEP.`,
+    cell.largest === null
+      ? 'Keine Leistung ist zulässig.'
+      : `Zulässig bis ${comma(watts(roundedDown(cell.largest, 2)))} PEP.`,
   source: 'Quelle',
   at: (column) => `bei ${comma(frequency(column.high_hz))}`,
 };
 
-const LANGUAGES = new Map([['en', en], ['de', de]]);
+const LANGUAGES = new Map([
+  ['en', en],
+  ['de', de],
+]);
 
 /** The words of a language tag such as de-AT; English where there are none. */
 export const wordsFor = (tag) => LANGUAGES.get(tag.toLowerCase().split('-')[0]) ?? en;

@@ -2,7 +2,8 @@
 import {html, nothing} from 'lit';
 import {fromWords} from './from.js';
 
-export const origin = (kinds, sources, numbers) => html`<small class="from">${fromWords(kinds, sources, numbers)}</small>`;
+export const origin = (kinds, sources, numbers) =>
+  html`<small class="from">${fromWords(kinds, sources, numbers)}</small>`;
 
 export const sentence = ({text, kind, source}, numbers) => html`${text} ${origin([kind], [source], numbers)}`;
 

@@ -32,10 +32,12 @@ class JwFitoutCare extends LitElement {
         <p>Every ${inspection.interval_months} months${inspection.due ? html`, next by <b>${inspection.due}</b>` : ''}${inspection.note ? `; ${inspection.note}` : ''}. ${origin([inspection.kind], [inspection.source], numbers)}</p>
         ${sentences(inspection.checks, numbers)}</section>
       <section id="wear"><h3>Wear</h3><p>${wear.sentence} ${origin([wear.kind], [wear.source], numbers)}</p></section>
-      ${relatives.length > 0
-        ? html`<section id="relatives"><h3>Near relatives: what not to mate</h3>
+      ${
+        relatives.length > 0
+          ? html`<section id="relatives"><h3>Near relatives: what not to mate</h3>
             <ul>${relatives.map((one) => html`<li><b>${one.name}, ${one.verdict}.</b> ${sentence(one, numbers)}</li>`)}</ul></section>`
-        : nothing}`;
+          : nothing
+      }`;
   }
 }
 

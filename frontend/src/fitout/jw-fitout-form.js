@@ -9,7 +9,16 @@ import './jw-fitout-date.js';
 import {fieldOf} from './request.js';
 
 const JOINT = ['family', 'adapter_to', 'cable', 'length_m', 'name', 'exposure', 'added_sealing'];
-const MORE = ['power_w', 'mode', 'band', 'frequency_hz', 'vibration', 'matings_per_year', 'service_life_years', 'ambient_temperature_c'];
+const MORE = [
+  'power_w',
+  'mode',
+  'band',
+  'frequency_hz',
+  'vibration',
+  'matings_per_year',
+  'service_life_years',
+  'ambient_temperature_c',
+];
 /** Where a spot frequency starts; the middle of a band most stations have. */
 const FIRST_SPOT_HZ = 14.2e6;
 
@@ -65,7 +74,8 @@ class JwFitoutForm extends Speaking {
     if (name === 'frequency_hz' && state.band !== null) return nothing;
     const of = `fitout.${name}`;
     const error = fieldOf(this.refusal) === name ? refusedWords(this.refusal, this.vocabulary.labelOf(of)) : '';
-    if (name === 'date') return html`<jw-fitout-date class="double" name=${of} .value=${state.date} .error=${error}></jw-fitout-date>`;
+    if (name === 'date')
+      return html`<jw-fitout-date class="double" name=${of} .value=${state.date} .error=${error}></jw-fitout-date>`;
     return control(this.vocabulary, of, state[name], error);
   }
 
@@ -73,7 +83,8 @@ class JwFitoutForm extends Speaking {
     event.stopPropagation();
     if (event.detail.live) return;
     const changes = changesOf(event);
-    if ('band' in changes) changes.frequency_hz = changes.band === null ? (this.state.frequency_hz ?? FIRST_SPOT_HZ) : null;
+    if ('band' in changes)
+      changes.frequency_hz = changes.band === null ? (this.state.frequency_hz ?? FIRST_SPOT_HZ) : null;
     send(this, 'jw-fitout-change', {changes});
   }
 }

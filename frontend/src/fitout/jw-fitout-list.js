@@ -51,7 +51,8 @@ class JwFitoutList extends LitElement {
         <table class="plain">
           <thead><tr><th scope="col">What</th><th scope="col">Detail</th><th scope="col" class="number">Quantity</th></tr></thead>
           <tbody>${quantities.map(
-            (row) => html`<tr><th scope="row">${row.what}</th><td>${row.detail}</td><td class="number">${toBuy(row)}${row.unit === 'm' ? ' m' : ''}</td></tr>`,
+            (row) =>
+              html`<tr><th scope="row">${row.what}</th><td>${row.detail}</td><td class="number">${toBuy(row)}${row.unit === 'm' ? ' m' : ''}</td></tr>`,
           )}</tbody>
         </table>
         ${marks.map((mark) => html`<p class="warning">${mark}</p>`)}
@@ -60,7 +61,8 @@ class JwFitoutList extends LitElement {
         <h2>First measurement</h2>
         <p>At ${frequency(measurement.frequency_hz)}, with a good load of ${digits(measurement.load_ohm)} Ω in place of the antenna:</p>
         <table class="plain"><tbody>${EXPECTED.filter(([name]) => measurement[name] !== null).map(
-          ([name, words, said]) => html`<tr data-field=${name}><th scope="row">${words}</th><td class="number">${said(measurement[name])}</td></tr>`,
+          ([name, words, said]) =>
+            html`<tr data-field=${name}><th scope="row">${words}</th><td class="number">${said(measurement[name])}</td></tr>`,
         )}</tbody></table>
         ${sentences(measurement.advice, numbers)}
       </section>

@@ -75,10 +75,12 @@ class JwFitoutSheet extends LitElement {
     return html`<p class=${sealing.refused ? 'warning' : ''}>${sealing.sentence} ${origin([sealing.kind], [sealing.source], numbers)}</p>
       <p class="quiet">Mated: ${sealing.mated}${sealing.mated_meaning.length > 0 ? `, ${sealing.mated_meaning.map(({text}) => text).join('; ')}` : ''}.</p>
       ${this._part('Prepare', sealing.preparation)}
-      ${sealing.layers.length > 0
-        ? html`<h4>Layers, from the inside out</h4>
+      ${
+        sealing.layers.length > 0
+          ? html`<h4>Layers, from the inside out</h4>
             <ol class="layers">${sealing.layers.map((layer) => html`<li><b>${layer.name}</b>, ${digits(layer.length_m, 2)} m. ${sentence(layer, numbers)}</li>`)}</ol>`
-        : nothing}
+          : nothing
+      }
       ${this._part('Lead the water away', sealing.water)}`;
   }
 
@@ -94,7 +96,10 @@ class JwFitoutSheet extends LitElement {
   }
 
   _bend(bend) {
-    const often = bend.repeated_radius_m === null ? 'not to be bent again' : `bent again and again: ${millimetres(bend.repeated_radius_m)}`;
+    const often =
+      bend.repeated_radius_m === null
+        ? 'not to be bent again'
+        : `bent again and again: ${millimetres(bend.repeated_radius_m)}`;
     return html`${bend.name}, smallest radius laid once: ${millimetres(bend.fixed_radius_m)}; ${often}.
       ${origin([bend.fixed_kind, bend.repeated_kind].filter(Boolean), [bend.fixed_source, bend.repeated_source].filter(Boolean), this._numbers)}`;
   }

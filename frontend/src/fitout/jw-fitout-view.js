@@ -18,7 +18,12 @@ import {lineIn, withLine} from './link.js';
 import {fieldOf, jointRequest, lineRequest} from './request.js';
 import {fitoutViewStyles} from './styles.js';
 
-const PAPERS = [['all', 'everything'], ['sheets', 'joint sheets'], ['list', 'list and measurement'], ['labels', 'labels']];
+const PAPERS = [
+  ['all', 'everything'],
+  ['sheets', 'joint sheets'],
+  ['list', 'list and measurement'],
+  ['labels', 'labels'],
+];
 const NOTHING_KEPT =
   'This browser keeps nothing for the page, so the line at hand is the example. Choose a single joint, or open a link that holds your line.';
 const LINE_FIELDS = ['station', 'date'];
@@ -79,11 +84,14 @@ export class JwFitoutView extends View {
     return html`<div class="answer" data-paper=${this._paper} ?data-flowing=${this._flowing}>
       <p class="unseen" role="status">${result.joints.length === 1 ? 'One sheet.' : `${result.joints.length} sheets.`}</p>
       ${result.joints.length === 0 ? html`<p class="trouble">This line has no joint, so there is nothing to fit but its cable.</p>` : nothing}
-      ${result.joints.length > 1
-        ? html`<div class="joints" role="group" aria-label="Joints">${result.joints.map(
-            ({number, label, family_name: family}) => html`<button aria-pressed=${number === shown} @click=${() => this._change({shown: number})}>${label.name}, ${family}</button>`,
-          )}</div>`
-        : nothing}
+      ${
+        result.joints.length > 1
+          ? html`<div class="joints" role="group" aria-label="Joints">${result.joints.map(
+              ({number, label, family_name: family}) =>
+                html`<button aria-pressed=${number === shown} @click=${() => this._change({shown: number})}>${label.name}, ${family}</button>`,
+            )}</div>`
+          : nothing
+      }
       ${result.joints.map((sheet) => html`<jw-fitout-sheet ?data-shown=${sheet.number === shown} .sheet=${sheet} .titles=${titles} of=${of}></jw-fitout-sheet>`)}
       <jw-fitout-list .result=${result} .titles=${titles}></jw-fitout-list>
       <jw-cautions .cautions=${result.cautions}></jw-cautions>
@@ -95,7 +103,10 @@ export class JwFitoutView extends View {
   _trouble() {
     const {error, result} = this._fitout;
     if (!error) return nothing;
-    const shown = this._state.of === 'line' ? LINE_FIELDS.includes(fieldOf(error)) : fieldOf(error) in this.vocabulary.fields.fitout;
+    const shown =
+      this._state.of === 'line'
+        ? LINE_FIELDS.includes(fieldOf(error))
+        : fieldOf(error) in this.vocabulary.fields.fitout;
     const stale = result ? 'Out of date, these are the sheets from before the last change. ' : '';
     if (shown && !stale) return nothing;
     return html`<p class="trouble" role="alert">${stale}${error.message} <button @click=${() => this._ask(true)}>Try again</button></p>`;
@@ -108,7 +119,9 @@ export class JwFitoutView extends View {
 
   get _request() {
     const {_state: state} = this;
-    return state.of === 'line' ? lineRequest(state, this._atHand.request) : jointRequest(state, Object.keys(START.fitout));
+    return state.of === 'line'
+      ? lineRequest(state, this._atHand.request)
+      : jointRequest(state, Object.keys(START.fitout));
   }
 
   _ask(again = false) {
@@ -152,7 +165,10 @@ export class JwFitoutView extends View {
   /** Why the line at hand is the example. */
   _lost({problem, spoilt}) {
     if (!spoilt) return {text: NOTHING_KEPT};
-    return {text: problem, action: {words: 'Save them', run: () => save('jointwise-lines-unread.txt', 'text/plain', spoilt)}};
+    return {
+      text: problem,
+      action: {words: 'Save them', run: () => save('jointwise-lines-unread.txt', 'text/plain', spoilt)},
+    };
   }
 
   async _copy() {

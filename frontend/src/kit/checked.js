@@ -20,7 +20,9 @@ export function checkedKit(value, table) {
     });
   }
   if (value.pairs !== undefined) {
-    list('pairs', value.pairs, pairs.least, pairs.most, 'pairs').forEach((one, at) => pair(`pairs[${at}]`, one, value.ports.length));
+    list('pairs', value.pairs, pairs.least, pairs.most, 'pairs').forEach((one, at) =>
+      pair(`pairs[${at}]`, one, value.ports.length),
+    );
   }
   fields('', value, rest, ['ports', 'owned', 'pairs']);
   return value;

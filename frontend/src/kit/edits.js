@@ -14,7 +14,9 @@ const byPlace = ([a, b], [c, d]) => a - c || b - d;
 
 /** Every two of so many ports. */
 export const everyPair = (count) =>
-  Array.from({length: count}, (_, one) => Array.from({length: count - one - 1}, (_, more) => [one, one + 1 + more])).flat();
+  Array.from({length: count}, (_, one) =>
+    Array.from({length: count - one - 1}, (_, more) => [one, one + 1 + more]),
+  ).flat();
 
 /** The pairs of a request: those named, else every two. */
 export const pairsOf = ({pairs, ports}) => pairs ?? everyPair(ports.length);
@@ -35,21 +37,32 @@ const places = ({ports}) => ports.map((_, at) => at);
 const inRange = (at, list) => at >= 0 && at < list.length;
 
 const EDITS = {
-  set: (request, {at, changes}) => ({...request, ports: replaced(request.ports, at, given({...request.ports[at], ...changes}))}),
-  add: (request, {port}, {ports}) => (request.ports.length < ports.most ? {...request, ports: [...request.ports, port]} : request),
+  set: (request, {at, changes}) => ({
+    ...request,
+    ports: replaced(request.ports, at, given({...request.ports[at], ...changes})),
+  }),
+  add: (request, {port}, {ports}) =>
+    request.ports.length < ports.most ? {...request, ports: [...request.ports, port]} : request,
   duplicate: (request, {at}, {ports}) =>
     request.ports.length < ports.most ? arranged(request, places(request).toSpliced(at + 1, 0, at)) : request,
   remove: (request, {at}, {ports}) =>
     request.ports.length > ports.least ? arranged(request, places(request).toSpliced(at, 1)) : request,
   move: (request, {at, to}) =>
-    at !== to && inRange(to, request.ports) ? arranged(request, places(request).toSpliced(at, 1).toSpliced(to, 0, at)) : request,
+    at !== to && inRange(to, request.ports)
+      ? arranged(request, places(request).toSpliced(at, 1).toSpliced(to, 0, at))
+      : request,
   pairs: ({pairs: _, ...request}, {pairs}) => (pairs ? {...request, pairs} : request),
   join: (request, {pair, joined}) => {
     const wanted = inOrder(pair);
-    const others = pairsOf(request).map(inOrder).filter(([one, other]) => one !== wanted[0] || other !== wanted[1]);
+    const others = pairsOf(request)
+      .map(inOrder)
+      .filter(([one, other]) => one !== wanted[0] || other !== wanted[1]);
     return {...request, pairs: (joined ? [...others, wanted] : others).sort(byPlace)};
   },
-  own: (request, {at, changes}) => ({...request, owned: replaced(request.owned, at, {...request.owned[at], ...changes})}),
+  own: (request, {at, changes}) => ({
+    ...request,
+    owned: replaced(request.owned, at, {...request.owned[at], ...changes}),
+  }),
   acquire: (request, {adapter}, {owned}) =>
     (request.owned ?? []).length < owned.most ? {...request, owned: [...(request.owned ?? []), adapter]} : request,
   discard: (request, {at}) => ({...request, owned: request.owned.toSpliced(at, 1)}),

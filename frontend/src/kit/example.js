@@ -1,6 +1,12 @@
 /** An invented field-day kit to start from, and what a new port and a new adapter start as. */
 
-const port = (name, family, gender, megahertz, power_w) => ({name, family, gender, highest_frequency_hz: megahertz * 1e6, power_w});
+const port = (name, family, gender, megahertz, power_w) => ({
+  name,
+  family,
+  gender,
+  highest_frequency_hz: megahertz * 1e6,
+  power_w,
+});
 
 export const EXAMPLE = {
   ports: [
@@ -15,7 +21,21 @@ export const EXAMPLE = {
     port('Patch lead', 'bnc', 'plug', 450, 50),
     port('Receive loop', 'f', 'plug', 30, 0),
   ],
-  pairs: [[0, 1], [0, 2], [0, 3], [1, 2], [2, 4], [3, 5], [3, 8], [4, 6], [4, 7], [4, 8], [4, 9], [5, 6], [5, 8]],
+  pairs: [
+    [0, 1],
+    [0, 2],
+    [0, 3],
+    [1, 2],
+    [2, 4],
+    [3, 5],
+    [3, 8],
+    [4, 6],
+    [4, 7],
+    [4, 8],
+    [4, 9],
+    [5, 6],
+    [5, 8],
+  ],
   owned: [
     {one_family: 'uhf', one_gender: 'plug', other_family: 'bnc', other_gender: 'jack', count: 1},
     {one_family: 'n', one_gender: 'plug', other_family: 'bnc', other_gender: 'jack', count: 1},

@@ -68,9 +68,11 @@ export class JwKitView extends View {
         ${this._bar(result, answered)}
         ${refused?.group === '' ? html`<p class="trouble" role="alert">${refused.message} <button @click=${() => this._ask(true)}>Try again</button></p>` : nothing}
         <jw-kit-form class="noprint" .request=${request} .names=${names} .refused=${refused}></jw-kit-form>
-        ${result
-          ? this._answer(result, answered, refused)
-          : html`<p class="waiting ${refused ? 'error' : 'quiet'}">${refused?.message ?? 'The core is at work…'}</p>`}
+        ${
+          result
+            ? this._answer(result, answered, refused)
+            : html`<p class="waiting ${refused ? 'error' : 'quiet'}">${refused?.message ?? 'The core is at work…'}</p>`
+        }
       </main>
       <p class="unseen" role="status">${this._said}</p>`;
   }
@@ -88,7 +90,12 @@ export class JwKitView extends View {
 
   _bar(result, answered) {
     const {canRedo, canUndo} = this._document;
-    const file = () => save('jointwise-packing-list.csv', 'text/csv', packingCsv(packingOf(result, answered, this.vocabulary.lists.families)));
+    const file = () =>
+      save(
+        'jointwise-packing-list.csv',
+        'text/csv',
+        packingCsv(packingOf(result, answered, this.vocabulary.lists.families)),
+      );
     return html`<div class="bar" role="group" aria-label="Undo and take along">
       <button id="undo" ?disabled=${!canUndo} @click=${() => this._turn('undo', 'Undone.')}>Undo</button>
       <button id="redo" ?disabled=${!canRedo} @click=${() => this._turn('redo', 'Done again.')}>Redo</button>
@@ -103,7 +110,9 @@ export class JwKitView extends View {
   _limits({ports, pairs: _, owned: __, ...rest}) {
     const first = this.vocabulary.first.kit;
     const fields = {most_in_series: first.most_in_series, most_loss_db: first.most_loss_db, ...rest};
-    const said = Object.entries(fields).map(([name, value]) => `${this.vocabulary.labelOf(`kit.${name}`)}: ${this.vocabulary.spoken(`kit.${name}`, value)}`);
+    const said = Object.entries(fields).map(
+      ([name, value]) => `${this.vocabulary.labelOf(`kit.${name}`)}: ${this.vocabulary.spoken(`kit.${name}`, value)}`,
+    );
     return [`${ports.length} ports`, ...said].join(' · ');
   }
 

@@ -2,7 +2,8 @@
 import {frequency, power} from '../shared/text/format.js';
 
 /** "N plug"; a family the page does not know is called by its id. */
-export const endWords = (families, family, gender) => `${families.find(({id}) => id === family)?.name ?? family} ${gender}`;
+export const endWords = (families, family, gender) =>
+  `${families.find(({id}) => id === family)?.name ?? family} ${gender}`;
 
 /** What a port is called: the reader's own name, else its end. */
 export const portName = (families, {name, family, gender}) => name || endWords(families, family, gender);

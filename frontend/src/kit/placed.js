@@ -17,6 +17,10 @@ export function placed(refusal, names, labelOf) {
   if (!refusal) return undefined;
   const place = placeOf(refusal);
   const label = labelOf(`${GROUPS[place.group]}.${place.field}`) ?? place.field;
-  const what = {ports: `Port ${place.at + 1}, ${names[place.at]}: ${label}`, owned: `Adapter ${place.at + 1}: ${label}`, limits: label}[place.group];
+  const what = {
+    ports: `Port ${place.at + 1}, ${names[place.at]}: ${label}`,
+    owned: `Adapter ${place.at + 1}: ${label}`,
+    limits: label,
+  }[place.group];
   return {...place, message: refusedWords(refusal, what)};
 }

@@ -25,7 +25,12 @@ function reordered(request, elements, from) {
   return {...request, elements, receiver};
 }
 
-const rearranged = (request, from) => reordered(request, from.map((place) => request.elements[place]), from);
+const rearranged = (request, from) =>
+  reordered(
+    request,
+    from.map((place) => request.elements[place]),
+    from,
+  );
 
 const places = (request) => request.elements.map((_, place) => place);
 
@@ -63,7 +68,10 @@ const LINE_EDITS = {
   keep: (document) => LINE_EDITS.insert(document, {lines: [copyOf(document)]}),
   drop: (document, {line}) => {
     if (document.lines.length === 1) return document;
-    const current = document.current > line || document.current === document.lines.length - 1 ? document.current - 1 : document.current;
+    const current =
+      document.current > line || document.current === document.lines.length - 1
+        ? document.current - 1
+        : document.current;
     return {lines: document.lines.toSpliced(line, 1), current: Math.max(current, 0)};
   },
 };

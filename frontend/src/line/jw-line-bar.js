@@ -37,15 +37,18 @@ class JwLineBar extends LitElement {
   };
 
   render() {
-    const act = (what, words, more = {}) => html`<button id=${what} ?disabled=${more.off ?? false} @click=${() => send(this, 'jw-line-do', {what})}>${words}</button>`;
+    const act = (what, words, more = {}) =>
+      html`<button id=${what} ?disabled=${more.off ?? false} @click=${() => send(this, 'jw-line-do', {what})}>${words}</button>`;
     const several = this.lines.length > 1;
     return html`<div>
       <div class="names">
-        ${several
-          ? html`<label><span>Line</span><select id="lines" @change=${(event) => this._edit({kind: 'choose', line: Number(event.target.value)})}>
+        ${
+          several
+            ? html`<label><span>Line</span><select id="lines" @change=${(event) => this._edit({kind: 'choose', line: Number(event.target.value)})}>
               ${this.lines.map(({name}, at) => html`<option value=${at} .selected=${at === this.current}>${name}</option>`)}
             </select></label>`
-          : nothing}
+            : nothing
+        }
         <label><span>Its name</span><input id="name" maxlength="60" autocomplete="off" .value=${this.lines[this.current].name} @change=${this._renamed}></label>
       </div>
       <div role="group" aria-label="Undo and keep">

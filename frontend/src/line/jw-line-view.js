@@ -92,13 +92,15 @@ export class JwLineView extends View {
         ${refused?.group === '' ? html`<p class="trouble wide" role="alert">${refused.message} <button @click=${() => this._answers.follow(this._request, true)}>Try again</button></p>` : nothing}
         ${lines.length > 1 ? html`<jw-line-compare class="wide" .lines=${lines} .current=${current} .known=${this.transport ? this._answers.compare(lines) : []}></jw-line-compare>` : nothing}
         <jw-line-editor .request=${request} .names=${names} .answered=${line.answered} .result=${line.result} .refused=${refused}></jw-line-editor>
-        ${line.result
-          ? html`<jw-line-answer .result=${line.result} .answered=${line.answered} .open=${this._open ?? ''}
+        ${
+          line.result
+            ? html`<jw-line-answer .result=${line.result} .answered=${line.answered} .open=${this._open ?? ''}
                 .outdated=${refused ? `Out of date, these are the numbers from before the last change. ${refused.message}` : ''}></jw-line-answer>
               <jw-line-results .result=${line.result} .request=${request} .current=${isCurrent} .names=${names}
               .refused=${refused} .spread=${spreadShown} .drawing=${spread.drawing}
               .failure=${spread.error?.message ?? ''} .loadCharts=${this.loadCharts}></jw-line-results>`
-          : html`<p class="waiting ${refused ? 'error' : 'quiet'}" role="status">${refused?.message ?? 'The core is at work…'}</p>`}
+            : html`<p class="waiting ${refused ? 'error' : 'quiet'}" role="status">${refused?.message ?? 'The core is at work…'}</p>`
+        }
       </main>
       <p class="unseen" role="status">${this._said}</p>
       <jw-sheet .heading=${heading}>${heading ? this._detail(isCurrent) : nothing}</jw-sheet>

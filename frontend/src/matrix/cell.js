@@ -18,7 +18,8 @@ function rung(cell, chosen) {
   }${words}</span>`;
 }
 
-const rungs = (levels, p) => html`<span class="rungs" aria-hidden="true">${levels.map((cell, level) => rung(cell, level === p))}</span>`;
+const rungs = (levels, p) =>
+  html`<span class="rungs" aria-hidden="true">${levels.map((cell, level) => rung(cell, level === p))}</span>`;
 
 /**
  * Draw a bare line and a marked one, out of sight: a page that prints itself

@@ -1,7 +1,13 @@
 import {LitElement, css, html, nothing} from 'lit';
 import {base} from '../shared/styles/base.js';
 
-const KINDS = [['link', 'Copy link'], ['csv', 'CSV'], ['json', 'JSON'], ['print', 'Print'], ['website', 'Put on a website']];
+const KINDS = [
+  ['link', 'Copy link'],
+  ['csv', 'CSV'],
+  ['json', 'JSON'],
+  ['print', 'Print'],
+  ['website', 'Put on a website'],
+];
 
 /**
  * Ways to take the shown matrix along.

@@ -89,11 +89,13 @@ export class JwMatrixView extends View {
         ${this._withoutCore ? html`<section class="tables"><slot></slot></section>` : nothing}
       </main>
       <jw-sheet .heading=${headingOf(sheet, state, matrix, this.vocabulary.lists)}>
-        ${sheet
-          ? html`<jw-detail .kind=${sheet} .state=${state} .matrix=${matrix} .cell=${this._wantedCell}
+        ${
+          sheet
+            ? html`<jw-detail .kind=${sheet} .state=${state} .matrix=${matrix} .cell=${this._wantedCell}
               .catalogue=${this._catalogue.result} .error=${this._cell.error ?? this._catalogue.error}
               .power=${this._power} .loadCharts=${this.loadCharts} .loadEmbed=${this.loadEmbed} .transport=${this.transport}></jw-detail>`
-          : nothing}
+            : nothing
+        }
       </jw-sheet>
     </div>`;
   }

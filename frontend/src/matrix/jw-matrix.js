@@ -29,7 +29,10 @@ class JwMatrix extends LitElement {
     matrix: {attribute: false},
     power: {type: Number},
     shows: {type: String},
-    opened: {attribute: false, hasChanged: (one, other) => one.family !== other?.family || one.column !== other?.column},
+    opened: {
+      attribute: false,
+      hasChanged: (one, other) => one.family !== other?.family || one.column !== other?.column,
+    },
     outdated: {type: String},
     _at: {state: true},
     _unfolded: {state: true},
@@ -101,7 +104,8 @@ class JwMatrix extends LitElement {
   }
 
   get _caption() {
-    const shown = this.shows === 'margin' ? `margin in dB at ${power(this.power)}` : 'largest power that still holds, in W';
+    const shown =
+      this.shows === 'margin' ? `margin in dB at ${power(this.power)}` : 'largest power that still holds, in W';
     return `Interface families against bands: ${shown}`;
   }
 

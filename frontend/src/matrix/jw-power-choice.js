@@ -34,7 +34,10 @@ class JwPowerChoice extends LitElement {
   static properties = {powers: {attribute: false}, chosen: {type: Number}, shows: {type: String}};
 
   render() {
-    const showings = [['margin', 'margin, dB'], ['largest', 'largest power, W']];
+    const showings = [
+      ['margin', 'margin, dB'],
+      ['largest', 'largest power, W'],
+    ];
     return html`<fieldset id="power_w">
         <legend>Power in the cells</legend>
         <div>${this.powers.map((watts) => this._option('power_w', watts, power(watts), watts === this.chosen))}</div>

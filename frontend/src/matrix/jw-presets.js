@@ -31,7 +31,9 @@ class JwPresets extends LitElement {
     return html`<div role="group" aria-label="Invented example stations">
       <span class="quiet try">Invented stations</span>
       ${SCENARIOS.map(
-        (scenario) => html`<button data-preset=${scenario.id} aria-pressed=${scenario === held} @click=${() => this._choose(scenario)}>
+        (
+          scenario,
+        ) => html`<button data-preset=${scenario.id} aria-pressed=${scenario === held} @click=${() => this._choose(scenario)}>
           ${scenario.name}
         </button>`,
       )}

@@ -115,12 +115,18 @@ class JwScenario extends Speaking {
   }
 
   get _bands() {
-    return this.vocabulary.lists.bands.map((band) => ({...band, hidden: !band.regions.includes(String(this.state.region))}));
+    return this.vocabulary.lists.bands.map((band) => ({
+      ...band,
+      hidden: !band.regions.includes(String(this.state.region)),
+    }));
   }
 
   get _sets() {
     const all = this._bands.filter(({hidden}) => !hidden).map(({id}) => id);
-    return [{words: 'usual sixteen', value: this.vocabulary.first.matrix.bands}, {words: 'all', value: all}];
+    return [
+      {words: 'usual sixteen', value: this.vocabulary.first.matrix.bands},
+      {words: 'all', value: all},
+    ];
   }
 
   get _keying() {
@@ -129,7 +135,9 @@ class JwScenario extends Speaking {
   }
 
   _differs(name) {
-    return name in this.state && JSON.stringify(this.state[name]) !== JSON.stringify(this.vocabulary.first.matrix[name]);
+    return (
+      name in this.state && JSON.stringify(this.state[name]) !== JSON.stringify(this.vocabulary.first.matrix[name])
+    );
   }
 
   _field(name) {
@@ -169,9 +177,11 @@ class JwScenario extends Speaking {
     return html`<div class="double">
       <label for="keying">How long it is on the air</label>
       <select id="keying" @change=${this._rekey}>
-        ${[['mode', 'the mode’s own rhythm'], ['share', 'a share of the time'], ['overs', 'overs and pauses']].map(
-          ([id, words]) => html`<option value=${id} .selected=${id === this._keying}>${words}</option>`,
-        )}
+        ${[
+          ['mode', 'the mode’s own rhythm'],
+          ['share', 'a share of the time'],
+          ['overs', 'overs and pauses'],
+        ].map(([id, words]) => html`<option value=${id} .selected=${id === this._keying}>${words}</option>`)}
       </select>
     </div>`;
   }

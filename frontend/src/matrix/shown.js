@@ -9,7 +9,8 @@ import {cellRequest, matrixRequest} from './requests.js';
  */
 export function awaitedMatrix(state, refused, vocabulary) {
   const {first, isPacked, lists} = vocabulary;
-  const isFirst = JSON.stringify(matrixRequest(state, vocabulary)) === JSON.stringify(matrixRequest(first.matrix, vocabulary));
+  const isFirst =
+    JSON.stringify(matrixRequest(state, vocabulary)) === JSON.stringify(matrixRequest(first.matrix, vocabulary));
   if (refused || (isFirst && !isPacked)) return START.matrix;
   const wanted = new Set(bandsOf(state, vocabulary));
   return {

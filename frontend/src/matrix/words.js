@@ -24,7 +24,12 @@ export const matrixWords = ({bands, cable_dielectrics: dielectrics, conditions, 
   altitude_m: {label: 'Altitude', step: 10},
   exposure: {
     label: 'Exposure',
-    options: {indoor: 'indoors', sheltered: 'outdoors, sheltered', exposed: 'outdoors, exposed', immersed: 'under water'},
+    options: {
+      indoor: 'indoors',
+      sheltered: 'outdoors, sheltered',
+      exposed: 'outdoors, exposed',
+      immersed: 'under water',
+    },
   },
   added_sealing: {label: 'Taped or booted against water'},
   vibration: {label: 'Vibration', options: {none: 'none', vehicle: 'vehicle', severe: 'severe'}},

@@ -33,7 +33,9 @@ export function numbersOf(entry) {
   return Object.entries(VALUES).flatMap(([field, range]) => {
     const value = entry[field];
     if (isQuantity(value)) return [{field, end: '', value: value.value, ...range}];
-    return ['low', 'high'].filter((end) => isQuantity(value?.[end])).map((end) => ({field, end, value: value[end].value, ...range}));
+    return ['low', 'high']
+      .filter((end) => isQuantity(value?.[end]))
+      .map((end) => ({field, end, value: value[end].value, ...range}));
   });
 }
 
@@ -67,7 +69,10 @@ export function packOf({name, version, source, powers, limits, family}) {
     sources: [{id: SOURCE, ...listed}],
     overrides,
     interfaces: family ? [changed(family, kind)] : [],
-    default_powers_w: powers.split(/[\s,;]+/).filter(Boolean).map(Number),
+    default_powers_w: powers
+      .split(/[\s,;]+/)
+      .filter(Boolean)
+      .map(Number),
     house_limits: limits.map((limit, at) => ({...limit, id: `${id.slice(0, 34)}_${at + 1}`, source: SOURCE, kind})),
   };
 }

@@ -118,14 +118,16 @@ class JwPackForm extends LitElement {
             <option value="" .selected=${!family}>none</option>
             ${this._vocabulary.value.lists.families.map(({id, name}) => html`<option value=${id} .selected=${family?.entry.id === id}>${name}</option>`)}
           </select></div>
-        ${family
-          ? html`<div><label for="replaces">It</label>
+        ${
+          family
+            ? html`<div><label for="replaces">It</label>
               <select id="replaces" @change=${(event) => this._rename(event.target.value === 'yes')}>
                 <option value="no" .selected=${family.id !== family.entry.id}>stands beside the built-in one</option>
                 <option value="yes" .selected=${family.id === family.entry.id}>takes its place</option>
               </select></div>
               ${this._text('family-name', 'Its name', family.name, (name) => this._changeFamily(family.id === family.entry.id ? {name} : {name, id: idOf(name)}), 80, true)}`
-          : nothing}
+            : nothing
+        }
       </div>
       ${family ? html`<p class="quiet">A number you change has your source; the others keep theirs.</p><div class="fields numbers">${family.numbers.map((one, at) => this._number(one, at))}</div>` : nothing}`;
   }
@@ -174,7 +176,8 @@ class JwPackForm extends LitElement {
   }
 
   _save() {
-    if (this.renderRoot.querySelector('form').reportValidity()) save(`${idOf(this._draft.name)}.json`, 'application/json', textOf(this._draft));
+    if (this.renderRoot.querySelector('form').reportValidity())
+      save(`${idOf(this._draft.name)}.json`, 'application/json', textOf(this._draft));
   }
 }
 

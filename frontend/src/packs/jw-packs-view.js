@@ -107,9 +107,11 @@ export class JwPacksView extends LitElement {
     return html`<li data-pack=${pack.id} ?data-off=${!on}>
       <header>
         <h3>${pack.name}</h3>
-        ${ofServer
-          ? html`<span class="quiet">of the server</span>`
-          : html`<button class="turn" aria-pressed=${on} @click=${() => this._turn(pack)}>In force</button>`}
+        ${
+          ofServer
+            ? html`<span class="quiet">of the server</span>`
+            : html`<button class="turn" aria-pressed=${on} @click=${() => this._turn(pack)}>In force</button>`
+        }
         <button class="save" aria-label="Save ${pack.name} as a file" @click=${() => save(`${pack.id}.json`, 'application/json', pack.text)}>Save as file</button>
         ${ofServer ? nothing : html`<button class="remove" aria-label="Remove ${pack.name}" @click=${() => this._remove(pack)}>Remove</button>`}
       </header>

@@ -5,10 +5,23 @@ const megahertz = (frequencies) => frequencies.map((hertz) => hertz / 1e6);
 const HEIGHT_PX = 340;
 
 const curve = (x, y, name, line, more = {}) => ({
-  type: 'scatter', mode: 'lines', x, y, name, line, connectgaps: false, hovertemplate: `%{y:.3f} at %{x:.4g}<extra>${name}</extra>`, ...more,
+  type: 'scatter',
+  mode: 'lines',
+  x,
+  y,
+  name,
+  line,
+  connectgaps: false,
+  hovertemplate: `%{y:.3f} at %{x:.4g}<extra>${name}</extra>`,
+  ...more,
 });
 
-const legend = (plain) => ({...plain, showlegend: true, legend: {orientation: 'h', y: 1.02, yanchor: 'bottom', x: 0}, margin: {...plain.margin, t: 34}});
+const legend = (plain) => ({
+  ...plain,
+  showlegend: true,
+  legend: {orientation: 'h', y: 1.02, yanchor: 'bottom', x: 0},
+  margin: {...plain.margin, t: 34},
+});
 
 /** Reflection against distance: measured, expected and earlier, with the threshold, and a mark at every joint. */
 export function distanceFigure(check, colours = PAGE_COLOURS) {
@@ -16,13 +29,22 @@ export function distanceFigure(check, colours = PAGE_COLOURS) {
   const {distance_m: x} = profile;
   const signed = check.transform === 'low-pass';
   const plain = legend(frame({x: 'from the analyser, m', y: 'reflection', colours, height: HEIGHT_PX}));
-  const band = (sign) => profile.expected.map((value, at) => (value === null ? null : value + sign * profile.threshold[at]));
+  const band = (sign) =>
+    profile.expected.map((value, at) => (value === null ? null : value + sign * profile.threshold[at]));
   return {
     data: [
       curve(x, band(-1), 'below', {width: 0}, {showlegend: false, hoverinfo: 'skip'}),
-      curve(x, band(1), 'threshold', {width: 0}, {fill: 'tonexty', fillcolor: translucent(colours.band), hoverinfo: 'skip'}),
+      curve(
+        x,
+        band(1),
+        'threshold',
+        {width: 0},
+        {fill: 'tonexty', fillcolor: translucent(colours.band), hoverinfo: 'skip'},
+      ),
       curve(x, profile.expected, 'expected', {color: colours.soft, width: 1.5, dash: 'dot'}),
-      ...(profile.earlier.length > 0 ? [curve(x, profile.earlier, 'earlier', {color: colours.soft, width: 1.5, dash: 'dash'})] : []),
+      ...(profile.earlier.length > 0
+        ? [curve(x, profile.earlier, 'earlier', {color: colours.soft, width: 1.5, dash: 'dash'})]
+        : []),
       curve(x, profile.measured, 'measured', {color: colours.band, width: 2.5}),
     ],
     layout: {
@@ -37,7 +59,12 @@ export function distanceFigure(check, colours = PAGE_COLOURS) {
 
 /** The joints' echoes fill the chart; that of the line's end may run out of it. */
 function zoomed({profile, joints}) {
-  const largest = Math.max(0.02, ...joints.flatMap((joint, at) => (at === joints.length - 1 ? [joint.excess, joint.threshold] : [joint.measured, joint.expected, joint.threshold])));
+  const largest = Math.max(
+    0.02,
+    ...joints.flatMap((joint, at) =>
+      at === joints.length - 1 ? [joint.excess, joint.threshold] : [joint.measured, joint.expected, joint.threshold],
+    ),
+  );
   const signed = profile.measured.some((value) => value < 0);
   return [signed ? -1.6 * largest : 0, 1.6 * largest];
 }
@@ -45,13 +72,25 @@ function zoomed({profile, joints}) {
 const accused = (joint, check) => check.suspect === joint.element || check.apart.includes(joint.element);
 
 const mark = (joint, check, colours) => ({
-  type: 'line', yref: 'paper', x0: joint.distance_m, x1: joint.distance_m, y0: 0, y1: 1,
+  type: 'line',
+  yref: 'paper',
+  x0: joint.distance_m,
+  x1: joint.distance_m,
+  y0: 0,
+  y1: 1,
   line: accused(joint, check) ? {color: colours.accent, width: 2.5} : {color: colours.soft, width: 1, dash: 'dot'},
 });
 
 const label = (joint, check, colours) => ({
-  x: joint.distance_m, yref: 'paper', y: 1, yanchor: 'top', xanchor: 'left', showarrow: false, textangle: 90,
-  text: `${joint.element + 1} · ${joint.name}`, font: {size: 11, color: accused(joint, check) ? colours.accent : colours.soft},
+  x: joint.distance_m,
+  yref: 'paper',
+  y: 1,
+  yanchor: 'top',
+  xanchor: 'left',
+  showarrow: false,
+  textangle: 90,
+  text: `${joint.element + 1} · ${joint.name}`,
+  font: {size: 11, color: accused(joint, check) ? colours.accent : colours.soft},
 });
 
 /** Return loss at the analyser: the less, the more comes back. */
@@ -84,8 +123,14 @@ export function smithFigure(traces, frequencies, colours = PAGE_COLOURS) {
     data: traces.map(({name, real, imaginary, colour, dash}) => {
       const points = real.map((value, at) => impedanceOf(value, imaginary[at]));
       return {
-        type: 'scattersmith', mode: 'lines', name, real: points.map(([one]) => one), imag: points.map(([, one]) => one),
-        line: {color: colours[colour], width: 1.5, dash}, text: texts, hovertemplate: `%{text}: %{real:.3g} %{imag:+.3g}j<extra>${name}</extra>`,
+        type: 'scattersmith',
+        mode: 'lines',
+        name,
+        real: points.map(([one]) => one),
+        imag: points.map(([, one]) => one),
+        line: {color: colours[colour], width: 1.5, dash},
+        text: texts,
+        hovertemplate: `%{text}: %{real:.3g} %{imag:+.3g}j<extra>${name}</extra>`,
       };
     }),
     layout: {
@@ -93,8 +138,18 @@ export function smithFigure(traces, frequencies, colours = PAGE_COLOURS) {
       margin: {l: 24, r: 24, t: 34, b: 20},
       smith: {
         bgcolor: 'rgba(0,0,0,0)',
-        realaxis: {gridcolor: colours.line, linecolor: colours.soft, tickfont: {size: 10}, tickvals: [0.2, 0.5, 1, 2, 5]},
-        imaginaryaxis: {gridcolor: colours.line, linecolor: colours.soft, tickfont: {size: 10}, tickvals: [-5, -2, -1, -0.5, -0.2, 0, 0.2, 0.5, 1, 2, 5]},
+        realaxis: {
+          gridcolor: colours.line,
+          linecolor: colours.soft,
+          tickfont: {size: 10},
+          tickvals: [0.2, 0.5, 1, 2, 5],
+        },
+        imaginaryaxis: {
+          gridcolor: colours.line,
+          linecolor: colours.soft,
+          tickfont: {size: 10},
+          tickvals: [-5, -2, -1, -0.5, -0.2, 0, 0.2, 0.5, 1, 2, 5],
+        },
       },
     },
     config: CONFIG,
@@ -104,7 +159,13 @@ export function smithFigure(traces, frequencies, colours = PAGE_COLOURS) {
 export const lineSmith = ({curves}, colours = PAGE_COLOURS) =>
   smithFigure(
     [
-      {name: 'measured', real: curves.measured_real, imaginary: curves.measured_imaginary, colour: 'band', dash: 'solid'},
+      {
+        name: 'measured',
+        real: curves.measured_real,
+        imaginary: curves.measured_imaginary,
+        colour: 'band',
+        dash: 'solid',
+      },
       {name: 'as fitted', real: curves.fitted_real, imaginary: curves.fitted_imaginary, colour: 'accent', dash: 'dash'},
     ],
     curves.frequency_hz,
@@ -112,7 +173,19 @@ export const lineSmith = ({curves}, colours = PAGE_COLOURS) =>
   );
 
 export const partSmith = (part, colours = PAGE_COLOURS) =>
-  smithFigure([{name: 'into port 1', real: part.measured_real, imaginary: part.measured_imaginary, colour: 'band', dash: 'solid'}], part.frequency_hz, colours);
+  smithFigure(
+    [
+      {
+        name: 'into port 1',
+        real: part.measured_real,
+        imaginary: part.measured_imaginary,
+        colour: 'band',
+        dash: 'solid',
+      },
+    ],
+    part.frequency_hz,
+    colours,
+  );
 
 /** Loss of a two-port with what is expected and what its parts may lose. */
 export function partLossFigure(part, colours = PAGE_COLOURS) {
@@ -122,7 +195,9 @@ export function partLossFigure(part, colours = PAGE_COLOURS) {
     data: [
       curve(x, part.expected_loss_db, 'expected', {color: colours.soft, width: 1.5, dash: 'dot'}),
       curve(x, part.limit_loss_db, 'limit', {color: colours.ink, width: 1.5}),
-      ...(part.earlier_loss_db.length > 0 ? [curve(x, part.earlier_loss_db, 'earlier', {color: colours.soft, width: 1.5, dash: 'dash'})] : []),
+      ...(part.earlier_loss_db.length > 0
+        ? [curve(x, part.earlier_loss_db, 'earlier', {color: colours.soft, width: 1.5, dash: 'dash'})]
+        : []),
       curve(x, part.loss_db, 'measured', {color: colours.band, width: 2.5}),
     ],
     layout: plain,
@@ -151,11 +226,20 @@ export function historyFigure({title, series}, colours = PAGE_COLOURS) {
   const hues = [colours.band, colours.accent, colours.soft, colours.ink];
   return {
     data: series.map(({name, dates, values}, at) => ({
-      type: 'scatter', mode: 'lines+markers', x: dates, y: values, name,
-      line: {color: hues[at % hues.length], width: 2, dash: at < hues.length ? 'solid' : 'dot'}, marker: {size: 8, symbol: at},
+      type: 'scatter',
+      mode: 'lines+markers',
+      x: dates,
+      y: values,
+      name,
+      line: {color: hues[at % hues.length], width: 2, dash: at < hues.length ? 'solid' : 'dot'},
+      marker: {size: 8, symbol: at},
       hovertemplate: `%{y:.3g} on %{x}<extra>${name}</extra>`,
     })),
-    layout: {...plain, xaxis: {...plain.xaxis, type: 'date', tickformat: '%Y-%m-%d', nticks: 5}, yaxis: {...plain.yaxis, rangemode: 'tozero'}},
+    layout: {
+      ...plain,
+      xaxis: {...plain.xaxis, type: 'date', tickformat: '%Y-%m-%d', nticks: 5},
+      yaxis: {...plain.yaxis, rangemode: 'tozero'},
+    },
     config: CONFIG,
   };
 }

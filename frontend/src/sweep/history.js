@@ -15,14 +15,22 @@ const DAY = /^\d{4}-\d{2}-\d{2}$/;
 export function entryOf({date, line, file, result}) {
   const joints = (result.line?.joints ?? []).map(({element, name, excess}) => ({element, name, excess}));
   return {
-    date, line, ports: result.ports, name: file.name, text: file.text, verdict: result.verdict, joints,
+    date,
+    line,
+    ports: result.ports,
+    name: file.name,
+    text: file.text,
+    verdict: result.verdict,
+    joints,
     resistance_ohm: result.part?.resistance_ohm ?? null,
   };
 }
 
 /** The list with one more, by line and day, the newest last; one of the same line, day and file takes the old one's place. */
 export function added(entries, entry) {
-  const others = entries.filter(({line, date, name}) => line !== entry.line || date !== entry.date || name !== entry.name);
+  const others = entries.filter(
+    ({line, date, name}) => line !== entry.line || date !== entry.date || name !== entry.name,
+  );
   return [...others, entry].sort((one, other) => one.date.localeCompare(other.date)).slice(-MOST_KEPT);
 }
 
@@ -31,7 +39,12 @@ export function historyOf(entries, line) {
   const own = entries.filter((entry) => entry.line === line);
   const part = own.filter(({ports}) => ports === 2);
   if (part.length > 1) {
-    return {title: 'resistance, Ω', series: [{name: 'in series', dates: part.map(({date}) => date), values: part.map(({resistance_ohm: ohm}) => ohm)}]};
+    return {
+      title: 'resistance, Ω',
+      series: [
+        {name: 'in series', dates: part.map(({date}) => date), values: part.map(({resistance_ohm: ohm}) => ohm)},
+      ],
+    };
   }
   const swept = own.filter(({ports}) => ports === 1);
   if (swept.length < 2) return undefined;
@@ -50,7 +63,8 @@ const orNumber = (at, value) => {
 
 function checkedJoint(at, joint) {
   const {element, name, excess} = record(at, joint);
-  if (!Number.isInteger(element) || element < 0 || element > 59) refuse(`${at}.element`, element, 'a whole number from 0 to 59');
+  if (!Number.isInteger(element) || element < 0 || element > 59)
+    refuse(`${at}.element`, element, 'a whole number from 0 to 59');
   text(`${at}.name`, name, LONGEST.line);
   orNumber(`${at}.excess`, excess);
   return {element, name, excess};
@@ -61,12 +75,24 @@ export function checkedEntries(value) {
   return list('sweeps', value, 0, MOST_KEPT, 'sweeps').map((entry, at) => {
     const path = `sweeps[${at}]`;
     const {date, ports, joints, resistance_ohm, ...texts} = record(path, entry);
-    if (typeof date !== 'string' || !DAY.test(date) || Number.isNaN(Date.parse(date))) refuse(`${path}.date`, date, 'a day as 2026-11-25');
+    if (typeof date !== 'string' || !DAY.test(date) || Number.isNaN(Date.parse(date)))
+      refuse(`${path}.date`, date, 'a day as 2026-11-25');
     if (ports !== 1 && ports !== 2) refuse(`${path}.ports`, ports, '1 or 2');
     for (const [name, longest] of Object.entries(LONGEST)) text(`${path}.${name}`, texts[name], longest);
     orNumber(`${path}.resistance_ohm`, resistance_ohm);
-    const read = list(`${path}.joints`, joints, 0, 60, 'joints').map((joint, place) => checkedJoint(`${path}.joints[${place}]`, joint));
-    return {date, line: texts.line, ports, name: texts.name, text: texts.text, verdict: texts.verdict, joints: read, resistance_ohm};
+    const read = list(`${path}.joints`, joints, 0, 60, 'joints').map((joint, place) =>
+      checkedJoint(`${path}.joints[${place}]`, joint),
+    );
+    return {
+      date,
+      line: texts.line,
+      ports,
+      name: texts.name,
+      text: texts.text,
+      verdict: texts.verdict,
+      joints: read,
+      resistance_ohm,
+    };
   });
 }
 

@@ -28,7 +28,14 @@ class JwSweepFile extends LitElement {
     `,
   ];
 
-  static properties = {name: {type: String}, label: {type: String}, held: {type: String}, error: {type: String}, _problem: {state: true}, _over: {state: true}};
+  static properties = {
+    name: {type: String},
+    label: {type: String},
+    held: {type: String},
+    error: {type: String},
+    _problem: {state: true},
+    _over: {state: true},
+  };
 
   constructor() {
     super();

@@ -31,7 +31,13 @@ class JwSweepForm extends Speaking {
     `,
   ];
 
-  static properties = {state: {attribute: false}, document: {attribute: false}, file: {attribute: false}, earlier: {attribute: false}, refusal: {attribute: false}};
+  static properties = {
+    state: {attribute: false},
+    document: {attribute: false},
+    file: {attribute: false},
+    earlier: {attribute: false},
+    refusal: {attribute: false},
+  };
 
   render() {
     const {state, file, earlier} = this;
@@ -60,7 +66,12 @@ class JwSweepForm extends Speaking {
 
   _field(name) {
     const error = this._error(name);
-    return control(this.vocabulary, `sweep.${name}`, this.state[name], error && refusedWords(this.refusal, this.vocabulary.labelOf(`sweep.${name}`)));
+    return control(
+      this.vocabulary,
+      `sweep.${name}`,
+      this.state[name],
+      error && refusedWords(this.refusal, this.vocabulary.labelOf(`sweep.${name}`)),
+    );
   }
 
   _changed(event) {

@@ -33,7 +33,13 @@ class JwSweepHistory extends LitElement {
     `,
   ];
 
-  static properties = {entries: {attribute: false}, line: {type: String}, keepable: {type: Boolean}, load: {attribute: false}, _date: {state: true}};
+  static properties = {
+    entries: {attribute: false},
+    line: {type: String},
+    keepable: {type: Boolean},
+    load: {attribute: false},
+    _date: {state: true},
+  };
 
   constructor() {
     super();

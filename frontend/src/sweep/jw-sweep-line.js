@@ -69,7 +69,9 @@ class JwSweepLine extends LitElement {
           <th scope="col" class="number">Excess</th><th scope="col" class="number">Threshold</th>${changed ? html`<th scope="col" class="number">Change</th>` : nothing}
           <th scope="col" class="number">Would show</th></tr></thead>
         <tbody>${check.joints.map(
-          (joint) => html`<tr data-element=${joint.element} ?data-accused=${check.suspect === joint.element || check.apart.includes(joint.element)}>
+          (
+            joint,
+          ) => html`<tr data-element=${joint.element} ?data-accused=${check.suspect === joint.element || check.apart.includes(joint.element)}>
             <th scope="row">${joint.element + 1} · ${joint.name}</th><td class="number">${quantity(joint.distance_m, 'm', 3)}</td>
             <td class="words">${jointWords(joint, check)}${joint.separate ? '' : `; ${quantity(joint.nearest_m, 'm', 2)} to the next, too near for an echo of its own`}</td>
             <td class="number">${share(joint.measured)}</td><td class="number">${share(joint.expected)}</td><td class="number">${share(joint.excess)}</td><td class="number">${share(joint.threshold)}</td>
@@ -85,15 +87,19 @@ class JwSweepLine extends LitElement {
     const {candidates, deviations, noise} = this.check;
     return html`<section class="panel wide" id="fit">
       <h2>What explains the sweep</h2>
-      ${candidates.length === 0
-        ? html`<p>The line as it should be leaves ${percent(noise)} of the reflection unexplained, and no single fault explains enough of that to count.</p>`
-        : html`<div class="scroll"><table class="plain">
+      ${
+        candidates.length === 0
+          ? html`<p>The line as it should be leaves ${percent(noise)} of the reflection unexplained, and no single fault explains enough of that to count.</p>`
+          : html`<div class="scroll"><table class="plain">
             <thead><tr><th scope="col">Joint</th><th scope="col">Fault</th><th scope="col">Size, with its bounds</th><th scope="col" class="number">Evidence</th><th scope="col" class="number">Left over</th></tr></thead>
             <tbody>${candidates.map(
-              (one) => html`<tr><th scope="row">${one.element + 1} · ${one.joint}</th><td class="words">${one.name}</td><td class="words">${one.sizes.map((size) => html`<div>${sizeWords(size)}</div>`)}</td>
+              (
+                one,
+              ) => html`<tr><th scope="row">${one.element + 1} · ${one.joint}</th><td class="words">${one.name}</td><td class="words">${one.sizes.map((size) => html`<div>${sizeWords(size)}</div>`)}</td>
                 <td class="number">${digits(one.evidence, 3)}</td><td class="number">${percent(one.misfit)}</td></tr>`,
             )}</tbody></table></div>
-          <p class="quiet">Bounds are one standard deviation. Evidence is the fall of the Bayesian information criterion against a sound line; ten more are odds of 150 to 1.</p>`}
+          <p class="quiet">Bounds are one standard deviation. Evidence is the fall of the Bayesian information criterion against a sound line; ten more are odds of 150 to 1.</p>`
+      }
       <details class="more"><summary>Good parts as fitted</summary><div class="scroll"><table class="plain">
         <thead><tr><th scope="col">Cable</th><th scope="col">What</th><th scope="col" class="number">Off by</th><th scope="col" class="number">±</th></tr></thead>
         <tbody>${deviations.map((one) => html`<tr><th scope="row">${one.element + 1} · ${one.part}</th><td>${one.what}</td><td class="number">${percent(one.share)}</td><td class="number">${percent(one.uncertainty)}</td></tr>`)}</tbody>

@@ -40,7 +40,11 @@ export class JwSweepView extends View {
 
   static properties = {
     loadCharts: {attribute: false},
-    _state: {state: true}, _document: {state: true}, _file: {state: true}, _earlier: {state: true}, _entries: {state: true},
+    _state: {state: true},
+    _document: {state: true},
+    _file: {state: true},
+    _earlier: {state: true},
+    _entries: {state: true},
   };
 
   constructor() {
@@ -151,7 +155,11 @@ export class JwSweepView extends View {
   _recall() {
     const {document, problem, spoilt} = KEPT_SWEEPS.recalled(() => localStorage);
     this._entries = document ?? [];
-    if (spoilt) this._notice({text: problem, action: {words: 'Save them', run: () => save('jointwise-sweeps-unread.txt', 'text/plain', spoilt)}});
+    if (spoilt)
+      this._notice({
+        text: problem,
+        action: {words: 'Save them', run: () => save('jointwise-sweeps-unread.txt', 'text/plain', spoilt)},
+      });
   }
 
   _address() {

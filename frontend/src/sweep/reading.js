@@ -11,7 +11,8 @@ export const FINDINGS = {
 
 export const partFinding = (part) => (part.passed ? {mark: '✓', words: 'Passed'} : {mark: '!', words: 'Failed'});
 
-export const sizeWords = ({name, unit, value, low, high}) => `${name} ${quantity(value, unit, 3)} (${quantity(low, unit, 3)} to ${quantity(high, unit, 3)})`;
+export const sizeWords = ({name, unit, value, low, high}) =>
+  `${name} ${quantity(value, unit, 3)} (${quantity(low, unit, 3)} to ${quantity(high, unit, 3)})`;
 
 /** A reflection as a share; 1 is everything. */
 export const share = (value) => (value === null ? '–' : digits(value, 2));

@@ -12,7 +12,12 @@ const loadOf = (end, line) => (end === 'antenna' ? line.request.load : {kind: 'e
 /** @param {{text: string}} file - the sweep; `earlier` another one, or nothing */
 export function sweepRequest({end, length_tolerance, window_shape}, line, file, earlier) {
   const own = Object.fromEntries(Object.entries(line.request).filter(([name]) => !LINE_ONLY.includes(name)));
-  return {...own, load: loadOf(end, line), touchstone: file.text, ...given({length_tolerance, window_shape, earlier: earlier?.text})};
+  return {
+    ...own,
+    load: loadOf(end, line),
+    touchstone: file.text,
+    ...given({length_tolerance, window_shape, earlier: earlier?.text}),
+  };
 }
 
 /** Why a file is not read; empty where it may be. */

@@ -17,7 +17,10 @@ export function* entries(archive) {
     const [nameBytes, extraBytes, commentBytes] = [28, 30, 32].map((offset) => view.getUint16(at + offset, true));
     const [size, local] = [24, 42].map((offset) => view.getUint32(at + offset, true));
     const from = local + LOCAL_BYTES + view.getUint16(local + 26, true) + view.getUint16(local + 28, true);
-    yield [text.decode(archive.subarray(at + ENTRY_BYTES, at + ENTRY_BYTES + nameBytes)), archive.subarray(from, from + size)];
+    yield [
+      text.decode(archive.subarray(at + ENTRY_BYTES, at + ENTRY_BYTES + nameBytes)),
+      archive.subarray(from, from + size),
+    ];
     at += ENTRY_BYTES + nameBytes + extraBytes + commentBytes;
   }
 }

@@ -43,7 +43,8 @@ export class Life {
     if (this.#over) return;
     this.#worker = createWorker(text);
     this.#worker.onmessage = ({data}) => this.#tell(data);
-    this.#worker.onerror = this.#worker.onmessageerror = (event) => this.#tell(died(event.message ?? 'the worker could not be started'));
+    this.#worker.onerror = this.#worker.onmessageerror = (event) =>
+      this.#tell(died(event.message ?? 'the worker could not be started'));
     this.send(start(names));
   }
 

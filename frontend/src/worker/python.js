@@ -12,7 +12,9 @@ export async function startPython({loadPyodide, ...settings}, files) {
     const name = new URL(address).pathname.replace(/^\//, '');
     const bytes = files[name];
     if (bytes === undefined) throw new TypeError(`the core asked for ${address}, and nothing is fetched here`);
-    return new Response(bytes, {headers: {'Content-Type': name.endsWith('.wasm') ? 'application/wasm' : 'application/zip'}});
+    return new Response(bytes, {
+      headers: {'Content-Type': name.endsWith('.wasm') ? 'application/wasm' : 'application/zip'},
+    });
   };
   return Promise.race([refusedModule(), loadPyodide({indexURL: HOME, ...settings})]);
 }

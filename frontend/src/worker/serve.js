@@ -13,7 +13,9 @@ export function serve(port, open) {
   const waiting = {};
   const handlers = {
     async start({names}) {
-      const parts = Object.fromEntries(names.map((name) => [name, new Promise((resolve) => (waiting[name] = resolve))]));
+      const parts = Object.fromEntries(
+        names.map((name) => [name, new Promise((resolve) => (waiting[name] = resolve))]),
+      );
       try {
         core = await open(parts, (name) => port.postMessage(stage(name)));
       } catch (error) {

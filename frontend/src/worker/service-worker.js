@@ -14,12 +14,16 @@ const API = new URL('api/', self.registration.scope).href;
 
 async function keep() {
   const cache = await caches.open(CACHE);
-  await cache.addAll(Object.entries(BUILD.files).map(([address, integrity]) => new Request(address, {integrity, cache: 'no-cache'})));
+  await cache.addAll(
+    Object.entries(BUILD.files).map(([address, integrity]) => new Request(address, {integrity, cache: 'no-cache'})),
+  );
 }
 
 async function forgetOthers() {
   const names = await caches.keys();
-  await Promise.all(names.filter((name) => name.startsWith(FAMILY) && name !== CACHE).map((name) => caches.delete(name)));
+  await Promise.all(
+    names.filter((name) => name.startsWith(FAMILY) && name !== CACHE).map((name) => caches.delete(name)),
+  );
   await self.clients.claim();
 }
 
@@ -32,7 +36,8 @@ self.addEventListener('install', (event) => event.waitUntil(keep()));
 self.addEventListener('activate', (event) => event.waitUntil(forgetOthers()));
 self.addEventListener('fetch', (event) => {
   const {method, url} = event.request;
-  if (method === 'GET' && url.startsWith(self.registration.scope) && !url.startsWith(API)) event.respondWith(found(event.request));
+  if (method === 'GET' && url.startsWith(self.registration.scope) && !url.startsWith(API))
+    event.respondWith(found(event.request));
 });
 self.addEventListener('message', ({data}) => {
   if (data.kind === TAKE_OVER) self.skipWaiting();

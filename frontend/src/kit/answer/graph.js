@@ -24,7 +24,10 @@ const apart = (a, b) => Math.hypot(a.x - b.x, a.y - b.y);
 /** The point at `t` of a curve with these control points. */
 function along(points, t) {
   if (points.length === 1) return points[0];
-  return along(points.slice(1).map((point, at) => mixed(points[at], point, t)), t);
+  return along(
+    points.slice(1).map((point, at) => mixed(points[at], point, t)),
+    t,
+  );
 }
 
 const written = ({x, y}) => `${x.toFixed(1)} ${y.toFixed(1)}`;

@@ -37,10 +37,12 @@ class JwKitAnswer extends LitElement {
     const {answered, names, result} = this;
     const traps = trapsOf(result);
     return html`<section class="panel" id="graph"><h2>Ports and pairs</h2><jw-kit-graph .result=${result} .ports=${answered.ports} .names=${names}></jw-kit-graph></section>
-      ${traps.length > 0
-        ? html`<section class="panel" id="traps"><h2>Looks as if it fitted <small>and must not be tried</small></h2>
+      ${
+        traps.length > 0
+          ? html`<section class="panel" id="traps"><h2>Looks as if it fitted <small>and must not be tried</small></h2>
             <ul>${traps.map(({sentence, pairs}) => html`<li><b>${pairs.map(pairNumbers).join(', ')}</b> ${sentence}</li>`)}</ul></section>`
-        : nothing}
+          : nothing
+      }
       <section class="panel long" id="pairs"><h2>Pair by pair <small>with the smallest margin of its joints</small></h2><jw-kit-joins .pairs=${result.pairs} .names=${names}></jw-kit-joins></section>
       <jw-cautions .cautions=${result.cautions}></jw-cautions>`;
   }

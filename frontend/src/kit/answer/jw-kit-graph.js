@@ -47,8 +47,13 @@ class JwKitGraph extends Speaking {
 
   render() {
     const {ports, result} = this;
-    if (ports.length > MOST_DRAWN) return html`<p class="quiet">More than ${MOST_DRAWN} ports are not drawn; the list below has every pair.</p>`;
-    const drawn = laidOut(ports.length, result.pairs.map((pair) => pair.ports), this._width.pixels);
+    if (ports.length > MOST_DRAWN)
+      return html`<p class="quiet">More than ${MOST_DRAWN} ports are not drawn; the list below has every pair.</p>`;
+    const drawn = laidOut(
+      ports.length,
+      result.pairs.map((pair) => pair.ports),
+      this._width.pixels,
+    );
     return html`<svg viewBox="0 0 ${this._width.pixels} ${drawn.height}" role="img" aria-label=${spokenGraph(ports.length, result)}>
         ${drawn.lines.map(({path}, at) => svg`<g ?data-added=${this._added(at)} ?data-apart=${this._apart(at)}><path class="line" d=${path}></path></g>`)}
         ${drawn.lines.map(({mark}, at) => this._mark(mark, at))}

@@ -29,7 +29,9 @@ class JwKitPacking extends LitElement {
     return html`<table class="plain">
       <thead><tr><td></td><th scope="col">Adapter</th><th scope="col" class="number">How many</th><th scope="col">From</th><th scope="col">For the pairs</th><th scope="col" class="known">Known from</th></tr></thead>
       <tbody>${this.rows.map(
-        (row) => html`<tr data-from=${row.from}><td class="tick"><i aria-hidden="true"></i></td><th scope="row">${row.what}${packMark(row.pack)}</th>
+        (
+          row,
+        ) => html`<tr data-from=${row.from}><td class="tick"><i aria-hidden="true"></i></td><th scope="row">${row.what}${packMark(row.pack)}</th>
           <td class="number">${row.count}</td><td>${FROM[row.from]}</td><td class="pairs">${row.pairs.map(pairNumbers).join(', ')}</td><td class="known">${row.kind}</td></tr>`,
       )}</tbody>
     </table>`;

@@ -36,7 +36,13 @@ class JwKitVerdict extends Speaking {
     `,
   ];
 
-  static properties = {result: {attribute: false}, answered: {attribute: false}, names: {attribute: false}, outdated: {type: String}, searching: {type: Boolean}};
+  static properties = {
+    result: {attribute: false},
+    answered: {attribute: false},
+    names: {attribute: false},
+    outdated: {type: String},
+    searching: {type: Boolean},
+  };
 
   render() {
     const {answered, names, result} = this;
@@ -54,7 +60,9 @@ class JwKitVerdict extends Speaking {
   /** What more can be done while no kit is proven smallest. */
   _longer({search}, {optimal}) {
     if (optimal || search === 'thorough') return nothing;
-    const takes = this.searching ? 'looking for a smaller kit, in this browser' : 'in this browser, two minutes at most';
+    const takes = this.searching
+      ? 'looking for a smaller kit, in this browser'
+      : 'in this browser, two minutes at most';
     return html`<p class="longer noprint">
       <button id="longer" ?disabled=${this.searching} @click=${() => send(this, 'jw-kit-search')}>Search for longer</button>
       <small role="status">${takes}</small>

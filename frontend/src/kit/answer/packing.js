@@ -20,7 +20,8 @@ function typesOwned(owned) {
 
 /** Rows {what, count, from, pairs, kind}, what is to be added first; one pair is joined at a time, so the greediest decides the count. */
 export function packingOf(result, request, families) {
-  const name = (one) => `${endWords(families, one.one_family, one.one_gender)} to ${endWords(families, one.other_family, one.other_gender)}`;
+  const name = (one) =>
+    `${endWords(families, one.one_family, one.one_gender)} to ${endWords(families, one.other_family, one.other_gender)}`;
   const users = (key) => result.pairs.filter((pair) => takes(pair, key) > 0).map(({ports}) => ports);
   const added = result.adapters.map((one) => ({...one, what: one.name, from: 'add', pairs: users(keyOf(one))}));
   const owned = [...typesOwned(request.owned ?? [])].map(([key, one]) => {

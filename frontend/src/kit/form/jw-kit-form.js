@@ -11,7 +11,15 @@ import './jw-kit-ports.js';
 
 const LIMITS = ['most_in_series', 'most_loss_db', 'mode', 'vswr', 'return_loss_asked_db', 'impedance_steps'];
 const SITE = [
-  ...['exposure', 'added_sealing', 'vibration', 'matings_per_year', 'service_life_years', 'condition', 'added_resistance_ohm'],
+  ...[
+    'exposure',
+    'added_sealing',
+    'vibration',
+    'matings_per_year',
+    'service_life_years',
+    'condition',
+    'added_resistance_ohm',
+  ],
   ...['ambient_temperature_c', 'solar_irradiance_w_per_m2', 'altitude_m', 'cable_dielectric', 'system_impedance_ohm'],
   ...['transmit_share', 'on_time_s', 'off_time_s', 'power_is', 'region'],
 ];
@@ -35,11 +43,17 @@ class JwKitForm extends Speaking {
     .ports h2 { padding-left: 6px; }`,
   ];
 
-  static properties = {request: {attribute: false}, names: {attribute: false}, refused: {attribute: false}, _site: {state: true}};
+  static properties = {
+    request: {attribute: false},
+    names: {attribute: false},
+    refused: {attribute: false},
+    _site: {state: true},
+  };
 
   /** A refused field must be seen. */
   willUpdate(changed) {
-    if (changed.has('refused') && this.refused?.group === 'limits' && SITE.includes(this.refused.field)) this._site = true;
+    if (changed.has('refused') && this.refused?.group === 'limits' && SITE.includes(this.refused.field))
+      this._site = true;
   }
 
   render() {

@@ -36,7 +36,13 @@ class JwKitOwned extends Speaking {
   }
 
   _row(adapter, at, refused) {
-    const field = (name) => control(this.vocabulary, `owned.${name}`, this.vocabulary.valueOf(adapter, `owned.${name}`), refused?.field === name ? refused.message : '');
+    const field = (name) =>
+      control(
+        this.vocabulary,
+        `owned.${name}`,
+        this.vocabulary.valueOf(adapter, `owned.${name}`),
+        refused?.field === name ? refused.message : '',
+      );
     return html`<li><div class="fields" role="group" aria-label="Adapter ${at + 1}" @jw-change=${(event) => this._changed(event, at)}>
       ${FIELDS.map(field)}
       <button aria-label="Remove adapter ${at + 1}" @click=${() => this._discard(at)}>Remove</button>

@@ -40,7 +40,10 @@ class JwKitPorts extends Speaking {
     const {least, most} = this.vocabulary.fields.kit.ports;
     return html`<ol @jw-kit-toggle=${this._toggled} @jw-kit-edit=${this._edited} @keydown=${this._key}>
         ${ports.map(
-          (port, at) => html`<li><jw-kit-port .port=${port} .at=${at} .count=${ports.length} .least=${least} .most=${most} .open=${at === this._open}
+          (
+            port,
+            at,
+          ) => html`<li><jw-kit-port .port=${port} .at=${at} .count=${ports.length} .least=${least} .most=${most} .open=${at === this._open}
             .refused=${refused?.at === at ? refused : undefined}></jw-kit-port></li>`,
         )}
       </ol>

@@ -32,17 +32,30 @@ export function lossFigure(result, colours = PAGE_COLOURS) {
   return {
     data: [
       {
-        type: 'bar', orientation: 'h', y: rows, base: steps.map(({from}) => from), x: steps.map(({loss}) => loss),
+        type: 'bar',
+        orientation: 'h',
+        y: rows,
+        base: steps.map(({from}) => from),
+        x: steps.map(({loss}) => loss),
         marker: {color: steps.map((_, at) => (at === last ? colours.ink : colours.band))},
-        text: steps.map(({loss}) => lossWords(loss)), textposition: 'outside', cliponaxis: false,
-        customdata: steps.map(({name}) => name), hovertemplate: '%{customdata}: %{text}<extra></extra>',
+        text: steps.map(({loss}) => lossWords(loss)),
+        textposition: 'outside',
+        cliponaxis: false,
+        customdata: steps.map(({name}) => name),
+        hovertemplate: '%{customdata}: %{text}<extra></extra>',
       },
     ],
     layout: {
       ...plain,
       margin: {...plain.margin, r: 64},
       xaxis: {...plain.xaxis, rangemode: 'tozero'},
-      yaxis: {...plain.yaxis, autorange: 'reversed', tickvals: rows, ticktext: steps.map(({name}) => short(name)), showgrid: false},
+      yaxis: {
+        ...plain.yaxis,
+        autorange: 'reversed',
+        tickvals: rows,
+        ticktext: steps.map(({name}) => short(name)),
+        showgrid: false,
+      },
     },
     config: CONFIG,
   };
@@ -76,8 +89,14 @@ function spreadTrace(result, spread, key, colours) {
     return box(at, band[key][0], band[key].at(-1));
   });
   return {
-    type: 'scatter', mode: 'lines', fill: 'toself', fillcolor: translucent(colours.band), line: {width: 0},
-    x: boxes.flatMap(({x}) => x), y: boxes.flatMap(({y}) => y), hoverinfo: 'skip',
+    type: 'scatter',
+    mode: 'lines',
+    fill: 'toself',
+    fillcolor: translucent(colours.band),
+    line: {width: 0},
+    x: boxes.flatMap(({x}) => x),
+    y: boxes.flatMap(({y}) => y),
+    hoverinfo: 'skip',
   };
 }
 
@@ -91,26 +110,42 @@ export function bandFigure({result, spread, key, title, colours = PAGE_COLOURS})
     data: [
       ...(spread ? [spreadTrace(result, spread, key, colours)] : []),
       {
-        type: 'scatter', mode: 'lines', x: gapped(x, count), y: gapped(result.sweep[key], count), connectgaps: false,
-        line: {color: colours.band, width: 2.5}, customdata: gapped(result.sweep.frequency_hz.map(frequency), count),
+        type: 'scatter',
+        mode: 'lines',
+        x: gapped(x, count),
+        y: gapped(result.sweep[key], count),
+        connectgaps: false,
+        line: {color: colours.band, width: 2.5},
+        customdata: gapped(result.sweep.frequency_hz.map(frequency), count),
         hovertemplate: `%{y:${margin ? '+' : ''}.2f}${margin ? ' dB' : ''} at %{customdata}<extra></extra>`,
       },
     ],
     layout: {
       ...plain,
-      xaxis: {...plain.xaxis, tickvals: names.map((_, at) => at + 0.5), ticktext: names, tickangle: -90, range: [0, names.length], showgrid: false},
+      xaxis: {
+        ...plain.xaxis,
+        tickvals: names.map((_, at) => at + 0.5),
+        ticktext: names,
+        tickangle: -90,
+        range: [0, names.length],
+        showgrid: false,
+      },
       yaxis: {...plain.yaxis, ...(margin ? {tickformat: '+d'} : {rangemode: 'normal'})},
-      shapes: [
-        ...(margin ? [atTheLimit(colours)] : []),
-        ...(here === -1 ? [] : [chosenBand(here, colours)]),
-      ],
+      shapes: [...(margin ? [atTheLimit(colours)] : []), ...(here === -1 ? [] : [chosenBand(here, colours)])],
     },
     config: CONFIG,
   };
 }
 
 const chosenBand = (at, colours) => ({
-  type: 'rect', layer: 'below', xref: 'x', yref: 'paper', x0: at, x1: at + 1, y0: 0, y1: 1,
+  type: 'rect',
+  layer: 'below',
+  xref: 'x',
+  yref: 'paper',
+  x0: at,
+  x1: at + 1,
+  y0: 0,
+  y1: 1,
   line: {width: 1, color: colours.accent, dash: 'dot'},
 });
 
@@ -125,7 +160,12 @@ export function waveFigure(result, colours = PAGE_COLOURS) {
   const {distance_m: x, voltage_v, current_a} = result.standing_wave;
   const plain = frame({x: 'from the transmitter, m', y: 'peak voltage, V', colours});
   const curve = (y, more, words) => ({
-    type: 'scatter', mode: 'lines', x, y, hovertemplate: `%{y:.3g} ${words} at %{x:.3g} m<extra></extra>`, ...more,
+    type: 'scatter',
+    mode: 'lines',
+    x,
+    y,
+    hovertemplate: `%{y:.3g} ${words} at %{x:.3g} m<extra></extra>`,
+    ...more,
   });
   return {
     data: [
@@ -135,13 +175,28 @@ export function waveFigure(result, colours = PAGE_COLOURS) {
     layout: {
       ...plain,
       margin: {...plain.margin, r: 56},
-      yaxis: {...plain.yaxis, rangemode: 'tozero', title: {text: 'peak voltage, V (solid)', font: {color: colours.band}}},
+      yaxis: {
+        ...plain.yaxis,
+        rangemode: 'tozero',
+        title: {text: 'peak voltage, V (solid)', font: {color: colours.band}},
+      },
       yaxis2: {
-        ...plain.yaxis, overlaying: 'y', side: 'right', rangemode: 'tozero', showgrid: false, tickmode: 'auto',
+        ...plain.yaxis,
+        overlaying: 'y',
+        side: 'right',
+        rangemode: 'tozero',
+        showgrid: false,
+        tickmode: 'auto',
         title: {text: 'peak current, A (dashed)', font: {color: colours.accent}},
       },
       shapes: boundaries(result).map((at) => ({
-        type: 'line', yref: 'paper', x0: at, x1: at, y0: 0, y1: 1, line: {color: colours.soft, width: 1, dash: 'dot'},
+        type: 'line',
+        yref: 'paper',
+        x0: at,
+        x1: at,
+        y0: 0,
+        y1: 1,
+        line: {color: colours.soft, width: 1, dash: 'dot'},
       })),
     },
     config: CONFIG,

@@ -13,7 +13,11 @@ import './jw-line-verdict.js';
  * @property {string} open - place of the element whose derivation is open
  */
 class JwLineAnswer extends LitElement {
-  static styles = [base, panelStyles, css`:host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; min-width: 0; }`];
+  static styles = [
+    base,
+    panelStyles,
+    css`:host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; min-width: 0; }`,
+  ];
 
   static properties = {
     result: {attribute: false},

@@ -89,7 +89,8 @@ class JwLineCharts extends LitElement {
       ? `The curves are those of the cautious figures at nominal lengths. Shaded: nine of ten of ${spread.draws.toLocaleString('en')} lines ` +
         `drawn at random within what is not known (electrical lengths, phases, tolerance of joints). ${boundWords(spread)}`
       : '';
-    const button = (words, begin) => html`<button id="spread" @click=${() => send(this, 'jw-line-spread', {begin})}>${words}</button>`;
+    const button = (words, begin) =>
+      html`<button id="spread" @click=${() => send(this, 'jw-line-spread', {begin})}>${words}</button>`;
     if (this.drawing > 0) {
       return html`<p class="quiet" role="status">${known} Drawing ${this.drawing.toLocaleString('en')} lines at random…</p>${button('Stop', false)}`;
     }

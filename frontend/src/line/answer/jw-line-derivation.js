@@ -49,7 +49,8 @@ class JwLineDerivation extends LitElement {
 
   _steps() {
     if (!this.steps) return html`<p class="quiet" role="status">The core is at work…</p>`;
-    if (this.steps.length === 0) return html`<p class="quiet">A measured part has no limits of its own to derive; its loss is what was measured.</p>`;
+    if (this.steps.length === 0)
+      return html`<p class="quiet">A measured part has no limits of its own to derive; its loss is what was measured.</p>`;
     return html`<jw-steps .steps=${this.steps} .catalogue=${this.catalogue}></jw-steps>`;
   }
 
@@ -76,25 +77,45 @@ class JwLineDerivation extends LitElement {
     return html`<tr data-limit=${id}>
       <th scope="row">${LIMITED_BY[id]}${id === part.binding ? ', the smallest' : ''}</th>
       <td class="number">
-        ${margin === null
-          ? html`<span class="quiet">no limit known</span>`
-          : html`<span class="small" data-step=${stepOf(margin)}>${decibels(margin)} dB</span>`}
+        ${
+          margin === null
+            ? html`<span class="quiet">no limit known</span>`
+            : html`<span class="small" data-step=${stepOf(margin)}>${decibels(margin)} dB</span>`
+        }
       </td>
     </tr>`;
   }
 
   _facts(part) {
-    const of = (value, most, unit) => (most === null ? quantity(value, unit, 3) : `${quantity(value, unit, 3)} of ${quantity(most, unit, 3)}`);
+    const of = (value, most, unit) =>
+      most === null ? quantity(value, unit, 3) : `${quantity(value, unit, 3)} of ${quantity(most, unit, 3)}`;
     const facts = [
-      ['Loss as the waves stand', part.loss_db === null ? undefined : `${lossWords(part.loss_db)}, ${quantity(part.lost_w ?? 0, 'W', 3)}`],
+      [
+        'Loss as the waves stand',
+        part.loss_db === null ? undefined : `${lossWords(part.loss_db)}, ${quantity(part.lost_w ?? 0, 'W', 3)}`,
+      ],
       ['Loss between matched ends', lossWords(part.matched_loss_db)],
-      ['Range of the margin', part.margin_db === null ? undefined : `${decibels(part.margin_db)} to ${decibels(part.margin_high_db)} dB`],
+      [
+        'Range of the margin',
+        part.margin_db === null ? undefined : `${decibels(part.margin_db)} to ${decibels(part.margin_high_db)} dB`,
+      ],
       ['Peak voltage', part.peak_voltage_v === null ? undefined : of(part.peak_voltage_v, part.allowed_voltage_v, 'V')],
       ['Peak current', part.peak_current_a === null ? undefined : quantity(part.peak_current_a, 'A', 3)],
-      ['Hottest place', part.temperature_c === null ? undefined : of(part.temperature_c, part.allowed_temperature_c, '°C')],
+      [
+        'Hottest place',
+        part.temperature_c === null ? undefined : of(part.temperature_c, part.allowed_temperature_c, '°C'),
+      ],
       ['VSWR into it', part.vswr === null ? undefined : digits(part.vswr, 3)],
-      ['Forward, reflected', part.forward_w === null ? undefined : `${quantity(part.forward_w, 'W', 3)}, ${quantity(part.reflected_w, 'W', 3)}`],
-      ['Largest power that holds', part.largest_power_w === null ? 'none known' : power(roundedDown(part.largest_power_w, 3))],
+      [
+        'Forward, reflected',
+        part.forward_w === null
+          ? undefined
+          : `${quantity(part.forward_w, 'W', 3)}, ${quantity(part.reflected_w, 'W', 3)}`,
+      ],
+      [
+        'Largest power that holds',
+        part.largest_power_w === null ? 'none known' : power(roundedDown(part.largest_power_w, 3)),
+      ],
       ['From the transmitter', `${digits(part.distance_m, 4)} m`],
     ];
     return facts.filter(([, words]) => words !== undefined);

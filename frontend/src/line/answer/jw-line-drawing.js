@@ -70,7 +70,11 @@ class JwLineDrawing extends LitElement {
 
   render() {
     const {parts} = this.result;
-    const items = [{kind: 'start'}, ...parts.map((part) => ({kind: part.kind, length_m: this.elements[part.element].length_m})), {kind: 'end'}];
+    const items = [
+      {kind: 'start'},
+      ...parts.map((part) => ({kind: part.kind, length_m: this.elements[part.element].length_m})),
+      {kind: 'end'},
+    ];
     const drawn = laidOut(items, this._width);
     return html`<svg viewBox="0 0 ${this._width} ${drawn.height}" role="group" aria-label="The line from the transmitter to the antenna">
       ${drawn.items.map((item, at) => this._wire(item, drawn.items[at + 1]))}
@@ -81,7 +85,8 @@ class JwLineDrawing extends LitElement {
   _wire({x, y, width, row}, next) {
     const from = x + width;
     if (!next) return nothing;
-    if (next.row === row) return svg`<path class="wire" d="M${x + width / 2} ${y + AXIS}H${next.x + next.width / 2}"></path>`;
+    if (next.row === row)
+      return svg`<path class="wire" d="M${x + width / 2} ${y + AXIS}H${next.x + next.width / 2}"></path>`;
     const [low, axis] = [y + ROW_HEIGHT - 1, next.y + AXIS];
     return svg`<path class="wire turn" d="M${x + width / 2} ${y + AXIS}H${from - 3}V${low}H3V${axis}H${next.x + next.width / 2}"></path>`;
   }
@@ -89,11 +94,15 @@ class JwLineDrawing extends LitElement {
   _item(item, part, at) {
     const middle = item.x + item.width / 2;
     const axis = item.y + AXIS;
-    if (item.kind === 'start') return this._end(middle, item.y, 'Transmitter', power(this.result.power_w), transmitter(middle, axis));
+    if (item.kind === 'start')
+      return this._end(middle, item.y, 'Transmitter', power(this.result.power_w), transmitter(middle, axis));
     if (item.kind === 'end') return this._end(middle, item.y, 'Antenna', this._delivered(), antenna(middle, axis));
     const weakest = at === this.result.weakest;
     const step = part.margin_db === null || part.refused_by ? undefined : stepOf(part.margin_db);
-    const [fill, ink] = step === undefined ? ['var(--refused)', 'var(--refused-ink)'] : [`var(--step-${step})`, `var(--step-${step}-ink)`];
+    const [fill, ink] =
+      step === undefined
+        ? ['var(--refused)', 'var(--refused-ink)']
+        : [`var(--step-${step})`, `var(--step-${step}-ink)`];
     const open = String(part.element) === this.open;
     const words = twoLines(`${part.element + 1} · ${part.name}`, item.width - 6);
     const show = () => send(this, 'jw-line-open', {open: String(part.element)});
@@ -113,12 +122,16 @@ class JwLineDrawing extends LitElement {
 
   _body(item, middle, axis, fill) {
     const style = `fill:${fill}`;
-    if (item.kind === 'cable') return svg`<rect class="body" x=${item.x + 4} y=${axis - 6} width=${item.width - 8} height="12" rx="6" style=${style}></rect>`;
+    if (item.kind === 'cable')
+      return svg`<rect class="body" x=${item.x + 4} y=${axis - 6} width=${item.width - 8} height="12" rx="6" style=${style}></rect>`;
     if (item.kind === 'joint') {
       return svg`<path class="body" style=${style} d="M${middle - 15} ${axis - 8}h11v-5h8v5h11v16h-11v5h-8v-5h-11z"></path>
         <path class="body" d="M${middle} ${axis - 13}v26"></path>`;
     }
-    const mark = item.kind === 'measured' ? svg`<path class="wire" d="M${middle - 12} ${axis + 6}l6 -10l6 7l6 -9l6 6"></path>` : nothing;
+    const mark =
+      item.kind === 'measured'
+        ? svg`<path class="wire" d="M${middle - 12} ${axis + 6}l6 -10l6 7l6 -9l6 6"></path>`
+        : nothing;
     return svg`<rect class="body" x=${middle - 19} y=${axis - 14} width="38" height="28" rx="3" style=${style}></rect>${mark}`;
   }
 

@@ -8,7 +8,8 @@ import {LIMITED_BY} from '../limits.js';
 import {marginWords} from '../reading.js';
 
 const number = (value, unit) => (value === null ? '–' : quantity(value, unit, 3));
-const againstMost = (value, most, unit) => (value === null || most === null ? number(value, unit) : `${digits(value, 3)} of ${digits(most, 3)} ${unit}`);
+const againstMost = (value, most, unit) =>
+  value === null || most === null ? number(value, unit) : `${digits(value, 3)} of ${digits(most, 3)} ${unit}`;
 
 const COLUMNS = [
   ['From', (part) => `${digits(part.distance_m, 4)} m`],

@@ -45,13 +45,21 @@ class JwLineReceive extends Speaking {
 
   render() {
     const {reception, bands, column} = this.result;
-    const rows = bands.map((band, at) => ({id: band.column.id, name: band.column.name, cost: reception.whole_cost_by_band_db[at]}));
+    const rows = bands.map((band, at) => ({
+      id: band.column.id,
+      name: band.column.name,
+      cost: reception.whole_cost_by_band_db[at],
+    }));
     return html`<div class="fields" @jw-change=${this._changed}>${this._form()}</div>
       <p class="why">${contrastWords(this.result)}</p>
       <div class="two">
         <section>
           <h3>By part on ${column.name}</h3>
-          ${this._bars(reception.costs.map(({part, name, cost_db}) => ({id: String(part), name, cost: cost_db})), 'Whole line', reception.whole_cost_db)}
+          ${this._bars(
+            reception.costs.map(({part, name, cost_db}) => ({id: String(part), name, cost: cost_db})),
+            'Whole line',
+            reception.whole_cost_db,
+          )}
           ${reception.external_noise_db === null ? nothing : html`<p class="quiet">${noise(reception)}</p>`}
         </section>
         <section><h3>Whole line by band</h3>${this._bars(rows, '', 0, column.id)}</section>
@@ -71,7 +79,8 @@ class JwLineReceive extends Speaking {
   _form() {
     const {receiver = {}} = this.request;
     const {preamplifier} = receiver;
-    const error = (name) => (this.refused && `${this.refused.group}.${this.refused.field}` === name ? this.refused.message : '');
+    const error = (name) =>
+      this.refused && `${this.refused.group}.${this.refused.field}` === name ? this.refused.message : '';
     const own = (name) => control(this.vocabulary, name, this.vocabulary.valueOf(receiver, name), error(name));
     return html`${own('receiver.noise_figure_db')}${own('receiver.environment')}
       <div class="own">

@@ -32,9 +32,11 @@ class JwLineVerdict extends LitElement {
     const {result} = this;
     return html`${this.outdated ? html`<p class="outdated">${this.outdated}</p>` : nothing}
       <div class="verdict">
-        ${result.margin_db === null
-          ? html`<b class="chip none">${result.parts.some((part) => part.refused_by) ? 'refused' : 'no limit'}</b>`
-          : html`<b class="chip" data-step=${stepOf(result.margin_db)}>${decibels(result.margin_db)} dB</b>`}
+        ${
+          result.margin_db === null
+            ? html`<b class="chip none">${result.parts.some((part) => part.refused_by) ? 'refused' : 'no limit'}</b>`
+            : html`<b class="chip" data-step=${stepOf(result.margin_db)}>${decibels(result.margin_db)} dB</b>`
+        }
         <p id="verdict" role="status">${result.verdict}${result.undecided ? ' Sources differ on which side of the limit it lies.' : ''}</p>
       </div>
       <dl class="facts">${this._facts().map(([term, value, more]) => html`<div><dt>${term}</dt><dd>${value} ${more ? html`<small>${more}</small>` : nothing}</dd></div>`)}</dl>`;
@@ -45,12 +47,24 @@ class JwLineVerdict extends LitElement {
     const largest = result.largest_power_w;
     const setter = largest === null ? undefined : result.parts[result.largest_power_set_by];
     return [
-      ...(result.power_w > 0 ? [['At the antenna', watts(result.delivered_w), `cautious ${watts(result.delivered_low_w)}`]] : []),
-      ['Loss of the line', lossWords(result.loss_db), result.mismatch_db > 0 ? `${lossWords(result.mismatch_db)} of it reflected at the transmitter` : ''],
+      ...(result.power_w > 0
+        ? [['At the antenna', watts(result.delivered_w), `cautious ${watts(result.delivered_low_w)}`]]
+        : []),
+      [
+        'Loss of the line',
+        lossWords(result.loss_db),
+        result.mismatch_db > 0 ? `${lossWords(result.mismatch_db)} of it reflected at the transmitter` : '',
+      ],
       ['VSWR at the transmitter', vswr(result.input.vswr), impedance(result.input)],
       ['VSWR at the antenna', vswr(result.antenna.vswr), impedance(result.antenna)],
-      ...(result.margin_db === null ? [] : [['Range of the margin', `${decibels(result.margin_db)} to ${decibels(result.margin_high_db)} dB`, '']]),
-      ['Largest power that holds', largest === null ? 'none' : power(roundedDown(largest, 3)), setter ? `set by ${setter.name}` : ''],
+      ...(result.margin_db === null
+        ? []
+        : [['Range of the margin', `${decibels(result.margin_db)} to ${decibels(result.margin_high_db)} dB`, '']]),
+      [
+        'Largest power that holds',
+        largest === null ? 'none' : power(roundedDown(largest, 3)),
+        setter ? `set by ${setter.name}` : '',
+      ],
       ['Looked at', frequency(result.frequency_hz), result.column.name],
     ];
   }

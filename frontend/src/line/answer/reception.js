@@ -8,7 +8,13 @@ const NOTICED_DB = 0.1;
 export function contrast(result) {
   const {whole_cost_by_band_db: costs, half_decibel_cost_by_band_db: halves} = result.reception;
   const rows = result.bands
-    .map(({column, loss_db}, at) => ({id: column.id, name: column.name, loss: loss_db, cost: costs[at], half: halves[at]}))
+    .map(({column, loss_db}, at) => ({
+      id: column.id,
+      name: column.name,
+      loss: loss_db,
+      cost: costs[at],
+      half: halves[at],
+    }))
     .filter(({loss, cost}) => loss !== null && cost !== null && loss > 0);
   const prefer = (id, otherwise) => rows.find((row) => row.id === id) ?? otherwise;
   const [low, high] = [prefer('40m', rows[0]), prefer('70cm', rows.at(-1))];

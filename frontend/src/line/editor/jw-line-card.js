@@ -9,7 +9,14 @@ import {Speaking} from '../../shared/vocabulary/speaking.js';
 
 const FIELDS = {
   cable: ['cable.cable', 'cable.length_m', 'cable.name'],
-  joint: ['joint.family', 'joint.adapter_to', 'joint.condition', 'joint.added_resistance_ohm', 'joint.exposure', 'joint.name'],
+  joint: [
+    'joint.family',
+    'joint.adapter_to',
+    'joint.condition',
+    'joint.added_resistance_ohm',
+    'joint.exposure',
+    'joint.name',
+  ],
   part: ['part.name', 'part.loss_db', 'part.vswr', 'part.power_limit_w', 'part.voltage_limit_v'],
   measured: ['measured.name', 'measured.touchstone'],
 };
@@ -103,7 +110,12 @@ class JwLineCard extends Speaking {
     if (!reading) return '…';
     if (reading.refusal) return 'refused here';
     const first = reading.limited ? `limited by ${reading.limited}` : 'no limit known';
-    return [first, reading.weakest ? 'weakest' : '', reading.undecided ? 'undecided' : '', reading.marks.length > 0 ? 'see note' : '']
+    return [
+      first,
+      reading.weakest ? 'weakest' : '',
+      reading.undecided ? 'undecided' : '',
+      reading.marks.length > 0 ? 'see note' : '',
+    ]
       .filter(Boolean)
       .join(' · ');
   }

@@ -7,7 +7,12 @@ import {placeIn, readElement} from '../reading.js';
 import {landing} from './drag.js';
 import './jw-line-card.js';
 
-const ADDED = [['cable', 'Cable'], ['joint', 'Joint'], ['adapter', 'Adapter'], ['part', 'Part']];
+const ADDED = [
+  ['cable', 'Cable'],
+  ['joint', 'Joint'],
+  ['adapter', 'Adapter'],
+  ['part', 'Part'],
+];
 
 /**
  * The elements of a line in order; rows are moved by drag, by buttons and by Alt with the arrow keys.
@@ -92,7 +97,10 @@ class JwLineList extends LitElement {
   /** What is open and what has the focus go with the element. */
   async _edited({detail, target}) {
     const focused = target.focused;
-    const [at, to] = [detail.at, {move: detail.to, duplicate: detail.at + 1, remove: Math.max(detail.at - 1, 0)}[detail.kind]];
+    const [at, to] = [
+      detail.at,
+      {move: detail.to, duplicate: detail.at + 1, remove: Math.max(detail.at - 1, 0)}[detail.kind],
+    ];
     if (to === undefined) return;
     if (this._open === at) this._open = detail.kind === 'remove' ? -1 : to;
     await Promise.resolve();
@@ -115,7 +123,9 @@ class JwLineList extends LitElement {
     if (pointer.button !== 0) return;
     const handle = pointer.currentTarget ?? pointer.composedPath()[0];
     handle.setPointerCapture(pointer.pointerId);
-    const middles = this._cards().map((card) => card.getBoundingClientRect()).map(({top, height}) => top + scrollY + height / 2);
+    const middles = this._cards()
+      .map((card) => card.getBoundingClientRect())
+      .map(({top, height}) => top + scrollY + height / 2);
     const moved = (event) => (this._drag = {at, to: landing(event.clientY + scrollY, middles, at)});
     const ended = (event) => {
       for (const [name, hear] of Object.entries(heard)) handle.removeEventListener(name, hear);

@@ -6,7 +6,12 @@ import {Speaking} from '../../shared/vocabulary/speaking.js';
 import {NEW_LOADS} from '../new-parts.js';
 import {pointsOf, rowsOf} from './rows.js';
 
-const WAYS = [['vswr', 'its VSWR'], ['impedance', 'one impedance'], ['table', 'impedances in a table'], ['measured', 'a measured file']];
+const WAYS = [
+  ['vswr', 'its VSWR'],
+  ['impedance', 'one impedance'],
+  ['table', 'impedances in a table'],
+  ['measured', 'a measured file'],
+];
 const FIELDS = {
   vswr: ['load_vswr.vswr', 'load_vswr.angle_deg'],
   impedance: ['load_impedance.resistance_ohm', 'load_impedance.reactance_ohm'],
@@ -33,7 +38,12 @@ class JwLineLoad extends Speaking {
     `,
   ];
 
-  static properties = {load: {attribute: false}, refused: {attribute: false}, _way: {state: true}, _problem: {state: true}};
+  static properties = {
+    load: {attribute: false},
+    refused: {attribute: false},
+    _way: {state: true},
+    _problem: {state: true},
+  };
 
   willUpdate(changed) {
     if (!changed.has('load')) return;

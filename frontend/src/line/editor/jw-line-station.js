@@ -6,8 +6,23 @@ import {Speaking} from '../../shared/vocabulary/speaking.js';
 
 const ALWAYS = ['power_w', 'mode', 'band', 'frequency_hz', 'exposure', 'ambient_temperature_c'];
 const MORE = [
-  ...['altitude_m', 'solar_irradiance_w_per_m2', 'added_sealing', 'vibration', 'matings_per_year', 'service_life_years'],
-  ...['transmit_share', 'on_time_s', 'off_time_s', 'power_is', 'system_impedance_ohm', 'return_loss_asked_db', 'region'],
+  ...[
+    'altitude_m',
+    'solar_irradiance_w_per_m2',
+    'added_sealing',
+    'vibration',
+    'matings_per_year',
+    'service_life_years',
+  ],
+  ...[
+    'transmit_share',
+    'on_time_s',
+    'off_time_s',
+    'power_is',
+    'system_impedance_ohm',
+    'return_loss_asked_db',
+    'region',
+  ],
 ];
 /** Where a spot frequency starts; the middle of a band most stations have. */
 const FIRST_SPOT_HZ = 14.2e6;
@@ -50,9 +65,16 @@ class JwLineStation extends Speaking {
 
   /** What is set, for paper. */
   _inWords() {
-    const given = [...ALWAYS, ...MORE].filter((name) => ALWAYS.includes(name) || this._value(name) !== this.vocabulary.valueOf({}, `station.${name}`));
+    const given = [...ALWAYS, ...MORE].filter(
+      (name) => ALWAYS.includes(name) || this._value(name) !== this.vocabulary.valueOf({}, `station.${name}`),
+    );
     const known = given.filter((name) => this._value(name) !== null);
-    return known.map((name) => `${this.vocabulary.labelOf(`station.${name}`)}: ${this.vocabulary.spoken(`station.${name}`, this._value(name))}`).join(' · ');
+    return known
+      .map(
+        (name) =>
+          `${this.vocabulary.labelOf(`station.${name}`)}: ${this.vocabulary.spoken(`station.${name}`, this._value(name))}`,
+      )
+      .join(' · ');
   }
 
   _value(name) {
@@ -61,14 +83,20 @@ class JwLineStation extends Speaking {
 
   _field(name) {
     if (name === 'frequency_hz' && this.request.band) return nothing;
-    return control(this.vocabulary, `station.${name}`, this._value(name), this.refused?.field === name ? this.refused.message : '');
+    return control(
+      this.vocabulary,
+      `station.${name}`,
+      this._value(name),
+      this.refused?.field === name ? this.refused.message : '',
+    );
   }
 
   _changed(event) {
     event.stopPropagation();
     if (event.detail.live) return;
     const changes = changesOf(event);
-    if ('band' in changes) changes.frequency_hz = changes.band === null ? (this.request.frequency_hz ?? FIRST_SPOT_HZ) : null;
+    if ('band' in changes)
+      changes.frequency_hz = changes.band === null ? (this.request.frequency_hz ?? FIRST_SPOT_HZ) : null;
     send(this, 'jw-line-edit', {kind: 'station', changes});
   }
 }

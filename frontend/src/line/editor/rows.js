@@ -13,9 +13,14 @@ export function pointsOf(text) {
     if (wrong || more.length > 0) throw new RangeError(`Row ${at + 1} is “${row}”; allowed: ${ROW}.`);
     return [{frequency_hz: Number((megahertz * HERTZ_PER_MEGAHERTZ).toPrecision(12)), resistance_ohm, reactance_ohm}];
   });
-  if (points.length < 2) throw new RangeError(`There ${points.length === 1 ? 'is 1 row' : 'are no rows'}; allowed: at least two, each with ${ROW}.`);
+  if (points.length < 2)
+    throw new RangeError(
+      `There ${points.length === 1 ? 'is 1 row' : 'are no rows'}; allowed: at least two, each with ${ROW}.`,
+    );
   return points.sort((a, b) => a.frequency_hz - b.frequency_hz);
 }
 
 export const rowsOf = (points) =>
-  points.map((one) => `${one.frequency_hz / HERTZ_PER_MEGAHERTZ}  ${one.resistance_ohm}  ${one.reactance_ohm ?? 0}`).join('\n');
+  points
+    .map((one) => `${one.frequency_hz / HERTZ_PER_MEGAHERTZ}  ${one.resistance_ohm}  ${one.reactance_ohm ?? 0}`)
+    .join('\n');

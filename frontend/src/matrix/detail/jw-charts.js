@@ -31,7 +31,8 @@ class JwCharts extends LitElement {
   render() {
     return html`<div class="limits" role="group" aria-label="Limit in the charts">
         ${this.cell.limits.map(
-          ({id, name}) => html`<button aria-pressed=${id === this._limit.id} @click=${() => (this._chosen = id)}>${name}</button>`,
+          ({id, name}) =>
+            html`<button aria-pressed=${id === this._limit.id} @click=${() => (this._chosen = id)}>${name}</button>`,
         )}
       </div>
       ${this._charts.map(

@@ -47,9 +47,11 @@ class JwDerivation extends LitElement {
   render() {
     const {cell, catalogue} = this;
     return html`<div class="verdict">
-        ${cell.refused_by
-          ? html`<b data-step="refused">refused</b>`
-          : html`<b data-step=${stepOf(cell.margin_db)}>${decibels(cell.margin_db)} dB</b>`}
+        ${
+          cell.refused_by
+            ? html`<b data-step="refused">refused</b>`
+            : html`<b data-step=${stepOf(cell.margin_db)}>${decibels(cell.margin_db)} dB</b>`
+        }
         <p id="verdict">${cell.verdict}${packMark(cell.family.pack || cell.column.pack)}</p>
       </div>
       <dl class="facts">${this._facts()}</dl>
@@ -80,12 +82,20 @@ class JwDerivation extends LitElement {
     const facts = [
       ['Power', power(cell.power_w)],
       ['Computed at', frequency(cell.frequency_hz)],
-      ['Range', cell.margin_db === null ? undefined : `${decibels(cell.margin_db)} to ${decibels(cell.margin_high_db)} dB`],
-      ['Largest power that holds', cell.largest_power_w === null ? 'none' : power(roundedDown(cell.largest_power_w, 3))],
+      [
+        'Range',
+        cell.margin_db === null ? undefined : `${decibels(cell.margin_db)} to ${decibels(cell.margin_high_db)} dB`,
+      ],
+      [
+        'Largest power that holds',
+        cell.largest_power_w === null ? 'none' : power(roundedDown(cell.largest_power_w, 3)),
+      ],
       ['Centre contact', cell.contact_temperature_c === null ? undefined : this._contact()],
       ['Peak voltage', quantity(cell.peak_voltage_v, 'V', 3)],
     ];
-    return facts.map(([term, words]) => (words === undefined ? nothing : html`<div><dt>${term}</dt><dd>${words}</dd></div>`));
+    return facts.map(([term, words]) =>
+      words === undefined ? nothing : html`<div><dt>${term}</dt><dd>${words}</dd></div>`,
+    );
   }
 
   _contact() {

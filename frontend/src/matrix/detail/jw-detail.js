@@ -44,21 +44,29 @@ class JwDetail extends LitElement {
   /** Why nothing is shown: it is still awaited, or a link names what is not there. */
   _waiting() {
     const answered = {family: this.catalogue !== undefined, band: this.matrix.margin_db !== undefined}[this.kind];
-    return answered ? 'There is no such row or column here; close this sheet and open another.' : 'The core is at work…';
+    return answered
+      ? 'There is no such row or column here; close this sheet and open another.'
+      : 'The core is at work…';
   }
 
   _view() {
     const {catalogue, cell, matrix, state} = this;
     switch (this.kind) {
       case 'derivation':
-        return cell && html`<jw-derivation .cell=${cell} .catalogue=${catalogue} .loadCharts=${this.loadCharts}></jw-derivation>`;
+        return (
+          cell &&
+          html`<jw-derivation .cell=${cell} .catalogue=${catalogue} .loadCharts=${this.loadCharts}></jw-derivation>`
+        );
       case 'methods':
         return catalogue && html`<jw-methods .catalogue=${catalogue}></jw-methods>`;
       case 'website':
         return html`<jw-website .state=${state} .power=${this.power} .transport=${this.transport} .loadEmbed=${this.loadEmbed}></jw-website>`;
       case 'family': {
         const sheet = catalogue?.families.find(({id}) => id === state.family);
-        return sheet && html`<jw-data-sheet .sheet=${sheet} .sources=${catalogue.sources} .packs=${catalogue.packs}></jw-data-sheet>`;
+        return (
+          sheet &&
+          html`<jw-data-sheet .sheet=${sheet} .sources=${catalogue.sources} .packs=${catalogue.packs}></jw-data-sheet>`
+        );
       }
       case 'band': {
         const column = matrix.columns.indexOf(openColumn(state, matrix));

@@ -51,10 +51,12 @@ class JwLimit extends LitElement {
       <summary>
         <strong>${limit.name}</strong>
         ${limit.binding ? html`<span class="binds">binding</span>` : nothing}
-        ${limit.margin_db === null
-          ? html`<span class="quiet">no margin in receive</span>`
-          : html`<span class="margin" data-step=${stepOf(limit.margin_db)}>${decibels(limit.margin_db)} dB</span>
-              <span class="quiet">to ${decibels(limit.margin_high_db)} dB${this._allowed()}</span>`}
+        ${
+          limit.margin_db === null
+            ? html`<span class="quiet">no margin in receive</span>`
+            : html`<span class="margin" data-step=${stepOf(limit.margin_db)}>${decibels(limit.margin_db)} dB</span>
+              <span class="quiet">to ${decibels(limit.margin_high_db)} dB${this._allowed()}</span>`
+        }
         <p>${limit.sentence}</p>
       </summary>
       ${this._open ? html`<jw-steps .steps=${limit.steps} .catalogue=${this.catalogue}></jw-steps>` : nothing}

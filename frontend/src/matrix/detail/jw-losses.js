@@ -12,7 +12,10 @@ const CAUSES = [
 /** Only a standard guarantees; of any other kind of source the figure says no more than that somebody gave it. */
 const FIGURES = {
   standard: ['Guaranteed', 'The most that the standard lets a mated pair of this family lose.'],
-  datasheet: ['Published maximum', 'The most that a data sheet states for a part; no standard promises it for the family.'],
+  datasheet: [
+    'Published maximum',
+    'The most that a data sheet states for a part; no standard promises it for the family.',
+  ],
   handbook: ['Published figure', 'Measured, or passed on at second hand; no standard promises it.'],
   'common practice': ['Customary figure', 'What the trade reckons with; no standard promises it.'],
   memory: ['Maximum, from memory', 'Its text was not seen; nothing promises it.'],

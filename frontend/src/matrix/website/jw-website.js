@@ -10,12 +10,28 @@ import {NOTHING_OPEN, matrixRequest} from '../requests.js';
 import {SCRIPT_FILE, SNAPSHOT_FILE, snippet} from './snippet.js';
 
 const WAYS = [
-  ['files', 'Two files', 'Save both files, put them into the folder of your web page, and paste the line into the page.'],
+  [
+    'files',
+    'Two files',
+    'Save both files, put them into the folder of your web page, and paste the line into the page.',
+  ],
   ['server', 'This server', 'Paste the line; this server answers your visitors, so they must be able to reach it.'],
-  ['frame', 'A frame', 'For sites that take no script: paste the line; where even its last part is refused, the height stays as given.'],
+  [
+    'frame',
+    'A frame',
+    'For sites that take no script: paste the line; where even its last part is refused, the height stays as given.',
+  ],
 ];
-const THEMES = [['auto', 'as the visitor has it'], ['light', 'light'], ['dark', 'dark']];
-const LANGUAGES = [['', 'as the web page'], ['en', 'English'], ['de', 'Deutsch']];
+const THEMES = [
+  ['auto', 'as the visitor has it'],
+  ['light', 'light'],
+  ['dark', 'dark'],
+];
+const LANGUAGES = [
+  ['', 'as the web page'],
+  ['en', 'English'],
+  ['de', 'Deutsch'],
+];
 
 /** A computer that only answers itself is nothing to send members to. */
 const isPublic = ({protocol, hostname}) => protocol.startsWith('http') && !/^(localhost|127\.|\[::1\])/.test(hostname);
@@ -68,7 +84,10 @@ class JwWebsite extends Speaking {
   }
 
   firstUpdated() {
-    this.loadEmbed().then((script) => (this._script = script), (error) => (this._failed = error.message));
+    this.loadEmbed().then(
+      (script) => (this._script = script),
+      (error) => (this._failed = error.message),
+    );
   }
 
   updated() {
@@ -89,10 +108,12 @@ class JwWebsite extends Speaking {
       <div class="choices">
         ${this._select('theme', 'Light or dark', THEMES)} ${this._select('lang', 'Language', LANGUAGES)}
         <label><input id="site-compact" type="checkbox" .checked=${this._look.compact} @change=${({target}) => this._set('compact', target.checked)}>Compact: numbers only</label>
-        ${this._way === 'files'
-          ? html`<label class="wide">Where the full page lies for your visitors; empty for nowhere
+        ${
+          this._way === 'files'
+            ? html`<label class="wide">Where the full page lies for your visitors; empty for nowhere
               <input id="site-page" placeholder="jointwise.html" .value=${this._look.page} @input=${({target}) => this._set('page', target.value.trim())}></label>`
-          : nothing}
+            : nothing
+        }
       </div>
       ${this._made()}`;
   }
@@ -121,15 +142,23 @@ class JwWebsite extends Speaking {
     const text = JSON.stringify(result);
     const {families, columns} = result.matrix;
     const fragment = toFragment({...this.state, ...NOTHING_OPEN, power_w: this.power}, this.vocabulary.first.matrix);
-    const line = snippet(this._way, {...this._look, server: this._server, fragment, rows: families.length, columns: columns.length});
+    const line = snippet(this._way, {
+      ...this._look,
+      server: this._server,
+      fragment,
+      rows: families.length,
+      columns: columns.length,
+    });
     const {theme, lang, compact, page} = this._look;
     return html`<textarea id="snippet" readonly aria-label="The line to paste" .value=${line}></textarea>
       <div class="acts">
         <button id="copy" @click=${async () => send(this, 'jw-notice', await copied(line))}>Copy the line</button>
-        ${this._way === 'files'
-          ? html`<button id="save-script" @click=${() => save(SCRIPT_FILE, 'text/javascript', this._script)}>Save ${SCRIPT_FILE}</button>
+        ${
+          this._way === 'files'
+            ? html`<button id="save-script" @click=${() => save(SCRIPT_FILE, 'text/javascript', this._script)}>Save ${SCRIPT_FILE}</button>
               <button id="save-snapshot" @click=${() => save(SNAPSHOT_FILE, 'application/json', text)}>Save ${SNAPSHOT_FILE}</button>`
-          : nothing}
+            : nothing
+        }
       </div>
       <h3>As your visitors see it</h3>
       <div class="preview"><jointwise-matrix .snapshot=${text} theme=${theme} lang=${lang || nothing} ?compact=${compact} link=${page || nothing}></jointwise-matrix></div>`;
@@ -138,7 +167,9 @@ class JwWebsite extends Speaking {
 
 async function copied(line) {
   const {link} = await copyLink(line);
-  return link ? {text: 'Copy the line by hand out of its field.'} : {text: 'Line copied; paste it where the matrix shall stand.'};
+  return link
+    ? {text: 'Copy the line by hand out of its field.'}
+    : {text: 'Line copied; paste it where the matrix shall stand.'};
 }
 
 customElements.define('jw-website', JwWebsite);

@@ -33,13 +33,28 @@ export function snippet(way, {server, fragment, page, theme, lang, compact, rows
   const script = (src) => tag('script', {src});
   switch (way) {
     case 'files':
-      return script(SCRIPT_FILE) + tag('jointwise-matrix', {src: SNAPSHOT_FILE, size: `${rows}x${columns}`, link: page, ...look});
+      return (
+        script(SCRIPT_FILE) +
+        tag('jointwise-matrix', {src: SNAPSHOT_FILE, size: `${rows}x${columns}`, link: page, ...look})
+      );
     case 'server':
       return script(new URL(SCRIPT_FILE, server).href) + tag('jointwise-matrix', {link, ...look});
   }
   const address = new URL('embed.html', server);
-  address.search = new URLSearchParams(Object.entries(look).filter(([, value]) => value).map(([name, value]) => [name, value === true ? '' : value]));
+  address.search = new URLSearchParams(
+    Object.entries(look)
+      .filter(([, value]) => value)
+      .map(([name, value]) => [name, value === true ? '' : value]),
+  );
   address.hash = fragment;
   const height = FRAME_AROUND + rows * (compact ? FRAME_COMPACT_ROW : FRAME_ROW);
-  return tag('iframe', {src: address.href, title: 'Power margins of coaxial joints', width: '100%', height, loading: 'lazy'}) + FITTED;
+  return (
+    tag('iframe', {
+      src: address.href,
+      title: 'Power margins of coaxial joints',
+      width: '100%',
+      height,
+      loading: 'lazy',
+    }) + FITTED
+  );
 }

@@ -6,7 +6,8 @@ export const CONFIG = {displayModeBar: false, responsive: true, showTips: false}
 export const PAGE_COLOURS = {ink: '#16212b', soft: '#51606d', line: '#d9d6cf', band: '#1f5690', accent: '#7a2b66'};
 
 /** The same colour, to lie under others. */
-export const translucent = (colour) => colour.replace(/^rgb\((.*)\)$/, 'rgba($1, 0.18)').replace(/^#.*$/, 'rgba(31, 86, 144, 0.18)');
+export const translucent = (colour) =>
+  colour.replace(/^rgb\((.*)\)$/, 'rgba($1, 0.18)').replace(/^#.*$/, 'rgba(31, 86, 144, 0.18)');
 
 /** The curve of one limit with its range, the cell marked; `along` is frequency or power. */
 export function limitFigure({cell, limit, along, colours = PAGE_COLOURS}) {
@@ -17,8 +18,14 @@ export function limitFigure({cell, limit, along, colours = PAGE_COLOURS}) {
   const high = curves[`margin_high_by_${along}_db`][limit.id];
   const at = byFrequency ? cell.frequency_hz : cell.power_w;
   const line = (y, name, more) => ({
-    x, y, name, type: 'scatter', mode: 'lines', line: {color: colours.band, width: 2},
-    hovertemplate: `%{y:+.1f} dB at %{x:.4s}${byFrequency ? 'Hz' : 'W'}<extra>${name}</extra>`, ...more,
+    x,
+    y,
+    name,
+    type: 'scatter',
+    mode: 'lines',
+    line: {color: colours.band, width: 2},
+    hovertemplate: `%{y:+.1f} dB at %{x:.4s}${byFrequency ? 'Hz' : 'W'}<extra>${name}</extra>`,
+    ...more,
   });
   const marked = at > 0 && limit.margin_db !== null;
   return {
@@ -43,7 +50,12 @@ export function limitLabel({cell, limit, along}) {
 }
 
 const cellMark = (x, y, colours) => ({
-  x: [x], y: [y], name: 'this cell', type: 'scatter', mode: 'markers', cliponaxis: false,
+  x: [x],
+  y: [y],
+  name: 'this cell',
+  type: 'scatter',
+  mode: 'markers',
+  cliponaxis: false,
   marker: {color: colours.accent, size: 11, symbol: 'diamond'},
   hovertemplate: '%{y:+.1f} dB<extra>this cell</extra>',
 });
@@ -53,8 +65,12 @@ const HEIGHT_PX = 260;
 /** A plain layout with two titled axes. */
 export function frame({x, y, colours, height = HEIGHT_PX}) {
   const axis = (title) => ({
-    title: {text: title, standoff: 8}, gridcolor: colours.line, linecolor: colours.soft, zeroline: false,
-    fixedrange: true, automargin: true,
+    title: {text: title, standoff: 8},
+    gridcolor: colours.line,
+    linecolor: colours.soft,
+    zeroline: false,
+    fixedrange: true,
+    automargin: true,
   });
   return {
     height,
@@ -72,7 +88,13 @@ export function frame({x, y, colours, height = HEIGHT_PX}) {
 
 /** A line across the chart at 0 dB. */
 export const atTheLimit = (colours) => ({
-  type: 'line', xref: 'paper', x0: 0, x1: 1, y0: 0, y1: 0, line: {color: colours.ink, width: 1.5},
+  type: 'line',
+  xref: 'paper',
+  x0: 0,
+  x1: 1,
+  y0: 0,
+  y1: 0,
+  line: {color: colours.ink, width: 1.5},
 });
 
 function layout({x, y, colours}) {

@@ -37,9 +37,11 @@ class JwChart extends LitElement {
   constructor() {
     super();
     this._redraw = () => this._draw();
-    this._redrawLight = () => this._draw(PAGE_COLOURS, {width: Math.min(this._place?.clientWidth || PAPER_WIDTH, PAPER_WIDTH)});
+    this._redrawLight = () =>
+      this._draw(PAGE_COLOURS, {width: Math.min(this._place?.clientWidth || PAPER_WIDTH, PAPER_WIDTH)});
     // a width once given stays until the chart is told to look at its place again
-    this._redrawWide = () => this._draw().then(() => this._place?.clientWidth && this._library?.Plots.resize(this._place));
+    this._redrawWide = () =>
+      this._draw().then(() => this._place?.clientWidth && this._library?.Plots.resize(this._place));
     this._theme = new MutationObserver(this._redraw);
   }
 
@@ -77,7 +79,9 @@ class JwChart extends LitElement {
 
   get _colours() {
     const names = Object.keys(PAGE_COLOURS);
-    return Object.fromEntries(names.map((name) => [name, getComputedStyle(this.renderRoot.querySelector(`.${name}`)).color]));
+    return Object.fromEntries(
+      names.map((name) => [name, getComputedStyle(this.renderRoot.querySelector(`.${name}`)).color]),
+    );
   }
 
   async _draw(colours, size = {}) {

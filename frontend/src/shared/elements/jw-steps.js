@@ -43,12 +43,14 @@ class JwSteps extends LitElement {
   render() {
     const generous = this.steps.filter((step) => step.end === 'high');
     return html`${this._list(this.steps.filter((step) => step.end !== 'high'))}
-      ${generous.length > 0
-        ? html`<details class="more">
+      ${
+        generous.length > 0
+          ? html`<details class="more">
             <summary>The same with the most generous credible figures (${generous.length} steps)</summary>
             ${this._list(generous)}
           </details>`
-        : nothing}`;
+          : nothing
+      }`;
   }
 
   _list(steps) {

@@ -7,6 +7,9 @@ const inert = (value) => (typeof value === 'string' && /^[=+\-@]/.test(value) ? 
 
 /** @param {[string, function(object): any][]} columns - name and how it is read from a row */
 export function valuesOf(columns, rows) {
-  const lines = [columns.map(([name]) => name), ...rows.map((row) => columns.map(([, read]) => quoted(inert(read(row)))))];
+  const lines = [
+    columns.map(([name]) => name),
+    ...rows.map((row) => columns.map(([, read]) => quoted(inert(read(row))))),
+  ];
   return lines.map((line) => `${line.join(',')}\r\n`).join('');
 }

@@ -9,7 +9,8 @@ import './jw-text-field.js';
 export function control(vocabulary, name, value, error = '') {
   const {type} = vocabulary.fieldOf(name);
   const {options, entries} = vocabulary.wordsOf(name);
-  if (name.endsWith('.touchstone')) return html`<jw-file-field name=${name} .value=${value} .error=${error}></jw-file-field>`;
+  if (name.endsWith('.touchstone'))
+    return html`<jw-file-field name=${name} .value=${value} .error=${error}></jw-file-field>`;
   if (type === 'boolean') return html`<jw-switch-field name=${name} .value=${value} .error=${error}></jw-switch-field>`;
   if (type === 'choice' || options || entries) {
     return html`<jw-choice-field name=${name} .value=${value} .error=${error}></jw-choice-field>`;

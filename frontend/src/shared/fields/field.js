@@ -40,7 +40,9 @@ export class Field extends Speaking {
 
   /** The core's sentence speaks in the unit sent; a field shown in another unit says it in its own. */
   get problem() {
-    return this.error && this.vocabulary.factorOf(this.name) !== 1 ? `Allowed: ${this.vocabulary.rangeOf(this.name)}.` : this.error;
+    return this.error && this.vocabulary.factorOf(this.name) !== 1
+      ? `Allowed: ${this.vocabulary.rangeOf(this.name)}.`
+      : this.error;
   }
 
   get invalid() {

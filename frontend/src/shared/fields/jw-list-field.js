@@ -16,7 +16,9 @@ class JwListField extends Field {
   }
 
   render() {
-    const numbers = this.value.map((item) => (item === 0 && this.zero ? this.zero : String(this.vocabulary.shown(this.name, item))));
+    const numbers = this.value.map((item) =>
+      item === 0 && this.zero ? this.zero : String(this.vocabulary.shown(this.name, item)),
+    );
     const separate = `${this.vocabulary.rangeOf(this.name)} each, spaces between${this.zero ? `; “${this.zero}” is 0` : ''}`;
     return html`<label for=${this.name}>${this.label}</label>
       <input id=${this.name} type="text" autocomplete="off" spellcheck="false" .value=${numbers.join('  ')}

@@ -32,9 +32,12 @@ class JwTogglesField extends Field {
     return html`<fieldset id=${this.name} aria-describedby="under">
       <legend>${this.label}${this.of}</legend>
       <div>
-        ${this.choices.filter(({hidden}) => !hidden).map(
-          ({id, name}) => html`<button value=${id} aria-pressed=${this._chosen.includes(id)} @click=${this._toggle}>${name}</button>`,
-        )}
+        ${this.choices
+          .filter(({hidden}) => !hidden)
+          .map(
+            ({id, name}) =>
+              html`<button value=${id} aria-pressed=${this._chosen.includes(id)} @click=${this._toggle}>${name}</button>`,
+          )}
         ${this.sets.map(
           ({words, value}) => html`<button class="set" aria-pressed=${value === null ? this.value === null : nothing}
             @click=${() => this.change(value)}>${words}</button>`,

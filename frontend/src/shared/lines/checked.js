@@ -26,7 +26,8 @@ function receiver(path, value, table, count) {
   if (preamplifier === null) return;
   const at = `${path}.preamplifier`;
   fields(at, record(at, preamplifier), table.preamplifier);
-  if (preamplifier.before_element >= count) refuse(`${at}.before_element`, preamplifier.before_element, `0 to ${count - 1}`);
+  if (preamplifier.before_element >= count)
+    refuse(`${at}.before_element`, preamplifier.before_element, `0 to ${count - 1}`);
 }
 
 /** A request as it may be asked. Throws a RangeError whose message is for the reader. */
@@ -46,6 +47,9 @@ export function checkedRequest(value, table, path = '') {
 export function checkedLines(value, table) {
   return list('lines', value, 1, MOST_LINES, 'lines').map((line, at) => {
     const {name, request} = record(`lines[${at}]`, line);
-    return {name: text(`lines[${at}].name`, name, LONGEST_NAME), request: checkedRequest(request, table, `lines[${at}].request`)};
+    return {
+      name: text(`lines[${at}].name`, name, LONGEST_NAME),
+      request: checkedRequest(request, table, `lines[${at}].request`),
+    };
   });
 }

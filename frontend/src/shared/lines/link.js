@@ -7,7 +7,11 @@ const LONGEST_NAME = 60;
 /** The fragment that brings a line and what is open back; without the line where it would be too long. */
 export function toLink({name, request}, open) {
   const written = ([key, value]) => (value === null ? [] : [`${key}=${encodeURIComponent(value)}`]);
-  const [view, called, opened] = [['view', 'line'], ['name', name], ['open', open]].map(written);
+  const [view, called, opened] = [
+    ['view', 'line'],
+    ['name', name],
+    ['open', open],
+  ].map(written);
   return documentLink([...view, ...called, ...opened].join('&'), 'line', request, [...view, ...opened].join('&'));
 }
 

@@ -47,7 +47,14 @@ function gradient(steps) {
 function images(steps, refused) {
   const hatch = (there) => (there ? 'var(--hatch)' : 'none');
   const range = refused ? ['none', 'none'] : [inked('75%'), inked('30%')];
-  return [flat('var(--accent)'), gradient(steps), hatch(steps.includes('refused')), flat('var(--card)'), ...range, hatch(refused)];
+  return [
+    flat('var(--accent)'),
+    gradient(steps),
+    hatch(steps.includes('refused')),
+    flat('var(--card)'),
+    ...range,
+    hatch(refused),
+  ];
 }
 
 /** The classes that draw these steps of the colour scale, lowest power first, in a cell that may itself be refused. */

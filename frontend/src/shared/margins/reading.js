@@ -2,7 +2,14 @@
 import {decibels, frequency, largestPower, power} from '../text/format.js';
 
 /** What a refused cell prints: the hard gate in a word. */
-const REFUSED = {te11: 'TE11', no_figures: 'freq', receive_only: 'rx only', no_heat_room: 'hot', immersion: 'wet', house: 'house'};
+const REFUSED = {
+  te11: 'TE11',
+  no_figures: 'freq',
+  receive_only: 'rx only',
+  no_heat_room: 'hot',
+  immersion: 'wet',
+  house: 'house',
+};
 
 /** The letter a failed soft gate leaves in the cell. */
 const LETTERS = {customary_frequency: 'f', weather: 'w', vibration: 'v', wear: 's', cable_fit: 'c', cold: 't'};
@@ -48,7 +55,11 @@ export function spokenCell(cell) {
   const where = `${cell.family.name}, ${cell.column.name}, ${power(cell.power)}`;
   const marks = cell.marks.map((gate) => `${gate.name}: ${cell.family.gate_reasons[gate.id]}`);
   if (cell.refusedBy) {
-    return [`${where}: refused, ${refusedWord(cell.refusedBy)}, ${cell.refusedBy.name}`, cell.family.gate_reasons[cell.refusedBy.id], ...marks].join('. ');
+    return [
+      `${where}: refused, ${refusedWord(cell.refusedBy)}, ${cell.refusedBy.name}`,
+      cell.family.gate_reasons[cell.refusedBy.id],
+      ...marks,
+    ].join('. ');
   }
   const largest = cell.largest === null ? 'no power holds' : `holds up to ${largestPower(cell.largest)} watts`;
   const parts = [

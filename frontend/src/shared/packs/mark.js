@@ -6,7 +6,9 @@ export const packMark = (name) => (name ? html` <span class="pack">from pack ${n
 
 /** The same where there is no room for words: a sign, and the words for a reader who asks or can't see it. */
 export const packSign = (name) =>
-  name ? html` <span class="pack sign" title="From pack ${name}">◆<span class="unseen"> from pack ${name}</span></span>` : nothing;
+  name
+    ? html` <span class="pack sign" title="From pack ${name}">◆<span class="unseen"> from pack ${name}</span></span>`
+    : nothing;
 
 /** The name of the pack that a source's id is led by; undefined for a built-in one. */
 export function packOfSource(source, packs = []) {

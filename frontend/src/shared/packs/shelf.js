@@ -11,7 +11,8 @@ const PLACE = {
   key: 'jointwise-packs',
   blocked: 'This browser keeps nothing for the page: your packs end when it is closed. Keep their files.',
   full: 'This browser has no room for all of your packs: they end when the page is closed. Keep their files.',
-  spoilt: 'The packs kept in this browser could not be read and were set aside. Save them as a file to look for what is left.',
+  spoilt:
+    'The packs kept in this browser could not be read and were set aside. Save them as a file to look for what is left.',
 };
 
 const KEPT = new Kept(PLACE, ({own, server}) => ({

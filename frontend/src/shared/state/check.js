@@ -47,12 +47,15 @@ export function fields(path, value, table, also = []) {
   const at = path === '' ? '' : `${path}.`;
   for (const [name, one] of Object.entries(value)) {
     if (also.includes(name)) continue;
-    if (!Object.hasOwn(table, name)) refuse(`${at}${name}`, one, `only the fields ${[...also, ...Object.keys(table)].join(', ')}`);
+    if (!Object.hasOwn(table, name))
+      refuse(`${at}${name}`, one, `only the fields ${[...also, ...Object.keys(table)].join(', ')}`);
     const field = table[name];
-    if (one === null ? !field.nullable : !CHECKS[field.type](field, one)) refuse(`${at}${name}`, one, ALLOWED[field.type](field));
+    if (one === null ? !field.nullable : !CHECKS[field.type](field, one))
+      refuse(`${at}${name}`, one, ALLOWED[field.type](field));
   }
   for (const [name, field] of Object.entries(table)) {
-    if (field.default === null && !field.nullable && !(name in value)) refuse(`${at}${name}`, undefined, ALLOWED[field.type](field));
+    if (field.default === null && !field.nullable && !(name in value))
+      refuse(`${at}${name}`, undefined, ALLOWED[field.type](field));
   }
 }
 

@@ -5,7 +5,10 @@ export const LONGEST_LINK = 1500;
 
 export function encoded(text) {
   const bytes = new TextEncoder().encode(text);
-  return btoa(String.fromCharCode(...bytes)).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
+  return btoa(String.fromCharCode(...bytes))
+    .replaceAll('+', '-')
+    .replaceAll('/', '_')
+    .replace(/=+$/, '');
 }
 
 export function decoded(text) {
@@ -21,7 +24,9 @@ export function decoded(text) {
 export function documentLink(lead, key, document, short = lead) {
   const text = JSON.stringify(document);
   const fragment = text.length > LONGEST_LINK ? undefined : `${lead}&${key}=${encoded(text)}`;
-  return fragment === undefined || fragment.length > LONGEST_LINK ? {fragment: short, whole: false} : {fragment, whole: true};
+  return fragment === undefined || fragment.length > LONGEST_LINK
+    ? {fragment: short, whole: false}
+    : {fragment, whole: true};
 }
 
 /**

@@ -1,6 +1,7 @@
 /** What of a record is set. */
 
-const without = (values, record) => Object.fromEntries(Object.entries(record).filter(([, value]) => !values.includes(value)));
+const without = (values, record) =>
+  Object.fromEntries(Object.entries(record).filter(([, value]) => !values.includes(value)));
 
 /** Null means that a field is left out. */
 export const given = (record) => without([null, undefined], record);

@@ -1,7 +1,8 @@
 /** The fragment of a view that has a name in it: "view=choose", then what differs from a first visit. */
 import {fromFragment, toFragment} from './fragment.js';
 
-export const viewFragment = (view, state, first) => [`view=${view}`, toFragment(state, first)].filter(Boolean).join('&');
+export const viewFragment = (view, state, first) =>
+  [`view=${view}`, toFragment(state, first)].filter(Boolean).join('&');
 
 /** The state in a view's fragment, and the parts that name no field or hold no value of its kind. */
 export function viewState(fragment, fields, first) {
@@ -17,4 +18,6 @@ export function viewOf(fragment, views) {
 
 /** What a reader is told about the parts of a link that the page can't read; nothing where there are none. */
 export const unknownNotice = (unknown) =>
-  unknown.length > 0 && {text: `This link holds what the page does not know: ${unknown.join(', ')}. Everything else is restored.`};
+  unknown.length > 0 && {
+    text: `This link holds what the page does not know: ${unknown.join(', ')}. Everything else is restored.`,
+  };

@@ -2,7 +2,14 @@
 
 export const MINUS = '−';
 const PREFIXES = [
-  [1e9, 'G'], [1e6, 'M'], [1e3, 'k'], [1, ''], [1e-3, 'm'], [1e-6, 'µ'], [1e-9, 'n'], [1e-12, 'p'],
+  [1e9, 'G'],
+  [1e6, 'M'],
+  [1e3, 'k'],
+  [1, ''],
+  [1e-3, 'm'],
+  [1e-6, 'µ'],
+  [1e-9, 'n'],
+  [1e-12, 'p'],
 ];
 const PREFIXED_UNITS = new Set(['Hz', 'm', 'Ω', 'W', 'V', 's', 'A', 'F', 'H', 'J', 'V/m', 'Ω/m', 'Pa', 'S/m']);
 /** From here a decimal says nothing and would not fit the cell. */
