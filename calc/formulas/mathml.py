@@ -43,7 +43,7 @@ def _print(node: ast.expr) -> tuple[str, int]:
     match node:
         case ast.Name(id=name):
             return _symbol(name), ATOM
-        case ast.Constant(value=value):
+        case ast.Constant(value=int() | float() as value):
             return _number(value)
         case ast.UnaryOp(op=ast.USub(), operand=operand):
             return f"<mo>−</mo>{_inside(operand, PRODUCT)}", SUM
@@ -82,7 +82,7 @@ def _call(name: str, arguments: list[ast.expr]) -> str:
 def _cases(pairs: list[ast.expr]) -> str:
     rows = "".join(
         f"<mtr><mtd>{_row(value)}</mtd><mtd>{_condition(condition)}</mtd></mtr>"
-        for value, condition in (pair.elts for pair in pairs)
+        for value, condition in (pair.elts for pair in pairs if isinstance(pair, ast.Tuple))
     )
     return f"<mrow><mo>{{</mo><mtable columnalign='left'>{rows}</mtable></mrow>"
 
