@@ -13,13 +13,14 @@ from contextvars import ContextVar
 from dataclasses import dataclass
 from functools import cached_property, wraps
 from inspect import signature
-from typing import Any, Literal, ParamSpec, TypeVar
+from typing import Any, Literal, ParamSpec
 
 import numpy as np
 from msgspec import Struct
 
 __all__ = [
     "FORMULAS",
+    "Broadcast",
     "Formula",
     "Number",
     "Sourced",
@@ -34,9 +35,10 @@ __all__ = [
 
 Arguments = ParamSpec("Arguments")
 Number = float | np.ndarray
-"""What a formula takes and gives: scalars and arrays, which broadcast."""
+"""What a formula takes: scalars and arrays, which broadcast."""
 
-Result = TypeVar("Result", bound=Number)
+Broadcast = Any
+"""What comes of them: an array if one of them is an array, else a float; no type says so, nor do numpy's own."""
 
 RatingsUsed = Literal["both", "low", "high"]
 """Which end of the ratings a step was computed from."""
@@ -178,7 +180,7 @@ def formula(
     validity: str,
     source: str,
     holds: Callable[..., bool] | None = None,
-) -> Callable[[Callable[Arguments, Result]], Callable[Arguments, Result]]:
+) -> Callable[[Callable[Arguments, Number]], Callable[Arguments, Broadcast]]:
     """Declare the decorated function as a formula.
 
     `equation` is "result = expression" in plain infix notation; the symbols are
@@ -189,7 +191,7 @@ def formula(
     Raises ValueError for a declaration that does not fit its function.
     """
 
-    def declare(function: Callable[Arguments, Result]) -> Callable[Arguments, Result]:
+    def declare(function: Callable[Arguments, Number]) -> Callable[Arguments, Broadcast]:
         declared = Formula(
             id=function.__name__,
             title=title,
@@ -207,7 +209,7 @@ def formula(
             raise ValueError(f"{declared.id}: no range declared for {', '.join(unbounded)}")
 
         @wraps(function)
-        def called(*values: Arguments.args, **named: Arguments.kwargs) -> Result:
+        def called(*values: Arguments.args, **named: Arguments.kwargs) -> Broadcast:
             result = function(*values, **named)
             recorder = _recorder.get()
             if recorder is not None:

@@ -19,7 +19,7 @@ __all__ = [
 ]
 
 _DUTY = ("duty factor of the mode while keyed, mean over peak", "1", 0.01, 1)
-_SHARE = ("share of the time that counts for heat", "1", 1e-3, 1)
+_SHARE = ("share of the time that counts for heat", "1", 1e-7, 1)
 _A = ("share of the power turned into heat", "1", 1e-6, 0.99)
 _AIR = ("air temperature in the shade", "°C", -60, 80)
 _SUN = ("temperature rise by the sun", "K", 0, 100)
@@ -98,7 +98,7 @@ def rated_thermal_resistance(t_r: Number, t_ar: Number, P_r: Number, a_r: Number
     equation="R_th = R_r*(1 + b*(1/(1 - k + k*sqrt(p_r)) - 1))",
     symbols={
         "R_th": _R,
-        "R_r": ("thermal resistance behind the rating", "K/W", 0.1, 1e4),
+        "R_r": ("thermal resistance behind the rating", "K/W", 0.1, 1e5),
         "b": ("share of it between body and air", "1", 0, 1),
         "k": ("convective share of the body's heat shedding", "1", 0, 1),
         "p_r": ("air pressure over that behind the rating", "1", 0.01, 1.1),
@@ -173,7 +173,7 @@ def contact_temperature(t_a: Number, dt_s: Number, P_avg: Number, h_s: Number, a
 @formula(
     title="Margin",
     equation="M = 10*log(P_a, 10) - 10*log(P, 10)",
-    symbols={"M": ("margin", "dB"), "P_a": ("allowed peak envelope power", "W", 1e-3, 1e6), "P": PEAK_POWER},
+    symbols={"M": ("margin", "dB"), "P_a": ("allowed peak envelope power", "W", 1e-5, 1e9), "P": PEAK_POWER},
     validity="P > 0; 0 dB is at the limit",
     holds=lambda P: P > 0,
     source="derived",

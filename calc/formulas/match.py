@@ -124,7 +124,7 @@ def electrical_angle(f: Number, l_e: Number) -> Number:
     equation="theta_w = Min(theta, pi/2)",
     symbols={
         "theta_w": ("worst angle up to the section's own", "rad"),
-        "theta": ("electrical angle", "rad", 0, 20),
+        "theta": ("electrical angle", "rad", 0, 100),
     },
     validity="above a quarter wave the length is not known well enough to count on a better one",
     source="derived",

@@ -14,7 +14,7 @@ __all__ = [
     "voltage_allowed_power",
 ]
 
-_DELTA = ("relative air density", "1", 0.01, 1.5)
+_DELTA = ("relative air density", "1", 5e-3, 1.5)
 
 
 @formula(
