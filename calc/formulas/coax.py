@@ -84,7 +84,7 @@ def te11_root(q: Number) -> np.ndarray:
     return x
 
 
-SECANT_STEPS = 7  # two more than the slowest ratio takes to stand still
+SECANT_STEPS = 7  # two more than the slowest ratio needs to converge
 
 
 _TERMS = np.arange(30)

@@ -1,7 +1,7 @@
-"""Second way to the heat limit: conduction, convection and radiation from the geometry.
+"""The heat limit by first principles: conduction, convection and radiation from the geometry.
 
-Also tells how much of the thermal resistance lies between body and air, and
-how much of that is convection, which the altitude correction needs.
+Also how much of the thermal resistance lies between body and air, and how much
+of that is convection, which the altitude correction needs.
 """
 
 import numpy as np

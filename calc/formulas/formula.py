@@ -35,7 +35,7 @@ __all__ = [
 
 Arguments = ParamSpec("Arguments")
 Number = float | np.ndarray
-"""What a formula takes: scalars and arrays, which broadcast."""
+"""What a formula is called with: scalars and arrays, which broadcast."""
 
 Broadcast = Any
 """What comes of them: an array if one of them is an array, else a float; no type says so, nor do numpy's own."""

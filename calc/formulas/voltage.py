@@ -1,4 +1,4 @@
-"""Peak voltage at the joint, the voltage it stands, and the air gap's own breakdown."""
+"""Peak voltage at the joint, the voltage it is rated for, and the air gap's own breakdown."""
 
 import numpy as np
 

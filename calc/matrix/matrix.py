@@ -56,7 +56,7 @@ def _result(
     failed: np.ndarray,
     house_w: np.ndarray,
 ) -> MatrixResult:
-    conservative, optimistic = margins.by_limit_db.min(axis=1)
+    cautious, generous = margins.by_limit_db.min(axis=1)
     hard = np.array([gate.hard for gate in GATES])
     refusing = failed & hard[:, None, None, None]
     refused = refusing.any(axis=0)
@@ -75,12 +75,12 @@ def _result(
         powers_w=request.powers_w,
         limits=LIMITS,
         gates=GATES,
-        margin_db=nested(np.where(refused, np.nan, conservative)),
-        margin_high_db=nested(np.where(refused, np.nan, optimistic)),
+        margin_db=nested(np.where(refused, np.nan, cautious)),
+        margin_high_db=nested(np.where(refused, np.nan, generous)),
         binding=np.where(refused, -1, margins.by_limit_db[0].argmin(axis=0)).tolist(),
         refused_by=np.where(refused, refusing.argmax(axis=0), -1).tolist(),
         marks=np.einsum("g,gfcp->fcp", weights, failed).tolist(),
-        undecided=(~refused & (conservative < 0) & (optimistic >= 0)).tolist(),
+        undecided=(~refused & (cautious < 0) & (generous >= 0)).tolist(),
         heat_disagrees=((ratio > factor) | (ratio < 1 / factor)).tolist(),
         heat_allowed_w=nested(_ends_last(margins.allowed_w[:, 0], always_refused)),
         voltage_allowed_w=nested(_ends_last(margins.allowed_w[:, 1], always_refused)),

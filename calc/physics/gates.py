@@ -169,7 +169,7 @@ def heat_room(highest_temperature_c: Sourced, ambient_temperature_c: float) -> G
 
 
 def family_reasons(family: str, demands: list[Demand]) -> dict[str, str]:
-    """The sentence of every gate for a family, to stand beside a refused or marked cell."""
+    """The sentence of every gate for a family, shown beside a refused or marked cell."""
     sentences = _family_sentences(family) | {demand.gate: demand.sentence for demand in demands}
     return {gate.id: sentences[gate.id] for gate in GATES}
 
@@ -246,20 +246,20 @@ def _immersion(interface: Interface, scenario: Scenario) -> Demand:
 
 
 def _weather(interface: Interface, scenario: Scenario) -> Demand:
-    stands = EXPOSURES.index(interface.exposure_mated)
+    rated = EXPOSURES.index(interface.exposure_mated)
     if scenario.added_sealing:
-        stands = max(stands, SEALED_TO)
+        rated = max(rated, SEALED_TO)
     asked = min(EXPOSURES.index(scenario.exposure), SEALED_TO)  # immersion has a gate of its own
     sealed = " with the added sealing" if scenario.added_sealing else ""
-    sentence = f"Mated{sealed} it stands: {EXPOSURES[stands]}; asked: {scenario.exposure}."
-    return _demand("weather", stands >= asked, sentence, interface.sealing_mated)
+    sentence = f"Mated{sealed} it stands: {EXPOSURES[rated]}; asked: {scenario.exposure}."
+    return _demand("weather", rated >= asked, sentence, interface.sealing_mated)
 
 
 def _vibration(interface: Interface, scenario: Scenario) -> Demand:
-    stands = interface.vibration.value
-    passed = VIBRATIONS.index(stands) >= VIBRATIONS.index(scenario.vibration)
+    rated = interface.vibration.value
+    passed = VIBRATIONS.index(rated) >= VIBRATIONS.index(scenario.vibration)
     sentence = (
-        f"{interface.coupling.value.capitalize()} coupling suits vibration: {stands}; asked: {scenario.vibration}."
+        f"{interface.coupling.value.capitalize()} coupling suits vibration: {rated}; asked: {scenario.vibration}."
     )
     return _demand("vibration", passed, sentence, interface.vibration)
 

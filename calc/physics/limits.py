@@ -123,7 +123,7 @@ def standing_wave_factor(station: Station) -> Broadcast:
 
 
 def heat_path(ratings: Ratings[Number], station: Station) -> HeatPath:
-    """The way of the heat from the centre contact to the air."""
+    """The thermal path from the centre contact to the air."""
     with purpose("at the rating's frequency"):
         rated = dissipation(ratings, ratings.rated_frequency_hz, 0.0, station.impedance_ohm)
     behind = heat.rated_thermal_resistance(

@@ -47,7 +47,7 @@ def evaluate(families: list[str], frequency_hz: np.ndarray, powers_w: np.ndarray
         (heat.allowed_w, np.broadcast_to(voltage_w, heat.allowed_w.shape))
         for heat, voltage_w in zip(heats, voltages, strict=True)
     ]
-    # which end is the cautious one can turn with frequency and line impedance
+    # which end is the more cautious can change with frequency and line impedance
     allowed_w, match_db = np.sort(np.array(allowed), axis=0), np.sort(np.array(matches), axis=0)
     estimate_w = first_principles_power(ratings_by_end[0], heats[0], station)
     with np.errstate(divide="ignore", invalid="ignore"):  # no room at all is refused by its gate

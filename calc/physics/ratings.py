@@ -1,4 +1,4 @@
-"""One end of a family's ratings as plain numbers: what the formulas take.
+"""One end of a family's ratings as plain numbers, which the formulas are called with.
 
 The cautious end takes the lowest credible rating, the highest contact
 resistance and the standard's VSWR limit; the generous end the others.

@@ -1,4 +1,4 @@
-"""Catalogue values as the formulas take them: floats that remember their source."""
+"""Catalogue values as the formulas are called with them: floats that remember their source."""
 
 from ..catalogue.schema import Quantity
 from ..formulas.formula import Sourced
