@@ -2,6 +2,8 @@
 
 import numpy as np
 
+from ..numeric.json_numbers import nested
+from ..physics.limits import LimitId
 from ..physics.margins import LIMITS, evaluate
 from ..physics.station import Station
 from .results import Curves
@@ -26,6 +28,5 @@ def curves(family: str, power_w: float, frequency_hz: float, station: Station) -
     )
 
 
-def _by_limit(values: np.ndarray) -> dict:
-    shown = np.where(np.isfinite(values), values, None)
-    return {limit: row.tolist() for limit, row in zip(LIMITS, shown, strict=True)}
+def _by_limit(values: np.ndarray) -> dict[LimitId, list[float | None]]:
+    return dict(zip(LIMITS, nested(values), strict=True))

@@ -10,7 +10,7 @@ from ..catalogue.schema import Cable
 from ..errors import InputError, known
 from ..formulas.match import reflection_of_vswr
 from ..numeric.units import engineering
-from ..physics.columns import Column, band_column, spot_column
+from ..physics.columns import Column, chosen_column
 from ..physics.gates import Demand, site_demands
 from ..physics.ratings import ENDS, family_ratings
 from ..physics.scenario import Scenario, Surroundings
@@ -32,7 +32,7 @@ from .elements import (
 from .joint import joint_model
 from .part import MeasuredModel, PartModel, within
 
-__all__ = ["Feedline", "Link", "chosen_column", "feedline_at", "feedline_of", "joint_scenario", "touching"]
+__all__ = ["Feedline", "Link", "feedline_at", "feedline_of", "joint_scenario", "touching"]
 
 KNOWN_ENDS = {"short": -1.0, "open": 1.0, "matched": 0.0}
 """Their reflection."""
@@ -72,7 +72,7 @@ def feedline_of(request: Any) -> Feedline:
     Raises InputError naming the element for a name that is not in the
     catalogue, and for a measurement that can't be used.
     """
-    feedline = feedline_at(request, chosen_column(request))
+    feedline = feedline_at(request, chosen_column(request.band, request.frequency_hz, request.region))
     taken = 1 - np.abs(feedline.load(np.array([feedline.frequency_hz]))[0]) ** 2
     if not taken > LEAST_TAKEN:
         raise InputError("load", "an antenna that takes no power", "one that takes some")
@@ -90,15 +90,6 @@ def feedline_at(request: Any, column: Column) -> Feedline:
             _refuse_out_of_reach(field, link.models[0].measured.frequencies_hz, frequency)
     load = _load(request.load, station.impedance_ohm, frequency)
     return Feedline(links, load, station, request.power_is == "net", column, frequency)
-
-
-def chosen_column(request: Any) -> Column:
-    """The band or spot frequency the line is looked at."""
-    if (request.band is None) == (request.frequency_hz is None):
-        raise InputError("band", request.band, "either a band or a frequency_hz, one of the two")
-    if request.band is not None:
-        return band_column(request.band, request.region)
-    return spot_column(request.frequency_hz)
 
 
 def joint_scenario(request: Surroundings, joint: Joint | None = None, cable: Cable | None = None) -> Scenario:

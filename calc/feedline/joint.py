@@ -1,12 +1,13 @@
 """A mated pair in a line: a short lossy section of its own impedance, and what it stands."""
 
-from types import SimpleNamespace
 from typing import NamedTuple
 
 import numpy as np
 
 from ..formulas import voltage
+from ..formulas.formula import Number
 from ..physics.limits import HeatPath, air_density, dissipation, heat_path, heat_power, match_limit, worst_section
+from ..physics.ratings import Ratings
 from ..physics.station import Station
 from ..waves.two_port import TwoPort, Waves, joint_loss, joint_section
 from .stress import SMALLEST_SHARE, Allowed, Stress, lumped_stress
@@ -25,7 +26,7 @@ class Section(NamedTuple):
 class JointModel(NamedTuple):
     """One end of a family's ratings at one place; with a table view, many families along axis 0."""
 
-    ratings: SimpleNamespace
+    ratings: Ratings[Number]
     station: Station
     path: HeatPath
 
@@ -62,6 +63,6 @@ class JointModel(NamedTuple):
         return voltage.allowed_peak_voltage(self.ratings.working_voltage_rms_v, air_density(self.station))
 
 
-def joint_model(ratings: SimpleNamespace, station: Station) -> JointModel:
+def joint_model(ratings: Ratings[Number], station: Station) -> JointModel:
     """The model of a joint whose contacts and cables are those of the station given."""
     return JointModel(ratings, station, heat_path(ratings, station))

@@ -7,7 +7,6 @@ import msgspec
 
 from ..catalogue import catalogue
 from ..catalogue.schema import Cable, Interface
-from ..cell.requests import CellRequest
 from ..feedline.elements import GivenVswr, Joint
 from ..feedline.feedline import Feedline, feedline_of, joint_scenario
 from ..line.requests import LineRequest
@@ -16,7 +15,7 @@ from ..physics.gates import GateResult, gate_results
 from ..physics.scenario import Scenario
 from .advice import advice
 from .galvanic import galvanic_checks
-from .label import label
+from .label import LabelledJoint, label
 from .measurement import first_measurement
 from .pairs import Pair, attachment, pairs
 from .quantities import adapter_name, quantities
@@ -213,14 +212,8 @@ def _scenario(request: FitoutRequest, pair: Pair, sealed: bool) -> Scenario:
 
 
 def _label(request: FitoutRequest, pair: Pair, number: int, scenario: Scenario) -> JointLabel:
-    asked = CellRequest(
-        **msgspec.structs.asdict(scenario),
-        family=pair.interface.id,
-        band=request.band,
-        frequency_hz=request.frequency_hz,
-        power_w=request.power_w,
-    )
-    return label(_name(pair, number), request.date, asked)
+    joint = LabelledJoint(pair.interface.id, request.band, request.frequency_hz, request.power_w, scenario)
+    return label(_name(pair, number), request.date, joint)
 
 
 def _bonding(request: FitoutRequest) -> list[Advice]:

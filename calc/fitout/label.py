@@ -1,48 +1,66 @@
 """The label of a joint: what it should measure, and the way back to its derivation."""
 
+from typing import NamedTuple
+
 import msgspec
 
-from ..catalogue import per_edition
-from ..cell.cell import cell
-from ..cell.requests import CellRequest
+from ..catalogue import catalogue, per_edition
+from ..physics.columns import chosen_column
+from ..physics.derivation import both_ends
+from ..physics.limits import match_limit
+from ..physics.losses import pair_losses
 from ..physics.scenario import Scenario
+from ..physics.station import station_of
 from .results import JointLabel
 
-__all__ = ["fragment", "label"]
+__all__ = ["LabelledJoint", "fragment", "label"]
 
-ALWAYS_SAID = ("family", "band", "frequency_hz", "power_w")
-LABELS_KEPT = 256
-
-
-def label(name: str, date: str, request: CellRequest) -> JointLabel:
-    """The label of a joint whose own station is that of the request."""
-    return msgspec.structs.replace(_measures(request), name=name, date=date)
+MOST_LABELS = 256
+"""Kept of one edition of the catalogue."""
 
 
-def fragment(request: CellRequest) -> str:
-    """The page's address fragment that opens this cell: its place, and what differs from an ordinary station."""
-    usual = Scenario()
-    said = {name: getattr(request, name) for name in ALWAYS_SAID}
+class LabelledJoint(NamedTuple):
+    """A joint with its own station, at a band or a frequency [Hz] and a power [W]."""
+
+    family: str
+    band: str | None
+    frequency_hz: float | None
+    power_w: float
+    scenario: Scenario
+
+
+def label(name: str, date: str, joint: LabelledJoint) -> JointLabel:
+    """The label of a joint. Raises InputError unless just one of band and frequency is given."""
+    return msgspec.structs.replace(_measures(joint), name=name, date=date)
+
+
+def fragment(joint: LabelledJoint) -> str:
+    """The page's address fragment that opens the joint's cell, with what differs from an ordinary station."""
+    words = joint._asdict()
+    scenario, ordinary = words.pop("scenario"), Scenario()
     for name in Scenario.__struct_fields__:
-        if getattr(request, name) != getattr(usual, name):
-            said[name] = getattr(request, name)
-    return "&".join(f"{name}={_written(value)}" for name, value in said.items() if value is not None)
+        if getattr(scenario, name) != getattr(ordinary, name):
+            words[name] = getattr(scenario, name)
+    return "&".join(f"{name}={_written(value)}" for name, value in words.items() if value is not None)
 
 
-@per_edition(maxsize=LABELS_KEPT)
-def _measures(request: CellRequest) -> JointLabel:
+@per_edition(maxsize=MOST_LABELS)
+def _measures(joint: LabelledJoint) -> JointLabel:
     """The label without name and date: joints alike share it."""
-    answer = cell(request)
-    match = next(limit for limit in answer.limits if limit.id == "match")
+    frequency = chosen_column(joint.band, joint.frequency_hz, joint.scenario.region).high_hz
+    station = station_of(joint.scenario)
+    least, expected = (
+        match_limit(ratings, frequency, station) for ratings in both_ends(joint.family, frequency, station)["match"]
+    )
     return JointLabel(
         name="",
-        family=answer.family.name,
+        family=catalogue().interfaces[joint.family].name,
         date="",
-        frequency_hz=answer.frequency_hz,
-        expected_loss_db=answer.losses.expected_db,
-        expected_return_loss_db=match.margin_high_db + request.return_loss_asked_db,
-        least_return_loss_db=match.margin_db + request.return_loss_asked_db,
-        fragment=fragment(request),
+        frequency_hz=frequency,
+        expected_loss_db=pair_losses(joint.family, frequency, station, expected).expected_db,
+        expected_return_loss_db=float(expected.margin_db) + station.return_loss_asked_db,
+        least_return_loss_db=float(least.margin_db) + station.return_loss_asked_db,
+        fragment=fragment(joint),
     )
 
 

@@ -1,4 +1,4 @@
-"""Physical constants, frozen here so that every home of the core has the same digits.
+"""Physical constants, frozen so that the core has the same digits wherever it runs.
 
 CODATA 2018 and the ICAO standard atmosphere (Doc 7488/3), as printed there, and
 the 290 K that noise factors are referred to.

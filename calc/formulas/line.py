@@ -3,7 +3,8 @@
 import numpy as np
 
 from .constants import C_0
-from .formula import formula
+from .formula import Number, formula
+from .symbols import FREQUENCY, SMALL, VELOCITY_FACTOR
 
 __all__ = [
     "additional_loss",
@@ -22,18 +23,17 @@ __all__ = [
     "worst_reflection",
 ]
 
-_F = ("frequency", "Hz")
-_X = ("figure in decibels: loss, gain or noise figure", "dB")
-_R = ("ratio of powers: loss factor, gain or noise factor", "1")
-_A_M = ("attenuation per metre", "dB/m")
-_Q_T = ("conductor loss against that at 20 °C", "1")
-_BETA = ("phase constant", "rad/m")
-_L_P = ("loss factor of the matched line: power in over power out", "1")
-_GAMMA = ("reflection coefficient of the load, magnitude", "1")
-_GAMMA_I = ("reflection coefficient seen through the loss, magnitude", "1")
+_X = ("figure in decibels: loss, gain or noise figure", "dB", -60, 120)
+_R = ("ratio of powers: loss factor, gain or noise factor", "1", 1e-6, 1e12)
+_A_M = ("attenuation per metre", "dB/m", 1e-5, 10)
+_Q_T = ("conductor loss against that at 20 °C", "1", 0.8, 1.3)
+_BETA = ("phase constant", "rad/m", 1e-3, 1e3)
+_L_P = ("loss factor of the matched line: power in over power out", "1", 1.0001, 1e4)
+_GAMMA = ("reflection coefficient of the load, magnitude", "1", 0, 0.999)
+_GAMMA_I = ("reflection coefficient seen through the loss, magnitude", "1", 1e-6, 0.999)
 _PAIR = {
-    "Gamma_1": ("reflection coefficient of one part, magnitude", "1"),
-    "Gamma_2": ("reflection coefficient of the other part, magnitude", "1"),
+    "Gamma_1": ("reflection coefficient of one part, magnitude", "1", 1e-6, 0.999),
+    "Gamma_2": ("reflection coefficient of the other part, magnitude", "1", 1e-6, 0.999),
 }
 
 
@@ -44,7 +44,7 @@ _PAIR = {
     validity="any figure that compares powers",
     source="microwave_textbook",
 )
-def power_ratio(X):
+def power_ratio(X: Number) -> Number:
     return 10 ** (X / 10)
 
 
@@ -55,18 +55,18 @@ def power_ratio(X):
     validity="r > 0",
     source="microwave_textbook",
 )
-def decibels(r):
+def decibels(r: Number) -> Number:
     return 10 * np.log10(r)
 
 
 @formula(
     title="Conductor loss against that at 20 °C",
     equation="q_t = sqrt(1 + 0.00393*(t - 20))",
-    symbols={"q_t": _Q_T, "t": ("temperature of the conductors", "°C")},
+    symbols={"q_t": _Q_T, "t": ("temperature of the conductors", "°C", -60, 80)},
     validity="copper, silvered or not, where skin effect rules: surface resistance goes with the root of resistivity",
     source="iec_60028",
 )
-def conductor_temperature_factor(t):
+def conductor_temperature_factor(t: Number) -> Number:
     return np.sqrt(1 + 0.00393 * (t - 20))
 
 
@@ -75,15 +75,15 @@ def conductor_temperature_factor(t):
     equation="a_m = k_1*q_t*sqrt(f) + k_2*f",
     symbols={
         "a_m": _A_M,
-        "k_1": ("conductor coefficient at 20 °C", "dB/(m·√Hz)"),
+        "k_1": ("conductor coefficient at 20 °C", "dB/(m·√Hz)", 1e-7, 1e-4),
         "q_t": _Q_T,
-        "f": _F,
-        "k_2": ("dielectric coefficient", "dB/(m·Hz)"),
+        "f": FREQUENCY,
+        "k_2": ("dielectric coefficient", "dB/(m·Hz)", 0, 1e-9),
     },
     validity="within the range of the figures that k_1 and k_2 were fitted to; matched line",
     source="microwave_textbook",
 )
-def cable_attenuation(k_1, q_t, f, k_2):
+def cable_attenuation(k_1: Number, q_t: Number, f: Number, k_2: Number) -> Number:
     return k_1 * q_t * np.sqrt(f) + k_2 * f
 
 
@@ -94,18 +94,18 @@ def cable_attenuation(k_1, q_t, f, k_2):
     validity="exact; the real part of the propagation constant",
     source="derived",
 )
-def attenuation_constant(a_m):
+def attenuation_constant(a_m: Number) -> Number:
     return a_m * np.log(10) / 20
 
 
 @formula(
     title="Phase constant",
     equation="beta = 2*pi*f/(c_0*v)",
-    symbols={"beta": _BETA, "f": _F, "v": ("velocity factor of the cable", "1")},
+    symbols={"beta": _BETA, "f": FREQUENCY, "v": VELOCITY_FACTOR},
     validity="velocity the same at every frequency; the imaginary part of the propagation constant",
     source="microwave_textbook",
 )
-def phase_constant(f, v):
+def phase_constant(f: Number, v: Number) -> Number:
     return 2 * np.pi * f / (C_0 * v)
 
 
@@ -114,15 +114,16 @@ def phase_constant(f, v):
     equation="X_c = Z_0*(alpha_d - alpha_c)/beta",
     symbols={
         "X_c": ("imaginary part of the characteristic impedance", "Ω"),
-        "Z_0": ("real part of the characteristic impedance", "Ω"),
-        "alpha_d": ("attenuation constant of the dielectric", "Np/m"),
-        "alpha_c": ("attenuation constant of the conductors", "Np/m"),
+        "Z_0": ("real part of the characteristic impedance", "Ω", 25, 150),
+        "alpha_d": ("attenuation constant of the dielectric", "Np/m", 0, 0.5),
+        "alpha_c": ("attenuation constant of the conductors", "Np/m", 0, 0.5),
         "beta": _BETA,
     },
     validity="low loss: alpha_c + alpha_d << beta; Z_0 as measured, so that it holds the conductors' own inductance",
+    holds=lambda alpha_d, alpha_c, beta: alpha_c + alpha_d < SMALL * beta,
     source="microwave_textbook",
 )
-def impedance_reactance(Z_0, alpha_d, alpha_c, beta):
+def impedance_reactance(Z_0: Number, alpha_d: Number, alpha_c: Number, beta: Number) -> Number:
     return Z_0 * (alpha_d - alpha_c) / beta
 
 
@@ -133,7 +134,7 @@ def impedance_reactance(Z_0, alpha_d, alpha_c, beta):
     validity="matched line; in decibels, return loss seen = return loss of the load + twice the loss",
     source="exam_training_return_loss",
 )
-def reflection_seen(Gamma, l_p):
+def reflection_seen(Gamma: Number, l_p: Number) -> Number:
     return Gamma / l_p
 
 
@@ -144,7 +145,7 @@ def reflection_seen(Gamma, l_p):
     validity="matched line, Gamma < 1; a larger one says that the loss is smaller than stated",
     source="exam_training_return_loss",
 )
-def hidden_reflection(Gamma_i, l_p):
+def hidden_reflection(Gamma_i: Number, l_p: Number) -> Number:
     return Gamma_i * l_p
 
 
@@ -155,7 +156,7 @@ def hidden_reflection(Gamma_i, l_p):
     validity="exact for a real characteristic impedance; on a cable shorter than a half wave it can err even in sign",
     source="amateur_handbook_line_loss",
 )
-def additional_loss(l_p, Gamma):
+def additional_loss(l_p: Number, Gamma: Number) -> Number:
     # the equation as 1 + a small share keeps its digits near no loss and near a match
     return 10 * np.log1p(Gamma**2 * (1 - l_p**-2) / (1 - Gamma**2)) / np.log(10)
 
@@ -167,7 +168,7 @@ def additional_loss(l_p, Gamma):
     validity="any phase between the two; exact",
     source="power_sensor_manual",
 )
-def mismatch_upper(Gamma_1, Gamma_2):
+def mismatch_upper(Gamma_1: Number, Gamma_2: Number) -> Number:
     return 20 * np.log1p(Gamma_1 * Gamma_2) / np.log(10)
 
 
@@ -178,7 +179,7 @@ def mismatch_upper(Gamma_1, Gamma_2):
     validity="any phase between the two, Gamma_1*Gamma_2 < 1; exact",
     source="power_sensor_manual",
 )
-def mismatch_lower(Gamma_1, Gamma_2):
+def mismatch_lower(Gamma_1: Number, Gamma_2: Number) -> Number:
     return 20 * np.log1p(-Gamma_1 * Gamma_2) / np.log(10)
 
 
@@ -189,7 +190,7 @@ def mismatch_lower(Gamma_1, Gamma_2):
     validity="lossless parts in phase, exact: their VSWRs multiply; more parts follow by repeating it",
     source="derived",
 )
-def worst_reflection(Gamma_1, Gamma_2):
+def worst_reflection(Gamma_1: Number, Gamma_2: Number) -> Number:
     return (Gamma_1 + Gamma_2) / (1 + Gamma_1 * Gamma_2)
 
 
@@ -198,7 +199,8 @@ def worst_reflection(Gamma_1, Gamma_2):
     equation="Gamma_q = sqrt(Gamma_1**2 + Gamma_2**2)",
     symbols={"Gamma_q": ("root of the mean square over unknown phases", "1"), **_PAIR},
     validity="small reflections, Gamma_1*Gamma_2 << 1, at unrelated phases; more parts follow by repeating it",
+    holds=lambda Gamma_1, Gamma_2: Gamma_1 * Gamma_2 < SMALL,
     source="derived",
 )
-def likely_reflection(Gamma_1, Gamma_2):
+def likely_reflection(Gamma_1: Number, Gamma_2: Number) -> Number:
     return np.hypot(Gamma_1, Gamma_2)

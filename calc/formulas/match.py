@@ -3,7 +3,8 @@
 import numpy as np
 
 from .constants import C_0
-from .formula import formula
+from .formula import Number, formula
+from .symbols import FREQUENCY, LINE_IMPEDANCE, PERMITTIVITY, SECTION_LENGTH
 
 __all__ = [
     "electrical_angle",
@@ -18,8 +19,8 @@ __all__ = [
     "worst_angle",
 ]
 
-_GAMMA = ("magnitude of the reflection coefficient", "1")
-_VSWR = ("voltage standing wave ratio", "1")
+_GAMMA = ("magnitude of the reflection coefficient", "1", 0, 1)
+_VSWR = ("voltage standing wave ratio", "1", 1, 20)
 
 
 @formula(
@@ -29,7 +30,7 @@ _VSWR = ("voltage standing wave ratio", "1")
     validity="S >= 1",
     source="microwave_textbook",
 )
-def reflection_of_vswr(S):
+def reflection_of_vswr(S: Number) -> Number:
     return (S - 1) / (S + 1)
 
 
@@ -38,9 +39,10 @@ def reflection_of_vswr(S):
     equation="S = (1 + Gamma)/(1 - Gamma)",
     symbols={"S": _VSWR, "Gamma": _GAMMA},
     validity="0 <= Gamma < 1",
+    holds=lambda Gamma: Gamma < 1,
     source="microwave_textbook",
 )
-def vswr_of_reflection(Gamma):
+def vswr_of_reflection(Gamma: Number) -> Number:
     return (1 + Gamma) / (1 - Gamma)
 
 
@@ -51,7 +53,7 @@ def vswr_of_reflection(Gamma):
     validity="0 <= Gamma <= 1; shown as 120 dB at most, beyond any measurement",
     source="microwave_textbook",
 )
-def return_loss(Gamma):
+def return_loss(Gamma: Number) -> Number:
     return -20 * np.log10(np.maximum(Gamma, 1e-6))
 
 
@@ -60,14 +62,14 @@ def return_loss(Gamma):
     equation="S = S_0 + s*f",
     symbols={
         "S": _VSWR,
-        "S_0": ("limit at direct current", "1"),
-        "s": ("growth of the limit with frequency", "1/Hz"),
-        "f": ("frequency", "Hz"),
+        "S_0": ("limit at direct current", "1", 1, 2),
+        "s": ("growth of the limit with frequency", "1/Hz", 0, 1e-9),
+        "f": FREQUENCY,
     },
     validity="up to the rated frequency of the family",
     source="mil_prf_39012",
 )
-def vswr_limit(S_0, s, f):
+def vswr_limit(S_0: Number, s: Number, f: Number) -> Number:
     return S_0 + s * f
 
 
@@ -76,14 +78,14 @@ def vswr_limit(S_0, s, f):
     equation="Z_c = Piecewise((Z_n*sqrt(S), Z_n >= Z_0), (Z_n/sqrt(S), True))",
     symbols={
         "Z_c": ("impedance of the section", "Ω"),
-        "Z_n": ("design impedance of the family", "Ω"),
+        "Z_n": ("design impedance of the family", "Ω", 25, 150),
         "S": _VSWR,
-        "Z_0": ("impedance of the line", "Ω"),
+        "Z_0": LINE_IMPEDANCE,
     },
     validity="a quarter-wave section of Z_c in a line of Z_n shows just the VSWR S",
     source="derived",
 )
-def limit_impedance(Z_n, S, Z_0):
+def limit_impedance(Z_n: Number, S: Number, Z_0: Number) -> Number:
     return np.where(Z_n >= Z_0, Z_n * np.sqrt(S), Z_n / np.sqrt(S))[()]
 
 
@@ -92,13 +94,13 @@ def limit_impedance(Z_n, S, Z_0):
     equation="l_e = l*sqrt(epsilon_r)",
     symbols={
         "l_e": ("electrical length of the section", "m"),
-        "l": ("length of the section", "m"),
-        "epsilon_r": ("relative permittivity", "1"),
+        "l": SECTION_LENGTH,
+        "epsilon_r": PERMITTIVITY,
     },
     validity="evenly filled section",
     source="microwave_textbook",
 )
-def electrical_length(l, epsilon_r):
+def electrical_length(l: Number, epsilon_r: Number) -> Number:
     return l * np.sqrt(epsilon_r)
 
 
@@ -107,13 +109,13 @@ def electrical_length(l, epsilon_r):
     equation="theta = 2*pi*f*l_e/c_0",
     symbols={
         "theta": ("electrical angle", "rad"),
-        "f": ("frequency", "Hz"),
-        "l_e": ("electrical length", "m"),
+        "f": FREQUENCY,
+        "l_e": ("electrical length", "m", 1e-4, 0.1),
     },
     validity="any frequency below the TE11 cutoff",
     source="microwave_textbook",
 )
-def electrical_angle(f, l_e):
+def electrical_angle(f: Number, l_e: Number) -> Number:
     return 2 * np.pi * f * l_e / C_0
 
 
@@ -122,12 +124,12 @@ def electrical_angle(f, l_e):
     equation="theta_w = Min(theta, pi/2)",
     symbols={
         "theta_w": ("worst angle up to the section's own", "rad"),
-        "theta": ("electrical angle", "rad"),
+        "theta": ("electrical angle", "rad", 0, 100),
     },
     validity="above a quarter wave the length is not known well enough to count on a better one",
     source="derived",
 )
-def worst_angle(theta):
+def worst_angle(theta: Number) -> Number:
     return np.minimum(theta, np.pi / 2)
 
 
@@ -136,14 +138,14 @@ def worst_angle(theta):
     equation="Gamma = Abs(Z_c/Z_0 - Z_0/Z_c)*sin(theta)/sqrt(4*cos(theta)**2 + (Z_c/Z_0 + Z_0/Z_c)**2*sin(theta)**2)",
     symbols={
         "Gamma": _GAMMA,
-        "Z_c": ("impedance of the section", "Ω"),
-        "Z_0": ("impedance of the line", "Ω"),
-        "theta": ("electrical angle", "rad"),
+        "Z_c": ("impedance of the section", "Ω", 10, 300),
+        "Z_0": LINE_IMPEDANCE,
+        "theta": ("electrical angle", "rad", 0, np.pi),
     },
     validity="lossless section, 0 <= theta <= pi; exact",
     source="microwave_textbook",
 )
-def section_reflection(Z_c, Z_0, theta):
+def section_reflection(Z_c: Number, Z_0: Number, theta: Number) -> Number:
     ratio = Z_c / Z_0
     sine, cosine = np.sin(theta), np.cos(theta)
     return np.abs(ratio - 1 / ratio) * sine / np.sqrt(4 * cosine**2 + (ratio + 1 / ratio) ** 2 * sine**2)
@@ -154,11 +156,11 @@ def section_reflection(Z_c, Z_0, theta):
     equation="M = RL - RL_a",
     symbols={
         "M": ("margin", "dB"),
-        "RL": ("return loss of the joint alone", "dB"),
-        "RL_a": ("return loss asked for", "dB"),
+        "RL": ("return loss of the joint alone", "dB", 0, 120),
+        "RL_a": ("return loss asked for", "dB", 6, 40),
     },
     validity="both in decibels of reflected power",
     source="derived",
 )
-def match_margin(RL, RL_a):
+def match_margin(RL: Number, RL_a: Number) -> Number:
     return RL - RL_a

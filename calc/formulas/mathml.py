@@ -1,6 +1,6 @@
 """An equation in infix notation as MathML, in the order it was typed.
 
-A general printer sorts terms its own way; a derivation should read as the
+A general printer sorts terms in an order of its own; a derivation should read as the
 source prints it, so the equation's own syntax tree is printed.
 """
 
@@ -43,7 +43,7 @@ def _print(node: ast.expr) -> tuple[str, int]:
     match node:
         case ast.Name(id=name):
             return _symbol(name), ATOM
-        case ast.Constant(value=value):
+        case ast.Constant(value=int() | float() as value):
             return _number(value)
         case ast.UnaryOp(op=ast.USub(), operand=operand):
             return f"<mo>−</mo>{_inside(operand, PRODUCT)}", SUM
@@ -60,7 +60,7 @@ def _print(node: ast.expr) -> tuple[str, int]:
             return f"{_inside(left, SUM)}<mo>{escape(COMPARISONS[type(op)])}</mo>{_inside(right, SUM)}", SUM
         case ast.Call(func=ast.Name(id=name), args=arguments):
             return _call(name, arguments), SUM if name == "Piecewise" else ATOM
-    raise SyntaxError(f"no way to print {ast.unparse(node)!r}")
+    raise SyntaxError(f"unknown notation: {ast.unparse(node)!r}")
 
 
 def _call(name: str, arguments: list[ast.expr]) -> str:
@@ -82,7 +82,7 @@ def _call(name: str, arguments: list[ast.expr]) -> str:
 def _cases(pairs: list[ast.expr]) -> str:
     rows = "".join(
         f"<mtr><mtd>{_row(value)}</mtd><mtd>{_condition(condition)}</mtd></mtr>"
-        for value, condition in (pair.elts for pair in pairs)
+        for value, condition in (pair.elts for pair in pairs if isinstance(pair, ast.Tuple))
     )
     return f"<mrow><mo>{{</mo><mtable columnalign='left'>{rows}</mtable></mrow>"
 

@@ -3,14 +3,15 @@
 import numpy as np
 
 from .constants import MU_0
-from .formula import formula
+from .formula import Number, formula
+from .symbols import BORE, CENTRE_DIAMETER, FREQUENCY
 
 __all__ = ["conductor_resistance", "skin_depth", "surface_resistance"]
 
 _METAL = {
-    "f": ("frequency", "Hz"),
-    "sigma": ("conductivity", "S/m"),
-    "mu_r": ("relative permeability", "1"),
+    "f": FREQUENCY,
+    "sigma": ("conductivity", "S/m", 1e5, 1e8),
+    "mu_r": ("relative permeability", "1", 1, 1000),
 }
 
 
@@ -21,7 +22,7 @@ _METAL = {
     validity="good conductor, sigma much above omega epsilon",
     source="microwave_textbook",
 )
-def skin_depth(f, sigma, mu_r):
+def skin_depth(f: Number, sigma: Number, mu_r: Number) -> Number:
     return 1 / np.sqrt(np.pi * f * MU_0 * mu_r * sigma)
 
 
@@ -32,7 +33,7 @@ def skin_depth(f, sigma, mu_r):
     validity="metal thicker than about three skin depths; smooth surface",
     source="microwave_textbook",
 )
-def surface_resistance(f, sigma, mu_r):
+def surface_resistance(f: Number, sigma: Number, mu_r: Number) -> Number:
     return np.sqrt(np.pi * f * MU_0 * mu_r / sigma)
 
 
@@ -41,13 +42,13 @@ def surface_resistance(f, sigma, mu_r):
     equation="R_m = R_si/(pi*d) + R_so/(pi*D)",
     symbols={
         "R_m": ("series resistance per metre", "Ω/m"),
-        "R_si": ("surface resistance of the centre conductor", "Ω"),
-        "R_so": ("surface resistance of the outer conductor", "Ω"),
-        "d": ("diameter of the centre conductor", "m"),
-        "D": ("bore of the outer conductor", "m"),
+        "R_si": ("surface resistance of the centre conductor", "Ω", 1e-6, 10),
+        "R_so": ("surface resistance of the outer conductor", "Ω", 1e-6, 10),
+        "d": CENTRE_DIAMETER,
+        "D": BORE,
     },
     validity="skin depth well below both radii",
     source="microwave_textbook",
 )
-def conductor_resistance(R_si, R_so, d, D):
+def conductor_resistance(R_si: Number, R_so: Number, d: Number, D: Number) -> Number:
     return R_si / (np.pi * d) + R_so / (np.pi * D)

@@ -3,7 +3,8 @@
 import numpy as np
 
 from .constants import C_0
-from .formula import formula
+from .formula import Number, formula
+from .symbols import LINE_IMPEDANCE, VELOCITY_FACTOR
 
 __all__ = [
     "added_resistance",
@@ -14,13 +15,16 @@ __all__ = [
     "window_side_lobe",
 ]
 
-_V = ("velocity factor of the cable", "1")
-_K_B = ("broadening by the window", "1")
-_B_W = ("shape of the Kaiser window", "1")
-_F_S = ("width of the spectrum: the sweep's, or from its mirror image below zero where it reaches down there", "Hz")
+_K_B = ("broadening by the window", "1", 1, 7)
+_B_W = ("shape of the Kaiser window", "1", 0.5, 20)
+_F_S = (
+    "width of the spectrum: the sweep's, or from its mirror image below zero where it reaches down there",
+    "Hz",
+    1e5,
+    1e11,
+)
 _R_A = ("resistance added in series", "Ω")
-_Z_0 = ("impedance of the line", "Ω")
-_L_A = ("loss added between matched ends", "dB")
+_L_A = ("loss added between matched ends", "dB", 1e-9, 60)
 
 
 @formula(
@@ -28,13 +32,13 @@ _L_A = ("loss added between matched ends", "dB")
     equation="d_m = c_0*v/(2*f_d)",
     symbols={
         "d_m": ("distance beyond which echoes fold back to the start", "m"),
-        "v": _V,
-        "f_d": ("step between two frequencies", "Hz"),
+        "v": VELOCITY_FACTOR,
+        "f_d": ("step between two frequencies", "Hz", 100, 1e9),
     },
     validity="even steps; an echo goes there and back",
     source="analyser_guide_2010",
 )
-def alias_free_distance(v, f_d):
+def alias_free_distance(v: Number, f_d: Number) -> Number:
     return C_0 * v / (2 * f_d)
 
 
@@ -45,7 +49,7 @@ def alias_free_distance(v, f_d):
     validity="first zero of the window's transform against that of no window; exact",
     source="kaiser_window_1980",
 )
-def window_broadening(b_w):
+def window_broadening(b_w: Number) -> Number:
     return np.sqrt(1 + (b_w / np.pi) ** 2)
 
 
@@ -56,38 +60,43 @@ def window_broadening(b_w):
     validity="many points; 0.217234 is the highest side lobe of sin(x)/x",
     source="kaiser_window_1980",
 )
-def window_side_lobe(b_w):
+def window_side_lobe(b_w: Number) -> Number:
     return 20 * np.log10(np.sinh(b_w) / (0.217234 * b_w))
 
 
 @formula(
     title="Distance a sweep can separate",
     equation="d_r = c_0*v*k_b/(2*f_s)",
-    symbols={"d_r": ("least distance between two echoes that show apart", "m"), "v": _V, "k_b": _K_B, "f_s": _F_S},
+    symbols={
+        "d_r": ("least distance between two echoes that show apart", "m"),
+        "v": VELOCITY_FACTOR,
+        "k_b": _K_B,
+        "f_s": _F_S,
+    },
     validity="two echoes of like size, as far apart as the window's first zero",
     source="analyser_guide_2010",
 )
-def sweep_resolution(v, k_b, f_s):
+def sweep_resolution(v: Number, k_b: Number, f_s: Number) -> Number:
     return C_0 * v * k_b / (2 * f_s)
 
 
 @formula(
     title="Width of the spectrum that separates two joints",
     equation="f_s = c_0*v*k_b/(2*d_j)",
-    symbols={"f_s": _F_S, "v": _V, "k_b": _K_B, "d_j": ("distance between the joints", "m")},
+    symbols={"f_s": _F_S, "v": VELOCITY_FACTOR, "k_b": _K_B, "d_j": ("distance between the joints", "m", 0.01, 100)},
     validity="the resolution solved for the width",
     source="analyser_guide_2010",
 )
-def separating_span(v, k_b, d_j):
+def separating_span(v: Number, k_b: Number, d_j: Number) -> Number:
     return C_0 * v * k_b / (2 * d_j)
 
 
 @formula(
     title="Resistance behind an added loss",
     equation="R_a = 2*Z_0*(10**(L_a/20) - 1)",
-    symbols={"R_a": _R_A, "Z_0": _Z_0, "L_a": _L_A},
+    symbols={"R_a": _R_A, "Z_0": LINE_IMPEDANCE, "L_a": _L_A},
     validity="all of the added loss from one resistance in series, between matched ends; exact",
     source="microwave_textbook",
 )
-def added_resistance(Z_0, L_a):
+def added_resistance(Z_0: Number, L_a: Number) -> Number:
     return 2 * Z_0 * np.expm1(L_a * np.log(10) / 20)

@@ -1,8 +1,9 @@
-"""Peak voltage at the joint, the voltage it stands, and the air gap's own breakdown."""
+"""Peak voltage at the joint, the voltage it is rated for, and the air gap's own breakdown."""
 
 import numpy as np
 
-from .formula import formula
+from .formula import Number, formula
+from .symbols import BORE, CENTRE_DIAMETER, LINE_IMPEDANCE, PEAK_POWER, STANDING_WAVE_FACTOR, bore_clears
 
 __all__ = [
     "air_gap",
@@ -13,9 +14,7 @@ __all__ = [
     "voltage_allowed_power",
 ]
 
-_H = ("standing-wave factor of power", "1")
-_Z_0 = ("impedance of the line", "Ω")
-_DELTA = ("relative air density", "1")
+_DELTA = ("relative air density", "1", 5e-3, 1.5)
 
 
 @formula(
@@ -23,14 +22,14 @@ _DELTA = ("relative air density", "1")
     equation="V_p = sqrt(2*P*Z_0*h_s)",
     symbols={
         "V_p": ("peak voltage", "V"),
-        "P": ("peak envelope power", "W"),
-        "Z_0": _Z_0,
-        "h_s": _H,
+        "P": PEAK_POWER,
+        "Z_0": LINE_IMPEDANCE,
+        "h_s": STANDING_WAVE_FACTOR,
     },
     validity="lossless line around the joint",
     source="derived",
 )
-def peak_voltage(P, Z_0, h_s):
+def peak_voltage(P: Number, Z_0: Number, h_s: Number) -> Number:
     return np.sqrt(2 * P * Z_0 * h_s)
 
 
@@ -39,13 +38,13 @@ def peak_voltage(P, Z_0, h_s):
     equation="V_a = sqrt(2)*V_w*Min(1, delta)",
     symbols={
         "V_a": ("allowed peak voltage", "V"),
-        "V_w": ("rated working voltage at sea level, rms", "V"),
+        "V_w": ("rated working voltage at sea level, rms", "V", 1, 1e4),
         "delta": _DELTA,
     },
     validity="breakdown follows air density; denser air never raises a rating",
     source="derived",
 )
-def allowed_peak_voltage(V_w, delta):
+def allowed_peak_voltage(V_w: Number, delta: Number) -> Number:
     return np.sqrt(2) * V_w * np.minimum(1, delta)
 
 
@@ -54,14 +53,14 @@ def allowed_peak_voltage(V_w, delta):
     equation="P_v = V_a**2/(2*Z_0*h_s)",
     symbols={
         "P_v": ("peak envelope power allowed by voltage", "W"),
-        "V_a": ("allowed peak voltage", "V"),
-        "Z_0": _Z_0,
-        "h_s": _H,
+        "V_a": ("allowed peak voltage", "V", 1, 1e4),
+        "Z_0": LINE_IMPEDANCE,
+        "h_s": STANDING_WAVE_FACTOR,
     },
     validity="joint at a voltage maximum",
     source="derived",
 )
-def voltage_allowed_power(V_a, Z_0, h_s):
+def voltage_allowed_power(V_a: Number, Z_0: Number, h_s: Number) -> Number:
     return V_a**2 / (2 * Z_0 * h_s)
 
 
@@ -70,13 +69,14 @@ def voltage_allowed_power(V_a, Z_0, h_s):
     equation="g = (D - d)/2",
     symbols={
         "g": ("radial gap", "m"),
-        "D": ("bore of the outer conductor", "m"),
-        "d": ("diameter of the centre conductor", "m"),
+        "D": BORE,
+        "d": CENTRE_DIAMETER,
     },
     validity="coaxial conductors",
+    holds=bore_clears,
     source="derived",
 )
-def air_gap(D, d):
+def air_gap(D: Number, d: Number) -> Number:
     return (D - d) / 2
 
 
@@ -86,12 +86,13 @@ def air_gap(D, d):
     symbols={
         "V_b": ("breakdown voltage, peak", "V"),
         "delta": _DELTA,
-        "g": ("radial gap", "m"),
+        "g": ("radial gap", "m", 1e-4, 0.1),
     },
     validity="1e-4 m < delta*g < 0.2 m; uniform field, so optimistic for a thin pin",
+    holds=lambda delta, g: 1e-4 < delta * g < 0.2,
     source="paschen_fit",
 )
-def uniform_breakdown_voltage(delta, g):
+def uniform_breakdown_voltage(delta: Number, g: Number) -> Number:
     return 2.422e6 * delta * g + 6.08e4 * np.sqrt(delta * g)
 
 
@@ -101,11 +102,12 @@ def uniform_breakdown_voltage(delta, g):
     symbols={
         "V_k": ("onset voltage, peak", "V"),
         "delta": _DELTA,
-        "d": ("diameter of the centre conductor", "m"),
-        "D": ("bore of the outer conductor", "m"),
+        "d": CENTRE_DIAMETER,
+        "D": BORE,
     },
     validity="polished, dry, D/d above about 2.7; Peek's law in metres: 30 kV/cm, 0.301 cm^0.5",
+    holds=lambda d, D: 2.7 * d < D,
     source="peek_1929",
 )
-def peek_onset_voltage(delta, d, D):
+def peek_onset_voltage(delta: Number, d: Number, D: Number) -> Number:
     return 3e6 * delta * (1 + 0.0301 / np.sqrt(delta * d / 2)) * d / 2 * np.log(D / d)

@@ -1,6 +1,6 @@
 """Margins of many families at many columns and powers, in one vectorised pass.
 
-Array axes, wherever they stand: family, column, power. A column is computed at
+Array axes, in this order: family, column, power. A column is computed at
 its upper frequency: every limit falls with frequency, so that one decides.
 """
 
@@ -8,6 +8,7 @@ import numpy as np
 
 from ..catalogue import catalogue
 from ..errors import InputError, known
+from ..numeric.json_numbers import nested
 from ..physics.columns import Column, columns
 from ..physics.families import FamilyHead, family_head
 from ..physics.gates import GATES, HOUSE, gate_table, site_demands
@@ -55,7 +56,7 @@ def _result(
     failed: np.ndarray,
     house_w: np.ndarray,
 ) -> MatrixResult:
-    conservative, optimistic = margins.by_limit_db.min(axis=1)
+    cautious, generous = margins.by_limit_db.min(axis=1)
     hard = np.array([gate.hard for gate in GATES])
     refusing = failed & hard[:, None, None, None]
     refused = refusing.any(axis=0)
@@ -74,24 +75,19 @@ def _result(
         powers_w=request.powers_w,
         limits=LIMITS,
         gates=GATES,
-        margin_db=_lists(np.where(refused, np.nan, conservative)),
-        margin_high_db=_lists(np.where(refused, np.nan, optimistic)),
+        margin_db=nested(np.where(refused, np.nan, cautious)),
+        margin_high_db=nested(np.where(refused, np.nan, generous)),
         binding=np.where(refused, -1, margins.by_limit_db[0].argmin(axis=0)).tolist(),
         refused_by=np.where(refused, refusing.argmax(axis=0), -1).tolist(),
         marks=np.einsum("g,gfcp->fcp", weights, failed).tolist(),
-        undecided=(~refused & (conservative < 0) & (optimistic >= 0)).tolist(),
+        undecided=(~refused & (cautious < 0) & (generous >= 0)).tolist(),
         heat_disagrees=((ratio > factor) | (ratio < 1 / factor)).tolist(),
-        heat_allowed_w=_lists(_ends_last(margins.allowed_w[:, 0], always_refused)),
-        voltage_allowed_w=_lists(_ends_last(margins.allowed_w[:, 1], always_refused)),
-        match_margin_db=_lists(_ends_last(margins.match_db, always_refused)),
-        largest_power_w=_lists(largest),
+        heat_allowed_w=nested(_ends_last(margins.allowed_w[:, 0], always_refused)),
+        voltage_allowed_w=nested(_ends_last(margins.allowed_w[:, 1], always_refused)),
+        match_margin_db=nested(_ends_last(margins.match_db, always_refused)),
+        largest_power_w=nested(largest),
     )
 
 
 def _ends_last(values: np.ndarray, refused: np.ndarray) -> np.ndarray:
     return np.where(refused[..., None], np.nan, np.moveaxis(values, 0, -1))
-
-
-def _lists(values: np.ndarray) -> list:
-    """Nested lists with None where no finite number stands."""
-    return np.where(np.isfinite(values), values, None).tolist()

@@ -1,8 +1,10 @@
 """Numbers as an answer gives them: null where there is none, no digits that are rounding."""
 
+from typing import Any
+
 import numpy as np
 
-__all__ = ["fine", "number", "numbers", "share_of"]
+__all__ = ["fine", "nested", "number", "numbers", "share_of"]
 
 Numbers = list[float | None]
 
@@ -18,6 +20,13 @@ def number(value: float) -> float | None:
 def numbers(values: np.ndarray) -> list[float | None]:
     """Each value, or None where it is not finite."""
     return [number(value) for value in values]
+
+
+def nested(values: np.ndarray) -> list[Any]:
+    """An array as nested lists, with None where a value is not finite."""
+    listed = values.astype(object)
+    listed[~np.isfinite(values)] = None
+    return listed.tolist()
 
 
 def fine(value: float) -> float | None:

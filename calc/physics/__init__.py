@@ -1,1 +1,1 @@
-"""What a joint stands: its ratings, the station around it, limits, gates and margins."""
+"""How much a joint can bear: its ratings, the station around it, limits, gates and margins."""

@@ -6,7 +6,7 @@ from ..catalogue import catalogue
 from ..errors import InputError, known
 from ..numeric.units import engineering
 
-__all__ = ["Column", "band_column", "columns", "spot_column"]
+__all__ = ["Column", "band_column", "chosen_column", "columns", "spot_column"]
 
 
 class Column(Struct, frozen=True):
@@ -34,13 +34,22 @@ def columns(region: int, bands: list[str] | None, frequencies_hz: list[float]) -
     return chosen
 
 
+def chosen_column(band: str | None, frequency_hz: float | None, region: int) -> Column:
+    """The one column that a request names. Raises InputError unless just one of band and frequency [Hz] is given."""
+    if band is not None and frequency_hz is None:
+        return band_column(band, region)
+    if frequency_hz is not None and band is None:
+        return spot_column(frequency_hz)
+    raise InputError("band", band, "either a band or a frequency_hz, one of the two")
+
+
 def band_column(name: str, region: int, field: str = "band") -> Column:
-    """The band with its edges [Hz] in an ITU Region."""
+    """The band with its edges [Hz] in an ITU Region. Raises InputError where the Region does not have it."""
     band = known(field, name, catalogue().bands)
-    if str(region) not in band.regions:
-        held = ", ".join(sorted(band.regions))
-        raise InputError(field, name, f"a band of Region {region}; this one is allocated in Region {held}")
-    edges = band.regions[str(region)]
+    edges = next((edges for allocated, edges in band.regions.items() if allocated == str(region)), None)
+    if edges is None:
+        regions = ", ".join(sorted(band.regions))
+        raise InputError(field, name, f"a band of Region {region}; this one is allocated in Region {regions}")
     pack = catalogue().pack_of("bands", name)
     return Column(id=name, name=band.name, low_hz=edges.low_hz, high_hz=edges.high_hz, pack=pack)
 

@@ -1,12 +1,11 @@
 """The limits of one joint, each with the record of the calls that made its number."""
 
-from types import SimpleNamespace
 from typing import NamedTuple
 
-from ..formulas.formula import Step, recording
+from ..formulas.formula import Number, Sourced, Step, recording
 from ..formulas.heat import margin
 from .limits import Heat, LimitId, Match, Voltage, heat_limit, match_limit, voltage_limit
-from .ratings import ENDS, RatingEnd, family_ratings
+from .ratings import ENDS, RatingEnd, Ratings, family_ratings
 from .station import Station
 
 __all__ = ["Limits", "both_ends", "limits_at"]
@@ -22,8 +21,8 @@ class Limits(NamedTuple):
     steps: dict[LimitId, list[Step]]
 
 
-def both_ends(family: str, frequency: float, station: Station) -> dict[LimitId, list[SimpleNamespace]]:
-    """For each limit both ends of the ratings, the more cautious first."""
+def both_ends(family: str, frequency: float, station: Station) -> dict[LimitId, list[Ratings[Sourced]]]:
+    """For each limit both ends of the ratings, the more cautious at a frequency [Hz] first."""
     both = [family_ratings(family, end) for end in ENDS]
     return {
         "heat": sorted(both, key=lambda ratings: heat_limit(ratings, frequency, station).allowed_w),
@@ -32,8 +31,17 @@ def both_ends(family: str, frequency: float, station: Station) -> dict[LimitId, 
     }
 
 
-def limits_at(power_w: float, frequency: float, station: Station, end: RatingEnd, by_limit: dict) -> Limits:
-    """The limits of a joint at one end of its ratings, each with the steps that led to it."""
+def limits_at(
+    power_w: float,
+    frequency: float,
+    station: Station,
+    end: RatingEnd,
+    by_limit: dict[LimitId, list[Ratings[Sourced]]],
+) -> Limits:
+    """The limits of a joint at a power [W] and frequency [Hz], each with the steps that led to it.
+
+    `by_limit` is what `both_ends` gives, `end` which of the two.
+    """
     ratings = {limit: ordered[ENDS.index(end)] for limit, ordered in by_limit.items()}
     with recording(end) as heat_steps:
         heat = heat_limit(ratings["heat"], frequency, station)
@@ -52,6 +60,6 @@ def limits_at(power_w: float, frequency: float, station: Station, end: RatingEnd
     )
 
 
-def _power_margin(allowed_w: float, power_w: float) -> float | None:
+def _power_margin(allowed_w: Number, power_w: float) -> float | None:
     """Margin [dB]; None in receive, and where nothing is allowed, which a gate then refuses."""
     return float(margin(allowed_w, power_w)) if power_w > 0 and allowed_w > 0 else None

@@ -17,7 +17,7 @@ class FamilyHead(Struct, frozen=True):
     receive_only: bool
     gate_reasons: dict[str, str]
     pack: str = ""
-    """Name of the pack the family comes from; empty for a built-in one, here and wherever it stands."""
+    """Name of the pack the family comes from; empty for a built-in one, as in every result."""
 
 
 def family_head(family: str, demands: list[Demand]) -> FamilyHead:

@@ -12,12 +12,12 @@ import numpy as np
 from msgspec import Struct
 
 from ..catalogue import catalogue, per_edition
-from ..catalogue.schema import Interface, Label, Quantity
+from ..catalogue.schema import HouseLimit, Interface, Label, PowerRating, Quantity
 from ..formulas.coax import te11_cutoff
-from ..formulas.formula import Sourced
+from ..formulas.formula import Broadcast, Sourced
 from ..numeric.units import engineering
 from .house_limits import house_limit, house_power, house_sentence
-from .limits import Heat, HeatPath
+from .limits import HeatPath
 from .ratings import family_ratings
 from .scenario import Scenario
 from .station import Station
@@ -99,13 +99,13 @@ def gate_table(
     highest_hz: np.ndarray,
     powers_w: np.ndarray,
     station: Station,
-    heat: Heat | HeatPath,
+    heat: HeatPath,
 ) -> np.ndarray:
     """True where a gate fails: booleans of shape (gates, families, columns, powers).
 
     `demands` are each family's `site_demands`, `highest_hz` is each column's
-    upper edge [Hz], `powers_w` the levels [W], `heat` the conservative heat
-    limit of the same families.
+    upper edge [Hz], `powers_w` the levels [W], `heat` the cautious heat path
+    of the same families.
     """
     failed = np.zeros((len(GATES), len(families), highest_hz.size, powers_w.size), dtype=bool)
     frequency = highest_hz[:, None]
@@ -132,21 +132,21 @@ def gate_results(
     highest_hz: float,
     power_w: float,
     station: Station,
-    heat: Heat | HeatPath,
+    heat: HeatPath,
 ) -> list[GateResult]:
     """Every gate of one cell with its sentence, in the order they are tried; a house limit's where there is one."""
     interface = catalogue().interfaces[family]
     hottest = _no_heat_room(heat, station)
     cutoff, highest, customary, _ = _thresholds(family)
     rated = interface.rated_frequency_hz
-    met = {
+    met: dict[str, tuple[bool, Quantity | PowerRating | HouseLimit]] = {
         "te11": (highest_hz < cutoff, interface.outer_diameter_m),
         "no_figures": (highest_hz <= highest, rated.high),
         "receive_only": (not (interface.receive_only and power_w > 0), interface.average_power.low),
         "no_heat_room": (not (hottest and power_w > 0), interface.highest_temperature_c),
         "customary_frequency": (highest_hz <= customary, rated.low),
     }
-    if limit := house_limit(family, highest_hz):
+    if (limit := house_limit(family, highest_hz)) is not None:
         met[HOUSE] = (power_w <= limit.power_w, limit)
     results = {
         gate: _result(Demand(gate, bool(passed), _family_sentences(family)[gate], origin.source, origin.kind))
@@ -169,7 +169,7 @@ def heat_room(highest_temperature_c: Sourced, ambient_temperature_c: float) -> G
 
 
 def family_reasons(family: str, demands: list[Demand]) -> dict[str, str]:
-    """The sentence of every gate for a family, to stand beside a refused or marked cell."""
+    """The sentence of every gate for a family, shown beside a refused or marked cell."""
     sentences = _family_sentences(family) | {demand.gate: demand.sentence for demand in demands}
     return {gate.id: sentences[gate.id] for gate in GATES}
 
@@ -200,7 +200,7 @@ def _result(demand: Demand) -> GateResult:
     )
 
 
-def _no_heat_room(heat: Heat | HeatPath, station: Station):
+def _no_heat_room(heat: HeatPath, station: Station) -> Broadcast:
     return station.ambient_temperature_c + heat.solar_rise_k >= heat.allowed_temperature_c
 
 
@@ -246,20 +246,20 @@ def _immersion(interface: Interface, scenario: Scenario) -> Demand:
 
 
 def _weather(interface: Interface, scenario: Scenario) -> Demand:
-    stands = EXPOSURES.index(interface.exposure_mated)
+    rated = EXPOSURES.index(interface.exposure_mated)
     if scenario.added_sealing:
-        stands = max(stands, SEALED_TO)
+        rated = max(rated, SEALED_TO)
     asked = min(EXPOSURES.index(scenario.exposure), SEALED_TO)  # immersion has a gate of its own
     sealed = " with the added sealing" if scenario.added_sealing else ""
-    sentence = f"Mated{sealed} it stands: {EXPOSURES[stands]}; asked: {scenario.exposure}."
-    return _demand("weather", stands >= asked, sentence, interface.sealing_mated)
+    sentence = f"Mated{sealed} it stands: {EXPOSURES[rated]}; asked: {scenario.exposure}."
+    return _demand("weather", rated >= asked, sentence, interface.sealing_mated)
 
 
 def _vibration(interface: Interface, scenario: Scenario) -> Demand:
-    stands = interface.vibration.value
-    passed = VIBRATIONS.index(stands) >= VIBRATIONS.index(scenario.vibration)
+    rated = interface.vibration.value
+    passed = VIBRATIONS.index(rated) >= VIBRATIONS.index(scenario.vibration)
     sentence = (
-        f"{interface.coupling.value.capitalize()} coupling suits vibration: {stands}; asked: {scenario.vibration}."
+        f"{interface.coupling.value.capitalize()} coupling suits vibration: {rated}; asked: {scenario.vibration}."
     )
     return _demand("vibration", passed, sentence, interface.vibration)
 

@@ -50,8 +50,8 @@ def _reaches(limit: HouseLimit, frequency_hz: np.ndarray) -> np.ndarray:
     """Whether frequencies lie in the limit's bands, whatever the Region."""
     if not limit.bands:
         return np.ones(frequency_hz.shape, dtype=bool)
-    edges = [edges for band in limit.bands for edges in catalogue().bands[band].regions.values()]
-    return np.any([(one.low_hz <= frequency_hz) & (frequency_hz <= one.high_hz) for one in edges], axis=0)
+    bands = [edges for band in limit.bands for edges in catalogue().bands[band].regions.values()]
+    return np.any([(edges.low_hz <= frequency_hz) & (frequency_hz <= edges.high_hz) for edges in bands], axis=0)
 
 
 def _words(limit: HouseLimit) -> str:

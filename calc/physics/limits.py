@@ -1,23 +1,25 @@
 """The three limits of a joint: heat, voltage and match.
 
-Each takes one end of a family's ratings (`views`), a frequency in hertz and a
+Each is computed from one end of a family's ratings, a frequency in hertz and a
 `Station`. Scalars or broadcasting arrays: the matrix and the derivation call
 the same functions.
 """
 
-from types import SimpleNamespace
-from typing import Any, Literal, NamedTuple
+from typing import Literal, NamedTuple
 
 import numpy as np
 
 from ..catalogue import catalogue
 from ..formulas import air, first_principles, heat, loss, match, skin, voltage
-from ..formulas.formula import Sourced, purpose
+from ..formulas.formula import Broadcast, Number, Sourced, purpose
+from .ratings import Ratings
+from .sourced import sourced
 from .station import Station
 
 __all__ = [
     "Heat",
     "HeatPath",
+    "LimitId",
     "Match",
     "Shares",
     "ThermalEstimate",
@@ -37,73 +39,68 @@ __all__ = [
 
 LimitId = Literal["heat", "voltage", "match"]
 
-Number = Any  # float or numpy array: every function broadcasts
-
 
 class Shares(NamedTuple):
     """Shares of a matched wave's power turned into heat [1]."""
 
-    conductor: Number
-    dielectric: Number
-    contact: Number
-    total: Number
+    conductor: Broadcast
+    dielectric: Broadcast
+    contact: Broadcast
+    total: Broadcast
 
 
 class ThermalEstimate(NamedTuple):
     """The first-principles estimate: resistances in K/W, shares of them [1]."""
 
-    resistance: Number
-    body_resistance: Number
-    body_share: Number
-    convective_share: Number
+    resistance: Broadcast
+    body_resistance: Broadcast
+    body_share: Broadcast
+    convective_share: Broadcast
 
 
 class HeatPath(NamedTuple):
-    """What a contact's temperature follows from, whatever wave passes it."""
+    """Between a contact and the air: what its temperature follows from, whatever wave passes it."""
 
-    allowed_temperature_c: Number
-    resistance_k_per_w: Number
-    time_share: Number
-    solar_rise_k: Number
+    allowed_temperature_c: Broadcast
+    """Of the contact or the cable, the lower [°C]."""
+    resistance_k_per_w: Broadcast
+    time_share: Broadcast
+    """Share of the time that counts for heat [1]."""
+    solar_rise_k: Broadcast
     estimate: ThermalEstimate
 
 
 class Heat(NamedTuple):
-    """Power allowed by heat [W], and what the contact temperature [°C] follows from."""
+    """Power allowed by heat [W], by the path, the share turned into heat [1] and the standing-wave factor [1]."""
 
-    allowed_w: Number
-    allowed_temperature_c: Number
-    resistance_k_per_w: Number
-    time_share: Number
-    solar_rise_k: Number
-    estimate: ThermalEstimate
-    share: Number
-    factor: Number
+    allowed_w: Broadcast
+    path: HeatPath
+    share: Broadcast
+    factor: Broadcast
 
 
 class Voltage(NamedTuple):
     """Power allowed by voltage [W], the allowed peak [V] and the standing-wave factor [1]."""
 
-    allowed_w: Number
-    allowed_peak_v: Number
-    factor: Number
+    allowed_w: Broadcast
+    allowed_peak_v: Broadcast
+    factor: Broadcast
 
 
 class Match(NamedTuple):
     """Margin of the return loss [dB] and the reflection of the joint alone [1]."""
 
-    margin_db: Number
-    return_loss_db: Number
-    reflection: Number
+    margin_db: Broadcast
+    return_loss_db: Broadcast
+    reflection: Broadcast
 
 
 def assumption(name: str) -> Sourced:
     """A number of the assumptions table, with its source."""
-    quantity = catalogue().assumptions[name].quantity
-    return Sourced(quantity.value, quantity.source, quantity.kind)
+    return sourced(catalogue().assumptions[name].quantity)
 
 
-def dissipation(ratings: SimpleNamespace, frequency: Number, added_ohm: float, impedance: float) -> Shares:
+def dissipation(ratings: Ratings[Number], frequency: Number, added_ohm: float, impedance: float) -> Shares:
     """Shares of a matched wave's power lost in a mated pair with `added_ohm` of contact resistance."""
     inner = skin.surface_resistance(frequency, ratings.inner_conductivity, ratings.inner_permeability)
     outer = skin.surface_resistance(frequency, ratings.outer_conductivity, ratings.outer_permeability)
@@ -118,15 +115,15 @@ def dissipation(ratings: SimpleNamespace, frequency: Number, added_ohm: float, i
     return Shares(conductor, dielectric, contact, loss.dissipated_share(conductor, dielectric, contact))
 
 
-def standing_wave_factor(station: Station) -> Number:
+def standing_wave_factor(station: Station) -> Broadcast:
     """Factor of power at a voltage or current maximum against a matched line [1]."""
     if station.forward:
         return heat.hot_spot_forward(match.reflection_of_vswr(station.vswr))
     return heat.hot_spot_net(station.vswr)
 
 
-def heat_path(ratings: SimpleNamespace, station: Station) -> HeatPath:
-    """What stands between the centre contact and the air, and what room the air leaves."""
+def heat_path(ratings: Ratings[Number], station: Station) -> HeatPath:
+    """The thermal path from the centre contact to the air."""
     with purpose("at the rating's frequency"):
         rated = dissipation(ratings, ratings.rated_frequency_hz, 0.0, station.impedance_ohm)
     behind = heat.rated_thermal_resistance(
@@ -148,16 +145,16 @@ def heat_path(ratings: SimpleNamespace, station: Station) -> HeatPath:
     return HeatPath(hottest, resistance, _time_share(ratings, station), rise, estimate)
 
 
-def heat_limit(ratings: SimpleNamespace, frequency: Number, station: Station) -> Heat:
+def heat_limit(ratings: Ratings[Number], frequency: Number, station: Station) -> Heat:
     """Peak envelope power at which the centre contact reaches the allowed temperature."""
     path = heat_path(ratings, station)
     with purpose("at the operating frequency"):
         share = dissipation(ratings, frequency, station.added_resistance_ohm, station.impedance_ohm).total
     factor = standing_wave_factor(station)
-    return Heat(heat_power(path, share, factor, station), *path, share, factor)
+    return Heat(heat_power(path, share, factor, station), path, share, factor)
 
 
-def heat_power(path: HeatPath, share: Number, factor: Number, station: Station) -> Number:
+def heat_power(path: HeatPath, share: Number, factor: Number, station: Station) -> Broadcast:
     """Peak envelope power that heats the contact to its limit [W], by the share turned into heat."""
     return heat.heat_allowed_power(
         path.allowed_temperature_c,
@@ -171,18 +168,19 @@ def heat_power(path: HeatPath, share: Number, factor: Number, station: Station) 
     )
 
 
-def first_principles_power(ratings: SimpleNamespace, limit: Heat, station: Station) -> Number:
+def first_principles_power(ratings: Ratings[Number], limit: Heat, station: Station) -> Broadcast:
     """Peak envelope power by the geometry alone [W]: the cross-check of `heat_limit`."""
+    estimate = limit.path.estimate
     resistance = heat.site_thermal_resistance(
-        limit.estimate.resistance,
-        limit.estimate.body_share,
-        limit.estimate.convective_share,
+        estimate.resistance,
+        estimate.body_share,
+        estimate.convective_share,
         _pressure_against_rating(ratings, station),
     )
-    return heat_power(limit._replace(resistance_k_per_w=resistance), limit.share, limit.factor, station)
+    return heat_power(limit.path._replace(resistance_k_per_w=resistance), limit.share, limit.factor, station)
 
 
-def voltage_limit(ratings: SimpleNamespace, station: Station) -> Voltage:
+def voltage_limit(ratings: Ratings[Number], station: Station) -> Voltage:
     """Peak envelope power at which the joint's peak voltage reaches the rated one."""
     allowed_peak = voltage.allowed_peak_voltage(ratings.working_voltage_rms_v, air_density(station))
     factor = standing_wave_factor(station)
@@ -190,7 +188,7 @@ def voltage_limit(ratings: SimpleNamespace, station: Station) -> Voltage:
     return Voltage(allowed, allowed_peak, factor)
 
 
-def worst_section(ratings: SimpleNamespace, frequency: Number, impedance: Number) -> tuple[Number, Number]:
+def worst_section(ratings: Ratings[Number], frequency: Number, impedance: Number) -> tuple[Broadcast, Broadcast]:
     """Impedance [Ω] and electrical angle [rad] of the worst section the family's match figures allow."""
     limit = match.vswr_limit(ratings.match_vswr_at_dc, ratings.match_vswr_slope_per_hz, frequency)
     section = match.limit_impedance(ratings.design_impedance_ohm, limit, impedance)
@@ -198,7 +196,7 @@ def worst_section(ratings: SimpleNamespace, frequency: Number, impedance: Number
     return section, match.electrical_angle(frequency, length)
 
 
-def match_limit(ratings: SimpleNamespace, frequency: Number, station: Station) -> Match:
+def match_limit(ratings: Ratings[Number], frequency: Number, station: Station) -> Match:
     """Return loss of the joint alone against the one asked for."""
     impedance, angle = worst_section(ratings, frequency, station.impedance_ohm)
     reflection = match.section_reflection(impedance, station.impedance_ohm, match.worst_angle(angle))
@@ -207,25 +205,25 @@ def match_limit(ratings: SimpleNamespace, frequency: Number, station: Station) -
     return Match(margin, return_loss, reflection)
 
 
-def air_density(station: Station) -> Number:
+def air_density(station: Station) -> Broadcast:
     """Relative air density at the station [1]; 25 °C at sea level is 1."""
     pressure = air.pressure_ratio(air.geopotential_altitude(station.altitude_m))
     return air.air_density_ratio(pressure, station.ambient_temperature_c)
 
 
-def _pressure_against_rating(ratings: SimpleNamespace, station: Station) -> Number:
-    station = air.pressure_ratio(air.geopotential_altitude(station.altitude_m))
+def _pressure_against_rating(ratings: Ratings[Number], station: Station) -> Broadcast:
+    site = air.pressure_ratio(air.geopotential_altitude(station.altitude_m))
     rated = air.pressure_ratio(air.geopotential_altitude(ratings.rated_altitude_m))
-    return station / rated
+    return site / rated
 
 
-def _time_share(ratings: SimpleNamespace, station: Station) -> Number:
+def _time_share(ratings: Ratings[Number], station: Station) -> Broadcast:
     if station.rhythm is None:
         return station.transmit_share
     return heat.cycle_share(*station.rhythm, ratings.time_constant_s)
 
 
-def _estimate(ratings: SimpleNamespace, station: Station) -> ThermalEstimate:
+def _estimate(ratings: Ratings[Number], station: Station) -> ThermalEstimate:
     rise = assumption("body_rise_k")
     inner = first_principles.radial_conductance(
         ratings.bead_thermal_conductivity,
@@ -258,8 +256,8 @@ def _estimate(ratings: SimpleNamespace, station: Station) -> ThermalEstimate:
     )
 
 
-def _lower(one: Number, other: Number) -> Number:
-    """The lower of two temperatures; a scalar keeps its source."""
-    if isinstance(one, np.ndarray):
-        return np.minimum(one, other)
-    return min(one, other)
+def _lower(contact_c: Number, cable_c: float) -> Broadcast:
+    """The lower of two temperatures [°C]; a scalar keeps its source."""
+    if isinstance(contact_c, np.ndarray):
+        return np.minimum(contact_c, cable_c)
+    return min(contact_c, cable_c)

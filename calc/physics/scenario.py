@@ -1,7 +1,7 @@
 """What a caller may ask of the core, with the range of every field.
 
-The ranges stand here and nowhere else: the HTTP schema, the page's form and
-the error sentences are all made from these Structs. Names carry their SI unit;
+The ranges are declared once, in these Structs: the HTTP schema, the page's form and
+the error sentences are all made from them. Names carry their SI unit;
 temperatures are in degrees Celsius because every rating is printed that way.
 """
 

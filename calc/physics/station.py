@@ -1,4 +1,4 @@
-"""A scenario with its names looked up: the numbers the limits take."""
+"""A scenario with its names looked up: the numbers around a joint that the limits need."""
 
 from typing import NamedTuple
 
@@ -7,6 +7,7 @@ from ..catalogue.schema import Quantity
 from ..errors import InputError, known
 from ..formulas.formula import Sourced
 from .scenario import Scenario
+from .sourced import sourced
 
 __all__ = ["Rhythm", "Station", "station_of"]
 
@@ -19,7 +20,7 @@ class Rhythm(NamedTuple):
 
 
 class Station(NamedTuple):
-    """What stands around the joint, in SI units and degrees Celsius."""
+    """The numbers around a joint, in SI units and degrees Celsius."""
 
     impedance_ohm: float
     vswr: float
@@ -45,11 +46,11 @@ def station_of(scenario: Scenario) -> Station:
         impedance_ohm=scenario.system_impedance_ohm,
         vswr=scenario.vswr,
         forward=scenario.power_is == "forward",
-        duty_factor=_sourced(mode.duty_factor),
+        duty_factor=sourced(mode.duty_factor),
         rhythm=_rhythm(scenario, mode.on_time_s, mode.off_time_s),
         transmit_share=1.0 if scenario.transmit_share is None else scenario.transmit_share,
         return_loss_asked_db=scenario.return_loss_asked_db,
-        cable_temperature_c=_sourced(dielectric.highest_temperature_c),
+        cable_temperature_c=sourced(dielectric.highest_temperature_c),
         ambient_temperature_c=scenario.ambient_temperature_c,
         irradiance_w_per_m2=scenario.solar_irradiance_w_per_m2,
         altitude_m=scenario.altitude_m,
@@ -59,18 +60,14 @@ def station_of(scenario: Scenario) -> Station:
 
 def _rhythm(scenario: Scenario, on: Quantity | None, off: Quantity | None) -> Rhythm | None:
     """The overs asked for, else the mode's own, else none: a share of the time or all of it."""
-    asked = (scenario.on_time_s, scenario.off_time_s)
-    if any(asked) and not all(asked):
-        missing = "off_time_s" if asked[0] else "on_time_s"
+    asked_on, asked_off = scenario.on_time_s, scenario.off_time_s
+    if (asked_on is None) != (asked_off is None):
+        missing = "on_time_s" if asked_on is None else "off_time_s"
         raise InputError(missing, None, "a time in seconds, as the other of the two is given")
-    if all(asked):
+    if asked_on is not None and asked_off is not None:
         if scenario.transmit_share is not None:
             raise InputError("transmit_share", scenario.transmit_share, "left out when overs and pauses are given")
-        return Rhythm(*asked)
+        return Rhythm(asked_on, asked_off)
     if scenario.transmit_share is None and on is not None and off is not None:
-        return Rhythm(_sourced(on), _sourced(off))
+        return Rhythm(sourced(on), sourced(off))
     return None
-
-
-def _sourced(quantity: Quantity) -> Sourced:
-    return Sourced(quantity.value, quantity.source, quantity.kind)

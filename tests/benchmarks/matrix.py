@@ -23,7 +23,7 @@ from jointwise.calc.physics.ratings import ENDS, family_ratings, table_ratings
 from jointwise.calc.physics.station import station_of
 
 REQUEST = MatrixRequest()
-HERE = station_of(REQUEST)
+STATION = station_of(REQUEST)
 FAMILIES = list(catalogue().interfaces)
 COLUMNS = columns(REQUEST.region, REQUEST.bands, REQUEST.frequencies_hz)
 FREQUENCIES = np.array([column.high_hz for column in COLUMNS])
@@ -32,7 +32,7 @@ POWERS = np.array(REQUEST.powers_w)
 
 def vectorised() -> np.ndarray:
     """The core's own pass."""
-    return evaluate(FAMILIES, FREQUENCIES, POWERS, HERE).by_limit_db
+    return evaluate(FAMILIES, FREQUENCIES, POWERS, STATION).by_limit_db
 
 
 def loop() -> np.ndarray:
@@ -41,10 +41,10 @@ def loop() -> np.ndarray:
     with np.errstate(divide="ignore"):
         for index in np.ndindex(2, *result.shape[2:]):
             end, family, column, power = index
-            view, frequency = family_ratings(FAMILIES[family], ENDS[end]), FREQUENCIES[column]
-            result[end, 0, *index[1:]] = margin(heat_limit(view, frequency, HERE).allowed_w, POWERS[power])
-            result[end, 1, *index[1:]] = margin(voltage_limit(view, HERE).allowed_w, POWERS[power])
-            result[end, 2, *index[1:]] = match_limit(view, frequency, HERE).margin_db
+            ratings, frequency = family_ratings(FAMILIES[family], ENDS[end]), FREQUENCIES[column]
+            result[end, 0, *index[1:]] = margin(heat_limit(ratings, frequency, STATION).allowed_w, POWERS[power])
+            result[end, 1, *index[1:]] = margin(voltage_limit(ratings, STATION).allowed_w, POWERS[power])
+            result[end, 2, *index[1:]] = match_limit(ratings, frequency, STATION).margin_db
     return np.sort(result, axis=0)
 
 
@@ -58,7 +58,7 @@ RISE, ABSORB, EMIT = (float(assumption(name)) for name in ("body_rise_k", "surfa
 
 
 def _floor_end(v) -> np.ndarray:
-    z, s, f = HERE.impedance_ohm, HERE.vswr, FREQUENCIES
+    z, s, f = STATION.impedance_ohm, STATION.vswr, FREQUENCIES
     h = (1 + (s - 1) / (s + 1)) ** 2
 
     def share(f, added):
@@ -73,22 +73,22 @@ def _floor_end(v) -> np.ndarray:
     conducting = v.bead_thermal_conductivity * v.bead_length_m + v.fill_thermal_conductivity * span
     inside = 2 * np.pi * conducting / np.log(v.outer_diameter_m / v.inner_diameter_m)
     film = 1.32 * (RISE / v.body_diameter_m) ** 0.25
-    radiated = 4 * EMIT * SIGMA_SB * (HERE.ambient_temperature_c + 273.15 + RISE / 2) ** 3
+    radiated = 4 * EMIT * SIGMA_SB * (STATION.ambient_temperature_c + 273.15 + RISE / 2) ** 3
     skin = np.pi * v.body_diameter_m * v.body_length_m
     copper = v.conductor_thermal_conductivity * v.cable_conductor_area_m2
     fins = 2 * np.sqrt((film + radiated) * np.pi * v.cable_diameter_m * copper)
     outside = (film + radiated) * skin + fins
     body = (1 / outside) / (1 / inside + 1 / outside)
     convective = 1 - radiated * skin / outside
-    sun = HERE.irradiance_w_per_m2 * ABSORB * v.body_diameter_m * v.body_length_m / outside
+    sun = STATION.irradiance_w_per_m2 * ABSORB * v.body_diameter_m * v.body_length_m / outside
     rated = share(v.rated_frequency_hz, 0.0)
     behind = (v.rated_contact_c - v.rated_ambient_c) / (v.rated_power_w * rated)
     pressure = 1.0  # sea level here and behind the ratings
     resistance = behind * (1 + body * (1 / (1 - convective + convective * np.sqrt(pressure)) - 1))
-    hottest = np.minimum(v.highest_temperature_c, HERE.cable_temperature_c)
-    room = np.maximum(hottest - HERE.ambient_temperature_c - sun, 0)
-    heat = room / (resistance * share(f, HERE.added_resistance_ohm) * h * HERE.duty_factor)
-    density = 298.15 / (HERE.ambient_temperature_c + 273.15)
+    hottest = np.minimum(v.highest_temperature_c, STATION.cable_temperature_c)
+    room = np.maximum(hottest - STATION.ambient_temperature_c - sun, 0)
+    heat = room / (resistance * share(f, STATION.added_resistance_ohm) * h * STATION.duty_factor)
+    density = 298.15 / (STATION.ambient_temperature_c + 273.15)
     volts = (np.sqrt(2) * v.working_voltage_rms_v * np.minimum(1, density)) ** 2 / (2 * z * h)
     limit = v.match_vswr_at_dc + v.match_vswr_slope_per_hz * f
     section = np.where(
@@ -99,7 +99,7 @@ def _floor_end(v) -> np.ndarray:
     angle = np.minimum(2 * np.pi * f * v.match_length_m * np.sqrt(v.match_permittivity) / C_0, np.pi / 2)
     r, sine, cosine = section / z, np.sin(angle), np.cos(angle)
     gamma = np.abs(r - 1 / r) * sine / np.sqrt(4 * cosine**2 + (r + 1 / r) ** 2 * sine**2)
-    matched = -20 * np.log10(np.maximum(gamma, 1e-6)) - HERE.return_loss_asked_db
+    matched = -20 * np.log10(np.maximum(gamma, 1e-6)) - STATION.return_loss_asked_db
     with np.errstate(divide="ignore"):
         allowed = 10 * np.log10(np.stack([heat, np.broadcast_to(volts, heat.shape)]))
         powered = allowed[..., None] - 10 * np.log10(POWERS)

@@ -16,7 +16,7 @@ from scipy import constants
 import jointwise.calc.formulas
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.formulas.constants import CONSTANTS
-from jointwise.calc.formulas.formula import FORMULAS
+from jointwise.calc.formulas.formula import FORMULAS, formula, recording
 from jointwise.calc.formulas.mathml import mathml
 
 RELATIVE = 1e-9
@@ -33,178 +33,23 @@ TERMS = {
     "series_resistance": 1e3,
     "snr_cost": 1.0,
     "decibels": 1.0,
+    # 1 less a square: below it the evaluator's own digits run out
+    "additional_loss": 1e-20,
+    "dissipative_loss": 1e-20,
+    "mismatch_loss": 1e-20,
 }
 ROUNDING = 1e-13  # of the terms
-
-LENGTH = (1e-4, 0.1)
-SHARE = (1e-6, 0.3)
-TEMPERATURE = (-60, 80)
-LOSS_FACTOR = (1.0001, 1e4)
-NOISE_FACTOR = (1, 1e5)
-NEPERS = (0, 0.5)
-REFLECTION = (1e-6, 0.999)
-RANGES = {  # by symbol: what each letter may be inside the validity of the formulas that use it
-    "A_c": (1e-8, 1e-3),
-    "B": (1e5, 1e11),
-    "D_b": (1e-3, 0.1),
-    "D_c": (1e-3, 0.05),
-    "D_m": (0.01, 1),
-    "E": (0, 1400),
-    "G_b": (1e-3, 10),
-    "G_f": (0, 10),
-    "G_i": (1e-3, 10),
-    "F_g": (-20, 80),
-    "F_m": (-20, 100),
-    "Gamma": (0, 0.999),
-    "Gamma_1": REFLECTION,
-    "Gamma_2": REFLECTION,
-    "Gamma_i": REFLECTION,
-    "H": (0, 32_000),
-    "L_a": (1e-9, 60),
-    "L_r": (1e-3, 1),
-    "P": (1e-3, 1e5),
-    "P_a": (1e-3, 1e6),
-    "P_avg": (0, 1e5),
-    "P_r": (1, 1e4),
-    "RL": (0, 120),
-    "RL_a": (6, 40),
-    "R_a": (0, 5),
-    "R_b": (0.1, 500),
-    "R_i": (0, 0.1),
-    "R_m": (1e-4, 1e3),
-    "R_o": (0, 0.1),
-    "R_r": (0.1, 1e4),
-    "R_si": (1e-6, 10),
-    "R_so": (1e-6, 10),
-    "R_th": (0.1, 1e4),
-    "S": (1, 20),
-    "T": (1e-6, 1),
-    "S_0": (1, 2),
-    "V_a": (1, 1e4),
-    "V_w": (1, 1e4),
-    "X": (-60, 120),
-    "Z_0": (25, 150),
-    "Z_c": (10, 300),
-    "Z_n": (25, 150),
-    "a": (1e-6, 0.99),
-    "a_c": SHARE,
-    "a_d": SHARE,
-    "a_k": (0, 3),
-    "a_m": (1e-5, 10),
-    "a_r": (1e-6, 0.99),
-    "alpha": (0.01, 1),
-    "alpha_c": NEPERS,
-    "alpha_d": NEPERS,
-    "b": (0, 1),
-    "b_w": (0.5, 20),
-    "beta": (1e-3, 1e3),
-    "beta_k": (0.1, 20),
-    "c": (40, 80),
-    "d": (1e-4, 0.05),
-    "Delta_f": (1e2, 1e9),
-    "d_j": (0.01, 100),
-    "delta": (0.01, 1.5),
-    "dt": (0.1, 100),
-    "dt_s": (0, 100),
-    "epsilon": (0.01, 1),
-    "epsilon_r": (1, 10),
-    "f": (1e5, 5e10),
-    "f_1": NOISE_FACTOR,
-    "f_2": NOISE_FACTOR,
-    "f_a": (1e-3, 1e8),
-    "f_c": NOISE_FACTOR,
-    "f_d": (1e2, 1e9),
-    "f_o": NOISE_FACTOR,
-    "f_r": (1e5, 5e10),
-    "f_s": (1e5, 1e11),
-    "f_t": NOISE_FACTOR,
-    "f_w": NOISE_FACTOR,
-    "g": (1e-4, 0.1),
-    "g_1": (1e-4, 1e4),
-    "h": (0, 32_000),
-    "h_c": (0.1, 100),
-    "h_r": (0.1, 100),
-    "h_s": (1, 20),
-    "k": (0, 1),
-    "k_1": (1e-7, 1e-4),
-    "k_2": (0, 1e-9),
-    "k_w": (1, 4),
-    "k_a": (0.01, 10),
-    "k_b": (1, 7),
-    "k_m": (1, 500),
-    "k_s": (0.01, 10),
-    "l": LENGTH,
-    "l_b": LENGTH,
-    "l_c": LOSS_FACTOR,
-    "l_e": LENGTH,
-    "l_p": LOSS_FACTOR,
-    "l_s": LENGTH,
-    "l_t": LOSS_FACTOR,
-    "mu_r": (1, 1000),
-    "p_r": (0.01, 1.1),
-    "q": (1.05, 12),
-    "q_e": (1, 12),
-    "q_t": (0.8, 1.3),
-    "r": (1e-6, 1e12),
-    "s": (0, 1e-9),
-    "s_t": (1e-3, 1),
-    "sigma": (1e5, 1e8),
-    "t": TEMPERATURE,
-    "t_a": TEMPERATURE,
-    "t_ar": TEMPERATURE,
-    "t_max": (60, 250),
-    "t_off": (0.01, 86_400),
-    "t_on": (0.01, 86_400),
-    "t_r": (85, 250),
-    "tan_delta": (0, 0.1),
-    "tau": (1, 1e4),
-    "theta": (0, 3.14159),
-    "v": (0.5, 1),
-    "x": (0.05, 2),
-}
-OVERRIDES = {  # by formula: a letter that stands for something else there
-    ("cable_conductance", "h"): (0.1, 100),
-    ("return_loss", "Gamma"): (0, 1),
-    ("hot_spot_forward", "Gamma"): (0, 1),
-    ("additional_loss", "Gamma"): REFLECTION,
-    ("external_noise_figure", "d"): (20, 30),
-    ("system_noise_factor", "f_r"): NOISE_FACTOR,
-    ("mismatch_loss", "Gamma"): (1e-9, 0.999),  # below it the evaluator's own digits run out: 1 - 1e-18
-}
-TOGETHER = {  # by formula: a letter that others bound; the drawn value is a factor on what is returned
-    ("characteristic_impedance", "D"): (lambda drawn: drawn["d"], (1.05, 12)),
-    ("te11_rule", "D"): (lambda drawn: drawn["d"], (1.05, 12)),
-    ("radial_conductance", "D"): (lambda drawn: drawn["d"], (1.05, 12)),
-    ("radial_conductance", "l"): (lambda drawn: drawn["l_s"], (1, 5)),
-    ("conductor_resistance", "D"): (lambda drawn: drawn["d"], (1.05, 12)),
-    ("air_gap", "D"): (lambda drawn: drawn["d"], (1.05, 12)),
-    ("peek_onset_voltage", "D"): (lambda drawn: drawn["d"], (1.05, 12)),
-    ("te11_condition", "x"): (lambda drawn: 6 / drawn["q"], (0.01, 0.98)),
-    ("convective_share", "G_b"): (
-        lambda drawn: drawn["h_r"] * np.pi * drawn["D_b"] * drawn["l_b"],
-        (1.01, 50),
-    ),
-}
-
-
-def bounds(formula, name):
-    """The range of a letter in one formula."""
-    if (formula, name) in TOGETHER:
-        return TOGETHER[formula, name][1]
-    return OVERRIDES.get((formula, name)) or RANGES[name]
+SMALLEST = 1e-300  # below it a product of floats loses digits
 
 
 def inputs(formula):
-    """Strategy of the arguments of a formula, in call order, inside its validity."""
-    names = FORMULAS[formula].arguments
-
-    def together(drawn):
-        for name in names:
-            if (formula, name) in TOGETHER:
-                drawn[name] = TOGETHER[formula, name][0](drawn) * drawn[name]
-        return [drawn[name] for name in names]
-
-    return st.fixed_dictionaries({name: st.floats(*bounds(formula, name)) for name in names}).map(together)
+    """Strategy of the arguments of a formula, in call order, inside its declared ranges and condition."""
+    declared = FORMULAS[formula]
+    drawn = (
+        st.floats(declared.symbols[name].least, declared.symbols[name].most, allow_subnormal=False)
+        for name in declared.arguments
+    )
+    return st.tuples(*drawn).filter(lambda values: declared.allows(*values))
 
 
 @lru_cache
@@ -232,7 +77,7 @@ def test_equation_is_what_the_function_computes(formula, data):
 
     computed = FORMULAS[formula].function(*values)
 
-    floor = ROUNDING * TERMS.get(formula, 0)
+    floor = max(ROUNDING * TERMS.get(formula, 0), SMALLEST)
     assert float(computed) == pytest.approx(evaluate(formula, values), rel=RELATIVE, abs=floor)
 
 
@@ -247,7 +92,7 @@ def test_arrays_give_the_numbers_of_scalars(formula, data):
     together = function(*(np.array(column) for column in zip(*rows, strict=True)))
 
     apart = [float(function(*row)) for row in rows]
-    floor = ROUNDING * TERMS.get(formula, 0)
+    floor = max(ROUNDING * TERMS.get(formula, 0), SMALLEST)
     assert np.asarray(together) == pytest.approx(np.array(apart), rel=1e-13, abs=floor)
 
 
@@ -297,6 +142,79 @@ def test_every_docstring_is_complete(formula):
     assert all(f"[{symbol.unit}]" in docstring for symbol in declared.symbols.values())
     assert declared.validity in docstring
     assert declared.source in docstring
+
+
+@pytest.mark.parametrize("formula_id", FORMULAS)
+def test_what_a_formula_allows_ends_at_its_ranges(formula_id):
+    """Every argument has a range that is not empty, and nothing outside of it is allowed."""
+    declared = FORMULAS[formula_id]
+
+    for at, name in enumerate(declared.arguments):
+        symbol = declared.symbols[name]
+        assert symbol.least < symbol.most
+        outside = [declared.symbols[other].least for other in declared.arguments]
+        for value in (symbol.least - 1, symbol.most + 1, float("nan")):
+            outside[at] = value
+            assert not declared.allows(*outside)
+
+
+def ratio(**changed):
+    """A formula's declaration, with some of its words changed."""
+    words = {"a": ("above", "1", 1, 10), "b": ("below", "1", 1, 10), "q": ("ratio", "1")}
+    return formula(
+        **{
+            "title": "Ratio",
+            "equation": "q = a/b",
+            "symbols": words,
+            "validity": "a > b",
+            "holds": lambda a, b: a > b,
+            "source": "derived",
+        }
+        | changed
+    )
+
+
+@pytest.fixture
+def declared():
+    """A formula declared for one test."""
+
+    @ratio()
+    def quotient(a, b):
+        return a / b
+
+    yield quotient
+    del FORMULAS["quotient"]
+
+
+@pytest.mark.parametrize(("values", "allowed"), [((3, 2), True), ((2, 3), False), ((11, 2), False), ((1, 0.5), False)])
+@pytest.mark.usefixtures("declared")
+def test_a_formula_allows_what_its_ranges_and_condition_allow(values, allowed):
+    """Arguments are allowed just inside their ranges and where the condition between them holds."""
+    assert FORMULAS["quotient"].allows(*values) == allowed
+
+
+def test_arguments_by_name_are_recorded_in_call_order(declared):
+    """A formula called by the names of its arguments leaves the record of one called without."""
+    with recording() as plain:
+        declared(6.0, 2.0)
+    with recording() as named:
+        declared(b=2.0, a=6.0)
+
+    assert named == plain
+    assert [value.value for value in named[0].inputs] == [6.0, 2.0]
+
+
+@pytest.mark.parametrize(
+    ("words", "complaint"),
+    [
+        ({"a": ("above", "1", 1, 10), "b": ("below", "1"), "q": ("ratio", "1")}, "no range declared for b"),
+        ({"a": ("above", "1", 1, 10), "q": ("ratio", "1")}, "not its arguments and result"),
+    ],
+)
+def test_a_symbol_without_range_or_word_is_refused(words, complaint):
+    """A declaration that leaves a range or a symbol out is refused where it stands."""
+    with pytest.raises(ValueError, match=complaint):
+        ratio(symbols=words)(lambda a, b: a / b)
 
 
 def test_constants_are_those_of_scipy():

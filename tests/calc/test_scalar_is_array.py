@@ -20,7 +20,7 @@ NO_HEAT_ROOM = {"ambient_temperature_c": 80.0, "solar_irradiance_w_per_m2": 1200
 """A site at which the sun alone brings a contact to its limit: nothing may be sent, but one may listen."""
 
 
-def both_ways(station, place):
+def both_forms(station, place):
     """The same cell of the matrix and on its own, and the cell's place in the matrix."""
     family, column, power = place
     row = FAMILIES.index(family)
@@ -47,40 +47,40 @@ def same(value, expected):
 @example(station=NO_HEAT_ROOM, place=("n", 1, 0))
 def test_a_cell_has_the_margins_of_the_matrix(station, place):
     """Both ends of a cell's margin, and whether it is undecided, are the matrix's."""
-    whole, alone, here = both_ways(station, place)
+    result, alone, cell_at = both_forms(station, place)
 
-    assert same(alone.margin_db, at(whole.margin_db, here))
-    assert same(alone.margin_high_db, at(whole.margin_high_db, here))
-    assert alone.undecided == at(whole.undecided, here)
-    assert alone.frequency_hz == whole.columns[here[1]].high_hz
+    assert same(alone.margin_db, at(result.margin_db, cell_at))
+    assert same(alone.margin_high_db, at(result.margin_high_db, cell_at))
+    assert alone.undecided == at(result.undecided, cell_at)
+    assert alone.frequency_hz == result.columns[cell_at[1]].high_hz
 
 
 @examples(150)
 @given(station=STATIONS, place=PLACES)
 def test_a_cell_binds_and_refuses_as_the_matrix(station, place):
     """A cell's binding limit, refusal and marks are the matrix's."""
-    whole, alone, here = both_ways(station, place)
-    index, refusal = at(whole.binding, here), at(whole.refused_by, here)
+    result, alone, cell_at = both_forms(station, place)
+    index, refusal = at(result.binding, cell_at), at(result.refused_by, cell_at)
     failed = [gate.id for gate in alone.gates if not gate.passed and not gate.hard]
 
-    assert alone.refused_by == (None if refusal < 0 else whole.gates[refusal].id)
-    assert index < 0 or whole.limits[index] == next(limit.id for limit in alone.limits if limit.binding)
-    assert failed == [gate.id for bit, gate in enumerate(whole.gates) if at(whole.marks, here) >> bit & 1]
+    assert alone.refused_by == (None if refusal < 0 else result.gates[refusal].id)
+    assert index < 0 or result.limits[index] == next(limit.id for limit in alone.limits if limit.binding)
+    assert failed == [gate.id for bit, gate in enumerate(result.gates) if at(result.marks, cell_at) >> bit & 1]
 
 
 @examples(150)
 @given(station=STATIONS, place=PLACES)
 def test_a_cell_has_the_limits_of_the_matrix(station, place):
     """The powers that heat and voltage allow, and the match margin, are the matrix's where both are given."""
-    whole, alone, here = both_ways(station, place)
+    result, alone, cell_at = both_forms(station, place)
     limits = {limit.id: limit for limit in alone.limits}
 
     if alone.refused_by is None:
         for limit, field in (("heat", "heat_allowed_w"), ("voltage", "voltage_allowed_w")):
-            low, high = at(getattr(whole, field), here[:2])
+            low, high = at(getattr(result, field), cell_at[:2])
             assert same(limits[limit].allowed_w, low)
             assert same(limits[limit].allowed_high_w, high)
-        low, high = at(whole.match_margin_db, here[:2])
+        low, high = at(result.match_margin_db, cell_at[:2])
         assert same(limits["match"].margin_db, low)
         assert same(limits["match"].margin_high_db, high)
 
@@ -90,10 +90,10 @@ def test_a_cell_has_the_limits_of_the_matrix(station, place):
 @example(station={}, place=("f", 1, 0))
 def test_a_cell_has_the_largest_power_of_the_matrix(station, place):
     """The largest power of a cell that is not refused is the matrix's."""
-    whole, alone, here = both_ways(station, place)
+    result, alone, cell_at = both_forms(station, place)
 
     if alone.refused_by is None:
-        expected = at(whole.largest_power_w, here[:2])
+        expected = at(result.largest_power_w, cell_at[:2])
         assert same(alone.largest_power_w, expected)
 
 
@@ -101,10 +101,10 @@ def test_a_cell_has_the_largest_power_of_the_matrix(station, place):
 @given(station=STATIONS, place=PLACES)
 def test_the_cross_check_flags_the_cells_of_the_matrix(station, place):
     """The two ways to the heat limit disagree in a cell just where the matrix says so."""
-    whole, alone, here = both_ways(station, place)
+    result, alone, cell_at = both_forms(station, place)
 
     if alone.cross_check.rating_allowed_w > 0:
-        assert alone.cross_check.agrees != at(whole.heat_disagrees, here[:2])
+        assert alone.cross_check.agrees != at(result.heat_disagrees, cell_at[:2])
 
 
 @examples(60)

@@ -47,6 +47,16 @@ def test_a_step_recomputes(result):
 
 @examples(50)
 @given(result=CELLS)
+def test_a_step_that_decides_lies_in_the_range_of_its_formula(result):
+    """What the limits and the cross-check of a cell that no gate refuses put into a formula, its declaration allows."""
+    for limit in (*result.limits, result.cross_check) if result.refused_by is None else ():
+        for step in limit.steps:
+            put_in = {value.symbol: value.value for value in step.inputs}
+            assert FORMULAS[step.formula].allows(*put_in.values()), (step.formula, put_in)
+
+
+@examples(50)
+@given(result=CELLS)
 def test_a_step_names_the_letters_of_its_formula(result):
     """A step's inputs and result carry the declared letters and units, in call order."""
     for step in all_steps(result):

@@ -52,10 +52,10 @@ def test_mating_plane_has_the_nominal_impedance(family):
 
     The worst is SMA: 4.13 mm and 1.27 mm in PTFE of 2.08 make 49.0 Ω; makers use 1.28 mm or a lighter PTFE.
     """
-    view = family_ratings(family, "low")
+    ratings = family_ratings(family, "low")
     nominal = catalogue().interfaces[family].nominal_impedance_ohm.value
 
-    computed = characteristic_impedance(view.outer_diameter_m, view.inner_diameter_m, view.permittivity)
+    computed = characteristic_impedance(ratings.outer_diameter_m, ratings.inner_diameter_m, ratings.permittivity)
 
     assert computed == pytest.approx(nominal, rel=0.025)
 

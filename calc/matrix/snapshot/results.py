@@ -1,4 +1,4 @@
-"""What a snapshot holds. A derivation is packed: what many cells share stands once, and is named by its index.
+"""What a snapshot holds. A derivation is packed: what many cells share is stored once, and is named by its index.
 
 A cell names a chain for each limit, a chain its steps, a step its formula and
 values. Numbers are cut to what a reader can use.

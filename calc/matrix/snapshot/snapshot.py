@@ -2,7 +2,7 @@
 
 What depends on the power is the last step alone, so one derivation serves all
 power levels of a cell. Heat, voltage and match are recorded for each; steps
-that cells share (a voltage limit is the same on every band) stand once.
+that cells share (a voltage limit is the same on every band) are stored once.
 """
 
 from typing import TypeVar
