@@ -15,7 +15,8 @@ from ..physics.gates import Demand, site_demands
 from ..physics.ratings import ENDS, family_ratings
 from ..physics.scenario import Scenario, Surroundings
 from ..physics.station import Station, station_of
-from ..waves.touchstone import Measured, is_passive, read_touchstone
+from ..waves.measured import Measured, is_passive
+from ..waves.touchstone import read_touchstone
 from .cable import CableModel, cable_marks, cable_ratings
 from .elements import (
     CableRun,

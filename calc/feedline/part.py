@@ -6,7 +6,7 @@ import numpy as np
 
 from ..formulas import line, match, voltage
 from ..physics.station import Station
-from ..waves.touchstone import Measured, at_frequencies, covered
+from ..waves.measured import Measured, at_frequencies, covered
 from ..waves.two_port import TwoPort, Waves, from_scattering, scattering
 from .stress import Allowed, Stress, lumped_stress
 

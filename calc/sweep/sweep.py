@@ -8,7 +8,8 @@ from ..numeric.units import engineering
 from ..physics.cautions import CAUTIONS
 from ..physics.columns import spot_column
 from ..physics.limits import assumption
-from ..waves.touchstone import Measured, read_touchstone
+from ..waves.measured import Measured
+from ..waves.touchstone import read_touchstone
 from ..waves.two_port import from_scattering, scattering
 from .line_check import Setting, line_check
 from .part_check import Scattered, part_check

@@ -1,18 +1,19 @@
 """Two-ports as chain matrices, and the exact waves on a chain of them.
 
 All arrays broadcast; 2x2 products are written out, because elementwise
-products are quick in every home of the core and matrix products are not.
+products are quick wherever the core runs and matrix products are not.
 Currents flow towards the antenna; phasors are rms.
 Sources: chain and scattering parameters, microwave_textbook.
 """
 
 from collections.abc import Sequence
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 import numpy as np
 
 __all__ = [
     "MOST_NEPERS",
+    "Number",
     "TwoPort",
     "Waves",
     "cascade",
@@ -27,7 +28,7 @@ __all__ = [
 
 MOST_NEPERS = 115.0  # 1000 dB: beyond that nothing measurable is left, and cosh must stay finite
 
-Number = np.ndarray
+Number = Any  # float, complex or array: everything broadcasts
 
 
 class TwoPort(NamedTuple):
@@ -42,8 +43,8 @@ class TwoPort(NamedTuple):
 
 def line_section(impedance: Number, angle: Number) -> TwoPort:
     """A line of characteristic impedance [Ω] and complex angle gamma*l [Np + j rad]."""
-    held = np.minimum(np.real(angle), MOST_NEPERS) + 1j * np.imag(angle)
-    cosh, sinh = np.cosh(held), np.sinh(held)
+    bounded = np.minimum(np.real(angle), MOST_NEPERS) + 1j * np.imag(angle)
+    cosh, sinh = np.cosh(bounded), np.sinh(bounded)
     return TwoPort(cosh, impedance * sinh, sinh / impedance, cosh)
 
 
@@ -102,16 +103,16 @@ def scattering(port: TwoPort, reference_ohm: float) -> tuple[Number, Number, Num
 
 def cascade(ports: Sequence[TwoPort]) -> TwoPort:
     """The chain of two-ports in order, as one."""
-    whole = ports[0]
+    chain = ports[0]
     for port in ports[1:]:
-        whole = TwoPort(
-            whole.a * port.a + whole.b * port.c,
-            whole.a * port.b + whole.b * port.d,
-            whole.c * port.a + whole.d * port.c,
-            whole.c * port.b + whole.d * port.d,
-            whole.determinant * port.determinant,
+        chain = TwoPort(
+            chain.a * port.a + chain.b * port.c,
+            chain.a * port.b + chain.b * port.d,
+            chain.c * port.a + chain.d * port.c,
+            chain.c * port.b + chain.d * port.d,
+            chain.determinant * port.determinant,
         )
-    return whole
+    return chain
 
 
 def reverse(port: TwoPort) -> TwoPort:
@@ -164,14 +165,14 @@ def drive(ports: Sequence[TwoPort], load_reflection: Number, impedance: float, *
     voltage[-1] = 1 + load_reflection
     current[-1] = (1 - load_reflection) / impedance
     growth = np.empty((len(ports), *shape), dtype=np.float64)
-    for at in range(len(ports) - 1, -1, -1):
-        port, v, i = ports[at], voltage[at + 1], current[at + 1]
-        voltage[at] = port.a * v + port.b * i
-        current[at] = port.c * v + port.d * i
+    for plane in range(len(ports) - 1, -1, -1):
+        port, v, i = ports[plane], voltage[plane + 1], current[plane + 1]
+        voltage[plane] = port.a * v + port.b * i
+        current[plane] = port.c * v + port.d * i
         # what leaves is kept near 1 and the growth aside, or a long lossy chain overflows
-        growth[at] = np.abs(voltage[at]) + impedance * np.abs(current[at])
-        voltage[at] /= growth[at]
-        current[at] /= growth[at]
+        growth[plane] = np.abs(voltage[plane]) + impedance * np.abs(current[plane])
+        voltage[plane] /= growth[plane]
+        current[plane] /= growth[plane]
     # a plane's amplitude over that of the source's plane
     level = np.concatenate([np.ones((1, *shape), dtype=np.float64), np.cumprod(1 / growth, axis=0)])
     waves = Waves(voltage * level, current * level)

@@ -25,7 +25,7 @@ from jointwise.calc.physics.columns import spot_column
 from jointwise.calc.refusal import MOST_BYTES
 from jointwise.calc.spread.requests import MOST_DRAWN
 from jointwise.calc.sweep.requests import SweepRequest
-from jointwise.calc.waves.touchstone import MOST_FREQUENCIES
+from jointwise.calc.waves.touchstone_table import MOST_FREQUENCIES
 from jointwise.calc.waves.two_port import TwoPort, drive
 
 MOST_S, MOST_MB = 2.0, 256.0

@@ -15,15 +15,9 @@ from hypothesis import strategies as st
 from scenarios import examples
 
 from jointwise.calc.errors import InputError
-from jointwise.calc.waves.touchstone import (
-    MOST_CHARACTERS,
-    MOST_FREQUENCIES,
-    Measured,
-    at_frequencies,
-    covered,
-    is_passive,
-    read_touchstone,
-)
+from jointwise.calc.waves.measured import Measured, at_frequencies, covered, is_passive
+from jointwise.calc.waves.touchstone import MOST_CHARACTERS, read_touchstone
+from jointwise.calc.waves.touchstone_table import MOST_FREQUENCIES
 
 FIELD = "elements[2].touchstone"
 READING = {"ri": 1e-12, "ma": 1e-9, "db": 1e-9}  # rounding of the conversion that each form needs
