@@ -1,18 +1,25 @@
-"""A mated pair in a line: a short lossy section of its own impedance, and what it stands."""
+"""A mated pair in a line: a short lossy section of its own impedance, and what limits it."""
 
-from typing import NamedTuple
+from dataclasses import dataclass
+from typing import ClassVar, NamedTuple
 
 import numpy as np
 
 from ..formulas import voltage
-from ..formulas.formula import Number
+from ..formulas.formula import Broadcast, Number
+from ..physics.gates import GATES, Demand, GateResult, gate_results, gate_table
+from ..physics.house_limits import house_power
 from ..physics.limits import HeatPath, air_density, dissipation, heat_path, heat_power, match_limit, worst_section
-from ..physics.ratings import Ratings
+from ..physics.ratings import CAUTIOUS, Ratings
 from ..physics.station import Station
 from ..waves.two_port import TwoPort, Waves, joint_loss, joint_section
-from .stress import SMALLEST_SHARE, Allowed, Stress, lumped_stress
+from .elements import Joint
+from .link import Link, LinkKind, LumpedModel
+from .stress import SMALLEST_SHARE, Allowed, HotSpot, Stress
 
-__all__ = ["JointModel", "Section", "joint_model"]
+__all__ = ["JointLink", "JointModel", "Section", "joint_model"]
+
+HARD = np.array([gate.hard for gate in GATES])
 
 
 class Section(NamedTuple):
@@ -23,14 +30,14 @@ class Section(NamedTuple):
     contact_ohm: np.ndarray
 
 
-class JointModel(NamedTuple):
-    """One end of a family's ratings at one place; with a table view, many families along axis 0."""
+@dataclass(frozen=True, eq=False)
+class JointModel(LumpedModel):
+    """One end of a family's ratings at one place; with table ratings, many families along axis 0."""
 
     ratings: Ratings[Number]
-    station: Station
     path: HeatPath
 
-    def section(self, frequency: np.ndarray) -> Section:
+    def section(self, frequency: Broadcast) -> Section:
         """The section at frequencies [Hz]."""
         z_0 = self.station.impedance_ohm
         shares = dissipation(self.ratings, frequency, self.station.added_resistance_ohm, z_0)
@@ -39,17 +46,17 @@ class JointModel(NamedTuple):
         series, shunt = shares.conductor * z_0 / impedance + 1j * radians, shares.dielectric + 1j * radians
         return Section(impedance * np.sqrt(series / shunt), np.sqrt(series * shunt), shares.contact * z_0)
 
-    def two_port(self, frequency: np.ndarray) -> TwoPort:
+    def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix at frequencies [Hz]."""
         return joint_section(*self.section(frequency))
 
-    def stress(self, waves: Waves, at: int, frequency: np.ndarray) -> Stress:
-        """What the waves do to it as element `at`."""
-        lost = joint_loss(*self.section(frequency), waves.voltage[at + 1], waves.current[at + 1])
-        stress = lumped_stress(waves, at, self.station.impedance_ohm)
+    def stress(self, waves: Waves, plane: int, frequency: Broadcast) -> Stress:
+        """What the waves do to it between `plane` and the next."""
+        lost = joint_loss(*self.section(frequency), waves.voltage[plane + 1], waves.current[plane + 1])
+        stress = super().stress(waves, plane, frequency)
         return stress._replace(heat_share=np.maximum(lost, SMALLEST_SHARE))
 
-    def allowed(self, frequency: np.ndarray, stress: Stress) -> Allowed:
+    def allowed(self, frequency: Broadcast, stress: Stress) -> Allowed:
         """What it allows under that stress."""
         return Allowed(
             heat_w=heat_power(self.path, stress.heat_share, 1.0, self.station),
@@ -57,12 +64,48 @@ class JointModel(NamedTuple):
             match_db=match_limit(self.ratings, frequency, self.station).margin_db,
         )
 
+    def derived(self, frequency: float, stress: Stress) -> Allowed:
+        """The same at one frequency [Hz], with the heat path computed once more to be recorded."""
+        return joint_model(self.ratings, self.station).allowed(frequency, stress)
+
     @property
-    def peak_v(self) -> np.ndarray:
+    def peak_v(self) -> Broadcast:
         """The rated peak voltage in this air [V]."""
         return voltage.allowed_peak_voltage(self.ratings.working_voltage_rms_v, air_density(self.station))
+
+    @property
+    def hot_spot(self) -> HotSpot:
+        """The centre contact."""
+        path = self.path
+        return HotSpot(path.allowed_temperature_c, path.resistance_k_per_w, path.time_share, path.solar_rise_k)
 
 
 def joint_model(ratings: Ratings[Number], station: Station) -> JointModel:
     """The model of a joint whose contacts and cables are those of the station given."""
-    return JointModel(ratings, station, heat_path(ratings, station))
+    return JointModel(station, ratings, heat_path(ratings, station))
+
+
+@dataclass(frozen=True, eq=False, kw_only=True)
+class JointLink(Link):
+    """A mated pair of one family."""
+
+    kind: ClassVar[LinkKind] = "joint"
+    models: tuple[JointModel, JointModel]
+    given: Joint
+    """The joint as it was asked about; an adapter's two links share it."""
+    demands: list[Demand]
+
+    def gates(self, frequency_hz: float, power_w: float) -> list[GateResult]:
+        """Every gate of its family."""
+        model = self.models[CAUTIOUS]
+        return gate_results(self.family, self.demands, frequency_hz, power_w, model.station, model.path)
+
+    def refused(self, frequency: np.ndarray, power_w: float) -> np.ndarray:
+        """Where a hard gate of its family fails, by frequency [Hz]."""
+        model, powers = self.models[CAUTIOUS], np.array([power_w], dtype=np.float64)
+        failed = gate_table([self.family], [self.demands], frequency, powers, model.station, model.path)
+        return np.any(failed[HARD], axis=0)[0, :, 0]
+
+    def house_power_w(self, frequency: np.ndarray) -> np.ndarray:
+        """Most power the station's own rules allow its family [W] by frequency [Hz]."""
+        return house_power([self.family], frequency)[0]

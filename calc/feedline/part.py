@@ -1,76 +1,94 @@
 """A lumped or measured two-port in a line, with the limits its data sheet gives."""
 
-from typing import NamedTuple
+from dataclasses import dataclass
+from typing import ClassVar
 
 import numpy as np
 
 from ..formulas import line, match, voltage
-from ..physics.station import Station
+from ..formulas.formula import Broadcast
 from ..waves.measured import Measured, at_frequencies, covered
-from ..waves.two_port import TwoPort, Waves, from_scattering, scattering
-from .stress import Allowed, Stress, lumped_stress
+from ..waves.two_port import TwoPort, from_scattering, scattering
+from .link import Link, LinkKind, LumpedModel
+from .stress import Allowed, Stress
 
-__all__ = ["MeasuredModel", "PartModel", "within"]
+__all__ = ["MeasuredLink", "MeasuredModel", "PartLink", "PartModel", "within"]
 
 
-class PartModel(NamedTuple):
+@dataclass(frozen=True, eq=False)
+class PartModel(LumpedModel):
     """A part of given loss [dB], reflection [1] and limits [W average, V peak]; infinite where not given."""
 
     loss_db: float
     reflection: float
     power_limit_w: float
-    voltage_limit_v: float
-    station: Station
+    peak_v: float
+    hot_spot: ClassVar[None] = None
 
-    def two_port(self, frequency: np.ndarray) -> TwoPort:
+    def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix: a short part, its reflection in quadrature and no more passed than that leaves."""
         through = np.sqrt(np.minimum(1 / line.power_ratio(self.loss_db), 1 - self.reflection**2))
         reflected = 1j * self.reflection
         return from_scattering(reflected, through, through, reflected, self.station.impedance_ohm)
 
-    def stress(self, waves: Waves, at: int, frequency: np.ndarray) -> Stress:
-        """What the waves do to it as element `at`."""
-        return lumped_stress(waves, at, self.station.impedance_ohm)
-
-    def allowed(self, frequency: np.ndarray, stress: Stress) -> Allowed:
+    def allowed(self, frequency: Broadcast, stress: Stress) -> Allowed:
         """What it allows under that stress; its average power counts key down through a whole over."""
         heat_w = self.power_limit_w / (stress.forward_factor * self.station.duty_factor * self.station.transmit_share)
-        if np.isfinite(self.voltage_limit_v):
-            volts = voltage.voltage_allowed_power(
-                self.voltage_limit_v, self.station.impedance_ohm, stress.voltage_factor
-            )
+        if np.isfinite(self.peak_v):
+            voltage_w = voltage.voltage_allowed_power(self.peak_v, self.station.impedance_ohm, stress.voltage_factor)
         else:  # nothing to derive
-            volts = np.full(np.shape(stress.voltage_factor), np.inf)
-        return Allowed(
-            heat_w, volts, match.match_margin(match.return_loss(self.reflection), self.station.return_loss_asked_db)
-        )
+            voltage_w = np.full(np.shape(stress.voltage_factor), np.inf)
+        margin_db = match.match_margin(match.return_loss(self.reflection), self.station.return_loss_asked_db)
+        return Allowed(heat_w, voltage_w, margin_db)
+
+    def derived(self, frequency: float, stress: Stress) -> Allowed:
+        """The same at one frequency [Hz]."""
+        return self.allowed(frequency, stress)
 
 
-class MeasuredModel(NamedTuple):
+@dataclass(frozen=True, eq=False)
+class MeasuredModel(LumpedModel):
     """A measured two-port; its limits are not known."""
 
     measured: Measured
-    station: Station
+    peak_v: ClassVar[float] = np.inf
+    hot_spot: ClassVar[None] = None
 
-    def two_port(self, frequency: np.ndarray) -> TwoPort:
+    def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix at frequencies [Hz], not a number where the measurement does not reach."""
         s = within(self.measured, frequency)
         return from_scattering(s[..., 0, 0], s[..., 0, 1], s[..., 1, 0], s[..., 1, 1], self.measured.reference_ohm)
 
-    def stress(self, waves: Waves, at: int, frequency: np.ndarray) -> Stress:
-        """What the waves do to it as element `at`."""
-        return lumped_stress(waves, at, self.station.impedance_ohm)
-
-    def allowed(self, frequency: np.ndarray, stress: Stress) -> Allowed:
+    def allowed(self, frequency: Broadcast, stress: Stress) -> Allowed:
         """Nothing is known that would limit it but its match."""
         reflection = np.abs(scattering(self.two_port(frequency), self.station.impedance_ohm)[0])
-        margin = match.match_margin(match.return_loss(reflection), self.station.return_loss_asked_db)
-        none = np.full(np.shape(margin), np.inf)
-        return Allowed(none, none, margin)
+        margin_db = match.match_margin(match.return_loss(reflection), self.station.return_loss_asked_db)
+        unlimited = np.full(np.shape(margin_db), np.inf)
+        return Allowed(unlimited, unlimited, margin_db)
+
+    def derived(self, frequency: float, stress: Stress) -> Allowed:
+        """Nothing: what was measured follows from no formula."""
+        return Allowed(np.inf, np.inf, np.inf)
 
 
-def within(measured: Measured, frequency: np.ndarray) -> np.ndarray:
+@dataclass(frozen=True, eq=False, kw_only=True)
+class PartLink(Link):
+    """A part known by the figures of its data sheet."""
+
+    kind: ClassVar[LinkKind] = "part"
+    models: tuple[PartModel, PartModel]
+
+
+@dataclass(frozen=True, eq=False, kw_only=True)
+class MeasuredLink(Link):
+    """A part known by its measurement."""
+
+    kind: ClassVar[LinkKind] = "measured"
+    models: tuple[MeasuredModel, MeasuredModel]
+
+
+def within(measured: Measured, frequency: Broadcast) -> np.ndarray:
     """The measurement at frequencies [Hz], not a number where it does not reach."""
     inside = covered(measured, frequency)
-    held = np.clip(frequency, measured.frequencies_hz[0], measured.frequencies_hz[-1])
-    return np.where(inside[..., None, None], at_frequencies(measured, held, "touchstone"), np.nan)
+    clipped = np.clip(frequency, measured.frequencies_hz[0], measured.frequencies_hz[-1])
+    return np.where(inside[..., None, None], at_frequencies(measured, clipped, "touchstone"), np.nan)

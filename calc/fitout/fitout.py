@@ -8,10 +8,10 @@ import msgspec
 from ..catalogue import catalogue
 from ..catalogue.schema import Cable, Interface
 from ..feedline.elements import GivenVswr, Joint
-from ..feedline.feedline import Feedline, feedline_of, joint_scenario
-from ..line.requests import LineRequest
+from ..feedline.feedline import Feedline, chosen_column, feedline_at
+from ..feedline.surroundings import joint_scenario
 from ..physics.cautions import CAUTIONS
-from ..physics.gates import GateResult, gate_results
+from ..physics.gates import GateResult
 from ..physics.scenario import Scenario
 from .advice import advice
 from .galvanic import galvanic_checks
@@ -39,8 +39,7 @@ def fitout(request: FitoutRequest) -> FitoutResult:
     does for a line that can't be solved.
     """
     fitted = day(request.date)
-    whole = _line(request)
-    feedline = feedline_of(whole)
+    feedline = _feedline(request)
     joints = pairs(request.elements, feedline)
     sheets = [_sheet(request, feedline, joints, number, fitted) for number in range(1, len(joints) + 1)]
     return FitoutResult(
@@ -57,11 +56,11 @@ def fitout(request: FitoutRequest) -> FitoutResult:
     )
 
 
-def _line(request: FitoutRequest) -> LineRequest:
-    """The same line with a matched load; every joint counts as sealed, for the sheets seal it where it must be."""
-    fields = msgspec.structs.asdict(request)
-    shared = {name: fields[name] for name in LineRequest.__struct_fields__ if name in fields}
-    return LineRequest(**shared | {"added_sealing": True, "load": MATCHED})
+def _feedline(request: FitoutRequest) -> Feedline:
+    """The line with a matched load; every joint counts as sealed, for the sheets seal it where it must be."""
+    sealed = msgspec.structs.replace(request, added_sealing=True)
+    column = chosen_column(request.band, request.frequency_hz, request.region)
+    return feedline_at(sealed, request.elements, MATCHED, column)
 
 
 def _sheet(
@@ -198,11 +197,7 @@ def _near_relatives(interface: Interface) -> list[NearRelative]:
 
 
 def _warnings(pair: Pair, feedline: Feedline, power_w: float) -> list[GateResult]:
-    model = pair.link.models[0]
-    gates = gate_results(
-        pair.link.family, pair.link.demands, feedline.column.high_hz, power_w, model.station, model.path
-    )
-    return [gate for gate in gates if not gate.passed]
+    return [gate for gate in pair.link.gates(feedline.column.high_hz, power_w) if not gate.passed]
 
 
 def _scenario(request: FitoutRequest, pair: Pair, sealed: bool) -> Scenario:

@@ -6,7 +6,9 @@ from ..catalogue import catalogue
 from ..catalogue.fitting import Attachment
 from ..catalogue.schema import Cable, Interface
 from ..feedline.elements import CableRun, Element, Joint
-from ..feedline.feedline import Feedline, Link, touching
+from ..feedline.feedline import Feedline
+from ..feedline.joint import JointLink
+from ..feedline.surroundings import touching
 
 __all__ = ["Pair", "Side", "attachment", "pairs"]
 
@@ -28,7 +30,7 @@ class Pair(NamedTuple):
     joint: Joint
     interface: Interface
     sides: tuple[Side, Side]
-    link: Link
+    link: JointLink
 
     @property
     def cables(self) -> list[Cable]:
@@ -38,7 +40,7 @@ class Pair(NamedTuple):
 
 def pairs(elements: list[Element], feedline: Feedline) -> list[Pair]:
     """The pairs of a chain in order from the transmitter; an adapter makes two."""
-    links = iter([link for link in feedline.links if link.kind == "joint"])
+    links = iter([link for link in feedline.links if isinstance(link, JointLink)])
     found = []
     for at, element in enumerate(elements):
         if not isinstance(element, Joint):

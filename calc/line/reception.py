@@ -8,14 +8,41 @@ from ..catalogue import catalogue
 from ..errors import InputError, known
 from ..feedline.feedline import Feedline
 from ..formulas import line, noise
+from ..formulas.formula import Broadcast
+from ..numeric.json_numbers import fine, number
+from ..physics.columns import Column
 from ..physics.ratings import GENEROUS
 from ..waves.two_port import drive, reverse
-from .requests import Receiver
+from .requests import Preamplifier, Receiver
+from .results import Reception, ReceptionCost
 
-__all__ = ["ReceiveCosts", "external_noise_db", "receive_costs"]
+__all__ = ["reception"]
 
 
-class ReceiveCosts(NamedTuple):
+def reception(feedline: Feedline, receiver: Receiver, bands: list[Column]) -> Reception:
+    """The line in receive at the frequency looked at, and in the middle of every band.
+
+    Raises InputError when the preamplifier stands at an element that is not
+    there, or the environment is unknown.
+    """
+    middles = [(band.low_hz + band.high_hz) / 2 for band in bands]
+    costs = _receive_costs(feedline, receiver, np.array([feedline.frequency_hz, *middles]))
+    rows: list[tuple[int | None, str, np.ndarray]] = [(None, "Mismatch at the antenna", costs.mismatch_db)]
+    rows += [(index, link.name, costs.links_db[index]) for index, link in enumerate(feedline.links)]
+    return Reception(
+        environment=catalogue().noise_environments[receiver.environment].name,
+        external_noise_db=number(costs.external_db[0]),
+        system_noise_db=number(costs.system_db[0]),
+        costs=[ReceptionCost(part, name, fine(cost[0])) for part, name, cost in rows],
+        whole_cost_db=fine(costs.whole_db[0]),
+        bands=[band.id for band in bands],
+        half_decibel_cost_by_band_db=[fine(cost) for cost in costs.half_decibel_db[1:]],
+        whole_cost_by_band_db=[fine(cost) for cost in costs.whole_db[1:]],
+        costs_by_band_db=[[fine(one) for one in cost[1:]] for _, _, cost in rows],
+    )
+
+
+class _ReceiveCosts(NamedTuple):
     """Over frequency, the last axis."""
 
     external_db: np.ndarray
@@ -35,17 +62,13 @@ class ReceiveCosts(NamedTuple):
 class _Stage(NamedTuple):
     """A stage of the receive path: noise factor and available gain [1]."""
 
-    factor: np.ndarray
-    gain: np.ndarray
+    factor: Broadcast
+    gain: Broadcast
 
 
-def receive_costs(feedline: Feedline, receiver: Receiver, frequency: np.ndarray) -> ReceiveCosts:
-    """Signal-to-noise cost of every part at frequencies [Hz].
-
-    Raises InputError when the preamplifier stands at an element that is not
-    there, or the environment is unknown.
-    """
-    external_db = external_noise_db(receiver.environment, frequency)
+def _receive_costs(feedline: Feedline, receiver: Receiver, frequency: np.ndarray) -> _ReceiveCosts:
+    """Signal-to-noise cost of every part at frequencies [Hz]."""
+    external_db = _external_noise_db(receiver.environment, frequency)
     stages, stage_of_link = _stages(feedline, receiver, frequency)
     last = line.power_ratio(receiver.noise_figure_db)
     behind = [last]
@@ -53,17 +76,19 @@ def receive_costs(feedline: Feedline, receiver: Receiver, frequency: np.ndarray)
         behind.insert(0, noise.cascade_noise_factor(stage.factor, behind[0], stage.gain))
     external = line.power_ratio(external_db)
     system = external + behind[0] - 1
-    front, gain, without = 1.0, 1.0, []
-    for at, stage in enumerate(stages):
-        without.append(external + noise.cascade_noise_factor(front, behind[at + 1], gain) - 1)
+    front: Broadcast = 1.0
+    gain: Broadcast = 1.0
+    without = []
+    for index, stage in enumerate(stages):
+        without.append(external + noise.cascade_noise_factor(front, behind[index + 1], gain) - 1)
         front = noise.cascade_noise_factor(front, stage.factor, gain)
         gain = gain * stage.gain
     costs = [noise.snr_cost(system, other) for other in without]
-    return ReceiveCosts(
+    return _ReceiveCosts(
         external_db=external_db,
         system_db=line.decibels(system),
         mismatch_db=costs[0],
-        links_db=[costs[stage_of_link[at]] for at in range(len(feedline.links))],
+        links_db=[costs[stage_of_link[index]] for index in range(len(feedline.links))],
         half_decibel_db=noise.snr_cost(_behind_half_a_decibel(external, behind[0], feedline), system),
         whole_db=noise.snr_cost(system, external + last - 1),
     )
@@ -76,7 +101,7 @@ def _behind_half_a_decibel(external: np.ndarray, line_on: np.ndarray, feedline: 
     return external + noise.cascade_noise_factor(part, line_on, 1 / loss) - 1
 
 
-def external_noise_db(environment: str, frequency: np.ndarray) -> np.ndarray:
+def _external_noise_db(environment: str, frequency: np.ndarray) -> np.ndarray:
     """Median noise around the antenna over k T_0 b [dB]; beyond the Recommendation's range its line is drawn on."""
     tables = catalogue().noise_environments
     known("receiver.environment", environment, tables)
@@ -97,26 +122,26 @@ def _stages(feedline: Feedline, receiver: Receiver, frequency: np.ndarray) -> tu
     accepted = (1 - np.abs(antenna) ** 2) * (1 - np.abs(into) ** 2) / np.abs(1 - antenna * into) ** 2
     # a mismatch turns noise away with the signal and adds none
     stages, stage_of_link = [_Stage(np.ones_like(accepted), accepted)], {}
-    preamplifier, waiting = receiver.preamplifier, receiver.preamplifier is not None
-    for step, at in enumerate(range(len(feedline.links) - 1, -1, -1)):
-        stage_of_link[at] = len(stages)
-        loss = np.maximum(power[step] / power[step + 1], 1.0)
+    waiting = receiver.preamplifier
+    for plane, index in enumerate(reversed(range(len(feedline.links)))):
+        stage_of_link[index] = len(stages)
+        loss = np.maximum(power[plane] / power[plane + 1], 1.0)
         stages.append(_Stage(noise.lossy_noise_factor(loss, feedline.station.ambient_temperature_c), 1 / loss))
-        if waiting and _is_behind(feedline, at, preamplifier.before_element):
-            stages.insert(len(stages) - 1, _amplifier(preamplifier))
-            stage_of_link[at] += 1
-            waiting = False
+        if waiting and _is_behind(feedline, index, waiting.before_element):
+            stages.insert(len(stages) - 1, _amplifier(waiting))
+            stage_of_link[index] += 1
+            waiting = None
     if waiting:
         last = max(link.element for link in feedline.links)
-        raise InputError("receiver.preamplifier.before_element", preamplifier.before_element, f"0 to {last}")
+        raise InputError("receiver.preamplifier.before_element", waiting.before_element, f"0 to {last}")
     return stages, stage_of_link
 
 
-def _is_behind(feedline: Feedline, at: int, element: int) -> bool:
+def _is_behind(feedline: Feedline, index: int, element: int) -> bool:
     """Whether the link is the first of the element that the signal from the antenna meets."""
-    later = feedline.links[at + 1] if at + 1 < len(feedline.links) else None
-    return feedline.links[at].element == element and (later is None or later.element != element)
+    later = feedline.links[index + 1] if index + 1 < len(feedline.links) else None
+    return feedline.links[index].element == element and (later is None or later.element != element)
 
 
-def _amplifier(preamplifier) -> _Stage:
+def _amplifier(preamplifier: Preamplifier) -> _Stage:
     return _Stage(line.power_ratio(preamplifier.noise_figure_db), line.power_ratio(preamplifier.gain_db))

@@ -41,7 +41,8 @@ def sweep(request: SweepRequest) -> SweepResult:
     measured = read_touchstone(request.touchstone, "touchstone")
     ports = measured.s.shape[-1]
     then = None if request.earlier is None else _earlier(request.earlier, ports)
-    feedline = feedline_at(request, spot_column(float(np.clip(_middle(measured), LOWEST_HZ, 5e10))))
+    column = spot_column(float(np.clip(_middle(measured), LOWEST_HZ, 5e10)))
+    feedline = feedline_at(request, request.elements, request.load, column)
     joints = sum(link.kind == "joint" for link in feedline.links)
     if ports == 1 and not 1 <= joints <= MOST_JOINTS:
         allowed = f"a line with 1 to {MOST_JOINTS} joints, as each is tried with every fault; an adapter has two"

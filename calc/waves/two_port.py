@@ -7,13 +7,14 @@ Sources: chain and scattering parameters, microwave_textbook.
 """
 
 from collections.abc import Sequence
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
 import numpy as np
 
+from ..formulas.formula import Broadcast
+
 __all__ = [
     "MOST_NEPERS",
-    "Number",
     "TwoPort",
     "Waves",
     "cascade",
@@ -28,27 +29,25 @@ __all__ = [
 
 MOST_NEPERS = 115.0  # 1000 dB: beyond that nothing measurable is left, and cosh must stay finite
 
-Number = Any  # float, complex or array: everything broadcasts
-
 
 class TwoPort(NamedTuple):
     """Chain matrix: V1 = a V2 + b I2, I1 = c V2 + d I2; determinant 1 when reciprocal."""
 
-    a: Number
-    b: Number
-    c: Number
-    d: Number
-    determinant: Number = np.complex128(1)
+    a: Broadcast
+    b: Broadcast
+    c: Broadcast
+    d: Broadcast
+    determinant: Broadcast = np.complex128(1)
 
 
-def line_section(impedance: Number, angle: Number) -> TwoPort:
+def line_section(impedance: Broadcast, angle: Broadcast) -> TwoPort:
     """A line of characteristic impedance [Ω] and complex angle gamma*l [Np + j rad]."""
     bounded = np.minimum(np.real(angle), MOST_NEPERS) + 1j * np.imag(angle)
     cosh, sinh = np.cosh(bounded), np.sinh(bounded)
     return TwoPort(cosh, impedance * sinh, sinh / impedance, cosh)
 
 
-def joint_section(impedance: Number, angle: Number, contact_ohm: Number) -> TwoPort:
+def joint_section(impedance: Broadcast, angle: Broadcast, contact_ohm: Broadcast) -> TwoPort:
     """A line section with a series resistance [Ω] in its middle, where the contacts meet."""
     cosh, sinh = np.cosh(angle / 2), np.sinh(angle / 2)
     square, product = cosh**2 + sinh**2, cosh * sinh
@@ -61,7 +60,9 @@ def joint_section(impedance: Number, angle: Number, contact_ohm: Number) -> TwoP
     )
 
 
-def joint_loss(impedance: Number, angle: Number, contact_ohm: Number, voltage: Number, current: Number) -> Number:
+def joint_loss(
+    impedance: Broadcast, angle: Broadcast, contact_ohm: Broadcast, voltage: Broadcast, current: Broadcast
+) -> Broadcast:
     """Power turned into heat in a `joint_section` [W], by voltage [V] and current [A], rms, at its load end.
 
     From what the section changes in both, not as a difference of two powers:
@@ -77,7 +78,7 @@ def joint_loss(impedance: Number, angle: Number, contact_ohm: Number, voltage: N
     )
 
 
-def from_scattering(s11: Number, s12: Number, s21: Number, s22: Number, reference_ohm: float) -> TwoPort:
+def from_scattering(s11: Broadcast, s12: Broadcast, s21: Broadcast, s22: Broadcast, reference_ohm: float) -> TwoPort:
     """The chain matrix of scattering parameters; s21 must not be 0."""
     twice, z = 2 * s21, reference_ohm
     return TwoPort(
@@ -89,7 +90,7 @@ def from_scattering(s11: Number, s12: Number, s21: Number, s22: Number, referenc
     )
 
 
-def scattering(port: TwoPort, reference_ohm: float) -> tuple[Number, Number, Number, Number]:
+def scattering(port: TwoPort, reference_ohm: float) -> tuple[Broadcast, Broadcast, Broadcast, Broadcast]:
     """s11, s12, s21, s22 against one reference [Ω]."""
     b, c = port.b / reference_ohm, port.c * reference_ohm
     below = port.a + b + c + port.d
@@ -127,32 +128,32 @@ class Waves(NamedTuple):
     For 1 W: forward wave or net power into the chain, as `drive` was asked.
     """
 
-    voltage: Number
-    current: Number
+    voltage: Broadcast
+    current: Broadcast
 
     def at(self, plane: int) -> "Waves":
         """Those of one plane."""
         return Waves(self.voltage[plane], self.current[plane])
 
     @property
-    def power_w(self) -> Number:
+    def power_w(self) -> Broadcast:
         """Net power through each plane [W]."""
         return np.real(self.voltage * np.conj(self.current))
 
-    def forward(self, impedance: float) -> Number:
+    def forward(self, impedance: float) -> Broadcast:
         """Amplitude of the forward wave [sqrt(W)] against an impedance [Ω]."""
         return (self.voltage + impedance * self.current) / (2 * np.sqrt(impedance))
 
-    def backward(self, impedance: float) -> Number:
+    def backward(self, impedance: float) -> Broadcast:
         """Amplitude of the backward wave [sqrt(W)] against an impedance [Ω]."""
         return (self.voltage - impedance * self.current) / (2 * np.sqrt(impedance))
 
-    def reflection(self, impedance: float) -> Number:
+    def reflection(self, impedance: float) -> Broadcast:
         """Reflection looking towards the load, against an impedance [Ω]."""
         return self.backward(impedance) / self.forward(impedance)
 
 
-def drive(ports: Sequence[TwoPort], load_reflection: Number, impedance: float, *, net: bool) -> Waves:
+def drive(ports: Sequence[TwoPort], load_reflection: Broadcast, impedance: float, *, net: bool) -> Waves:
     """The waves on a chain that ends in a load, from a source of `impedance` [Ω].
 
     The chain is walked from the load back to the source, so that every plane

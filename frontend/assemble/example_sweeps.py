@@ -58,7 +58,8 @@ def _ports(example: str, frequency: np.ndarray, bad: int, ohm: float) -> tuple[l
         for element in given["elements"]
     ]
     body = json.dumps({**given, "elements": longer, "touchstone": ""})
-    built = feedline_at(msgspec.json.decode(body, type=SweepRequest), spot_column(1e8))
+    request = msgspec.json.decode(body, type=SweepRequest)
+    built = feedline_at(request, request.elements, request.load, spot_column(1e8))
     ports = []
     for link in built.links:
         ports.append(link.models[GENEROUS].two_port(frequency))

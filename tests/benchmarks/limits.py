@@ -88,7 +88,8 @@ def swept(joints: int, cables: int, points: int) -> dict[str, Any]:
         1:
     ]
     frequency = np.linspace(1e6, 1e9, points)
-    built = feedline_at(convert(LINE | {"elements": elements}, SweepRequest), spot_column(5e8))
+    request = convert(LINE | {"elements": elements}, SweepRequest)
+    built = feedline_at(request, request.elements, request.load, spot_column(5e8))
     chain = [link.models[1].two_port(frequency * (1.01 if link.kind == "cable" else 1.0)) for link in built.links]
     chain.insert(len(chain) // 2, TwoPort(*(one + 0 * frequency + 0j for one in (1.0, BAD_OHM, 0.0, 1.0))))
     noise = 0.01 * np.random.default_rng(0).normal(size=(2, points)) / np.sqrt(2)

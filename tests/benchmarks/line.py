@@ -23,8 +23,9 @@ from jointwise.calc.line.line import line
 from jointwise.calc.line.requests import LineRequest
 from jointwise.calc.numeric.draws import Stream
 from jointwise.calc.operations import call
+from jointwise.calc.spread.random_line import RandomLine
 from jointwise.calc.spread.requests import SpreadRequest
-from jointwise.calc.spread.spread import BLOCK, _Drawer, spread
+from jointwise.calc.spread.spread import BLOCK, spread
 from jointwise.calc.waves.two_port import TwoPort, cascade, drive, line_section, scattering
 
 Z_0 = 50.0
@@ -91,13 +92,13 @@ def bare_products(draws: int) -> None:
             v, i = one * v + one * i, one * v + one * i
 
 
-def draw_by_draw(made: _Drawer, draws: int) -> np.ndarray:
+def draw_by_draw(made: RandomLine, draws: int) -> np.ndarray:
     """The same draws one at a time: the same two-ports, numpy over the bands, a Python loop over the draws."""
     random = Stream(1, 0)
     reflections = []
     for _ in range(draws):
-        load = made._load * np.exp(2j * np.pi * random.uniform(1)[0])
-        drawn = [link.draw(random, 1)[:4] for link in made._links]
+        load = made.load * np.exp(2j * np.pi * random.uniform(1)[0])
+        drawn = [link.draw(random, 1)[:4] for link in made.links]
         ports = [TwoPort(*(np.broadcast_to(one, (1, BANDS))[0] for one in port)) for port in drawn]
         reflections.append(drive(ports, load, Z_0, net=False).reflection(Z_0)[0])
     return np.array(reflections)
@@ -106,7 +107,7 @@ def draw_by_draw(made: _Drawer, draws: int) -> np.ndarray:
 def draws() -> None:
     """Random draws of a line of many elements in all bands."""
     request = SpreadRequest(elements=LINE.elements, load=LINE.load, band="2m", draws=DRAWS)
-    made = _Drawer(request, feedline_of(request), np.geomspace(1e6, 1e9, BANDS))
+    made = RandomLine(request, feedline_of(request), np.geomspace(1e6, 1e9, BANDS))
 
     def in_blocks() -> None:
         for number in range(DRAWS // BLOCK):

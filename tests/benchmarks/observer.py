@@ -28,7 +28,7 @@ def separations(drawn, noises):
     few = scattered(drawn.frequency_hz.size, POINTS)
     frequency = drawn.frequency_hz[few]
     request = drawn.request(drawn.reflection)
-    built = feedline_at(request, spot_column(float(frequency.mean())))
+    built = feedline_at(request, request.elements, request.load, spot_column(float(frequency.mean())))
     line = swept_line(built, frequency, Setting(request.length_tolerance, 1.0, request.load))
     values, off = np.zeros(line.count), iter(drawn.off)
     for at, piece in enumerate(line.pieces):

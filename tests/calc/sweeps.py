@@ -72,7 +72,7 @@ def draw(seed, kind):
     frequency = np.linspace(LOWEST_HZ, random.choice(TOPS_HZ), int(random.choice(POINTS)))
     load = KnownEnd(what=str(random.choice(ENDS)))
     joint = int(random.choice(np.arange(0, len(elements), 2)))
-    built = feedline_at(SweepRequest(elements=elements, load=load, touchstone=""), spot_column(1e8))
+    built = feedline_at(SweepRequest(elements=elements, load=load, touchstone=""), elements, load, spot_column(1e8))
     ports, intact, off = [], [], []
     for at, link in enumerate(built.links):
         wet = kind == "water" and at == (joint + 1 if joint < len(elements) - 1 else joint - 1)

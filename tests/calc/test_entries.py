@@ -11,7 +11,7 @@ from jointwise.calc.cell.cell import cell
 from jointwise.calc.cell.requests import CellRequest
 from jointwise.calc.datasheets.datasheets import describe
 from jointwise.calc.datasheets.requests import CatalogueRequest
-from jointwise.calc.feedline.cable import cable_ratings
+from jointwise.calc.feedline.cable_ratings import cable_ratings
 
 KINDS = set(Kind.__args__)
 INTERFACES = catalogue().interfaces

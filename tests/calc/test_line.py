@@ -4,6 +4,7 @@ import copy
 import json
 import math
 
+import msgspec
 import numpy as np
 import pytest
 from hypothesis import given
@@ -13,7 +14,10 @@ from scenarios import examples
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.errors import InputError
-from jointwise.calc.feedline.cable import CableModel, cable_ratings
+from jointwise.calc.feedline.cable import CableModel
+from jointwise.calc.feedline.cable_ratings import cable_ratings
+from jointwise.calc.feedline.elements import FeedlineRequest
+from jointwise.calc.feedline.feedline import feedline_of
 from jointwise.calc.formulas.line import power_ratio
 from jointwise.calc.formulas.noise import lossy_noise_factor, system_noise_factor
 from jointwise.calc.operations import call
@@ -222,11 +226,9 @@ def test_net_power_is_what_goes_in():
     assert net["input"] == pytest.approx(forward["input"])
 
 
-def cable_model(cable, length, **view):
-    """The cautious model of a cable in an ordinary station, with figures of its view exchanged."""
-    model = CableModel(cable_ratings(cable, "low"), length, station_of(Scenario()))
-    vars(model.ratings).update(view)
-    return model
+def cable_model(cable, length, **ratings):
+    """The cautious model of a cable in an ordinary station, with some of its ratings exchanged."""
+    return CableModel(cable_ratings(cable, "low")._replace(**ratings), length, station_of(Scenario()))
 
 
 def test_a_cable_without_loss_repeats_its_load_every_half_wave():
@@ -451,6 +453,19 @@ def test_a_part_passes_no_more_than_its_reflection_leaves():
 
     assert answer["parts"][0]["matched_loss_db"] == pytest.approx(-10 * math.log10(1 - 0.25), abs=AGREE)
     assert answer["parts"][0]["lost_w"] == pytest.approx(0, abs=AGREE * STATION["power_w"])
+
+
+@examples(40)
+@given(request=LINES)
+def test_a_link_is_refused_where_a_hard_gate_fails(request):
+    """Over frequency a link is refused exactly where one of its gates, asked for that frequency alone, refuses it."""
+    feedline = feedline_of(msgspec.convert(request, FeedlineRequest))
+    frequency = np.array([feedline.frequency_hz / 3, feedline.frequency_hz, feedline.frequency_hz * 3])
+
+    for link in feedline.links:
+        gates = [link.gates(hertz, request["power_w"]) for hertz in frequency]
+        refused = [any(gate.hard and not gate.passed for gate in at_frequency) for at_frequency in gates]
+        assert link.refused(frequency, request["power_w"]).tolist() == refused
 
 
 def test_a_cable_in_air_hotter_than_it_may_get_is_refused():

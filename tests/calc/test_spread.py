@@ -19,8 +19,9 @@ from jointwise.calc.feedline.reflection import bounds
 from jointwise.calc.formulas.match import vswr_of_reflection
 from jointwise.calc.numeric.draws import Stream
 from jointwise.calc.operations import call
+from jointwise.calc.spread.random_line import RandomLine
 from jointwise.calc.spread.requests import SpreadRequest
-from jointwise.calc.spread.spread import _Drawer, spread
+from jointwise.calc.spread.spread import spread
 from jointwise.calc.waves.two_port import TwoPort
 
 AGREE = 1e-9
@@ -41,14 +42,14 @@ def typed(**fields):
     return SpreadRequest(**{"load": GivenVswr(vswr=1.0), "band": "2m", "draws": 1000} | fields)
 
 
-def drawer(request, frequency=HZ):
+def random_line(request, frequency=HZ):
     """The line of a request made ready for draws."""
-    return _Drawer(request, feedline_of(request), frequency)
+    return RandomLine(request, feedline_of(request), frequency)
 
 
 def reflections(request, draws, seed=1):
     """Magnitudes of the reflection at the transmitter, draws x frequency."""
-    vswr = drawer(request).block(Stream(seed), draws).vswr
+    vswr = random_line(request).block(Stream(seed), draws).vswr
     return (vswr - 1) / (vswr + 1)
 
 
@@ -70,7 +71,7 @@ def test_another_seed_gives_other_draws():
 
 def test_more_draws_keep_the_first():
     """A block of draws does not depend on how many follow."""
-    few = drawer(typed(elements=[CableRun(cable="rg_213", length_m=20.0)], load=GivenVswr(vswr=2.0)))
+    few = random_line(typed(elements=[CableRun(cable="rg_213", length_m=20.0)], load=GivenVswr(vswr=2.0)))
 
     one, two = (few.block(Stream(7, 3), 500) for _ in range(2))
 
@@ -167,10 +168,10 @@ def test_no_draw_is_worse_than_the_worst(request):
     """No draw of joints, cables and parts reflects more than the bound of all its steps in phase."""
     elements = [one for one in request["elements"] if one["kind"] != "measured"] or ELEMENTS
     request = request | {"elements": elements, "load": {"kind": "vswr", "vswr": 2.0}, "length_tolerance": 0.5}
-    made = drawer(msgspec.json.decode(json.dumps(request).encode(), type=SpreadRequest))
+    made = random_line(msgspec.json.decode(json.dumps(request).encode(), type=SpreadRequest))
     drawn = made.block(Stream(6), 500)
 
-    worst, _ = bounds(made._built, made._frequency)
+    worst, _ = bounds(made.feedline, made.frequency)
 
     assert ((drawn.vswr - 1) / (drawn.vswr + 1) <= worst + AGREE).all()
 
@@ -179,9 +180,9 @@ def test_no_draw_is_worse_than_the_worst(request):
 @given(request=LINES)
 def test_no_draw_delivers_more_than_is_sent(request):
     """No draw has a negative loss or a VSWR below 1."""
-    taken = msgspec.json.decode(json.dumps(request).encode(), type=SpreadRequest)
+    typed_request = msgspec.json.decode(json.dumps(request).encode(), type=SpreadRequest)
 
-    drawn = drawer(taken, np.array([request["frequency_hz"]])).block(Stream(5), 200)
+    drawn = random_line(typed_request, np.array([request["frequency_hz"]])).block(Stream(5), 200)
 
     assert (drawn.loss_db >= -AGREE).all()
     assert (drawn.vswr >= 1).all()
@@ -195,9 +196,9 @@ def test_a_draw_is_the_chain_that_scikit_rf_makes_of_it(power_is):
         load=GivenVswr(vswr=1.6),
         power_is=power_is,
     )
-    made, ports = drawer(request), []
+    made, ports = random_line(request), []
     turn = np.exp(2j * np.pi * Stream(4).uniform(3)[:, None])
-    for link in made._links:
+    for link in made.links:
         link.draw = recorded(link.draw, ports)
     drawn = made.block(Stream(4), 3)
     band = skrf.Frequency.from_f(HZ, unit="Hz")

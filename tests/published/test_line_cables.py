@@ -6,7 +6,8 @@ import skrf
 from skrf.media import DefinedGammaZ0, DistributedCircuit
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.feedline.cable import CableModel, cable_ratings
+from jointwise.calc.feedline.cable import CableModel
+from jointwise.calc.feedline.cable_ratings import cable_ratings
 from jointwise.calc.formulas.line import additional_loss, power_ratio
 from jointwise.calc.physics.scenario import Scenario
 from jointwise.calc.physics.station import station_of

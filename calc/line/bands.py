@@ -1,0 +1,86 @@
+"""The line over all bands of the Region: a curve over frequency, and the worst of each band."""
+
+from typing import NamedTuple
+
+import numpy as np
+
+from ..feedline.feedline import Feedline
+from ..feedline.solve import Solutions, largest_power_w, margins, solve_both_ends
+from ..formulas.line import decibels
+from ..numeric.json_numbers import number, numbers
+from ..physics.columns import Column
+from ..physics.margins import LIMITS
+from ..physics.ratings import CAUTIOUS, GENEROUS
+from .quantities import vswr
+from .results import BandLine, LineSweep
+
+__all__ = ["BandSolutions", "line_bands", "line_sweep", "solve_bands"]
+
+POINTS_PER_BAND = 9
+
+
+class BandSolutions(NamedTuple):
+    """The line solved over all bands, `POINTS_PER_BAND` frequencies [Hz] in each."""
+
+    bands: list[Column]
+    frequency: np.ndarray
+    solutions: Solutions
+    margins_db: np.ndarray
+    """By end, link, limit and frequency."""
+    refused: np.ndarray
+    """By link and frequency."""
+
+
+def solve_bands(feedline: Feedline, bands: list[Column], power_w: float) -> BandSolutions:
+    """Solve the line at `POINTS_PER_BAND` frequencies of each band, from edge to edge."""
+    edges = [band.low_hz for band in bands], [band.high_hz for band in bands]
+    frequency = np.linspace(*edges, POINTS_PER_BAND, axis=1).ravel()
+    solutions = solve_both_ends(feedline, frequency)
+    shape = (len(LIMITS), frequency.size)
+    by_end = [[np.broadcast_to(margins(one, power_w), shape) for one in solution.allowed] for solution in solutions]
+    refused = np.array([link.refused(frequency, power_w) for link in feedline.links])
+    return BandSolutions(bands, frequency, solutions, np.sort(by_end, axis=0), refused)
+
+
+def line_sweep(feedline: Feedline, solved: BandSolutions) -> LineSweep:
+    """Loss, VSWR and smallest margin at every frequency."""
+    smallest = np.where(solved.refused.any(axis=0), np.nan, solved.margins_db[CAUTIOUS].min(axis=(0, 1)))
+    waves = solved.solutions.generous.waves
+    return LineSweep(
+        band=[band.id for band in solved.bands for _ in range(POINTS_PER_BAND)],
+        frequency_hz=solved.frequency.tolist(),
+        loss_db=numbers(-decibels(waves.power_w[-1])),
+        vswr=[vswr(one) for one in waves.reflection(feedline.station.impedance_ohm)[0]],
+        margin_db=numbers(smallest),
+    )
+
+
+def line_bands(feedline: Feedline, solved: BandSolutions) -> list[BandLine]:
+    """The worst of each band."""
+    waves = solved.solutions.generous.waves
+    loss = -decibels(waves.power_w[-1])
+    reflection = np.abs(waves.reflection(feedline.station.impedance_ohm)[0])
+    allowed = [largest_power_w(one) for solution in solved.solutions for one in solution.allowed]
+    allowed += [link.house_power_w(solved.frequency) for link in feedline.links]
+    largest = np.min([np.broadcast_to(one, solved.frequency.shape) for one in allowed], axis=0)
+    answers = []
+    for row, band in enumerate(solved.bands):
+        points = slice(row * POINTS_PER_BAND, (row + 1) * POINTS_PER_BAND)
+        refused = np.flatnonzero(solved.refused[:, points].any(axis=1)).tolist()
+        low = solved.margins_db[CAUTIOUS][..., points].min(axis=2)
+        known = np.isfinite(low).any() and not np.isnan(low).any() and not refused
+        weakest, limit = np.unravel_index(int(np.nan_to_num(low, nan=np.inf).argmin()), low.shape)
+        answers.append(
+            BandLine(
+                column=band,
+                loss_db=number(loss[points].max()),
+                vswr=vswr(reflection[points].max()),
+                margin_db=number(low.min()) if known else None,
+                margin_high_db=number(solved.margins_db[GENEROUS][..., points].min()) if known else None,
+                weakest=int(weakest) if known else None,
+                binding=LIMITS[int(limit)] if known else None,
+                largest_power_w=number(largest[points].min()) if known else None,
+                refused=refused,
+            )
+        )
+    return answers

@@ -1,0 +1,107 @@
+"""Every part of a line at the frequency looked at: losses, stresses, temperature, margins; and the weakest."""
+
+from typing import NamedTuple
+
+import numpy as np
+
+from ..feedline.feedline import Feedline
+from ..feedline.link import LinkModel
+from ..feedline.solve import Solutions, largest_power_w, margins
+from ..feedline.stress import Stress
+from ..formulas import heat, voltage
+from ..numeric.json_numbers import number, share_of
+from ..physics.margins import LIMITS
+from ..physics.ratings import CAUTIOUS, GENEROUS
+from ..waves.two_port import scattering
+from .quantities import loss_db, vswr
+from .results import LinePart
+
+__all__ = ["Weakest", "line_parts", "weakest_of"]
+
+
+class Weakest(NamedTuple):
+    """The smallest margin over the parts and its optimistic end [dB], none for a line that is refused."""
+
+    margin_db: float | None
+    margin_high_db: float | None
+    part: int | None
+    """Index of the part that binds, or of the first that is refused."""
+    undecided: bool
+    """Whether the two ends of the margin differ in sign."""
+
+
+def line_parts(feedline: Feedline, solutions: Solutions, power_w: float) -> list[LinePart]:
+    """Every part under `power_w` [W], by the line solved at the one frequency looked at."""
+    return [_part(feedline, index, solutions, power_w) for index in range(len(feedline.links))]
+
+
+def weakest_of(parts: list[LinePart]) -> Weakest:
+    """The part that decides about the line."""
+    refused = next((index for index, part in enumerate(parts) if part.refused_by), None)
+    if refused is not None:
+        return Weakest(None, None, refused, False)
+    low = np.nan_to_num(_floats([part.margin_db for part in parts]), nan=np.inf)
+    high = np.nan_to_num(_floats([part.margin_high_db for part in parts]), nan=np.inf)
+    if not np.isfinite(low).any():
+        return Weakest(None, None, None, False)
+    return Weakest(float(low.min()), number(high.min()), int(low.argmin()), bool(low.min() < 0 <= high.min()))
+
+
+def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) -> LinePart:
+    link, frequency = feedline.links[index], np.array([feedline.frequency_hz])
+    by_end = np.sort([margins(solution.allowed[index], power_w)[:, 0] for solution in solutions], axis=0)
+    gates = link.gates(feedline.frequency_hz, power_w)
+    refusing = next((gate for gate in gates if gate.hard and not gate.passed), None)
+    low, high = (number(margin) for margin in by_end.min(axis=1))
+    stress = solutions.cautious.stresses[index]
+    model, z_0 = link.models[CAUTIOUS], feedline.station.impedance_ohm
+    waves, expected = solutions.cautious.waves, solutions.generous.waves.power_w[:, 0]
+    through = scattering(link.models[GENEROUS].two_port(frequency), z_0)[2]
+    by_limits = min(float(largest_power_w(solution.allowed[index])[0]) for solution in solutions)
+    largest = min(by_limits, float(link.house_power_w(frequency)[0]))
+    temperature, allowed_temperature = _temperatures(model, stress, power_w)
+    return LinePart(
+        element=link.element,
+        kind=link.kind,
+        name=link.name,
+        family=link.family or None,
+        pack=link.pack,
+        distance_m=feedline.distance_m(index),
+        loss_db=loss_db(expected[index + 1] / expected[index]),
+        matched_loss_db=loss_db(np.abs(np.ravel(through)[0]) ** 2),
+        lost_w=share_of(power_w, expected[index] - expected[index + 1]),
+        forward_w=number(np.abs(waves.forward(z_0)[index, 0]) ** 2 * power_w),
+        reflected_w=share_of(power_w, np.abs(waves.backward(z_0)[index, 0]) ** 2),
+        vswr=vswr(waves.reflection(z_0)[index, 0]),
+        peak_voltage_v=number(voltage.peak_voltage(power_w, z_0, stress.voltage_factor[0])),
+        allowed_voltage_v=number(model.peak_v),
+        peak_current_a=number(np.sqrt(2 * power_w * stress.current_factor[0] / z_0)),
+        temperature_c=temperature,
+        allowed_temperature_c=allowed_temperature,
+        margin_db=None if refusing else low,
+        margin_high_db=None if refusing else high,
+        undecided=not refusing and low is not None and high is not None and low < 0 <= high,
+        binding=LIMITS[int(by_end[0].argmin())] if not refusing and low is not None else None,
+        margin_by_limit_db=dict(zip(LIMITS, map(number, by_end[0]), strict=True)),
+        largest_power_w=None if refusing else number(largest),
+        refused_by=refusing.id if refusing else None,
+        refusal=refusing.sentence if refusing else "",
+        marks=link.marks + [gate.sentence for gate in gates if not gate.hard and not gate.passed],
+    )
+
+
+def _temperatures(model: LinkModel, stress: Stress, power_w: float) -> tuple[float | None, float | None]:
+    """Of its hottest place, and the one allowed [°C]."""
+    station, spot = model.station, model.hot_spot
+    if spot is None:
+        return None, None
+    mean = heat.average_power(power_w, station.duty_factor, spot.time_share)
+    share = float(stress.heat_share[0])
+    reached = heat.contact_temperature(
+        station.ambient_temperature_c, spot.solar_rise_k, mean, 1.0, share, spot.resistance_k_per_w
+    )
+    return number(reached), float(spot.allowed_temperature_c)
+
+
+def _floats(values: list[float | None]) -> np.ndarray:
+    return np.array([np.nan if value is None else value for value in values], dtype=np.float64)

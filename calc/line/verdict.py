@@ -1,0 +1,30 @@
+"""The sentence about a line: what reaches the antenna, and the part that decides."""
+
+from ..numeric.units import engineering
+from .parts import Weakest
+from .quantities import loss_db
+from .results import LinePart
+
+__all__ = ["verdict"]
+
+
+def verdict(column: str, power_w: float, delivered: float, parts: list[LinePart], weakest: Weakest) -> str:
+    """The sentence, by the name of the column and the share of the power that reaches the antenna [1]."""
+    if power_w == 0:
+        start = f"On {column} the line loses {loss_db(delivered) or 0:.2f} dB."
+    else:
+        reached, sent = engineering(delivered * power_w, "W"), engineering(power_w, "W")
+        start = f"On {column} {reached} of {sent} reach the antenna."
+    if weakest.part is None:
+        return start
+    part, margin, margin_high = parts[weakest.part], weakest.margin_db, weakest.margin_high_db
+    if margin is None:
+        return f"{start} {part.name} is refused. {part.refusal}"
+    if margin >= 0:
+        return f"{start} The weakest part is {part.name} with {margin:.1f} dB of room."
+    if margin_high is not None and margin_high >= 0:
+        return (
+            f"{start} Undecided: the cautious sources put {part.name} {-margin:.1f} dB over its limit,"
+            f" the generous ones leave {margin_high:.1f} dB."
+        )
+    return f"{start} {part.name} is {-margin:.1f} dB over its limit."

@@ -1,0 +1,175 @@
+"""The links of a line with what is not known of each left to chance."""
+
+from typing import NamedTuple, Protocol
+
+import numpy as np
+
+from ..feedline.cable import CableLink
+from ..feedline.joint import JointLink
+from ..feedline.link import Link
+from ..feedline.part import PartLink
+from ..feedline.stress import Stress
+from ..formulas.formula import Broadcast
+from ..numeric.draws import Stream
+from ..physics.limits import heat_power
+from ..physics.ratings import CAUTIOUS, GENEROUS
+from ..waves.two_port import MOST_NEPERS, TwoPort, from_scattering, joint_section, scattering
+
+__all__ = ["Plane", "RandomLink", "random_link"]
+
+GRADES = 33
+"""Steps from a typical joint to the worst its standard allows; a draw takes one of them."""
+
+
+class Plane(NamedTuple):
+    """Voltage [V] and current [A], rms, at one plane: draws x frequencies."""
+
+    voltage: np.ndarray
+    current: np.ndarray
+
+    @property
+    def power(self) -> np.ndarray:
+        """Net power through the plane [W]."""
+        return np.real(self.voltage * np.conj(self.current))
+
+    def through(self, port: TwoPort) -> "Plane":
+        """The plane in front of a two-port."""
+        v, i = self
+        return Plane(port.a * v + port.b * i, port.c * v + port.d * i)
+
+    def travelling(self, impedance: Broadcast) -> tuple[np.ndarray, np.ndarray]:
+        """Voltages of the forward and the backward wave [V]."""
+        return (self.voltage + impedance * self.current) / 2, (self.voltage - impedance * self.current) / 2
+
+
+class RandomLink(Protocol):
+    """A link made ready for draws at some frequencies."""
+
+    @property
+    def scale(self) -> Broadcast:
+        """The factor of power by which its two-ports are drawn too small, so that a lossy run does not overflow [1]."""
+
+    def draw(self, random: Stream, draws: int) -> TwoPort:
+        """Its two-port, draws x frequencies."""
+
+    def strain(self, before: Plane, after: Plane) -> np.ndarray:
+        """The power that passes over the one allowed [1] by the planes at both ends, draws x frequencies."""
+
+
+class _RandomJoint:
+    """A joint of any grade from typical to worst."""
+
+    scale = 1.0
+
+    def __init__(self, link: JointLink, frequency: np.ndarray) -> None:
+        worst, typical = (link.models[end].section(frequency) for end in (CAUTIOUS, GENEROUS))
+        grade = np.linspace(0, 1, GRADES)[:, None]
+        impedance = typical.impedance ** (1 - grade) * worst.impedance**grade
+        angle = typical.angle + (worst.angle - typical.angle) * grade
+        contact = typical.contact_ohm + (worst.contact_ohm - typical.contact_ohm) * grade
+        shape = (GRADES, frequency.size)
+        self._grades = [np.broadcast_to(one, shape) for one in joint_section(impedance, angle, contact)[:4]]
+        model = link.models[CAUTIOUS]
+        self._heat_w = heat_power(model.path, 1.0, 1.0, model.station)
+        self._peak_v = model.peak_v
+
+    def draw(self, random: Stream, draws: int) -> TwoPort:
+        """A joint of any grade."""
+        chosen = random.integers(GRADES, draws)
+        return TwoPort(*(np.take(one, chosen, axis=0) for one in self._grades))
+
+    def strain(self, before: Plane, after: Plane) -> np.ndarray:
+        """By what it turns into heat, and the voltage before it."""
+        heat = (before.power - after.power) / self._heat_w
+        return np.maximum(heat, 2 * np.abs(before.voltage) ** 2 / self._peak_v**2)
+
+
+class _RandomCable:
+    """A run of cable whose electrical length is not known well."""
+
+    def __init__(self, link: CableLink, frequency: np.ndarray, tolerance: float) -> None:
+        model, self._tolerance = link.models[CAUTIOUS], tolerance
+        self._conductor, self._dielectric, beta = model.constants(frequency)
+        self._impedance = model.impedance(self._conductor, self._dielectric, beta)
+        self._nominal_ohm = model.ratings.impedance_ohm
+        self._angle = beta * model.length_m
+        nepers = np.minimum((self._conductor + self._dielectric) * model.length_m, MOST_NEPERS)
+        self._onward, self._returning = np.exp(1j * self._angle), np.exp(-2 * nepers - 1j * self._angle)
+        # amplitudes are kept those of the far end
+        self.scale = np.exp(-2 * nepers)
+        ones = np.ones_like(frequency)
+        self._heat_w = model.allowed(frequency, Stress(ones, ones, ones, ones)).heat_w
+        self._peak_v = model.peak_v
+
+    def draw(self, random: Stream, draws: int) -> TwoPort:
+        """A run of any length within the tolerance."""
+        error = self._tolerance * (2 * random.uniform(draws)[:, None] - 1)
+        turn = np.exp(1j * error * self._angle)
+        onward, returning = self._onward * turn, self._returning * np.conj(turn)
+        cosh, sinh = (onward + returning) / 2, (onward - returning) / 2
+        return TwoPort(cosh, self._impedance * sinh, sinh / self._impedance, cosh)
+
+    def strain(self, before: Plane, after: Plane) -> np.ndarray:
+        """By the waves' greatest sum where a maximum lies within the run, else by its ends."""
+        forward, backward = before.travelling(self._impedance)
+        ratio = backward * np.conj(forward)
+        sums = (np.abs(forward) + np.abs(backward)) ** 2
+        turn = -np.angle(ratio)
+        voltage = np.where(_within(turn, self._angle), sums, _greater(before.voltage, after.voltage, self.scale))
+        squared_z = np.abs(self._impedance) ** 2
+        current = np.where(
+            _within(turn - np.pi, self._angle), sums / squared_z, _greater(before.current, after.current, self.scale)
+        )
+        z = self._nominal_ohm
+        heat = 2 * (self._conductor * current * z + self._dielectric * voltage / z) / self._heat_w
+        return np.maximum(heat, 2 * voltage / self._peak_v**2)
+
+
+class _KnownPart:
+    """A two-port that was measured, its angles too."""
+
+    scale = 1.0
+
+    def __init__(self, link: Link, frequency: np.ndarray) -> None:
+        model, ones = link.models[CAUTIOUS], np.ones_like(frequency)
+        self._z_0 = model.station.impedance_ohm
+        self._port = model.two_port(frequency)
+        self._heat_w, self._voltage_w, _ = model.allowed(frequency, Stress(ones, ones, ones, ones))
+
+    def draw(self, random: Stream, draws: int) -> TwoPort:
+        """What was measured."""
+        return self._port
+
+    def strain(self, before: Plane, after: Plane) -> np.ndarray:
+        """By the forward wave and the voltage before it."""
+        forward, _ = before.travelling(self._z_0)
+        heat = np.abs(forward) ** 2 / self._z_0 / self._heat_w
+        return np.maximum(heat, np.abs(before.voltage) ** 2 / self._z_0 / self._voltage_w)
+
+
+class _RandomPart(_KnownPart):
+    """A part known by its data sheet, which gives no angles."""
+
+    def draw(self, random: Stream, draws: int) -> TwoPort:
+        """The part at any angle."""
+        turn = np.exp(2j * np.pi * random.uniform(draws)[:, None])
+        s11, s12, s21, s22 = scattering(self._port, self._z_0)
+        return from_scattering(s11 * turn, s12 * turn, s21 * turn, s22 * turn, self._z_0)
+
+
+def random_link(link: Link, frequency: np.ndarray, tolerance: float) -> RandomLink:
+    """The link made ready for draws at frequencies [Hz]; `tolerance` is that of a cable's electrical length."""
+    if isinstance(link, JointLink):
+        return _RandomJoint(link, frequency)
+    if isinstance(link, CableLink):
+        return _RandomCable(link, frequency, tolerance)
+    return _RandomPart(link, frequency) if isinstance(link, PartLink) else _KnownPart(link, frequency)
+
+
+def _within(turn: np.ndarray, angle: np.ndarray) -> np.ndarray:
+    """Whether waves up to a full turn [rad] apart come into phase in a run of this electrical angle [rad]."""
+    return np.where(turn < 0, turn + 2 * np.pi, turn) <= 2 * angle
+
+
+def _greater(before: np.ndarray, after: np.ndarray, scale: np.ndarray) -> np.ndarray:
+    return np.maximum(np.abs(before) ** 2, np.abs(after) ** 2 * scale)
