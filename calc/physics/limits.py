@@ -256,8 +256,8 @@ def _estimate(ratings: Ratings[Number], station: Station) -> ThermalEstimate:
     )
 
 
-def _lower(contact_c: Number, cable_c: float) -> Broadcast:
+def _lower(contact_c: Number, cable_c: Number) -> Broadcast:
     """The lower of two temperatures [°C]; a scalar keeps its source."""
-    if isinstance(contact_c, np.ndarray):
+    if isinstance(contact_c, np.ndarray) or isinstance(cable_c, np.ndarray):
         return np.minimum(contact_c, cable_c)
     return min(contact_c, cable_c)

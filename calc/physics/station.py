@@ -5,7 +5,7 @@ from typing import NamedTuple
 from ..catalogue import catalogue
 from ..catalogue.schema import Quantity
 from ..errors import InputError, known
-from ..formulas.formula import Sourced
+from ..formulas.formula import Number, Sourced
 from .scenario import Scenario
 from .sourced import sourced
 
@@ -29,7 +29,8 @@ class Station(NamedTuple):
     rhythm: Rhythm | None
     transmit_share: float
     return_loss_asked_db: float
-    cable_temperature_c: Sourced
+    cable_temperature_c: Number
+    """Infinite where no cable ends in the joint; of many what-ifs one for each along axis 0."""
     ambient_temperature_c: float
     irradiance_w_per_m2: float
     altitude_m: float
