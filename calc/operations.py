@@ -109,9 +109,9 @@ def _spread() -> Task[Any, Any]:
 def _sweep() -> Task[Any, Any]:
     from .sweep.requests import SweepRequest
     from .sweep.results import SweepResult
-    from .sweep.sweep import sweep
+    from .sweep.sweep import judge_sweep
 
-    return Task(sweep, SweepRequest, SweepResult)
+    return Task(judge_sweep, SweepRequest, SweepResult)
 
 
 def _fitout() -> Task[Any, Any]:

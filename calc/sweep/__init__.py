@@ -1,1 +1,1 @@
-"""A measured sweep against the line it was taken on: which joint is worse than it should be."""
+"""A measured sweep against the line it was measured on: which joint is worse than it should be."""

@@ -1,23 +1,21 @@
 """What can be wrong at a joint: kinds of fault, each a two-port in its place with one or two sizes."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
 import numpy as np
 
 from ..formulas.constants import C_0
 from ..physics.limits import assumption
-from ..physics.ratings import GENEROUS
-from ..waves.two_port import TwoPort, line_section
-from .model import Line, Piece, product
+from ..waves.two_port import TwoPort, cascade, line_section
+from .arrays import NumberArray, RealArray
+from .model import LineModel
 
-__all__ = ["KINDS", "Fault", "Kind", "Lack", "Size", "faults_of"]
-
-Number = np.ndarray
+__all__ = ["Fault", "FaultKind", "FaultSize", "LumpedEstimate", "faults_of"]
 
 
-class Size(NamedTuple):
-    """One size of a fault: what it is, its unit, and the values the search starts from."""
+class FaultSize(NamedTuple):
+    """One size of a fault: what it is, its unit, the values the search starts from, and its bounds."""
 
     name: str
     unit: str
@@ -26,121 +24,120 @@ class Size(NamedTuple):
     most: float
 
 
-class Lack(NamedTuple):
-    """What would make up, right at a joint, for what a sound line lacks: each alone, by a linear estimate."""
+class LumpedEstimate(NamedTuple):
+    """Lumped elements at a joint, each alone the linear estimate of what the intact line's residual asks for."""
 
-    ohm: float
-    henry: float
-    per_farad: float
-    farad: float
-    siemens: float
-    impedance_ohm: float
-    """Of the line."""
+    series_ohm: float
+    series_henry: float
+    series_per_farad: float
+    shunt_farad: float
+    shunt_siemens: float
+    line_impedance_ohm: float
 
 
-class Kind(NamedTuple):
-    """A kind of fault in words, its sizes, and those of a small one that makes up for a lack; none if it can't."""
+class FaultKind(NamedTuple):
+    """A kind of fault in words, its sizes, and those of a small one by the estimate; none where it says nothing."""
 
     id: str
     name: str
-    sizes: tuple[Size, ...]
-    small: Callable[[Lack], list[float]]
+    sizes: tuple[FaultSize, ...]
+    estimated_sizes: Callable[[LumpedEstimate], list[float]]
 
 
-RESISTANCE = Size("added resistance", "Ω", (0.3, 2.0, 10.0, 60.0, 500.0), 1e-3, 1e5)
-INDUCTANCE = Size("added series inductance", "H", (3e-9, 3e-8, 3e-7), 1e-11, 1e-4)
-GAP = Size("series capacitance of the gap", "F", (3e-13, 3e-12, 3e-11, 3e-10, 3e-9), 1e-14, 1e-6)
-CAPACITANCE = Size("added shunt capacitance", "F", (3e-13, 3e-12, 3e-11, 3e-10), 1e-14, 1e-6)
-LEAK = Size("leakage resistance", "Ω", (5.0, 50.0, 500.0, 3000.0), 1e-3, 1e5)
-WET_LENGTH = Size("wet length", "m", (0.1, 0.3, 0.8, 2.0, 5.0), 0.01, 30.0)
-WETNESS = Size("growth of the permittivity", "1", (0.1, 0.3, 0.8, 2.0), 1e-3, 20.0)
-STEP_IMPEDANCE = Size("impedance of the wrong part", "Ω", (25.0, 35.0, 75.0, 100.0), 5.0, 300.0)
-STEP_LENGTH = Size("electrical length of the wrong part", "m", (0.02, 0.04, 0.08, 0.16), 0.003, 0.5)
+RESISTANCE = FaultSize("added resistance", "Ω", (0.3, 2.0, 10.0, 60.0, 500.0), 1e-3, 1e5)
+INDUCTANCE = FaultSize("added series inductance", "H", (3e-9, 3e-8, 3e-7), 1e-11, 1e-4)
+GAP = FaultSize("series capacitance of the gap", "F", (3e-13, 3e-12, 3e-11, 3e-10, 3e-9), 1e-14, 1e-6)
+CAPACITANCE = FaultSize("added shunt capacitance", "F", (3e-13, 3e-12, 3e-11, 3e-10), 1e-14, 1e-6)
+LEAKAGE = FaultSize("leakage resistance", "Ω", (5.0, 50.0, 500.0, 3000.0), 1e-3, 1e5)
+WET_LENGTH = FaultSize("wet length", "m", (0.1, 0.3, 0.8, 2.0, 5.0), 0.01, 30.0)
+WETNESS = FaultSize("growth of the permittivity", "1", (0.1, 0.3, 0.8, 2.0), 1e-3, 20.0)
+STEP_IMPEDANCE = FaultSize("impedance of the wrong part", "Ω", (25.0, 35.0, 75.0, 100.0), 5.0, 300.0)
+STEP_LENGTH = FaultSize("electrical length of the wrong part", "m", (0.02, 0.04, 0.08, 0.16), 0.003, 0.5)
 
-WRONG_PARTS = (1.5, 0.7)
-"""Times the line's impedance: what a wrong part is taken for first, if it looks like more inductance, or like less."""
+WRONG_IMPEDANCES = (1.5, 0.7)
+"""Times the line's impedance: where a wrong part starts, if it resembles more inductance, or less."""
 
 
-def _wrong_part(lack: Lack) -> list[float]:
-    own = lack.impedance_ohm
-    wrong = own * WRONG_PARTS[int(lack.henry < 0)]
-    return [wrong, lack.henry * C_0 / (wrong - own**2 / wrong)]
+def _wrong_part(estimate: LumpedEstimate) -> list[float]:
+    z_0 = estimate.line_impedance_ohm
+    wrong = z_0 * WRONG_IMPEDANCES[int(estimate.series_henry < 0)]
+    return [wrong, estimate.series_henry * C_0 / (wrong - z_0**2 / wrong)]
 
 
 def _inverse(value: float) -> list[float]:
     return [1 / value if value else np.inf]
 
 
-def _none(_: Lack) -> list[float]:
+def _no_estimate(_: LumpedEstimate) -> list[float]:
     return []
 
 
-KINDS = {
+FAULT_KINDS = {
     kind.id: kind
     for kind in (
-        Kind("resistance", "a bad contact", (RESISTANCE,), lambda lack: [lack.ohm]),
-        Kind(
+        FaultKind("resistance", "a bad contact", (RESISTANCE,), lambda estimate: [estimate.series_ohm]),
+        FaultKind(
             "inductance",
             "a detour of the current, as at a loose or missing shield",
             (INDUCTANCE,),
-            lambda lack: [lack.henry],
+            lambda estimate: [estimate.series_henry],
         ),
-        Kind(
+        FaultKind(
             "shield",
             "a shield that hangs by little, resistance and detour",
             (RESISTANCE, INDUCTANCE),
-            lambda lack: [lack.ohm, lack.henry],
+            lambda estimate: [estimate.series_ohm, estimate.series_henry],
         ),
-        Kind("gap", "a contact that does not touch", (GAP,), lambda lack: _inverse(lack.per_farad)),
-        Kind("capacitance", "a squeezed or wet joint", (CAPACITANCE,), lambda lack: [lack.farad]),
-        Kind("leak", "leakage across the joint", (LEAK,), lambda lack: _inverse(lack.siemens)),
-        Kind("wet_before", "water in the cable on the transmitter's side", (WET_LENGTH, WETNESS), _none),
-        Kind("wet_after", "water in the cable on the antenna's side", (WET_LENGTH, WETNESS), _none),
-        Kind("step", "a part of the wrong impedance", (STEP_IMPEDANCE, STEP_LENGTH), _wrong_part),
+        FaultKind("gap", "a contact that does not touch", (GAP,), lambda estimate: _inverse(estimate.series_per_farad)),
+        FaultKind("capacitance", "a squeezed or wet joint", (CAPACITANCE,), lambda estimate: [estimate.shunt_farad]),
+        FaultKind("leak", "leakage across the joint", (LEAKAGE,), lambda estimate: _inverse(estimate.shunt_siemens)),
+        FaultKind("wet_before", "water in the cable on the transmitter's side", (WET_LENGTH, WETNESS), _no_estimate),
+        FaultKind("wet_after", "water in the cable on the antenna's side", (WET_LENGTH, WETNESS), _no_estimate),
+        FaultKind("step", "a part of the wrong impedance", (STEP_IMPEDANCE, STEP_LENGTH), _wrong_part),
     )
 }
 
+SizedTwoPort = Callable[..., TwoPort]
+"""The chain matrix of a lumped fault by its sizes, one argument each."""
+
 
 class Fault(NamedTuple):
-    """One hypothesis: a kind of fault at a joint.
+    """One hypothesis: a kind of fault at a joint."""
 
-    `port(own, sizes)` is what stands in the place of a piece whose own matrix is `own`, in which it is linear.
-    """
-
-    index: int
-    """Among the faults of the line."""
-    joint: int
+    number: int
+    """Its index among the faults of the line."""
+    element: int
     """Index of the element that is the joint."""
-    kind: Kind
-    place: int
-    """Index of the joint among the pieces."""
-    at: int
-    """Index of the piece it stands in: the joint, or a cable beside it."""
-    port: Callable[[TwoPort, list[Number]], TwoPort]
+    kind: FaultKind
+    joint_position: int
+    """Of the joint among the line's two-ports."""
+    position: int
+    """Of the two-port it changes: the joint, or a cable beside it."""
+    matrix: Callable[[TwoPort, Sequence[float]], TwoPort]
+    """The chain matrix with the fault, by that of the two-port without it, in which it is linear, and the sizes."""
 
 
-def faults_of(line: Line) -> list[Fault]:
+def faults_of(line: LineModel) -> list[Fault]:
     """Every kind of fault at every joint of a line."""
-    found = []
+    found: list[Fault] = []
     lumped = _lumped(line.frequency_hz)
-    for place, piece in enumerate(line.pieces):
-        if piece.link.kind != "joint":
-            continue
-        joint = piece.link.element
-        for kind, fault in lumped.items():
-            found.append(Fault(len(found), joint, KINDS[kind], place, place, _behind(fault)))
-        for kind, at in (("wet_before", place - 1), ("wet_after", place + 1)):
-            if 0 <= at < len(line.pieces) and line.pieces[at].link.kind == "cable":
-                wet = _wet(line.pieces[at], line.frequency_hz, first=kind == "wet_after")
-                found.append(Fault(len(found), joint, KINDS[kind], place, at, wet))
+    cables = line.cable_positions
+    for joint in line.joint_positions:
+        element = line.two_ports[joint].link.element
+        for kind, sized in lumped.items():
+            found.append(Fault(len(found), element, FAULT_KINDS[kind], joint, joint, _behind(sized)))
+        for kind, cable in (("wet_before", joint - 1), ("wet_after", joint + 1)):
+            if cable in cables:
+                wet = _wet(line, cable, first=kind == "wet_after")
+                found.append(Fault(len(found), element, FAULT_KINDS[kind], joint, cable, wet))
     return found
 
 
-def _behind(fault: Callable[..., TwoPort]) -> Callable[..., TwoPort]:
-    return lambda own, sizes: product(own, fault(*sizes))
+def _behind(sized: SizedTwoPort) -> Callable[[TwoPort, Sequence[float]], TwoPort]:
+    return lambda own, sizes: cascade((own, sized(*sizes)))
 
 
-def _lumped(frequency: Number) -> dict[str, Callable[..., TwoPort]]:
+def _lumped(frequency: RealArray) -> dict[str, SizedTwoPort]:
     omega = 2 * np.pi * frequency
     return {
         "resistance": lambda ohm: _series(ohm + 0 * omega),
@@ -153,30 +150,30 @@ def _lumped(frequency: Number) -> dict[str, Callable[..., TwoPort]]:
     }
 
 
-def _series(impedance: Number) -> TwoPort:
-    one, none = np.ones_like(impedance), np.zeros_like(impedance)
-    return TwoPort(one, impedance, none, one)
+def _series(impedance: NumberArray) -> TwoPort:
+    one, zero = np.ones_like(impedance), np.zeros_like(impedance)
+    return TwoPort(one, impedance, zero, one)
 
 
-def _shunt(admittance: Number) -> TwoPort:
-    one, none = np.ones_like(admittance), np.zeros_like(admittance)
-    return TwoPort(one, none, admittance, one)
+def _shunt(admittance: NumberArray) -> TwoPort:
+    one, zero = np.ones_like(admittance), np.zeros_like(admittance)
+    return TwoPort(one, zero, admittance, one)
 
 
-def _wet(piece: Piece, frequency: Number, *, first: bool) -> Callable[..., TwoPort]:
+def _wet(line: LineModel, cable: int, *, first: bool) -> Callable[[TwoPort, Sequence[float]], TwoPort]:
     """A cable whose first or last metres are wet: slower, of less impedance and more loss."""
-    model = piece.link.models[GENEROUS]
-    conductor, dielectric, beta = model.constants(frequency)
+    model = line.cable(cable)
+    conductor, dielectric, beta = model.constants(line.frequency_hz)
     impedance = model.impedance(conductor, dielectric, beta)
     tangent = float(assumption("wet_loss_tangent"))
 
-    def port(own: TwoPort, sizes: list[Number]) -> TwoPort:
+    def matrix(own: TwoPort, sizes: Sequence[float]) -> TwoPort:
         length, growth = np.minimum(sizes[0], model.length_m), sizes[1]
-        slower = np.sqrt(1 + growth)
-        alpha = (conductor + dielectric) * slower + beta * slower * tangent * growth / 2
-        wet = line_section(impedance / slower, (alpha + 1j * beta * slower) * length)
-        # as much of the dry run is taken away again as is wet
+        slowing = np.sqrt(1 + growth)
+        alpha = (conductor + dielectric) * slowing + beta * slowing * tangent * growth / 2
+        wet = line_section(impedance / slowing, (alpha + 1j * beta * slowing) * length)
+        # as much of the dry run is removed again as is wet
         dry = line_section(impedance, -(conductor + dielectric + 1j * beta) * length)
-        return product(product(wet, dry), own) if first else product(own, product(dry, wet))
+        return cascade((cascade((wet, dry)), own)) if first else cascade((own, cascade((dry, wet))))
 
-    return port
+    return matrix

@@ -1,251 +1,190 @@
-"""The line as a sweep sees it, with what is not known of good parts as numbers that a fit may move.
+"""A line as two-ports with free parameters: what is not known of its good parts, which a fit may move.
 
-Every such number counts in standard deviations of what is usual, so that 0 is the part as
-described and 1 a common deviation:
+Every parameter is counted in standard deviations of what is usual, so that its prior is the standard normal
+distribution: 0 is the part as described and 1 a common deviation.
 
 - a cable: its electrical length, its impedance, its loss;
 - a joint: its grade, from a typical part towards the worst its standard allows, or as far to the other side;
 - a part: the phase of its reflection, as a small series inductance and shunt capacitance;
-- the end of the line: its reflection, as a smooth complex curve over frequency.
+- the load: its reflection, as a smooth complex curve over frequency.
+
+Parameters are arrays along axis 0: (parameters,) of one line, or (parameters, starts, 1) of many at once. Matrix
+entries and reflections are then (frequencies,) or (starts, frequencies).
 """
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from typing import NamedTuple
 
 import numpy as np
 
-from ..feedline.feedline import Feedline, Link
-from ..feedline.joint import Section
+from ..feedline.cable import CableLink, CableModel
+from ..feedline.feedline import Feedline
+from ..feedline.joint import JointLink, Section
+from ..feedline.link import Link
+from ..feedline.part import PartLink
 from ..physics.ratings import CAUTIOUS, GENEROUS
-from ..waves.two_port import MOST_NEPERS, TwoPort, joint_section
+from ..waves.two_port import MOST_NEPERS, TwoPort, cascade, joint_section
+from .arrays import ComplexArray, IndexArray, NumberArray, RealArray
 
-__all__ = ["Line", "Piece", "Planes", "Spreads", "line_of", "product", "reflected"]
+__all__ = ["CablePrior", "LineModel", "ParametricTwoPort", "line_model"]
 
-GRADE = 0.6
-"""Standard deviation of a joint's grade: nineteen of twenty lie within 1.2 of the way to the standard's limit."""
+GRADE_DEVIATION = 0.6
+"""Standard deviation of a joint's grade: nineteen of twenty lie within 1.2 times the step to the standard's limit."""
 
 LEAST_PART_REFLECTION = 0.02  # a part between matched ends is never known better
 
-Number = np.ndarray
 
-
-class Spreads(NamedTuple):
-    """Standard deviations of a cable's electrical length, impedance and loss, as shares."""
+class CablePrior(NamedTuple):
+    """Usual deviations of a cable's electrical length, impedance and loss: standard deviations, as shares."""
 
     length: float
     impedance: float
     loss: float
 
 
-class Piece(NamedTuple):
-    """One link: its chain matrix by its own unknowns, and how that moves with them."""
+class ParametricTwoPort(NamedTuple):
+    """A link with free parameters: its chain matrix by them, and what the derivatives of that are made of."""
 
     link: Link
-    count: int
-    port: Callable[[Number], TwoPort]
-    slopes: Callable[[Number, TwoPort], list[TwoPort]]
-    shares: tuple[tuple[int, Number], ...]
-    """Of each unknown, which of the slopes is its own and times what."""
+    parameter_count: int
+    matrix: Callable[[RealArray], TwoPort]
+    derivatives: Callable[[RealArray, TwoPort], list[TwoPort]]
+    """By the parameters and the matrix there."""
+    factors: tuple[tuple[int, NumberArray | float], ...]
+    """Of each parameter, the index of its derivative among those, and what that is to be multiplied by."""
 
 
-class Line(NamedTuple):
-    """All pieces from the analyser on and the reflection of the line's end, over frequencies [Hz]."""
+class LineModel(NamedTuple):
+    """All two-ports from the analyser on and the load's reflection, over frequencies [Hz]."""
 
-    frequency_hz: Number
+    frequency_hz: RealArray
     impedance_ohm: float
-    pieces: list[Piece]
-    load: Number
-    load_terms: Number
-    """(terms, frequencies), complex: what each unknown of the end adds to its reflection."""
-    spreads: Spreads
-    starts: list[int]
-    """Where each piece's unknowns start among all of them, and where the end's do."""
+    two_ports: list[ParametricTwoPort]
+    load: ComplexArray
+    """(frequencies,): the load's reflection as described."""
+    load_basis: ComplexArray
+    """(terms, frequencies): what one deviation of each of the load's parameters adds to its reflection."""
+    prior: CablePrior
+    offsets: list[int]
+    """Where each two-port's parameters start among all of them, and where the load's do."""
 
     @property
-    def count(self) -> int:
-        """How many unknowns there are."""
-        return self.starts[-1] + len(self.load_terms)
+    def parameter_count(self) -> int:
+        """How many parameters there are, the load's included."""
+        return self.offsets[-1] + len(self.load_basis)
 
-    def at(self, points: Number) -> "Line":
+    @property
+    def cables(self) -> dict[int, CableModel]:
+        """The cables as described, by their positions among the two-ports."""
+        links = enumerate(two_port.link for two_port in self.two_ports)
+        return {position: link.models[GENEROUS] for position, link in links if isinstance(link, CableLink)}
+
+    @property
+    def cable_positions(self) -> list[int]:
+        """Positions of the cables among the two-ports."""
+        return list(self.cables)
+
+    @property
+    def joint_positions(self) -> list[int]:
+        """Positions of the joints among the two-ports."""
+        return [at for at, two_port in enumerate(self.two_ports) if isinstance(two_port.link, JointLink)]
+
+    def cable(self, position: int) -> CableModel:
+        """The cable at a position, as described."""
+        return self.cables[position]
+
+    def at(self, points: IndexArray) -> "LineModel":
         """The same line at some of the frequencies."""
         frequency = self.frequency_hz[points]
-        pieces = [_piece(piece.link, frequency, self.impedance_ohm, self.spreads) for piece in self.pieces]
+        two_ports = [_parametric(own.link, frequency, self.impedance_ohm, self.prior) for own in self.two_ports]
         return self._replace(
-            frequency_hz=frequency, pieces=pieces, load=self.load[points], load_terms=self.load_terms[:, points]
+            frequency_hz=frequency, two_ports=two_ports, load=self.load[points], load_basis=self.load_basis[:, points]
         )
 
-    def unknowns(self, values: Number, at: int) -> Number:
-        """Those of one piece."""
-        return values[self.starts[at] : self.starts[at + 1]]
+    def own_parameters(self, parameters: RealArray, position: int) -> RealArray:
+        """Those of one two-port among all."""
+        return parameters[self.offsets[position] : self.offsets[position + 1]]
 
-    def port(self, values: Number, at: int) -> TwoPort:
-        """The chain matrix of one piece."""
-        return self.pieces[at].port(self.unknowns(values, at))
+    def matrix(self, parameters: RealArray, position: int) -> TwoPort:
+        """The chain matrix of one two-port."""
+        return self.two_ports[position].matrix(self.own_parameters(parameters, position))
 
-    def ports(self, values: Number) -> list[TwoPort]:
-        """The chain matrix of every piece."""
-        return [self.port(values, at) for at in range(len(self.pieces))]
+    def matrices(self, parameters: RealArray) -> list[TwoPort]:
+        """The chain matrix of every two-port."""
+        return [self.matrix(parameters, position) for position in range(len(self.two_ports))]
 
-    def end(self, values: Number) -> Number:
-        """The reflection of the line's end."""
-        terms = values[self.starts[-1] :]
-        return sum((value * term for value, term in zip(terms, self.load_terms, strict=True)), self.load)
-
-
-class Planes(NamedTuple):
-    """A line solved: in front of each piece the product of all before it, behind it voltage and current.
-
-    Each stands at a scale of its own, or a long lossy line would overflow; a reflection is the same at any scale.
-    """
-
-    before: list[TwoPort]
-    behind: list[tuple[Number, Number]]
-    impedance_ohm: float
-
-    @classmethod
-    def of(cls, ports: list[TwoPort], end: Number, impedance_ohm: float) -> "Planes":
-        """Solve the chain of some two-ports and the reflection of its end."""
-        behind = [_scaled(1 + end, (1 - end) / impedance_ohm, impedance_ohm)]
-        for port in reversed(ports[1:]):
-            behind.append(_scaled(*_through(port, *behind[-1]), impedance_ohm))
-        one, none = np.ones(end.shape, dtype=np.complex128), np.zeros(end.shape, dtype=np.complex128)
-        before = [TwoPort(one, none, none, one)]
-        for port in ports[:-1]:
-            whole = product(before[-1], port)
-            share = 1 / (_size(whole.a) + _size(whole.b) / impedance_ohm)
-            before.append(TwoPort(*(part * share for part in whole[:4])))
-        return cls(before, behind[::-1], impedance_ohm)
-
-    def alone(self, at: int, row: int) -> "Planes":
-        """One row of many lines solved at once, at one piece."""
-        before, (v, i) = self.before[at], self.behind[at]
-        own = TwoPort(*(np.broadcast_to(part, v.shape)[row] for part in before[:4]))
-        return Planes([own], [(v[row], i[row])], self.impedance_ohm)
-
-    def reflection(self, at: int, port: TwoPort) -> Number:
-        """What the analyser sees with `port` in the place of one piece."""
-        v, i = _through(self.before[at], *_through(port, *self.behind[at]))
-        return (v - self.impedance_ohm * i) / (v + self.impedance_ohm * i)
-
-    def slopes(self, at: int, port: TwoPort, changes: list[TwoPort]) -> list[Number]:
-        """How that moves with each change of the piece's matrix."""
-        before, (v, i) = self.before[at], self.behind[at]
-        first, second = self._weights(before, *_through(port, v, i))
-        return [first * (one.a * v + one.b * i) + second * (one.c * v + one.d * i) for one in changes]
-
-    def end_slope(self, last: TwoPort) -> Number:
-        """How it moves with the reflection of the line's end."""
-        before, (v, i) = self.before[-1], self.behind[-1]
-        first, second = self._weights(before, *_through(last, v, i))
-        # the state there is 1 + Γ and (1 - Γ)/Z at some scale
-        scale = (v + self.impedance_ohm * i) / 2
-        dv, di = _through(last, scale, -scale / self.impedance_ohm)
-        return first * dv + second * di
-
-    def _weights(self, before: TwoPort, v: Number, i: Number) -> tuple[Number, Number]:
-        """What a change of voltage and of current in front of a piece counts at the analyser."""
-        v, i = _through(before, v, i)
-        share = 2 * self.impedance_ohm / (v + self.impedance_ohm * i) ** 2
-        return share * (i * before.a - v * before.c), share * (i * before.b - v * before.d)
+    def load_reflection(self, parameters: RealArray) -> ComplexArray:
+        """The reflection of the load."""
+        own = parameters[self.offsets[-1] :]
+        return sum((value * term for value, term in zip(own, self.load_basis, strict=True)), self.load)
 
 
-def reflected(ports: Iterable[TwoPort], end: Number, impedance_ohm: float) -> Number:
-    """What the analyser sees of the two-ports, given from the end back: no more than one need be kept at a time."""
-    v, i = 1 + end, (1 - end) / impedance_ohm
-    for port in ports:
-        v, i = _scaled(*_through(port, v, i), impedance_ohm)
-    return (v - impedance_ohm * i) / (v + impedance_ohm * i)
-
-
-def product(one: TwoPort, other: TwoPort) -> TwoPort:
-    """Two two-ports, one after the other."""
-    return TwoPort(
-        one.a * other.a + one.b * other.c,
-        one.a * other.b + one.b * other.d,
-        one.c * other.a + one.d * other.c,
-        one.c * other.b + one.d * other.d,
-    )
-
-
-def line_of(feedline: Feedline, frequency: Number, spreads: Spreads, load_terms: Number) -> Line:
-    """The chain made ready for a sweep at frequencies [Hz]."""
+def line_model(feedline: Feedline, frequency: RealArray, prior: CablePrior, load_basis: ComplexArray) -> LineModel:
+    """A feedline with free parameters at the frequencies of a sweep [Hz]."""
     z_0 = feedline.station.impedance_ohm
-    pieces = [_piece(link, frequency, z_0, spreads) for link in feedline.links]
-    starts = [0]
-    for piece in pieces:
-        starts.append(starts[-1] + piece.count)
-    return Line(frequency, z_0, pieces, feedline.load(frequency), load_terms, spreads, starts)
+    two_ports = [_parametric(link, frequency, z_0, prior) for link in feedline.links]
+    offsets = [0]
+    for two_port in two_ports:
+        offsets.append(offsets[-1] + two_port.parameter_count)
+    return LineModel(frequency, z_0, two_ports, feedline.load(frequency), load_basis, prior, offsets)
 
 
-def _through(port: TwoPort, v: Number, i: Number) -> tuple[Number, Number]:
-    return port.a * v + port.b * i, port.c * v + port.d * i
+def _parametric(link: Link, frequency: RealArray, z_0: float, prior: CablePrior) -> ParametricTwoPort:
+    if isinstance(link, CableLink):
+        return _parametric_cable(link, frequency, prior)
+    if isinstance(link, JointLink):
+        return _parametric_joint(link, frequency)
+    matrix = link.models[GENEROUS].two_port(frequency)
+    fixed = TwoPort(*(np.broadcast_to(entry, frequency.shape) for entry in matrix[:4]))
+    if isinstance(link, PartLink):
+        reflection = max(abs(link.models[GENEROUS].reflection), LEAST_PART_REFLECTION)
+        return _parametric_part(link, fixed, frequency, z_0, reflection)
+    return ParametricTwoPort(link, 0, lambda x: fixed, lambda x, own: [], ())
 
 
-def _scaled(v: Number, i: Number, impedance: float) -> tuple[Number, Number]:
-    share = 1 / (_size(v) + impedance * _size(i))
-    return v * share, i * share
-
-
-def _size(number: Number) -> Number:
-    """About the absolute value, without its root."""
-    return np.abs(number.real) + np.abs(number.imag)
-
-
-def _piece(link: Link, frequency: Number, z_0: float, spreads: Spreads) -> Piece:
-    if link.kind == "cable":
-        return _cable(link, frequency, spreads)
-    if link.kind == "joint":
-        return _joint(link, frequency)
-    model = link.models[GENEROUS]
-    port = TwoPort(*(np.broadcast_to(one, frequency.shape) for one in model.two_port(frequency)[:4]))
-    if link.kind == "measured":
-        return Piece(link, 0, lambda x: port, lambda x, own: [], ())
-    return _part(link, port, frequency, z_0, max(abs(model.reflection), LEAST_PART_REFLECTION))
-
-
-def _cable(link: Link, frequency: Number, spreads: Spreads) -> Piece:
+def _parametric_cable(link: CableLink, frequency: RealArray, prior: CablePrior) -> ParametricTwoPort:
     model = link.models[GENEROUS]
     conductor, dielectric, beta = model.constants(frequency)
     nepers, radians = (conductor + dielectric) * model.length_m, beta * model.length_m
     impedance = model.impedance(conductor, dielectric, beta)
 
-    def port(x: Number) -> TwoPort:
-        lost = np.clip(nepers * (1 + x[2] * spreads.loss), 0.0, MOST_NEPERS)
-        grown = np.exp(lost + 1j * radians * (1 + x[0] * spreads.length))
-        cosh, sinh = (grown + 1 / grown) / 2, (grown - 1 / grown) / 2
-        own = impedance * (1 + x[1] * spreads.impedance)
-        return TwoPort(cosh, own * sinh, sinh / own, cosh)
+    def matrix(x: RealArray) -> TwoPort:
+        attenuation = np.clip(nepers * (1 + x[2] * prior.loss), 0.0, MOST_NEPERS)
+        growth = np.exp(attenuation + 1j * radians * (1 + x[0] * prior.length))
+        cosh, sinh = (growth + 1 / growth) / 2, (growth - 1 / growth) / 2
+        z = impedance * (1 + x[1] * prior.impedance)
+        return TwoPort(cosh, z * sinh, sinh / z, cosh)
 
-    def slopes(x: Number, own: TwoPort) -> list[TwoPort]:
-        step = impedance * (1 + x[1] * spreads.impedance)
-        higher = spreads.impedance / (1 + x[1] * spreads.impedance)
-        none = np.zeros_like(own.a)
-        turned = TwoPort(own.b / step, own.a * step, own.a / step, own.b / step)
-        return [turned, TwoPort(none, own.b * higher, -own.c * higher, none)]
+    def derivatives(x: RealArray, own: TwoPort) -> list[TwoPort]:
+        z = impedance * (1 + x[1] * prior.impedance)
+        relative = prior.impedance / (1 + x[1] * prior.impedance)
+        zero = np.zeros_like(own.a)
+        by_angle = TwoPort(own.b / z, own.a * z, own.a / z, own.b / z)
+        return [by_angle, TwoPort(zero, own.b * relative, -own.c * relative, zero)]
 
-    shares = ((0, 1j * radians * spreads.length), (1, 1.0), (0, nepers * spreads.loss))
-    return Piece(link, 3, port, slopes, shares)
+    factors = ((0, 1j * radians * prior.length), (1, 1.0), (0, nepers * prior.loss))
+    return ParametricTwoPort(link, 3, matrix, derivatives, factors)
 
 
-def _joint(link: Link, frequency: Number) -> Piece:
+def _parametric_joint(link: JointLink, frequency: RealArray) -> ParametricTwoPort:
     """A joint as a parabola through three grades, which is quick and as good as the joint is known."""
     typical, worst = (link.models[end].section(frequency) for end in (GENEROUS, CAUTIOUS))
-    low, middle, high = (_graded(typical, worst, grade) for grade in (-GRADE, 0.0, GRADE))
-    rise = [(up - down) / 2 for down, up in zip(low, high, strict=True)]
-    bend = [(up + down) / 2 - own for down, own, up in zip(low, middle, high, strict=True)]
+    low, middle, high = (_graded(typical, worst, grade) for grade in (-GRADE_DEVIATION, 0.0, GRADE_DEVIATION))
+    linear = [(up - down) / 2 for down, up in zip(low, high, strict=True)]
+    square = [(up + down) / 2 - own for down, own, up in zip(low, middle, high, strict=True)]
 
-    def port(x: Number) -> TwoPort:
+    def matrix(x: RealArray) -> TwoPort:
         grade = x[0]
-        return TwoPort(*(own + grade * (up + grade * more) for own, up, more in zip(middle, rise, bend, strict=True)))
+        return TwoPort(*(c0 + grade * (c1 + grade * c2) for c0, c1, c2 in zip(middle, linear, square, strict=True)))
 
-    def slopes(x: Number, own: TwoPort) -> list[TwoPort]:
-        return [TwoPort(*(up + 2 * x[0] * more for up, more in zip(rise, bend, strict=True)))]
+    def derivatives(x: RealArray, own: TwoPort) -> list[TwoPort]:
+        return [TwoPort(*(c1 + 2 * x[0] * c2 for c1, c2 in zip(linear, square, strict=True)))]
 
-    return Piece(link, 1, port, slopes, ((0, 1.0),))
+    return ParametricTwoPort(link, 1, matrix, derivatives, ((0, 1.0),))
 
 
-def _graded(typical: Section, worst: Section, grade: float) -> tuple[Number, ...]:
-    """A joint some way from typical to worst, or to the other side."""
+def _graded(typical: Section, worst: Section, grade: float) -> tuple[ComplexArray, ...]:
+    """Matrix entries of a joint between typical (grade 0) and worst (1), or on the other side of typical."""
     section = joint_section(
         typical.impedance * np.exp(np.log(worst.impedance / typical.impedance) * grade),
         typical.angle * np.exp(np.log(worst.angle / typical.angle) * grade),
@@ -254,18 +193,20 @@ def _graded(typical: Section, worst: Section, grade: float) -> tuple[Number, ...
     return tuple(section[:4])
 
 
-def _part(link: Link, port: TwoPort, frequency: Number, z_0: float, reflection: float) -> Piece:
+def _parametric_part(
+    link: Link, fixed: TwoPort, frequency: RealArray, z_0: float, reflection: float
+) -> ParametricTwoPort:
     """A part with a small series inductance and shunt capacitance before it, each of the part's own reflection."""
     small = 2 * reflection * frequency / frequency[-1]
-    one, none = np.ones(frequency.shape, dtype=np.complex128), np.zeros(frequency.shape, dtype=np.complex128)
+    one, zero = np.ones(frequency.shape, dtype=np.complex128), np.zeros(frequency.shape, dtype=np.complex128)
 
-    def shifted(x: Number) -> TwoPort:
+    def matrix(x: RealArray) -> TwoPort:
         series, shunt = 1j * x[0] * small * z_0, 1j * x[1] * small / z_0
-        return product(TwoPort(1 + series * shunt, series, shunt, one), port)
+        return cascade((TwoPort(1 + series * shunt, series, shunt, one), fixed))
 
-    def slopes(x: Number, own: TwoPort) -> list[TwoPort]:
+    def derivatives(x: RealArray, own: TwoPort) -> list[TwoPort]:
         series, shunt = 1j * small * z_0, 1j * small / z_0
-        by_series = product(TwoPort(x[1] * series * shunt, series, none, none), port)
-        return [by_series, product(TwoPort(x[0] * series * shunt, none, shunt, none), port)]
+        by_series = cascade((TwoPort(x[1] * series * shunt, series, zero, zero), fixed))
+        return [by_series, cascade((TwoPort(x[0] * series * shunt, zero, shunt, zero), fixed))]
 
-    return Piece(link, 2, shifted, slopes, ((0, 1.0), (1, 1.0)))
+    return ParametricTwoPort(link, 2, matrix, derivatives, ((0, 1.0), (1, 1.0)))

@@ -1,4 +1,4 @@
-"""What a caller may ask about a measured sweep: the file, and the line it was taken on."""
+"""What a caller may ask about a measured sweep: the file, and the line it was measured on."""
 
 from typing import Annotated
 

@@ -1,4 +1,4 @@
-"""What the core answers about a sweep. Units are in the keys; null stands where there is no finite number.
+"""What the core answers about a sweep. Units are in the keys; null where there is no finite number.
 
 Reflections are voltages against the forward wave's. `joints` follow the line from the analyser;
 `element` is the index in the request.
@@ -14,6 +14,7 @@ __all__ = [
     "Candidate",
     "Deviation",
     "DistanceProfile",
+    "Finding",
     "FittedSize",
     "LineCheck",
     "PartCheck",
@@ -24,6 +25,7 @@ __all__ = [
 ]
 
 Numbers = list[float | None]
+Finding = Literal["sound", "suspect", "unclear", "no fit"]
 
 
 class FittedSize(Struct, frozen=True):
@@ -63,7 +65,7 @@ class SweptJoint(Struct, frozen=True):
     change: float | None
     """Against the earlier sweep; null without one."""
     shadowed: bool
-    """Behind the suspect, whose fault changes what is seen from here on."""
+    """Behind the suspect, whose fault changes every echo beyond it."""
     seen: bool
     """The excess is above the threshold and not the suspect's shadow."""
     nearest_m: float | None
@@ -113,14 +115,14 @@ class Deviation(Struct, frozen=True):
 class LineCheck(Struct, frozen=True):
     """A one-port sweep against its line."""
 
-    finding: Literal["sound", "suspect", "unclear", "no fit"]
+    finding: Finding
     suspect: int | None
     """Element of the joint named."""
     probability: float | None
     candidates: list[Candidate]
     """Best first; those the sweep can't tell from the best, and the best of other joints."""
     apart: list[int]
-    """Elements of the joints that can't be told apart."""
+    """Elements of the joints that the sweep does not distinguish."""
     joints: list[SweptJoint]
     transform: Literal["low-pass", "band-pass"]
     window_shape: float
@@ -129,7 +131,7 @@ class LineCheck(Struct, frozen=True):
     range_m: float
     length_m: float
     needed_top_hz: float | None
-    """Where a sweep must reach to tell the joints of `apart` apart; null where there are none, or all in one place."""
+    """Upper edge of a sweep that separates the joints of `apart`; null where there are none, or all in one place."""
     noise: float
     """What the best explanation leaves, rms of the reflection."""
     deviations: list[Deviation]
@@ -173,7 +175,7 @@ class PartCheck(Struct, frozen=True):
     expected_return_loss_db: Numbers
     limit_return_loss_db: Numbers
     other_return_loss_db: Numbers
-    """Looking into port 2."""
+    """At port 2."""
     earlier_loss_db: Numbers
     measured_real: Numbers
     measured_imaginary: Numbers

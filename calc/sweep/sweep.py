@@ -1,9 +1,12 @@
-"""A sweep as an answer: the file read, the line fitted to it, the joint that is worse than it should be named."""
+"""The operation "sweep": the file read, its points and its reference made those of the line, and judged."""
 
 import numpy as np
+from numpy.typing import NDArray
 
 from ..errors import InputError
 from ..feedline.feedline import Feedline, feedline_at
+from ..feedline.joint import JointLink
+from ..feedline.part import MeasuredLink
 from ..numeric.units import engineering
 from ..physics.cautions import CAUTIONS
 from ..physics.columns import spot_column
@@ -11,21 +14,23 @@ from ..physics.limits import assumption
 from ..waves.measured import Measured
 from ..waves.touchstone import read_touchstone
 from ..waves.two_port import from_scattering, scattering
-from .line_check import Setting, line_check
-from .part_check import Scattered, part_check
+from .arrays import ComplexArray
+from .line_check import check_line
+from .part_check import SweptPart, check_part
+from .prior import SweepSettings
 from .requests import SweepRequest
 from .results import SweepResult
-from .verdict import line_words, part_words
+from .verdict import line_advice, line_verdict, part_verdict
 
-__all__ = ["SWEEP_CAUTIONS", "sweep"]
+__all__ = ["SWEEP_CAUTIONS", "judge_sweep"]
 
-LOWEST_HZ = 1e5  # of every frequency the core takes
+LOWEST_HZ, HIGHEST_HZ = 1e5, 5e10  # of every frequency the core allows
 FEWEST_POINTS, MOST_POINTS = 16, 10_001
 MOST_JOINTS, MOST_LINKS = 12, 16
-"""Each joint is tried with every fault, all else along the line being free: so many take some two seconds."""
+"""Each joint is tried with every fault, all else along the line being free: so many need some two seconds."""
 
-GAIN = 1.05
-"""Reflection from which on the file is said to give out more than it takes in; noise alone passes 1."""
+ACTIVE = 1.05
+"""Reflection from which on the file is said to give out more power than went in; noise alone passes 1."""
 
 SWEEP_CAUTIONS = [
     "Before you connect an analyser: transmitter off and unplugged from the line, so that nobody can key it.",
@@ -36,44 +41,43 @@ SWEEP_CAUTIONS = [
 
 
 @np.errstate(divide="ignore", invalid="ignore", over="ignore", under="ignore")  # no number becomes null
-def sweep(request: SweepRequest) -> SweepResult:
-    """Judge a sweep. Raises InputError, with the line of the file, for one that can't be read or used."""
+def judge_sweep(request: SweepRequest) -> SweepResult:
+    """Judge a sweep: a one-port file against its line, or a two-port file against its parts.
+
+    Raises InputError, with the line of the file, for one that can't be read or used.
+    """
     measured = read_touchstone(request.touchstone, "touchstone")
     ports = measured.s.shape[-1]
-    then = None if request.earlier is None else _earlier(request.earlier, ports)
-    column = spot_column(float(np.clip(_middle(measured), LOWEST_HZ, 5e10)))
+    earlier = None if request.earlier is None else _earlier(request.earlier, ports)
+    column = spot_column(float(np.clip(_middle_hz(measured), LOWEST_HZ, HIGHEST_HZ)))
     feedline = feedline_at(request, request.elements, request.load, column)
-    joints = sum(link.kind == "joint" for link in feedline.links)
-    if ports == 1 and not 1 <= joints <= MOST_JOINTS:
-        allowed = f"a line with 1 to {MOST_JOINTS} joints, as each is tried with every fault; an adapter has two"
-        raise InputError("elements", f"{joints} joints", allowed)
-    if ports == 1 and len(feedline.links) > MOST_LINKS:
-        raise InputError("elements", f"{len(feedline.links)} parts", f"at most {MOST_LINKS} parts; an adapter is two")
+    if ports == 1:
+        _refuse_size(feedline)
     if measured.frequencies_hz.size > MOST_POINTS:
         found = f"{measured.frequencies_hz.size} points"
         raise InputError("touchstone", found, f"a sweep of {FEWEST_POINTS} to {MOST_POINTS} points")
     usable, notes = _usable(measured, feedline, ports)
-    frequency, s = measured.frequencies_hz[usable], measured.s[usable]
+    used = measured._replace(frequencies_hz=measured.frequencies_hz[usable], s=measured.s[usable])
     z_0 = feedline.station.impedance_ohm
     line = part = None
     if ports == 1:
-        earlier = None if then is None else (then.frequencies_hz, _reflection(then, then.s, z_0))
-        setting = Setting(
+        settings = SweepSettings(
             length_tolerance=request.length_tolerance,
             window_shape=request.window_shape or float(assumption("sweep_window_shape")),
             load=request.load,
         )
-        line, steps = line_check(feedline, frequency, _reflection(measured, s, z_0), earlier, setting)
-        verdict, advice = line_words(line, request.load)
+        compared = None if earlier is None else (earlier.frequencies_hz, _one_port_reflection(earlier, z_0))
+        line, steps = check_line(feedline, used.frequencies_hz, _one_port_reflection(used, z_0), compared, settings)
+        verdict, advice = line_verdict(line), line_advice(line, request.load)
     else:
-        earlier = None if then is None else (then.frequencies_hz, _scattered(then, then.s, z_0, "earlier"))
-        part, steps = part_check(feedline, frequency, _scattered(measured, s, z_0, "touchstone"), earlier)
-        verdict, advice = part_words(part), []
+        past = None if earlier is None else (earlier.frequencies_hz, _swept_part(earlier, z_0, "earlier"))
+        part, steps = check_part(feedline, used.frequencies_hz, _swept_part(used, z_0, "touchstone"), past)
+        verdict, advice = part_verdict(part), []
     return SweepResult(
         ports=ports,
-        points=int(frequency.size),
-        low_hz=float(frequency[0]),
-        high_hz=float(frequency[-1]),
+        points=int(used.frequencies_hz.size),
+        low_hz=float(used.frequencies_hz[0]),
+        high_hz=float(used.frequencies_hz[-1]),
         reference_ohm=measured.reference_ohm,
         notes=[*measured.notes, *notes],
         verdict=verdict,
@@ -85,7 +89,7 @@ def sweep(request: SweepRequest) -> SweepResult:
     )
 
 
-def _middle(measured: Measured) -> float:
+def _middle_hz(measured: Measured) -> float:
     return float(measured.frequencies_hz[0] + measured.frequencies_hz[-1]) / 2
 
 
@@ -96,15 +100,27 @@ def _earlier(text: str, ports: int) -> Measured:
     return earlier
 
 
-def _usable(measured: Measured, feedline: Feedline, ports: int) -> tuple[np.ndarray, list[str]]:
-    """Which points can be judged, and a sentence for each reason that others can't."""
+def _refuse_size(feedline: Feedline) -> None:
+    """Raise InputError for a line with no joint, or with more joints or two-ports than are judged."""
+    joints = sum(isinstance(link, JointLink) for link in feedline.links)
+    if not 1 <= joints <= MOST_JOINTS:
+        allowed = f"a line with 1 to {MOST_JOINTS} joints, as each is tried with every fault; an adapter has two"
+        raise InputError("elements", f"{joints} joints", allowed)
+    if len(feedline.links) > MOST_LINKS:
+        raise InputError("elements", f"{len(feedline.links)} parts", f"at most {MOST_LINKS} parts; an adapter is two")
+
+
+def _usable(measured: Measured, feedline: Feedline, ports: int) -> tuple[NDArray[np.bool_], list[str]]:
+    """Which points can be judged, (frequencies,), and a sentence for each reason that others can't."""
     frequency, notes = measured.frequencies_hz, []
     high_enough = frequency >= LOWEST_HZ
-    held = np.maximum(frequency, LOWEST_HZ)
-    known = np.isfinite(np.broadcast_to(feedline.load(held), held.shape)) if ports == 1 else np.full(held.shape, True)
+    allowed = np.maximum(frequency, LOWEST_HZ)
+    known = np.full(allowed.shape, True)
+    if ports == 1:
+        known = np.isfinite(np.broadcast_to(feedline.load(allowed), allowed.shape))
     for link in feedline.links:
-        if link.kind == "measured":
-            known = known & np.isfinite(link.models[0].two_port(held).a)
+        if isinstance(link, MeasuredLink):
+            known = known & np.isfinite(link.models[0].two_port(allowed).a)
     usable = high_enough & known
     if not high_enough.all():
         notes.append(f"{int((~high_enough).sum())} points below {engineering(LOWEST_HZ, 'Hz')} are not used.")
@@ -112,20 +128,23 @@ def _usable(measured: Measured, feedline: Feedline, ports: int) -> tuple[np.ndar
         notes.append(f"{int((~known).sum())} points are not used, as a file of the line does not reach them.")
     if usable.sum() < FEWEST_POINTS:
         raise InputError("touchstone", f"{int(usable.sum())} points", f"a sweep of at least {FEWEST_POINTS} points")
-    if (np.abs(measured.s[usable]) > GAIN).any():
+    if (np.abs(measured.s[usable]) > ACTIVE).any():
         notes.append("The file gives out more than it takes in at some points: check the analyser's calibration.")
     return usable, notes
 
 
-def _reflection(measured: Measured, s: np.ndarray, z_0: float) -> np.ndarray:
-    """A one-port's reflection against the line's impedance."""
-    step, own = (measured.reference_ohm - z_0) / (measured.reference_ohm + z_0), s[:, 0, 0]
+def _one_port_reflection(measured: Measured, z_0: float) -> ComplexArray:
+    """A one-port's reflection against the line's impedance, (frequencies,)."""
+    own: ComplexArray = measured.s[:, 0, 0]
+    step = (measured.reference_ohm - z_0) / (measured.reference_ohm + z_0)
     return (own + step) / (1 + own * step)
 
 
-def _scattered(measured: Measured, s: np.ndarray, z_0: float, field: str) -> Scattered:
+def _swept_part(measured: Measured, z_0: float, field: str) -> SweptPart:
+    """A two-port against the line's impedance. Raises InputError naming the field for one that lets nothing through."""
+    s = measured.s
     if not (np.abs(s[:, 1, 0]) > 0).all():
         raise InputError(field, "s21 = 0", "a two-port that lets something through")
     port = from_scattering(s[:, 0, 0], s[:, 0, 1], s[:, 1, 0], s[:, 1, 1], measured.reference_ohm)
     s11, _, s21, s22 = scattering(port, z_0)
-    return Scattered(s11, s21, s22)
+    return SweptPart(s11, s21, s22)

@@ -12,36 +12,35 @@ from scipy.stats import norm
 
 from jointwise.calc.feedline.feedline import feedline_at
 from jointwise.calc.physics.columns import spot_column
-from jointwise.calc.sweep.line_check import Setting, swept_line
-from jointwise.calc.sweep.model import Planes
-from jointwise.calc.sweep.search import scattered
+from jointwise.calc.sweep.chain_solution import ChainSolution
+from jointwise.calc.sweep.prior import SweepSettings, line_with_prior
+from jointwise.calc.sweep.sampling import scattered
 
 ERRORS = 0.01
 DETECTABLE = 2 * norm.isf(ERRORS)
 """Deviations between the hypotheses from which on the observer misses at most 1 % at 1 % of false alarms."""
 POINTS = 201
-SHIFTS, TRIED, MOST = np.linspace(-3, 3, 121), 2, 40
+SHIFTS, TRIED, MOST_STEPS = np.linspace(-3, 3, 121), 2, 40
 
 
 def separations(drawn, noises):
-    """How far the fault of a drawn line stands out from what good parts explain, in standard deviations."""
-    few = scattered(drawn.frequency_hz.size, POINTS)
-    frequency = drawn.frequency_hz[few]
+    """How far the fault of a drawn line exceeds what good parts explain, in standard deviations."""
+    points = scattered(drawn.frequency_hz.size, POINTS)
+    frequency = drawn.frequency_hz[points]
     request = drawn.request(drawn.reflection)
     built = feedline_at(request, request.elements, request.load, spot_column(float(frequency.mean())))
-    line = swept_line(built, frequency, Setting(request.length_tolerance, 1.0, request.load))
-    values, off = np.zeros(line.count), iter(drawn.off)
-    for at, piece in enumerate(line.pieces):
-        if piece.link.kind == "cable":
-            values[line.starts[at] :][: piece.count] = np.array(next(off)) / line.spreads
-    beside = [line.starts[at] for at, piece in enumerate(line.pieces) if abs(piece.link.element - drawn.joint) == 1]
-    found, closest = [], values
+    line = line_with_prior(built, frequency, SweepSettings(request.length_tolerance, 1.0, request.load))
+    x = np.zeros(line.parameter_count)
+    for at, deviations in zip(line.cable_positions, drawn.deviations, strict=True):
+        line.own_parameters(x, at)[:] = np.array(deviations) / line.prior
+    beside = [line.offsets[at] for at, own in enumerate(line.two_ports) if abs(own.link.element - drawn.joint) == 1]
+    found, closest = [], x
     for noise in noises:
-        # fewer points looked at are as many with less noise
-        level = noise * np.sqrt(few.size / drawn.frequency_hz.size)
-        intact, values = _fitted(line, drawn.intact[few], level, values)
-        starts = [values, closest, *_shifted(line, drawn.reflection[few], level, values, beside)]
-        faulty, closest = min((_fitted(line, drawn.reflection[few], level, one) for one in starts), key=_first)
+        # some of the points are worth all of them with less noise
+        level = noise * np.sqrt(points.size / drawn.frequency_hz.size)
+        intact, x = _fitted(line, drawn.intact[points], level, x)
+        starts = [x, closest, *_shifted(line, drawn.reflection[points], level, x, beside)]
+        faulty, closest = min((_fitted(line, drawn.reflection[points], level, start) for start in starts), key=_first)
         found.append(float(np.sqrt(max(faulty - intact, 0.0))))
     return found
 
@@ -50,36 +49,41 @@ def _first(pair):
     return pair[0]
 
 
-def _shifted(line, seen, level, start, lengths):
-    """The likeliest few of the starts with some lengths shifted."""
+def _shifted(line, reflection, level, start, lengths):
+    """The likeliest of the starts with some lengths shifted."""
     starts = np.repeat(start[None, :], SHIFTS.size, axis=0)
     starts[:, lengths] += SHIFTS[:, None]
-    return starts[np.argsort([(_missing(line, seen, level, one) ** 2).sum() for one in starts])[:TRIED]]
+    return starts[np.argsort([(_residual(line, reflection, level, x) ** 2).sum() for x in starts])[:TRIED]]
 
 
-def _missing(line, seen, level, x):
-    """What the model misses, in standard deviations, and its numbers in theirs."""
-    ports = line.ports(x)
-    gap = (Planes.of(ports, line.end(x), line.impedance_ohm).reflection(0, ports[0]) - seen) * np.sqrt(2) / level
+def _residual(line, reflection, level, x):
+    """What the model misses, in standard deviations, and its parameters in theirs."""
+    matrices = line.matrices(x)
+    solution = ChainSolution.of(matrices, line.load_reflection(x), line.impedance_ohm)
+    gap = (solution.reflection(0, matrices[0]) - reflection) * np.sqrt(2) / level
     return np.concatenate([gap.real, gap.imag, x])
 
 
-def _slopes(line, level, x):
-    """How that moves with every number."""
-    ports = line.ports(x)
-    planes = Planes.of(ports, line.end(x), line.impedance_ohm)
+def _jacobian(line, level, x):
+    """Derivatives of that by every parameter."""
+    matrices = line.matrices(x)
+    solution = ChainSolution.of(matrices, line.load_reflection(x), line.impedance_ohm)
     rows = []
-    for at, piece in enumerate(line.pieces):
-        moved = planes.slopes(at, ports[at], piece.slopes(line.unknowns(x, at), ports[at]))
-        rows += [moved[which] * share for which, share in piece.shares]
-    end = planes.end_slope(ports[-1])
-    rows = np.array([*rows, *(end * term for term in line.load_terms)]) * np.sqrt(2) / level
-    return np.concatenate([rows.real.T, rows.imag.T, np.eye(line.count)])
+    for at, (own, matrix) in enumerate(zip(line.two_ports, matrices, strict=True)):
+        moved = solution.derivatives(at, matrix, own.derivatives(line.own_parameters(x, at), matrix))
+        rows += [moved[which] * factor for which, factor in own.factors]
+    by_load = solution.load_derivative(matrices[-1])
+    rows = np.array([*rows, *(by_load * term for term in line.load_basis)]) * np.sqrt(2) / level
+    return np.concatenate([rows.real.T, rows.imag.T, np.eye(line.parameter_count)])
 
 
-def _fitted(line, seen, level, start):
-    """Least squares: (sum of squares, values)."""
+def _fitted(line, reflection, level, start):
+    """Least squares: (sum of squares, parameters)."""
     found = least_squares(
-        lambda x: _missing(line, seen, level, x), start, jac=lambda x: _slopes(line, level, x), max_nfev=MOST, xtol=1e-6
+        lambda x: _residual(line, reflection, level, x),
+        start,
+        jac=lambda x: _jacobian(line, level, x),
+        max_nfev=MOST_STEPS,
+        xtol=1e-6,
     )
     return 2 * found.cost, found.x

@@ -1,7 +1,7 @@
 """Drawn lines with one known fault each, or none, and the sweep an analyser would take of them.
 
-What is drawn here is not what the search goes by: deviations are even between bounds, the wet insulation has
-another loss, and a wrong part is a section of its own.
+Their deviations are not those the search assumes: they are even between bounds, the wet insulation has another
+loss, and a wrong part is a section of its own.
 """
 
 from typing import NamedTuple
@@ -31,7 +31,7 @@ WET_TANGENT = 0.04
 Z_0 = 50.0
 
 
-class Drawn(NamedTuple):
+class DrawnLine(NamedTuple):
     """A line, what is wrong with it, and what it reflects without noise."""
 
     elements: list
@@ -42,8 +42,8 @@ class Drawn(NamedTuple):
     reflection: np.ndarray
     intact: np.ndarray
     """The reflection of the same line, its good parts off by as much, without the fault."""
-    off: list[tuple[float, float, float]]
-    """By how much each cable is off in electrical length, impedance and loss, as shares."""
+    deviations: list[tuple[float, float, float]]
+    """Of each cable in electrical length, impedance and loss, as shares."""
     random: np.random.Generator
 
     def noisy(self, noise):
@@ -57,7 +57,7 @@ class Drawn(NamedTuple):
         return SweepRequest(elements=self.elements, load=self.load, touchstone=text, **more)
 
 
-def between(random, low, high):
+def log_uniform(random, low, high):
     """A size drawn evenly on a logarithmic scale."""
     return float(np.exp(random.uniform(np.log(low), np.log(high))))
 
@@ -67,31 +67,31 @@ def draw(seed, kind):
     random = np.random.default_rng(seed)
     elements = [Joint(family=str(random.choice(FAMILIES)))]
     for _ in range(random.integers(2, 5)):
-        elements += [CableRun(cable=str(random.choice(CABLES)), length_m=round(between(random, 2, 20), 2))]
+        elements += [CableRun(cable=str(random.choice(CABLES)), length_m=round(log_uniform(random, 2, 20), 2))]
         elements += [Joint(family=str(random.choice(FAMILIES)))]
     frequency = np.linspace(LOWEST_HZ, random.choice(TOPS_HZ), int(random.choice(POINTS)))
     load = KnownEnd(what=str(random.choice(ENDS)))
     joint = int(random.choice(np.arange(0, len(elements), 2)))
     built = feedline_at(SweepRequest(elements=elements, load=load, touchstone=""), elements, load, spot_column(1e8))
-    ports, intact, off = [], [], []
+    faulty, intact, deviations = [], [], []
     for at, link in enumerate(built.links):
         wet = kind == "water" and at == (joint + 1 if joint < len(elements) - 1 else joint - 1)
         if link.kind == "cable":
-            shares, dry, soaked = run(random, link, frequency, wet, at > joint)
-            off.append(shares)
+            shares, dry, sections = drawn_cable(random, link, frequency, wet, at > joint)
+            deviations.append(shares)
             intact.append(dry)
-            ports += soaked
+            faulty += sections
         else:
-            intact.append(fair(random, link, frequency))
-            ports.append(intact[-1])
+            intact.append(drawn_joint(random, link, frequency))
+            faulty.append(intact[-1])
         if at == joint:
-            ports += lumped(random, kind, 2 * np.pi * frequency)
+            faulty += lumped_fault(random, kind, 2 * np.pi * frequency)
     end = built.load(frequency) + END * (random.normal() + 1j * random.normal())
-    seen, without = (drive(one, end, Z_0, net=False).reflection(Z_0)[0] for one in (ports, intact))
-    return Drawn(elements, load, kind, joint, frequency, seen, without, off, random)
+    reflection, sound = (drive(ports, end, Z_0, net=False).reflection(Z_0)[0] for ports in (faulty, intact))
+    return DrawnLine(elements, load, kind, joint, frequency, reflection, sound, deviations, random)
 
 
-def fair(random, link, frequency):
+def drawn_joint(random, link, frequency):
     """A joint anywhere between a typical one and the worst its standard allows."""
     typical, worst = (link.models[end].section(frequency) for end in (GENEROUS, CAUTIOUS))
     grade = random.uniform(0, 1)
@@ -99,7 +99,7 @@ def fair(random, link, frequency):
     return joint_section(impedance, typical.angle * (worst.angle / typical.angle) ** grade, typical.contact_ohm)
 
 
-def run(random, link, frequency, wet, first):
+def drawn_cable(random, link, frequency, wet, first):
     """A cable that is off in length, impedance and loss: by how much, dry, and wet at its first or last metres."""
     model = link.models[GENEROUS]
     conductor, dielectric, beta = model.constants(frequency)
@@ -110,22 +110,22 @@ def run(random, link, frequency, wet, first):
     shares, dry = (by_length, by_impedance, by_loss), line_section(impedance, (alpha + 1j * beta) * model.length_m)
     if not wet:
         return shares, dry, [dry]
-    length, growth = min(between(random, 0.2, 2), model.length_m), between(random, 0.2, 1.5)
-    slower = np.sqrt(1 + growth)
-    soaked = (alpha + beta * WET_TANGENT * growth / 2 + 1j * beta) * slower
-    parts = [line_section(impedance / slower, soaked * length)]
+    length, growth = min(log_uniform(random, 0.2, 2), model.length_m), log_uniform(random, 0.2, 1.5)
+    slowing = np.sqrt(1 + growth)
+    soaked = (alpha + beta * WET_TANGENT * growth / 2 + 1j * beta) * slowing
+    parts = [line_section(impedance / slowing, soaked * length)]
     parts.append(line_section(impedance, (alpha + 1j * beta) * (model.length_m - length)))
     return shares, dry, parts if first else parts[::-1]
 
 
-def lumped(random, kind, omega):
+def lumped_fault(random, kind, omega):
     """What is wrong right at the joint."""
-    one, none = np.ones_like(omega) + 0j, np.zeros_like(omega) + 0j
+    one, zero = np.ones_like(omega) + 0j, np.zeros_like(omega) + 0j
     if kind == "resistance":
-        return [TwoPort(one, between(random, 0.5, 50) + none, none, one)]
+        return [TwoPort(one, log_uniform(random, 0.5, 50) + zero, zero, one)]
     if kind == "shield":
-        return [TwoPort(one, between(random, 2, 100) + 1j * omega * between(random, 2e-8, 3e-7), none, one)]
+        return [TwoPort(one, log_uniform(random, 2, 100) + 1j * omega * log_uniform(random, 2e-8, 3e-7), zero, one)]
     if kind == "step":
         impedance = float(random.choice([75.0, 93.0]))
-        return [line_section(impedance + none, 1j * omega * between(random, 0.03, 0.08) / C_0)]
+        return [line_section(impedance + zero, 1j * omega * log_uniform(random, 0.03, 0.08) / C_0)]
     return []

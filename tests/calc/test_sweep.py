@@ -10,7 +10,7 @@ from sweeps import draw
 from jointwise.calc.errors import InputError
 from jointwise.calc.feedline.elements import CableRun, Joint, KnownEnd
 from jointwise.calc.sweep.requests import SweepRequest
-from jointwise.calc.sweep.sweep import sweep
+from jointwise.calc.sweep.sweep import judge_sweep
 
 NOISE = 0.01
 SEEDS = {"resistance": 0, "shield": 1, "water": 7, "step": 8}
@@ -54,8 +54,8 @@ def resistor_line(ohm, length_m=10.0):
     """A sweep, by scikit-rf, of two cables with a resistor between them and a short at the end."""
     band = skrf.Frequency(1, 500, 401, "MHz")
     medium = medium_of(band)
-    whole = medium.line(length_m, "m") ** medium.resistor(ohm) ** medium.line(5.0, "m") ** medium.short()
-    return band.f, whole.s
+    network = medium.line(length_m, "m") ** medium.resistor(ohm) ** medium.line(5.0, "m") ** medium.short()
+    return band.f, network.s
 
 
 @pytest.mark.parametrize("kind", SEEDS)
@@ -63,7 +63,7 @@ def test_the_bad_joint_is_named(kind):
     """A drawn line with a fault of each kind, measured with 1 % of noise, has that joint named."""
     drawn = draw(SEEDS[kind], kind)
 
-    check = sweep(drawn.request(drawn.noisy(NOISE))).line
+    check = judge_sweep(drawn.request(drawn.noisy(NOISE))).line
 
     assert check.finding == "suspect"
     assert check.suspect == drawn.joint
@@ -77,7 +77,7 @@ def test_the_size_of_a_resistance_is_found():
     noise = np.random.default_rng(1).normal(size=(2, *s.shape)) * 0.003
     text = touchstone(frequency, s + noise[0] + 1j * noise[1])
 
-    check = sweep(SweepRequest(elements=elements, load=KnownEnd(what="short"), touchstone=text)).line
+    check = judge_sweep(SweepRequest(elements=elements, load=KnownEnd(what="short"), touchstone=text)).line
 
     size = check.candidates[0].sizes[0]
     assert (check.suspect, check.candidates[0].kind) == (1, "resistance")
@@ -90,7 +90,7 @@ def test_a_sound_line_is_not_accused(seed):
     """A drawn line without a fault has no joint named, and no candidates."""
     drawn = draw(seed, None)
 
-    check = sweep(drawn.request(drawn.noisy(NOISE))).line
+    check = judge_sweep(drawn.request(drawn.noisy(NOISE))).line
 
     assert check.finding == "sound"
     assert check.suspect is None
@@ -101,7 +101,7 @@ def test_the_echo_of_the_fault_stands_out():
     """The measured echo at the bad joint exceeds its threshold, and joints before it do not."""
     drawn = draw(1, "shield")
 
-    check = sweep(drawn.request(drawn.noisy(NOISE))).line
+    check = judge_sweep(drawn.request(drawn.noisy(NOISE))).line
 
     assert [joint.element for joint in check.joints if joint.seen] == [drawn.joint]
     assert all(joint.shadowed == (joint.element > drawn.joint) for joint in check.joints)
@@ -112,7 +112,7 @@ def test_an_open_end_hides_the_joint_before_it():
     drawn = draw(0, "resistance")
     assert drawn.load.what == "open"
 
-    result = sweep(drawn.request(drawn.noisy(NOISE)))
+    result = judge_sweep(drawn.request(drawn.noisy(NOISE)))
 
     assert result.line.joints[-1].least_resistance_ohm is None
     assert any("with a short" in words for words in result.advice)
@@ -129,7 +129,7 @@ def test_joints_in_one_place_are_not_told_apart():
     ]
 
     text = touchstone(frequency, s + 0.002 * np.random.default_rng(2).normal(size=s.shape))
-    result = sweep(SweepRequest(elements=elements, load=KnownEnd(what="short"), touchstone=text))
+    result = judge_sweep(SweepRequest(elements=elements, load=KnownEnd(what="short"), touchstone=text))
 
     assert result.line.finding == "unclear"
     assert sorted(result.line.apart) == [1, 2]
@@ -141,7 +141,8 @@ def test_another_line_is_said_not_to_fit():
     frequency, s = resistor_line(0.0, length_m=2.0)
     elements = [CableRun(cable="rg_213", length_m=30.0), Joint(family="n"), CableRun(cable="rg_213", length_m=5.0)]
 
-    result = sweep(SweepRequest(elements=elements, load=KnownEnd(what="short"), touchstone=touchstone(frequency, s)))
+    request = SweepRequest(elements=elements, load=KnownEnd(what="short"), touchstone=touchstone(frequency, s))
+    result = judge_sweep(request)
 
     assert result.line.finding == "no fit"
     assert "does not fit" in result.verdict
@@ -155,20 +156,20 @@ def test_the_reference_of_the_file_does_not_matter():
     network.renormalize(75)
     moved = touchstone(drawn.frequency_hz, network.s, 75.0)
 
-    own = sweep(drawn.request(measured)).line
-    other = sweep(SweepRequest(elements=drawn.elements, load=drawn.load, touchstone=moved)).line
+    own = judge_sweep(drawn.request(measured)).line
+    other = judge_sweep(SweepRequest(elements=drawn.elements, load=drawn.load, touchstone=moved)).line
 
     assert other.candidates[0].sizes[0].value == pytest.approx(own.candidates[0].sizes[0].value, rel=1e-3)
     assert other.suspect == own.suspect
 
 
 def test_an_earlier_sweep_shows_the_change():
-    """Against a sweep taken before the fault, the joint's echo has changed by its excess."""
+    """Against a sweep from before the fault, the joint's echo has changed by its excess."""
     drawn = draw(1, "shield")
     sound = draw(1, None)
     before = touchstone(sound.frequency_hz, sound.reflection[:, None, None])
 
-    check = sweep(drawn.request(drawn.noisy(NOISE), earlier=before)).line
+    check = judge_sweep(drawn.request(drawn.noisy(NOISE), earlier=before)).line
 
     at = next(joint for joint in check.joints if joint.element == drawn.joint)
     assert at.change > at.threshold

@@ -13,7 +13,7 @@ from jointwise.calc.formulas.sweep import (
     window_broadening,
     window_side_lobe,
 )
-from jointwise.calc.sweep.transform import Path, transform_of
+from jointwise.calc.sweep.transform import Propagation, distance_transform
 
 ROUND_LIGHT = 3e8 / 299_792_458  # the guides reckon with 1.5e8 m/s there and back
 NO_WINDOW = 1.0
@@ -91,10 +91,10 @@ def test_transform_is_that_of_scikit_rf(start_hz):
 
     expected = (theirs(echoes) / theirs(np.ones(frequency.size, dtype=complex)).max())[:shown]
     first = int(start_hz == 0)  # the core bridges the gap to zero itself
-    transform = transform_of(frequency[first:], 6.0, float(echoes[0].real))
+    transform = distance_transform(frequency[first:], 6.0, float(echoes[0].real))
     delays = np.arange(shown) / (fine * step)
-    path = Path(delays, np.pi * delays[:, None] * frequency[first:], np.zeros((shown, 1)))
-    seen = transform.seen(echoes[first:], transform.kernel(path))
+    propagation = Propagation(delays, np.pi * delays[:, None] * frequency[first:], np.zeros((shown, 1)))
+    found = transform.echoes(echoes[first:], transform.kernel(propagation))
 
     assert transform.low_pass == (start_hz == 0)
-    assert (seen if transform.low_pass else np.abs(seen)) == pytest.approx(expected, abs=6e-4)
+    assert (found if transform.low_pass else np.abs(found)) == pytest.approx(expected, abs=6e-4)
