@@ -1,5 +1,6 @@
 """What is known of every family at the joint: margins, gates and loss, with the port's own joint in front of it."""
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 import numpy as np
@@ -93,7 +94,7 @@ def evaluation_of(request: ChooseRequest) -> Evaluation:
     return evaluation if request.port is None else _behind_port(evaluation, families.index(request.port))
 
 
-def harsher(order: list[str], first: str, second: str) -> str:
+def harsher(order: Sequence[str], first: str, second: str) -> str:
     """The later of two words in an order that rises."""
     return max(first, second, key=order.index)
 
