@@ -108,5 +108,5 @@ def _importable(name: str, data: bytes, place: str) -> tuple[str, bytes]:
 
 def _compiled(source: bytes, name: str, level: int) -> bytes:
     code = compile(source, name, "exec", dont_inherit=True, optimize=level)
-    # an unchecked hash: the source stays away, so there is nothing to compare
+    # an unchecked hash: the source is not packed, so there is nothing to compare
     return bytes(_code_to_hash_pyc(code, source_hash(source), checked=False))
