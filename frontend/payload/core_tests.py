@@ -58,4 +58,5 @@ def _helper_paths(path: Path, name: str) -> list[Path]:
 def _imported(path: Path) -> set[str]:
     nodes = list(ast.walk(ast.parse(path.read_text())))
     plain = {alias.name.split(".")[0] for node in nodes if isinstance(node, ast.Import) for alias in node.names}
-    return plain | {node.module.split(".")[0] for node in nodes if isinstance(node, ast.ImportFrom) and not node.level}
+    froms = [node for node in nodes if isinstance(node, ast.ImportFrom) and not node.level]
+    return plain | {node.module.split(".")[0] for node in froms if node.module}
