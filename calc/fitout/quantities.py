@@ -1,4 +1,4 @@
-"""What to have ready for the whole station."""
+"""What to have ready for all joints of a station."""
 
 from collections import Counter, defaultdict
 

@@ -136,7 +136,7 @@ class GalvanicCheck(Struct, frozen=True):
 
 
 class InspectionPlan(Struct, frozen=True):
-    """When to inspect next and what to look at; `due` is empty without a day of fitting."""
+    """When to inspect next and what to check; `due` is empty without a day of fitting."""
 
     interval_months: int
     due: str

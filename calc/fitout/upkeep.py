@@ -45,7 +45,7 @@ def months_later(start: date, months: int) -> date:
 
 
 def inspection(circumstances: Mapping[str, str], fitted: date | None) -> InspectionPlan:
-    """The interval by exposure and shaking, and what to look at."""
+    """The interval by exposure and shaking, and what to check."""
     rule = catalogue().inspections[circumstances["exposure"]]
     months: int = getattr(rule, circumstances["vibration"])
     return InspectionPlan(

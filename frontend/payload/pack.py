@@ -63,7 +63,7 @@ def core(folder: Path, worker: Path) -> dict[str, bytes]:
 def archive(files: Mapping[str, bytes]) -> bytes:
     """A zip of these files, sorted and undated.
 
-    Stored, not packed: a part is packed as a whole, which is smaller, and
+    Stored, not packed: a part is packed in one piece, which is smaller, and
     unpacked by the browser, which is faster.
     """
     target = io.BytesIO()
