@@ -12,14 +12,14 @@ __all__ = [
     "GalvanicMetal",
     "Inspection",
     "IpNumeral",
-    "Part",
     "PlatingSold",
     "Rule",
     "Screen",
     "SealingLayer",
+    "SheetPart",
 ]
 
-Part = Literal["tools", "cable", "mate", "sealing", "water", "relief", "bonding", "measure", "inspect"]
+SheetPart = Literal["tools", "cable", "mate", "sealing", "water", "relief", "bonding", "measure", "inspect"]
 Exposures = list[Literal["indoor", "sheltered", "exposed", "immersed"]]
 Months = Annotated[int, Meta(ge=1)]
 Length = Annotated[float, Meta(gt=0)]
@@ -33,7 +33,7 @@ class Rule(Struct, forbid_unknown_fields=True, frozen=True):
     """
 
     id: Id
-    part: Part
+    part: SheetPart
     text: str
     source: str
     kind: Kind

@@ -1,1 +1,1 @@
-"""Which interface family to fit at a joint: every demand checked, the rest ranked."""
+"""Which interface family to fit at a joint: every demand checked, those that meet all ranked."""

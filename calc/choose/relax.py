@@ -6,43 +6,31 @@ from collections.abc import Callable, Iterator
 import msgspec
 
 from ..catalogue import catalogue
+from ..catalogue.schema import Cable
 from ..errors import InputError
-from ..numeric.units import engineering
 from ..physics.gates import EXPOSURES, VIBRATIONS
-from ..physics.margins import Margins
+from .evaluation import Evaluation
 from .requests import ChooseRequest
-from .results import Choice, Relaxation, Value
+from .results import Choice, FieldValue, Relaxation
+from .verdict import concession
 
 __all__ = ["relaxations"]
 
-IN_WORDS = {
-    "use": "For receive only",
-    "air temperature": "In cooler air or in shade",
-    "vibration": "With less vibration",
-    "weather": "Kept from the weather",
-    "cable": "On another cable",
-    "cold": "Where it gets less cold",
-    "house limit": "Within the house limit",
-    "port": "With another port on the equipment",
-}
-"""Demands that give way by kind, not by a figure."""
+COOLER_STEP_C, MOST_COOLER_C = 10, 140
+"""Air temperatures are tried in steps of so much, over the whole range of the field."""
 
-
-COOLER_STEP_C = 10
-"""Air temperatures are tried in steps of so much."""
-
-Offer = tuple[str, Value]
-Passing = Callable[[ChooseRequest], list[str]]
+Offer = tuple[str, FieldValue]
+"""A field of the request, and what it could be set to."""
+PassingFamilies = Callable[[ChooseRequest], list[str]]
 
 
 def relaxations(
-    request: ChooseRequest, choices: list[Choice], margins: Margins, highest_hz: dict[str, float], passing: Passing
+    request: ChooseRequest, choices: list[Choice], evaluation: Evaluation, passing_families: PassingFamilies
 ) -> list[Relaxation]:
     """Each demand that is the only one some family misses, with the families that then pass.
 
-    `highest_hz` is each band's upper edge, `passing` the families that pass a request.
+    `passing_families` gives those that pass a request.
     """
-    rows = {family: row for row, family in enumerate(catalogue().interfaces)}
     missing_one: dict[str, list[Choice]] = {}
     for choice in choices:
         demands = {rejection.demand for rejection in choice.rejections}
@@ -50,103 +38,96 @@ def relaxations(
             missing_one.setdefault(demands.pop(), []).append(choice)
     found = []
     for demand, candidates in missing_one.items():
-        stands = {
-            choice.family: _stands(demand, choice, rows[choice.family], request, margins) for choice in candidates
-        }
-        least = _rounded_down(max(stands.values()))
-        helped = [choice for choice in candidates if demand in IN_WORDS or stands[choice.family] >= least]
-        words = IN_WORDS.get(demand) or _with(demand, least, helped[0], request)
-        offers = _offers(demand, least, helped, request, highest_hz)
-        field, value = next((offer for offer in offers if _holds(offer, request, helped, passing)), (None, None))
-        names = ", ".join(choice.name for choice in helped)
+        figures = {choice.family: _figure(demand, choice, request, evaluation) for choice in candidates}
+        figure = _rounded_down(max(figures.values()))
+        helped = [choice for choice in candidates if figures[choice.family] >= figure]
         families = [choice.family for choice in helped]
-        found.append(Relaxation(demand, f"{words}: {names}.", families, field, value))
+        offers = _offers(demand, figure, families, request, evaluation)
+        field, value = next(
+            (offer for offer in offers if _lets_pass(offer, request, families, passing_families)), (None, None)
+        )
+        names = ", ".join(choice.name for choice in helped)
+        sentence = f"{concession(demand, figure, helped[0], request)}: {names}."
+        found.append(Relaxation(demand, sentence, families, field, value))
     return found
 
 
-def _holds(offer: Offer, request: ChooseRequest, helped: list[Choice], passing: Passing) -> bool:
-    """Whether the field may have the value, and a family passes once it has."""
+def _lets_pass(offer: Offer, request: ChooseRequest, families: list[str], passing_families: PassingFamilies) -> bool:
+    """Whether the field may have the value, and one of the families passes once it has."""
     field, value = offer
     try:
         eased = msgspec.convert(msgspec.to_builtins(request) | {field: value}, ChooseRequest)
-        return not {choice.family for choice in helped}.isdisjoint(passing(eased))
+        return not set(families).isdisjoint(passing_families(eased))
     except (msgspec.ValidationError, InputError):
         return False
 
 
 def _offers(
-    demand: str, least: float, helped: list[Choice], request: ChooseRequest, highest_hz: dict[str, float]
+    demand: str, figure: float, families: list[str], request: ChooseRequest, evaluation: Evaluation
 ) -> Iterator[Offer]:
     """What the demand's field could be set to, the smallest concession first."""
-    interfaces = [catalogue().interfaces[choice.family] for choice in helped]
-    installations = [("installation", one) for one in catalogue().installations if one != request.installation]
+    installations = [("installation", name) for name in catalogue().installations if name != request.installation]
     match demand:
         case "power":
-            yield "power_w", least
+            yield "power_w", figure
         case "match":
-            yield "return_loss_asked_db", least
+            yield "return_loss_asked_db", figure
         case "wear":
-            yield "matings_per_year", _rounded_down(least / request.service_life_years)
+            yield "matings_per_year", _rounded_down(figure / request.service_life_years)
         case "room":
-            yield "largest_diameter_m", -least
+            yield "largest_diameter_m", -figure
         case "frequency":
-            yield "bands", [band for band in request.bands if highest_hz[band] <= least]
-            yield "frequencies_hz", [spot for spot in request.frequencies_hz if spot <= least]
+            highest_hz = {column.id: column.high_hz for column in evaluation.columns}
+            yield "bands", [band for band in request.bands if highest_hz[band] <= figure]
+            yield "frequencies_hz", [frequency for frequency in request.frequencies_hz if frequency <= figure]
         case "use":
             yield "use", "receive"
         case "vibration":
-            yield from [("vibration", one) for one in reversed(VIBRATIONS) if one != request.vibration]
+            yield from [("vibration", name) for name in reversed(VIBRATIONS) if name != request.vibration]
             yield from installations
         case "weather":
             yield "added_sealing", True
-            yield from [("exposure", one) for one in reversed(EXPOSURES) if one != request.exposure]
+            yield from [("exposure", name) for name in reversed(EXPOSURES) if name != request.exposure]
             yield from installations
         case "cable":
             yield from [("cable", cable.id) for cable in _nearest_cables(request) if cable.id != request.cable]
         case "port":
-            yield from [("port", choice.family) for choice in helped]
+            yield from [("port", family) for family in families]
         case "cold":
-            yield "ambient_temperature_c", min(one.lowest_temperature_c.value for one in interfaces)
+            interfaces = [catalogue().interfaces[family] for family in families]
+            yield "ambient_temperature_c", min(interface.lowest_temperature_c.value for interface in interfaces)
         case "air temperature":
             yield "solar_irradiance_w_per_m2", 0.0
-            air = request.ambient_temperature_c
-            yield from [("ambient_temperature_c", air - step) for step in range(COOLER_STEP_C, 140, COOLER_STEP_C)]
+            air_c = request.ambient_temperature_c
+            steps = range(COOLER_STEP_C, MOST_COOLER_C, COOLER_STEP_C)
+            yield from [("ambient_temperature_c", air_c - step) for step in steps]
 
 
-def _nearest_cables(request: ChooseRequest) -> list:
+def _nearest_cables(request: ChooseRequest) -> list[Cable]:
     """The catalogue's cables, those nearest in diameter to the one in use first."""
     cables = catalogue().cables
     own = cables[request.cable].outer_diameter_m.value if request.cable else request.cable_diameter_m
     return sorted(cables.values(), key=lambda cable: abs(cable.outer_diameter_m.value - (own or 0.0)))
 
 
-def _stands(demand: str, choice: Choice, row: int, request: ChooseRequest, margins: Margins) -> float:
-    """How much of the demand a family stands in its own unit, 1 where that is no figure; room counts as negative."""
+def _figure(demand: str, choice: Choice, request: ChooseRequest, evaluation: Evaluation) -> float:
+    """How much of the demand a family meets, in its own unit, more being better: a diameter counts as negative.
+
+    1 for a demand that is no figure.
+    """
+    row = evaluation.families.index(choice.family)
     match demand:
         case "power":
-            return float(margins.allowed_w[0][:, row].min())
+            return float(evaluation.margins.allowed_w[0][:, row].min())
         case "frequency":
             return catalogue().interfaces[choice.family].rated_frequency_hz.low.value
         case "match":
-            return float(margins.match_db[0][row].min()) + request.return_loss_asked_db
+            return float(evaluation.margins.match_db[0][row].min()) + request.return_loss_asked_db
         case "wear":
             return choice.wear.good_for
         case "room":
             return -choice.diameter_m
     return 1.0
-
-
-def _with(demand: str, least: float, missed: Choice, request: ChooseRequest) -> str:
-    match demand:
-        case "power":
-            return f"With {engineering(least, 'W')} instead of {engineering(request.power_w, 'W')}"
-        case "frequency":
-            return f"With no frequency above {engineering(least, 'Hz')}"
-        case "match":
-            return f"With a return loss of {least:.3g} dB instead of {request.return_loss_asked_db:g} dB"
-        case "wear":
-            return f"With {least:g} matings over the service life instead of {missed.wear.needed:g}"
-    return f"With room for {-least * 1e3:.3g} mm"
 
 
 def _rounded_down(value: float) -> float:

@@ -10,7 +10,7 @@ __all__ = ["ChooseRequest"]
 
 
 class ChooseRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """The demands on one joint. A cable named here says dielectric and diameter itself."""
+    """The demands on one joint. A named cable brings its own dielectric and diameter."""
 
     use: Annotated[Literal["transmit", "receive"], Meta(description="Whether power goes through the joint")] = (
         "transmit"

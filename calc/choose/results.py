@@ -5,9 +5,9 @@ from msgspec import Struct
 from ..physics.columns import Column
 from ..physics.limits import LimitId
 
-__all__ = ["Choice", "ChooseResult", "Rejection", "Relaxation", "Value", "Wear", "Weather"]
+__all__ = ["Choice", "ChooseResult", "FieldValue", "MatingLife", "Rejection", "Relaxation", "Weather"]
 
-Value = bool | float | str | list[str | float] | None
+FieldValue = bool | float | str | list[str | float] | None
 """What a field of a request may be set to."""
 
 
@@ -22,7 +22,7 @@ class Rejection(Struct, frozen=True):
     """Value and limit in words."""
 
 
-class Wear(Struct, frozen=True):
+class MatingLife(Struct, frozen=True):
     """Matings over the service life against those the family is good for."""
 
     needed: float
@@ -32,7 +32,7 @@ class Wear(Struct, frozen=True):
 
 
 class Weather(Struct, frozen=True):
-    """The weather the mated joint stands as it is, and with tape or a boot over it."""
+    """The harshest weather the mated joint is fit for as it is, and with tape or a boot over it."""
 
     stands: str
     stands_sealed: str
@@ -56,7 +56,7 @@ class Choice(Struct, frozen=True):
     binding: LimitId | None
     binding_column: str | None
     port_binds: bool
-    """Whether the port's own joint has less room than this family's."""
+    """Whether the port's own joint has a smaller margin than this family's."""
     loss_db: float
     """Expected loss of the mated pair at the highest frequency."""
     diameter_m: float
@@ -67,7 +67,7 @@ class Choice(Struct, frozen=True):
     best_in_something: bool
     """Whether no other passing family is at least as good in margin, loss, size and torque, and better in one."""
     rejections: list[Rejection]
-    wear: Wear
+    wear: MatingLife
     weather: Weather
 
 
@@ -79,12 +79,12 @@ class Relaxation(Struct, frozen=True):
     families: list[str]
     field: str | None
     """The field of the request that can be set so that at least one of them passes; null where no single one does."""
-    value: Value
+    value: FieldValue
     """What to set it to; null too for a field that may be left out."""
 
 
 class ChooseResult(Struct, frozen=True):
-    """Every family: the plan first, then those that pass by rank, then the rest by the fewest demands missed."""
+    """Every family: the plan first, then those that pass by rank, then the others by the fewest demands missed."""
 
     columns: list[Column]
     power_w: float

@@ -3,14 +3,14 @@
 from collections.abc import Mapping
 
 from ..catalogue import catalogue
-from ..catalogue.fitting import Part, Rule
+from ..catalogue.fitting import Rule, SheetPart
 from .results import Advice
 
 __all__ = ["advice"]
 
 
-def advice(part: Part, circumstances: Mapping[str, str], words: Mapping[str, str]) -> list[Advice]:
-    """The rules of a part that hold, in the order of the work, with `words` in the place of their braces."""
+def advice(part: SheetPart, circumstances: Mapping[str, str], words: Mapping[str, str]) -> list[Advice]:
+    """The rules of a part of the sheet that hold, in the order of the work, `words` filling their braces."""
     return [
         Advice(rule.text.format_map(words), rule.source, rule.kind)
         for rule in catalogue().rules.values()

@@ -8,14 +8,14 @@ from itertools import combinations_with_replacement
 from ..catalogue import catalogue
 from ..catalogue.fitting import GalvanicMetal, PlatingSold
 from ..catalogue.schema import Cable, Interface
-from .results import GalvanicCheck
+from .results import Contact, GalvanicCheck
 
 __all__ = ["galvanic_checks", "metal_of"]
 
 DIGITS = 2
 """Of the published indexes: a difference has no more."""
 
-REMEDIES = {
+REMEDIES: dict[Contact, str] = {
     "outer contacts": "take both halves of one plating, and keep the joint dry",
     "centre contacts": "take both halves of one plating, and keep the joint dry",
     "cable conductor": "solder it well and seal the cable entry",
@@ -26,7 +26,7 @@ def galvanic_checks(interface: Interface, cables: list[Cable], exposure: str) ->
     """The worst pair of platings the family is sold with, outside and inside, and each cable's conductor."""
     usual = PlatingSold(interface.id, [interface.inner_plating.value], [interface.outer_plating.value], "", "memory")
     sold = catalogue().platings_sold.get(interface.id, usual)
-    meetings = [
+    contacts: list[tuple[Contact, GalvanicMetal, GalvanicMetal]] = [
         ("outer contacts", *_farthest(sold.outer)),
         ("centre contacts", *_farthest(sold.inner)),
         *(
@@ -34,7 +34,7 @@ def galvanic_checks(interface: Interface, cables: list[Cable], exposure: str) ->
             for cable in cables
         ),
     ]
-    checks = [_check(*meeting, exposure) for meeting in meetings]
+    checks = [_check(*contact, exposure) for contact in contacts]
     return list({check.sentence + check.contact: check for check in checks}.values())
 
 
@@ -45,24 +45,25 @@ def metal_of(name: str) -> GalvanicMetal:
 
 def _farthest(names: list[str]) -> tuple[GalvanicMetal, GalvanicMetal]:
     metals = [metal_of(name) for name in names]
-    return max(combinations_with_replacement(metals, 2), key=lambda two: _difference(*two))
+    return max(combinations_with_replacement(metals, 2), key=lambda pair: _difference(*pair))
 
 
-def _difference(one: GalvanicMetal, other: GalvanicMetal) -> float:
-    return round(abs(one.anodic_index_v.value - other.anodic_index_v.value), DIGITS)
+def _difference(first: GalvanicMetal, second: GalvanicMetal) -> float:
+    """Of their anodic indexes [V]."""
+    return round(abs(first.anodic_index_v.value - second.anodic_index_v.value), DIGITS)
 
 
-def _check(contact: str, one: GalvanicMetal, other: GalvanicMetal, exposure: str) -> GalvanicCheck:
+def _check(contact: Contact, first: GalvanicMetal, second: GalvanicMetal, exposure: str) -> GalvanicCheck:
     limit = catalogue().galvanic_limits[exposure].largest_difference_v
-    difference = _difference(one, other)
+    difference = _difference(first, second)
     passed = difference <= limit.value
-    origins = (one.anodic_index_v, other.anodic_index_v, limit)
-    metals = f"{one.name} on {other.name}"
+    origins = (first.anodic_index_v, second.anodic_index_v, limit)
+    metals = f"{first.name} on {second.name}"
     verdict = "allowed" if passed else f"too far apart in the damp: {REMEDIES[contact]}"
     return GalvanicCheck(
         contact=contact,
-        one=one.name,
-        other=other.name,
+        one=first.name,
+        other=second.name,
         difference_v=difference,
         limit_v=limit.value,
         passed=passed,

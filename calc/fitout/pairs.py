@@ -4,29 +4,37 @@ from typing import NamedTuple
 
 from ..catalogue import catalogue
 from ..catalogue.fitting import Attachment
+from ..catalogue.mating import OPPOSITE, Gender
 from ..catalogue.schema import Cable, Interface
 from ..feedline.elements import CableRun, Element, Joint
 from ..feedline.feedline import Feedline
 from ..feedline.joint import JointLink
 from ..feedline.surroundings import touching
+from .results import Half, JointEnd
 
-__all__ = ["Pair", "Side", "attachment", "pairs"]
+__all__ = ["Pair", "Side", "adapter_names", "attachment", "halves", "pairs"]
+
+
+class Holder(NamedTuple):
+    """What one half of a pair sits on; no cable means a device, or the adapter itself."""
+
+    name: str
+    cable: Cable | None
+    adapter: bool
 
 
 class Side(NamedTuple):
-    """What one half of a pair sits on; no cable means a device, or the adapter itself."""
+    """One half of a pair, and what it sits on."""
 
-    half: str
-    on: str
-    cable: Cable | None
-    adapter: bool
+    half: Gender
+    on: Holder
 
 
 class Pair(NamedTuple):
     """A mated pair; `sides` has the transmitter's first."""
 
     element: int
-    end: str
+    end: JointEnd
     joint: Joint
     interface: Interface
     sides: tuple[Side, Side]
@@ -34,58 +42,84 @@ class Pair(NamedTuple):
 
     @property
     def cables(self) -> list[Cable]:
-        """The cables that end in it."""
-        return [side.cable for side in self.sides if side.cable]
+        """The cables that end in it, each once."""
+        cables = [side.on.cable for side in self.sides if side.on.cable]
+        return list({cable.id: cable for cable in cables}.values())
 
 
 def pairs(elements: list[Element], feedline: Feedline) -> list[Pair]:
-    """The pairs of a chain in order from the transmitter; an adapter makes two."""
+    """The pairs of a line in order from the transmitter; an adapter makes two."""
     links = iter([link for link in feedline.links if isinstance(link, JointLink)])
     found = []
-    for at, element in enumerate(elements):
+    for index, element in enumerate(elements):
         if not isinstance(element, Joint):
             continue
-        before, after = touching(elements, at)
-        left, right = (
-            Side("", _holder(elements, at - 1), before, False),
-            Side("", _holder(elements, at + 1), after, False),
-        )
+        before, after = touching(elements, index)
+        left = Holder(_name(elements, index - 1), before, adapter=False)
+        right = Holder(_name(elements, index + 1), after, adapter=False)
+        ends: list[tuple[JointEnd, str, Holder, Holder]]
         if element.adapter_to is None:
-            places = [("whole", left, right)]
+            ends = [("whole", element.family, left, right)]
         else:
-            middle = Side("", "the adapter", None, True)
-            places = [("transmitter", left, middle), ("antenna", middle, right)]
-        for end, one, other in places:
-            link = next(links)
-            interface = catalogue().interfaces[link.family]
-            found.append(Pair(at, end, element, interface, _gendered(one, other), link))
+            adapter = Holder("the adapter", None, adapter=True)
+            ends = [
+                ("transmitter", element.family, left, adapter),
+                ("antenna", element.adapter_to, adapter, right),
+            ]
+        for end, family, first, second in ends:
+            interface = catalogue().interfaces[family]
+            found.append(Pair(index, end, element, interface, _sides(first, second), next(links)))
     return found
 
 
 def attachment(interface: Interface, cable: Cable) -> Attachment:
     """How the half of a family is put on a cable."""
     return next(
-        way
-        for way in catalogue().attachments.values()
-        if (not way.families or interface.id in way.families)
-        and (not way.constructions or cable.construction in way.constructions)
-        and (way.thickest_m is None or cable.outer_diameter_m.value <= way.thickest_m)
+        candidate
+        for candidate in catalogue().attachments.values()
+        if (not candidate.families or interface.id in candidate.families)
+        and (not candidate.constructions or cable.construction in candidate.constructions)
+        and (candidate.thickest_m is None or cable.outer_diameter_m.value <= candidate.thickest_m)
     )
 
 
-def _gendered(left: Side, right: Side) -> tuple[Side, Side]:
+def halves(pair: Pair) -> list[Half]:
+    """The two halves as they are to be ordered, the transmitter's first."""
+    return [
+        Half(
+            half=half,
+            on=on.name,
+            cable=on.cable.id if on.cable else None,
+            cable_diameter_m=on.cable.outer_diameter_m.value if on.cable else None,
+            attachment=attachment(pair.interface, on.cable).name if on.cable else "",
+        )
+        for half, on in pair.sides
+    ]
+
+
+def adapter_names(joints: list[Pair]) -> dict[int, str]:
+    """Each adapter of a line, by its element, named by the halves at its own two ends."""
+    ends: dict[int, list[str]] = {}
+    for joint in joints:
+        for side in joint.sides:
+            if side.on.adapter:
+                ends.setdefault(joint.element, []).append(f"{joint.interface.name} {side.half}")
+    return {element: " to ".join(names) for element, names in ends.items()}
+
+
+def _sides(left: Holder, right: Holder) -> tuple[Side, Side]:
     """The plug goes on a cable, else on an adapter; devices have jacks."""
     plug_left = left.cable is not None or (right.cable is None and left.adapter)
-    halves = ("plug", "jack") if plug_left else ("jack", "plug")
-    return left._replace(half=halves[0]), right._replace(half=halves[1])
+    half: Gender = "plug" if plug_left else "jack"
+    return Side(half, left), Side(OPPOSITE[half], right)
 
 
-def _holder(elements: list[Element], at: int) -> str:
-    if at < 0:
+def _name(elements: list[Element], index: int) -> str:
+    if index < 0:
         return "the transmitter"
-    if at == len(elements):
+    if index == len(elements):
         return "the antenna"
-    element = elements[at]
+    element = elements[index]
     if element.name:
         return element.name
     if isinstance(element, CableRun):

@@ -1,6 +1,6 @@
-"""What to have ready for the whole station."""
+"""What to have ready for all joints of a station."""
 
-from collections import Counter
+from collections import Counter, defaultdict
 
 from ..catalogue import catalogue
 from ..feedline.elements import CableRun, Element, Joint
@@ -8,19 +8,24 @@ from ..physics.limits import assumption
 from .pairs import Pair, Side
 from .results import JointSheet, QuantityRow
 
-__all__ = ["adapter_name", "quantities"]
+__all__ = ["quantities"]
 
 Key = tuple[str, str, str, str]
 """What, family, cable, detail."""
 
 
-def quantities(elements: list[Element], pairs: list[Pair], sheets: list[JointSheet]) -> list[QuantityRow]:
-    """Plugs, jacks, adapters and parts in pieces, then cables and tapes in metres."""
-    pieces: Counter[Key] = Counter(_half(pair, side) for pair in pairs for side in pair.sides if not side.adapter)
+def quantities(
+    elements: list[Element], pairs: list[Pair], adapters: dict[int, str], sheets: list[JointSheet]
+) -> list[QuantityRow]:
+    """Plugs, jacks, adapters and parts in pieces, then cables and tapes in metres.
+
+    `adapters` names the adapters by their elements.
+    """
+    pieces: Counter[Key] = Counter(_half(pair, side) for pair in pairs for side in pair.sides if not side.on.adapter)
     pieces.update(
-        ("Adapter", element.family, "", _adapter_at(at, sheets))
-        for at, element in enumerate(elements)
-        if isinstance(element, Joint) and element.adapter_to is not None
+        ("Adapter", element.family, "", adapters[index])
+        for index, element in enumerate(elements)
+        if isinstance(element, Joint) and index in adapters
     )
     pieces.update(
         ("Part", "", "", element.name or "as in the line")
@@ -31,31 +36,17 @@ def quantities(elements: list[Element], pairs: list[Pair], sheets: list[JointShe
     return rows + _cables(elements) + _tapes(sheets)
 
 
-def adapter_name(first: Pair, second: Pair) -> str:
-    """An adapter by the halves at its two ends."""
-    ends = [f"{pair.interface.name} {side.half}" for pair, side in ((first, first.sides[1]), (second, second.sides[0]))]
-    return f"{ends[0]} to {ends[1]}"
-
-
-def _adapter_at(element: int, sheets: list[JointSheet]) -> str:
-    return next(sheet.adapter for sheet in sheets if sheet.element == element)
-
-
 def _half(pair: Pair, side: Side) -> Key:
-    what = f"{side.half.capitalize()}, {pair.interface.name}"
-    if side.cable is None:
-        return (what, pair.interface.id, "", f"on {side.on}: see that it is there")
-    return (
-        what,
-        pair.interface.id,
-        side.cable.id,
-        f"for {side.cable.name}, {side.cable.outer_diameter_m.value * 1e3:g} mm",
-    )
+    what, family = f"{side.half.capitalize()}, {pair.interface.name}", pair.interface.id
+    cable = side.on.cable
+    if cable is None:
+        return what, family, "", f"on {side.on.name}: see that it is there"
+    return what, family, cable.id, f"for {cable.name}, {cable.outer_diameter_m.value * 1e3:g} mm"
 
 
 def _cables(elements: list[Element]) -> list[QuantityRow]:
     spare = float(assumption("spare_cable_share"))
-    lengths: Counter[str] = Counter()
+    lengths: defaultdict[str, float] = defaultdict(float)
     for element in elements:
         if isinstance(element, CableRun):
             lengths[element.cable] += element.length_m
@@ -73,7 +64,7 @@ def _cables(elements: list[Element]) -> list[QuantityRow]:
 
 
 def _tapes(sheets: list[JointSheet]) -> list[QuantityRow]:
-    lengths: Counter[str] = Counter()
+    lengths: defaultdict[str, float] = defaultdict(float)
     joints: Counter[str] = Counter()
     for sheet in sheets:
         for layer in sheet.sealing.layers:

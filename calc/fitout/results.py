@@ -1,19 +1,24 @@
-"""What the core answers about fitting a line. Units are in the keys; null stands where there is no finite number."""
+"""What the core answers about fitting a line. Units are in the keys; null where there is no finite number."""
 
 from typing import Literal
 
 from msgspec import Struct
 
+from ..catalogue.mating import Gender
 from ..physics.columns import Column
 from ..physics.gates import GateResult
+from ..physics.scenario import Exposure
 
 __all__ = [
     "Advice",
     "Bend",
+    "Contact",
+    "ContactLife",
     "FitoutResult",
     "GalvanicCheck",
     "Half",
     "InspectionPlan",
+    "JointEnd",
     "JointLabel",
     "JointSheet",
     "Layer",
@@ -21,12 +26,13 @@ __all__ = [
     "NearRelative",
     "QuantityRow",
     "Sealing",
-    "Step",
     "Torque",
-    "Wear",
+    "WorkStep",
 ]
 
-ExposureWord = Literal["indoor", "sheltered", "exposed", "immersed"]
+Contact = Literal["outer contacts", "centre contacts", "cable conductor"]
+JointEnd = Literal["whole", "transmitter", "antenna"]
+"""Which end of an adapter a mated pair is at; the whole where there is no adapter."""
 
 
 class Advice(Struct, frozen=True):
@@ -40,7 +46,7 @@ class Advice(Struct, frozen=True):
 class Half(Struct, frozen=True):
     """One half of a mated pair: on a cable, on a device, or on the adapter."""
 
-    half: Literal["plug", "jack"]
+    half: Gender
     on: str
     cable: str | None
     cable_diameter_m: float | None
@@ -49,7 +55,7 @@ class Half(Struct, frozen=True):
     """How it is put on its cable; empty off a cable."""
 
 
-class Step(Struct, frozen=True):
+class WorkStep(Struct, frozen=True):
     """One step of the work; `at` names the cable it is done on, empty for the pair."""
 
     at: str
@@ -83,16 +89,16 @@ class Layer(Struct, frozen=True):
 
 
 class Sealing(Struct, frozen=True):
-    """What the mated pair stands, what the site asks, and the layers that bring it there."""
+    """The weather the mated pair is fit for, what the site asks, and the layers that bring it there."""
 
     mated: str
     """IP code of IEC 60529, or "none"."""
     mated_meaning: list[Advice]
-    stands_mated: ExposureWord
-    stands_sealed: ExposureWord
-    asked: ExposureWord
+    stands_mated: Exposure
+    stands_sealed: Exposure
+    asked: Exposure
     refused: bool
-    """Nothing that can be put on it makes it stand the site."""
+    """Whether nothing that can be put on it makes it fit for the site."""
     sentence: str
     source: str
     kind: str
@@ -118,7 +124,7 @@ class Bend(Struct, frozen=True):
 class GalvanicCheck(Struct, frozen=True):
     """Two metals that can meet in the joint, and whether the exposure allows it."""
 
-    contact: Literal["outer contacts", "centre contacts", "cable conductor"]
+    contact: Contact
     one: str
     other: str
     difference_v: float
@@ -130,7 +136,7 @@ class GalvanicCheck(Struct, frozen=True):
 
 
 class InspectionPlan(Struct, frozen=True):
-    """When to look again and what at; `due` is empty without a day of fitting."""
+    """When to inspect next and what to check; `due` is empty without a day of fitting."""
 
     interval_months: int
     due: str
@@ -140,7 +146,7 @@ class InspectionPlan(Struct, frozen=True):
     checks: list[Advice]
 
 
-class Wear(Struct, frozen=True):
+class ContactLife(Struct, frozen=True):
     """Matings against durability; `lasts_years` is null when it is never swapped."""
 
     matings_per_year: float
@@ -164,7 +170,7 @@ class NearRelative(Struct, frozen=True):
 
 
 class JointLabel(Struct, frozen=True):
-    """What stands on the label; `fragment` opens the page at this joint's derivation."""
+    """What the label says; `fragment` opens the page at this joint's derivation."""
 
     name: str
     family: str
@@ -182,26 +188,26 @@ class JointSheet(Struct, frozen=True):
 
     number: int
     element: int
-    end: Literal["whole", "transmitter", "antenna"]
+    end: JointEnd
     heading: str
     family: str
     family_name: str
     pack: str
     """Name of the pack the family comes from; empty for a built-in one."""
-    exposure: ExposureWord
+    exposure: Exposure
     halves: list[Half]
     """Towards the transmitter first."""
     gender: Advice
     adapter: str
     tools: list[Advice]
-    steps: list[Step]
+    steps: list[WorkStep]
     torque: Torque
     sealing: Sealing
     bends: list[Bend]
     relief: list[Advice]
     galvanic: list[GalvanicCheck]
     inspection: InspectionPlan
-    wear: Wear
+    wear: ContactLife
     near_relatives: list[NearRelative]
     warnings: list[GateResult]
     """Gates that fail even with the sealing of this sheet."""

@@ -1,4 +1,4 @@
-"""What keeps water out of a joint: what its interface stands, the layers over it, and how much tape they take."""
+"""What keeps water out of a joint: what its interface does by itself, the layers over it, and how much tape it is."""
 
 import math
 from collections.abc import Mapping
@@ -7,6 +7,7 @@ from ..catalogue import catalogue
 from ..catalogue.fitting import SealingLayer
 from ..catalogue.schema import Interface
 from ..physics.gates import EXPOSURES, SEALED_TO
+from ..physics.scenario import Exposure
 from .advice import advice
 from .results import Advice, Layer, Sealing
 
@@ -16,11 +17,11 @@ ALWAYS_SEALED = "exposed"
 """In the open the trade tapes every joint, gasket or not (common practice)."""
 
 
-def sealing(interface: Interface, exposure: str, wished: bool, words: Mapping[str, str]) -> Sealing:
+def sealing(interface: Interface, exposure: Exposure, wished: bool, words: Mapping[str, str]) -> Sealing:
     """The sealing of a mated pair in some exposure; `wished` tapes it even where it needs none."""
-    stands, asked = EXPOSURES.index(interface.exposure_mated), EXPOSURES.index(exposure)
-    refused = asked > max(stands, SEALED_TO)
-    needed = asked > stands
+    unsealed, asked = EXPOSURES.index(interface.exposure_mated), EXPOSURES.index(exposure)
+    refused = asked > max(unsealed, SEALED_TO)
+    needed = asked > unsealed
     sealed = not refused and asked <= SEALED_TO and (needed or wished or exposure == ALWAYS_SEALED)
     layers = [_layer(layer, interface) for layer in catalogue().sealing_layers.values() if exposure in layer.exposures]
     circumstances = {"exposure": exposure, "sealed": "yes" if sealed else "no"}
@@ -29,7 +30,7 @@ def sealing(interface: Interface, exposure: str, wished: bool, words: Mapping[st
         mated=label.value,
         mated_meaning=ip_meaning(label.value),
         stands_mated=interface.exposure_mated,
-        stands_sealed=EXPOSURES[max(stands, SEALED_TO)] if sealed else interface.exposure_mated,
+        stands_sealed=EXPOSURES[max(unsealed, SEALED_TO)] if sealed else interface.exposure_mated,
         asked=exposure,
         refused=refused,
         sentence=_sentence(interface, exposure, refused, needed, sealed),
@@ -46,8 +47,8 @@ def ip_meaning(code: str) -> list[Advice]:
     if not code.startswith("IP"):
         return []
     numerals = catalogue().ip_numerals
-    both = numerals[f"solids_{code[2]}"], numerals[f"water_{code[3]}"]
-    return [Advice(one.text, one.source, one.kind) for one in both]
+    meanings = numerals[f"solids_{code[2]}"], numerals[f"water_{code[3]}"]
+    return [Advice(meaning.text, meaning.source, meaning.kind) for meaning in meanings]
 
 
 def tape_length(diameter_m: float, span_m: float, width_m: float, overlap: float, passes: int) -> float:
@@ -61,12 +62,12 @@ def _layer(layer: SealingLayer, interface: Interface) -> Layer:
     return Layer(layer.name, layer.text, length, layer.source, layer.kind)
 
 
-def _sentence(interface: Interface, exposure: str, refused: bool, needed: bool, sealed: bool) -> str:
-    stands = f"Mated it stands: {interface.exposure_mated}; the site: {exposure}."
+def _sentence(interface: Interface, exposure: Exposure, refused: bool, needed: bool, sealed: bool) -> str:
+    mated = f"Mated it stands: {interface.exposure_mated}; the site: {exposure}."
     if refused:
-        return f"{stands} No tape makes it stand that: take the joint out of the water."
+        return f"{mated} No tape makes it stand that: take the joint out of the water."
     if not sealed:
-        return f"{stands} It needs no sealing here."
+        return f"{mated} It needs no sealing here."
     if needed:
-        return f"{stands} Sealed as below it stands: {EXPOSURES[SEALED_TO]}."
-    return f"{stands} The tape guards what the joint already stands."
+        return f"{mated} Sealed as below it stands: {EXPOSURES[SEALED_TO]}."
+    return f"{mated} The tape guards what the joint already stands."

@@ -1,5 +1,6 @@
-"""When to look at a joint again, and how long its contacts last."""
+"""When to inspect a joint next, and how long its contacts last."""
 
+from collections.abc import Mapping
 from datetime import date
 
 from ..catalogue import catalogue
@@ -7,9 +8,9 @@ from ..catalogue.schema import Interface
 from ..errors import InputError
 from ..physics.scenario import Surroundings
 from .advice import advice
-from .results import InspectionPlan, Wear
+from .results import ContactLife, InspectionPlan
 
-__all__ = ["day", "inspection", "months_later", "wear"]
+__all__ = ["contact_life", "day", "inspection", "months_later"]
 
 MONTHS = 12
 NEVER = 1e-3
@@ -21,7 +22,7 @@ SHORTEST_MONTH = 28
 
 
 def day(text: str) -> date | None:
-    """The day of a YYYY-MM-DD text; none of an empty one. Raises InputError naming `date`."""
+    """The day of a YYYY-MM-DD text; None for an empty one. Raises InputError naming `date`."""
     if not text:
         return None
     try:
@@ -43,10 +44,10 @@ def months_later(start: date, months: int) -> date:
         return date(*shifted, SHORTEST_MONTH)
 
 
-def inspection(circumstances: dict[str, str], fitted: date | None) -> InspectionPlan:
-    """The interval by exposure and shaking, and what to look at."""
+def inspection(circumstances: Mapping[str, str], fitted: date | None) -> InspectionPlan:
+    """The interval by exposure and shaking, and what to check."""
     rule = catalogue().inspections[circumstances["exposure"]]
-    months = getattr(rule, circumstances["vibration"])
+    months: int = getattr(rule, circumstances["vibration"])
     return InspectionPlan(
         interval_months=months,
         due=months_later(fitted, months).isoformat() if fitted else "",
@@ -57,14 +58,14 @@ def inspection(circumstances: dict[str, str], fitted: date | None) -> Inspection
     )
 
 
-def wear(interface: Interface, site: Surroundings) -> Wear:
+def contact_life(interface: Interface, site: Surroundings) -> ContactLife:
     """How many years the contacts last at the site's matings, by the lowest credible durability."""
     low, high = interface.durability_matings.low, interface.durability_matings.high
     yearly = site.matings_per_year
     opened = yearly > NEVER
     lasts = low.value / yearly if opened else None
     length = f"{yearly:g} a year use them up in {lasts:.3g} years" if opened else "it is never opened"
-    return Wear(
+    return ContactLife(
         matings_per_year=yearly,
         durability_low=low.value,
         durability_high=high.value,

@@ -1,4 +1,4 @@
-"""Random numbers from a seed, the same in every home of the core and with every version of numpy.
+"""Random numbers from a seed, the same wherever the core runs and with every version of numpy.
 
 SplitMix64 (Steele, Lea and Flood, "Fast splittable pseudorandom number
 generators", 2014, from memory): the state is a counter, so a whole array is drawn at once.
@@ -13,10 +13,11 @@ STEP = np.uint64(0x9E3779B97F4A7C15)
 MIX = ((30, 0xBF58476D1CE4E5B9), (27, 0x94D049BB133111EB))
 LAST_SHIFT = np.uint64(31)
 MANTISSA_SHIFT, MANTISSA_STEP = np.uint64(11), 2.0**-53
+"""A double holds 53 of the 64 bits."""
 
 
 class Stream:
-    """An endless row of numbers; streams of one seed and different numbers have nothing in common."""
+    """An endless sequence; streams of one seed and different numbers are unrelated."""
 
     def __init__(self, seed: int, number: int = 0) -> None:
         # a mixed seed, so that neighbouring numbers start far apart
@@ -29,11 +30,11 @@ class Stream:
         return _mixed(counters)
 
     def uniform(self, count: int) -> np.ndarray:
-        """The next `count` numbers, even between 0 and 1 without 1."""
+        """The next `count` numbers, uniform from 0 up to below 1."""
         return (self.words(count) >> MANTISSA_SHIFT) * MANTISSA_STEP
 
     def integers(self, below: int, count: int) -> np.ndarray:
-        """The next `count` whole numbers from 0 up to below `below`."""
+        """The next `count` integers, uniform from 0 up to below `below`."""
         return (self.uniform(count) * below).astype(np.int64)
 
 

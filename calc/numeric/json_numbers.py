@@ -4,7 +4,7 @@ from typing import Any
 
 import numpy as np
 
-__all__ = ["fine", "nested", "number", "numbers", "share_of"]
+__all__ = ["Numbers", "fine", "nested", "number", "numbers", "share_of"]
 
 Numbers = list[float | None]
 
@@ -17,7 +17,7 @@ def number(value: float) -> float | None:
     return float(value) if np.isfinite(value) else None
 
 
-def numbers(values: np.ndarray) -> list[float | None]:
+def numbers(values: np.ndarray) -> Numbers:
     """Each value, or None where it is not finite."""
     return [number(value) for value in values]
 
@@ -30,10 +30,10 @@ def nested(values: np.ndarray) -> list[Any]:
 
 
 def fine(value: float) -> float | None:
-    """To a billionth of its unit: a small loss is a difference, whose last digits are rounding."""
+    """The value to a billionth of its unit: a small loss is a difference, whose last digits are rounding."""
     return round(float(value), DECIMALS) if np.isfinite(value) else None
 
 
 def share_of(power_w: float, share: float) -> float | None:
-    """A share of the power [W], itself to a millionth of a millionth: a small one is a difference too."""
+    """A share [1] of the power [W]; the share is cut to twelve decimals, as a small one is a difference too."""
     return round(float(share), SHARE_DECIMALS) * power_w if np.isfinite(share) else None

@@ -19,7 +19,7 @@ from ..numeric.units import engineering
 from .house_limits import house_limit, house_power, house_sentence
 from .limits import HeatPath
 from .ratings import family_ratings
-from .scenario import Scenario
+from .scenario import Exposure, Scenario
 from .station import Station
 
 __all__ = [
@@ -77,7 +77,7 @@ GATES = [
 ]
 """In the order they are tried: the first hard one that fails names the refusal, physics before house rules."""
 
-EXPOSURES = ["indoor", "sheltered", "exposed", "immersed"]
+EXPOSURES: list[Exposure] = ["indoor", "sheltered", "exposed", "immersed"]
 VIBRATIONS = ["none", "vehicle", "severe"]
 SEALED_TO = EXPOSURES.index("exposed")
 """What tape and butyl over a mated joint raise it to: rain, never immersion (common practice)."""

@@ -11,10 +11,10 @@ import shutil
 import subprocess
 from pathlib import Path
 
-from jointwise.assemble.licences import licences
-from jointwise.assemble.page import check, expanded, part_element, policy, script_text, sizes
-from jointwise.assemble.start_data import start_data
-from jointwise.assemble.tables import markup
+from .licences import licences
+from .page import check, expanded, part_element, policy, script_text, sizes
+from .start_data import start_data
+from .static_tables import markup
 
 __all__ = ["PROJECT", "build"]
 
@@ -127,6 +127,6 @@ def _write_one_file(tables: str) -> None:
     }
     page = _template(**parts)
     ONE_FILE.write_text(page, "utf-8")
-    rest = {name: text for name, text in parts.items() if name != "payload"}
-    print(sizes(rest | {f"part {name}": line for name, line in lines.items()}))
+    unpacked = {name: text for name, text in parts.items() if name != "payload"}
+    print(sizes(unpacked | {f"part {name}": line for name, line in lines.items()}))
     print(f"{len(page.encode()):>12,} {ONE_FILE.name}")

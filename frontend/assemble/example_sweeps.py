@@ -50,48 +50,49 @@ EXAMPLES: dict[str, dict[str, Any]] = {
 }
 
 
-def _ports(example: str, frequency: np.ndarray, bad: int, ohm: float) -> tuple[list[TwoPort], np.ndarray]:
-    """Chain matrices of an example with a resistance behind one element, its cables 1 % longer; and its end."""
-    given = {name: EXAMPLES[example][name] for name in ("elements", "load")}
-    longer = [
+def _ports(example: str, frequency: np.ndarray, faulty: int, ohm: float) -> tuple[list[TwoPort], np.ndarray]:
+    """Two-ports of an example with a resistance behind its faulty element, its cables 1 % longer; and its load."""
+    elements = [
         {**element, "length_m": element["length_m"] * 1.01} if element["kind"] == "cable" else element
-        for element in given["elements"]
+        for element in EXAMPLES[example]["elements"]
     ]
-    body = json.dumps({**given, "elements": longer, "touchstone": ""})
+    body = json.dumps({"elements": elements, "load": EXAMPLES[example]["load"], "touchstone": ""})
     request = msgspec.json.decode(body, type=SweepRequest)
-    built = feedline_at(request, request.elements, request.load, spot_column(1e8))
+    feedline = feedline_at(request, request.elements, request.load, spot_column(1e8))
+    resistor = TwoPort(*np.array([1, ohm, 0, 1], dtype=np.complex128))
     ports = []
-    for link in built.links:
+    for link in feedline.links:
         ports.append(link.models[GENEROUS].two_port(frequency))
-        if link.element == bad:
-            ports.append(TwoPort(*(np.array(one, complex) for one in (1, ohm, 0, 1))))
-    return ports, built.load(frequency)
+        if link.element == faulty:
+            ports.append(resistor)
+    return ports, feedline.load(frequency)
 
 
 def _noisy(random: np.random.Generator, values: np.ndarray) -> np.ndarray:
-    pair = random.normal(size=(2, values.size)) * NOISE / np.sqrt(2)
-    return values + pair[0] + 1j * pair[1]
+    real, imaginary = random.normal(size=(2, values.size)) * NOISE / np.sqrt(2)
+    return values + real + 1j * imaginary
 
 
 def measured_line() -> str:
     """The one-port sweep of the line."""
     frequency = np.arange(1, 201) * 2.5e6
-    ports, end = _ports("line", frequency, 4, 1.2)
-    seen = _noisy(np.random.default_rng(11), drive(ports, end, 50.0, net=False).reflection(50.0)[0])
-    return _text("a line with its far end shorted", frequency, [seen])
+    ports, load = _ports("line", frequency, 4, 1.2)
+    s11 = drive(ports, load, 50.0, net=False).reflection(50.0)[0]
+    return _text("a line with its far end shorted", frequency, [_noisy(np.random.default_rng(11), s11)])
 
 
 def measured_jumper() -> str:
     """The two-port sweep of the jumper."""
     frequency, random = np.arange(1, 51) * 20e6, np.random.default_rng(12)
-    s11, s12, s21, s22 = scattering(cascade(_ports("jumper", frequency, 2, 0.6)[0]), 50.0)
-    return _text("a jumper", frequency, [_noisy(random, one + 0 * frequency) for one in (s11, s21, s12, s22)])
+    ports, _ = _ports("jumper", frequency, 2, 0.6)
+    s11, s12, s21, s22 = scattering(cascade(ports), 50.0)
+    return _text("a jumper", frequency, [_noisy(random, s + 0 * frequency) for s in (s11, s21, s12, s22)])
 
 
 def _text(of: str, frequency: np.ndarray, columns: list[np.ndarray]) -> str:
     rows = [f"! Invented: {of}, made by a script", "# MHz S RI R 50"]
-    for at, hertz in enumerate(frequency):
-        pairs = " ".join(f"{column[at].real:.{DECIMALS}f} {column[at].imag:.{DECIMALS}f}" for column in columns)
+    for hertz, *row in zip(frequency, *columns, strict=True):
+        pairs = " ".join(f"{value.real:.{DECIMALS}f} {value.imag:.{DECIMALS}f}" for value in row)
         rows.append(f"{hertz / 1e6:g} {pairs}")
     return "\n".join(rows) + "\n"
 
@@ -99,10 +100,12 @@ def _text(of: str, frequency: np.ndarray, columns: list[np.ndarray]) -> str:
 def main() -> None:
     """Write the module of the page."""
     files = {"line": ("hill-hut.s1p", measured_line()), "jumper": ("jumper.s2p", measured_jumper())}
-    whole = {one: {**EXAMPLES[one], "file": {"name": name, "text": text}} for one, (name, text) in files.items()}
+    examples = {
+        example: {**EXAMPLES[example], "file": {"name": name, "text": text}} for example, (name, text) in files.items()
+    }
     head = "/** Invented measurements to start from; written by frontend/assemble/example_sweeps.py. */\n"
     MODULE.parent.mkdir(exist_ok=True)
-    MODULE.write_text(f"{head}export const EXAMPLES = {json.dumps(whole, indent=1)};\n", "utf-8")
+    MODULE.write_text(f"{head}export const EXAMPLES = {json.dumps(examples, indent=1)};\n", "utf-8")
 
 
 if __name__ == "__main__":

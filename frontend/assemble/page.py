@@ -1,4 +1,4 @@
-"""Putting the one-file page together: text in, text out, nothing read or written here.
+"""Putting the one-file page together: text in, text out, no file read or written.
 
 The page must never reach outside: its policy allows no request, only the
 scripts whose hashes it names, and `check` refuses a page that holds an outside
@@ -29,7 +29,7 @@ def expanded(template: str, parts: Mapping[str, str]) -> str:
 
 
 def script_text(code: str) -> str:
-    """JavaScript that can stand inside a <script> element: nothing in it ends the element or opens a comment."""
+    """JavaScript that may be put inside a <script> element: nothing in it ends the element or opens a comment."""
     return re.sub(r"</(script)", r"<\\/\1", code, flags=re.I).replace("<!--", r"<\!--")
 
 

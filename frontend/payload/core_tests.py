@@ -20,7 +20,7 @@ def run(options: list[str]) -> int:
     site = Path(getsitepackages()[0])
     for tool in Path("/tools").glob("*.whl"):
         zipfile.ZipFile(tool).extractall(site)
-    # the rest of numpy as well: hypothesis seeds its random generators, and tests may use what the core does not
+    # all of numpy too: hypothesis seeds its random generators, and tests may use what the core does not
     for library in Path("/wheels").glob("*.whl"):
         for name, data in wheel(library, None).items():
             _add(site / name, data)
@@ -37,7 +37,7 @@ def run(options: list[str]) -> int:
 
 
 def _add(path: Path, data: bytes) -> None:
-    """Write a file that is not there yet; what the payload brought stays."""
+    """Write a file that is not there yet; what the payload brought is kept."""
     if not path.exists():
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_bytes(data)
@@ -46,16 +46,17 @@ def _add(path: Path, data: bytes) -> None:
 def _missing(path: Path) -> set[str]:
     """The packages a test file, or a helper of the tests it imports, needs and the payload lacks."""
     names = _imported(path)
-    helpers = {name: helper for name in names for helper in _places(path, name) if helper.is_file()}
+    helpers = {name: helper for name in names for helper in _helper_paths(path, name) if helper.is_file()}
     lacking = {name for name in names if name not in helpers and find_spec(name) is None}
     return lacking.union(*(_missing(helper) for helper in helpers.values()))
 
 
-def _places(path: Path, name: str) -> list[Path]:
+def _helper_paths(path: Path, name: str) -> list[Path]:
     return [folder / f"{name}.py" for folder in (path.parent, TESTS)]
 
 
 def _imported(path: Path) -> set[str]:
     nodes = list(ast.walk(ast.parse(path.read_text())))
     plain = {alias.name.split(".")[0] for node in nodes if isinstance(node, ast.Import) for alias in node.names}
-    return plain | {node.module.split(".")[0] for node in nodes if isinstance(node, ast.ImportFrom) and not node.level}
+    froms = [node for node in nodes if isinstance(node, ast.ImportFrom) and not node.level]
+    return plain | {node.module.split(".")[0] for node in froms if node.module}

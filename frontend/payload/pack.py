@@ -6,11 +6,11 @@ Compiled modules fit one Python only. Public functions: `library`, `wheel`,
 
 import io
 import json
+import marshal
 import tomllib
 import zipfile
 from collections.abc import Collection, Mapping
-from importlib._bootstrap_external import _code_to_hash_pyc
-from importlib.util import source_hash
+from importlib.util import MAGIC_NUMBER, source_hash
 from pathlib import Path
 from typing import Any
 
@@ -23,6 +23,9 @@ WITHOUT_DOCSTRINGS = 2
 
 ONLY_DOCSTRINGS = {"numpy/_core/_add_newdocs.py", "numpy/_core/_add_newdocs_scalars.py"}
 """Modules that give docstrings to what is written in C, and do nothing else."""
+
+UNCHECKED_HASH = (1).to_bytes(4, "little")
+"""The flags of a compiled module (PEP 552): its source is not packed, so there is nothing to compare the hash with."""
 
 REGULAR_FILE = 0o100644 << 16
 EARLIEST_DATE = (1980, 1, 1, 0, 0, 0)
@@ -60,7 +63,7 @@ def core(folder: Path, worker: Path) -> dict[str, bytes]:
 def archive(files: Mapping[str, bytes]) -> bytes:
     """A zip of these files, sorted and undated.
 
-    Stored, not packed: a part is packed as a whole, which is smaller, and
+    Stored, not packed: a part is packed in one piece, which is smaller, and
     unpacked by the browser, which is faster.
     """
     target = io.BytesIO()
@@ -108,5 +111,4 @@ def _importable(name: str, data: bytes, place: str) -> tuple[str, bytes]:
 
 def _compiled(source: bytes, name: str, level: int) -> bytes:
     code = compile(source, name, "exec", dont_inherit=True, optimize=level)
-    # an unchecked hash: the source stays away, so there is nothing to compare
-    return bytes(_code_to_hash_pyc(code, source_hash(source), checked=False))
+    return MAGIC_NUMBER + UNCHECKED_HASH + source_hash(source) + marshal.dumps(code)

@@ -10,22 +10,24 @@ from jointwise.calc.operations import call
 from jointwise.calc.waves.touchstone import read_touchstone
 
 MADE = {"line": measured_line, "jumper": measured_jumper}
-HELD = json.loads(MODULE.read_text("utf-8").partition(" = ")[2].rstrip().removesuffix(";"))
+COMMITTED = json.loads(MODULE.read_text("utf-8").partition(" = ")[2].rstrip().removesuffix(";"))
 
 
 @pytest.mark.parametrize("example", EXAMPLES)
 def test_the_page_holds_what_the_script_makes(example):
     """The committed text is the script's, to the last digit printed."""
-    held, made = (read_touchstone(text, "touchstone").s for text in (HELD[example]["file"]["text"], MADE[example]()))
+    committed, made = (
+        read_touchstone(text, "touchstone").s for text in (COMMITTED[example]["file"]["text"], MADE[example]())
+    )
 
-    assert np.abs(held - made).max() <= 2 * 10**-DECIMALS
-    assert {name: HELD[example][name] for name in EXAMPLES[example]} == EXAMPLES[example]
-    assert HELD[example]["file"]["text"].startswith("! Invented")
+    assert np.abs(committed - made).max() <= 2 * 10**-DECIMALS
+    assert {name: COMMITTED[example][name] for name in EXAMPLES[example]} == EXAMPLES[example]
+    assert COMMITTED[example]["file"]["text"].startswith("! Invented")
 
 
 def test_the_example_line_has_its_third_joint_named():
     """The joint that was given 1.2 Ω is named, with a size near that."""
-    line = HELD["line"]
+    line = COMMITTED["line"]
     body = json.dumps({**{name: line[name] for name in ("elements", "load")}, "touchstone": line["file"]["text"]})
 
     check = json.loads(call("sweep", body.encode()))["line"]

@@ -4,7 +4,7 @@ from html.parser import HTMLParser
 
 import pytest
 
-from jointwise.assemble.tables import SITUATIONS, markup
+from jointwise.assemble.static_tables import SITUATIONS, markup
 
 EDGES_DB = [-20.0, -10.0, -3.0, 0.0, 3.0, 10.0, 20.0]
 MOST_BYTES = 300_000

@@ -1,4 +1,4 @@
-"""Choosing a family: what passes, how it is ranked, what is said of the rest."""
+"""Choosing a family: what passes, how it is ranked, why the others do not."""
 
 import json
 
@@ -71,7 +71,7 @@ def test_one_more_band_never_adds_a_family(station, band):
 @examples(30)
 @given(STATIONS)
 def test_every_family_either_passes_or_says_why(station):
-    """Each family stands in the table once, with a rank or with the demands it misses."""
+    """Each family is in the table once, with a rank or with the demands it misses."""
     answer = choose(**station)
 
     assert sorted(choice["family"] for choice in answer["choices"]) == sorted(FAMILIES)
@@ -102,11 +102,11 @@ NAMED = [  # demands, family, name of what it misses, value asked and limit as i
 @pytest.mark.parametrize(("demands", "family", "name", "words"), NAMED, ids=[row[2] for row in NAMED])
 def test_a_rejection_names_gate_value_and_limit(demands, family, name, words):
     """What a family misses is named, with the value asked for and the limit."""
-    choice = next(one for one in choose(**demands)["choices"] if one["family"] == family)
-    said = {one["name"]: one["sentence"] for one in choice["rejections"]}
+    choice = next(choice for choice in choose(**demands)["choices"] if choice["family"] == family)
+    sentences = {rejection["name"]: rejection["sentence"] for rejection in choice["rejections"]}
 
-    assert name in said
-    assert all(word in said[name] for word in words)
+    assert name in sentences
+    assert all(word in sentences[name] for word in words)
 
 
 @examples(30)
@@ -169,7 +169,7 @@ RELAXED = [  # situation in which nothing passes, the demand named, the field th
 def test_the_demand_to_relax_lets_a_family_pass(demands, named, field, fits):
     """Where nothing passes, the field and value given with a demand let a family named with it pass."""
     answer = choose(**demands)
-    relaxation = next(one for one in answer["relaxations"] if one["demand"] == named)
+    relaxation = next(entry for entry in answer["relaxations"] if entry["demand"] == named)
 
     assert answer["passing"] == []
     assert relaxation["field"] == field
@@ -183,9 +183,10 @@ def test_every_concession_holds(station, port, exposure, watts):
     """Each field and value offered where nothing passes makes a family named with it pass, and changes one field."""
     demands = station | {"port": port, "exposure": exposure, "power_w": watts}
 
-    for one in choose(**demands)["relaxations"]:
-        if one["field"]:
-            assert set(one["families"]) & set(choose(**(demands | {one["field"]: one["value"]}))["passing"])
+    for relaxation in choose(**demands)["relaxations"]:
+        if field := relaxation["field"]:
+            eased = choose(**(demands | {field: relaxation["value"]}))
+            assert set(relaxation["families"]) & set(eased["passing"])
 
 
 def test_the_plan_comes_first_whether_it_passes_or_not():
@@ -218,15 +219,15 @@ def test_wear_says_when_it_runs_out():
     ("demands", "words"),
     [({"port": "f"}, "is refused: Receive only"), ({"port": "uhf", "bands": ["23cm"]}, "dB over its limit")],
 )
-def test_behind_a_port_that_does_not_stand_it_nothing_passes(demands, words):
+def test_behind_a_port_that_can_not_carry_it_nothing_passes(demands, words):
     """Where the port's own joint can't carry the power, every other family is refused for the port."""
     answer = choose(**demands)
 
     assert answer["passing"] == []
     for choice in answer["choices"]:
-        said = [one["sentence"] for one in choice["rejections"] if one["demand"] == "port"]
-        assert len(said) == (choice["family"] != demands["port"])
-        assert all(words in sentence for sentence in said)
+        rejections = [rejection for rejection in choice["rejections"] if rejection["demand"] == "port"]
+        assert len(rejections) == (choice["family"] != demands["port"])
+        assert all(words in rejection["sentence"] for rejection in rejections)
 
 
 BAD = [

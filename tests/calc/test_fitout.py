@@ -90,9 +90,9 @@ def test_the_sealing_brings_a_joint_to_its_weather(family, exposure):
     """Sealed as the sheet says, a joint stands its exposure, or is refused and the immersion gate says why."""
     sheet = joint(family, exposure=exposure)
     sealing = sheet["sealing"]
-    stands = EXPOSURES.index(sealing["stands_sealed"])
+    sealed_to = EXPOSURES.index(sealing["stands_sealed"])
 
-    assert sealing["refused"] == (stands < EXPOSURES.index(exposure))
+    assert sealing["refused"] == (sealed_to < EXPOSURES.index(exposure))
     assert sealing["refused"] == any(gate["id"] == "immersion" for gate in sheet["warnings"])
     assert not any(gate["id"] == "weather" for gate in sheet["warnings"])
     assert sealing["mated"] == catalogue().interfaces[family].sealing_mated.value
@@ -174,7 +174,7 @@ def test_the_list_adds_up(elements, exposure):
 
 @pytest.mark.parametrize("cable", CABLES)
 @pytest.mark.parametrize("family", FAMILIES)
-def test_every_cable_has_a_way_into_every_family(family, cable):
+def test_every_cable_can_be_attached_to_every_family(family, cable):
     """The half on a cable has an attachment, steps on that cable, its bends, and a known conductor surface."""
     elements = [{"kind": "cable", "cable": cable, "length_m": 1}, {"kind": "joint", "family": family}]
     sheet, entry = sheets(elements)["joints"][0], catalogue().cables[cable]
@@ -187,7 +187,7 @@ def test_every_cable_has_a_way_into_every_family(family, cable):
 
 
 @pytest.mark.parametrize(
-    ("family", "cable", "way"),
+    ("family", "cable", "usual"),
     [
         ("uhf", "rg_213", "braid_solder"),
         ("n", "rg_213", "clamp"),
@@ -197,12 +197,12 @@ def test_every_cable_has_a_way_into_every_family(family, cable):
         ("f", "rg_6", "compression"),
     ],
 )
-def test_the_attachment_suits_the_cable(family, cable, way):
-    """The usual way of the trade is chosen for a family and a cable."""
-    assert attachment(catalogue().interfaces[family], catalogue().cables[cable]).id == way
+def test_the_attachment_suits_the_cable(family, cable, usual):
+    """The attachment usual in the trade is chosen for a family and a cable."""
+    assert attachment(catalogue().interfaces[family], catalogue().cables[cable]).id == usual
 
 
-def test_metals_too_far_apart_are_told():
+def test_metals_too_far_apart_are_named():
     """Gold on stainless steel, 0.50 V, is at the limit indoors and beyond it everywhere else."""
     passed = [joint("sma", exposure=exposure)["galvanic"][0]["passed"] for exposure in EXPOSURES]
 
@@ -238,9 +238,9 @@ def test_wear_is_durability_over_use(yearly, years):
 def test_a_label_leads_back_to_its_own_numbers():
     """The label's fragment, read as a request, is the cell whose loss the label prints."""
     label = sheets(STATION, power_w=400, exposure="sheltered", date="2026-11-25")["joints"][3]["label"]
-    said = dict(pair.split("=") for pair in label["fragment"].split("&"))
+    texts = dict(pair.split("=") for pair in label["fragment"].split("&"))
     numbers = {"power_w", "cable_diameter_m"}
-    request = {name: float(text) if name in numbers else {"true": True}.get(text, text) for name, text in said.items()}
+    request = {name: float(text) if name in numbers else {"true": True}.get(text, text) for name, text in texts.items()}
 
     assert label["fragment"].startswith("family=n&band=2m&power_w=400&")
     assert (label["name"], label["date"]) == ("Top", "2026-11-25")
@@ -249,7 +249,7 @@ def test_a_label_leads_back_to_its_own_numbers():
 
 
 def test_an_ordinary_joint_has_a_short_fragment():
-    """Of an ordinary station only the place and the power stand in the fragment."""
+    """Of an ordinary station the fragment has only the cell and the power."""
     assert joint("n")["label"]["fragment"] == "family=n&band=2m&power_w=100"
 
 
@@ -271,7 +271,7 @@ def test_bonding_is_for_lines_from_outdoors():
 
 
 def test_every_sheet_carries_the_cautions():
-    """The cautions stand with the sheets."""
+    """The cautions come with the sheets."""
     assert sheets([N])["cautions"] == ask("cell", family="n", band="2m")["cautions"]
 
 
@@ -301,7 +301,7 @@ def test_the_fitting_tables_cover_the_catalogue():
 
 
 def test_a_hard_gate_warns_on_the_sheet():
-    """A family that may only receive is told so on its sheet; in receive it is not."""
+    """A family that may only receive is named so on its sheet; in receive it is not."""
     refusals = {gate.id for gate in GATES if gate.hard}
 
     assert "receive_only" in refusals & {gate["id"] for gate in joint("f", power_w=100)["warnings"]}
@@ -309,11 +309,11 @@ def test_a_hard_gate_warns_on_the_sheet():
 
 
 def test_a_near_relative_is_named_from_both_sides():
-    """What meets badly is told on the sheets of both families."""
-    told = {family: [one["family"] for one in joint(family)["near_relatives"]] for family in ("sma", "rp_sma")}
+    """What meets badly is named on the sheets of both families."""
+    named = {family: [entry["family"] for entry in joint(family)["near_relatives"]] for family in ("sma", "rp_sma")}
 
-    assert "rp_sma" in told["sma"]
-    assert "sma" in told["rp_sma"]
+    assert "rp_sma" in named["sma"]
+    assert "sma" in named["rp_sma"]
 
 
 @pytest.mark.parametrize(("fields", "field", "words"), BAD)

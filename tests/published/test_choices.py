@@ -1,9 +1,9 @@
-"""Twenty-five joints of different stations: which families the trade would fit, and why not the rest.
+"""Twenty-five joints of different stations: which families the trade would fit, and why no others.
 
 The sets are the trade's reasoning, written down by hand without asking the core: what is sold for the cable, what is
 customary at the power and frequency, what keeps water out, what lasts. Where the core passes more, or less, the row
 names each family with the reason. All at VSWR 1.5, 40 °C, sea level, Region 1 and five matings a year for ten years
-where nothing else is said.
+where nothing else is given.
 """
 
 import json

@@ -76,7 +76,7 @@ def test_a_galvanic_limit_is_the_published_one(exposure, volts):
 @pytest.mark.parametrize(("code", "words"), SHEET)
 def test_an_ip_code_means_what_iec_60529_says(code, words):
     """The two numerals of a code are told apart: solids first, water second."""
-    meaning = [one.text for one in ip_meaning(code)]
+    meaning = [advice.text for advice in ip_meaning(code)]
 
     assert len(meaning) == 2
     assert all(word in text for word, text in zip(words, meaning, strict=True))

@@ -1,8 +1,7 @@
 """The page that needs no script: matrices as plain coloured tables with short derivations.
 
-Built by the core itself. It stands inside the live page's element, so that a
-reader whose device runs no scripts has the tables, and everybody else sees the
-live page in their place.
+Built by the core itself, inside the live page's element: a reader whose device
+runs no scripts has the tables, and everybody else sees the live page instead.
 """
 
 import json
@@ -10,8 +9,9 @@ from html import escape
 from itertools import pairwise
 from typing import Any, NamedTuple
 
-from jointwise.assemble.start_data import FIRST_BANDS
 from jointwise.calc.operations import call
+
+from .start_data import FIRST_BANDS
 
 __all__ = ["SITUATIONS", "Situation", "markup"]
 
@@ -38,7 +38,7 @@ INTRODUCTION = (
 
 
 class Situation(NamedTuple):
-    """One table: a heading, what is asked of the core, and the band to derive."""
+    """One table: its heading, the station in words, and what is asked of the core."""
 
     heading: str
     words: str
@@ -107,11 +107,10 @@ def _step(margin: float, edges: list[float]) -> int:
 
 
 def _legend(edges: list[float]) -> str:
-    signed = [_signed(edge) for edge in edges]
     ranges = [
-        f"below {signed[0]}",
-        *(f"{low} to {high} dB" for low, high in pairwise(signed)),
-        f"{signed[-1]} and above",
+        f"below {_signed(edges[0])}",
+        *(f"{_signed(low)} to {_signed(high)} dB" for low, high in pairwise(edges)),
+        f"{_signed(edges[-1])} and above",
     ]
     steps = "".join(f"<td data-step={index}>{words}</td>" for index, words in enumerate(ranges))
     return (
@@ -152,8 +151,8 @@ def _cell(matrix: dict[str, Any], row: int, column: int, edges: list[float]) -> 
     if refused >= 0:
         return f"<td data-step=refused>{REFUSED[gates[refused]]}"
     margin = matrix["margin_db"][row][column][0]
-    bits = matrix["marks"][row][column][0]
-    marks = "".join(MARKS[gate] for index, gate in enumerate(gates) if bits >> index & 1)
+    failed = matrix["marks"][row][column][0]
+    marks = "".join(MARKS[gate] for index, gate in enumerate(gates) if failed >> index & 1)
     limit = matrix["limits"][matrix["binding"][row][column][0]][0]
     doubt = "?" if matrix["undecided"][row][column][0] else ""
     raised = f"<sup>{marks}</sup>" if marks else ""
@@ -161,8 +160,8 @@ def _cell(matrix: dict[str, Any], row: int, column: int, edges: list[float]) -> 
 
 
 def _derivations(catalogue: dict[str, Any]) -> str:
-    titles = {formula["id"]: formula for formula in catalogue["formulas"]}
-    sheets = "".join(_derivation(family, titles) for family in catalogue["families"])
+    formulas = {formula["id"]: formula for formula in catalogue["formulas"]}
+    sheets = "".join(_derivation(family, formulas) for family in catalogue["families"])
     return (
         f"<section><h2>Derivations</h2><p>Each family on 20 m at {DERIVED_POWER_W:g} W SSB, the cautious end of"
         f" its ratings.</p>{sheets}</section>"
@@ -181,15 +180,16 @@ def _derivation(family: dict[str, Any], formulas: dict[str, Any]) -> str:
 
 def _limit(limit: dict[str, Any], formulas: dict[str, Any]) -> str:
     steps = "".join(
-        f"<li>{escape(formulas[step['formula']]['title'])}: {escape(_put_in(step))}"
+        f"<li>{escape(formulas[step['formula']]['title'])}: {escape(_evaluated(step))}"
         for step in limit["steps"]
         if step["end"] == "low"
     )
     return f"<p><b>{escape(limit['name'])}.</b> {escape(limit['sentence'])}</p><ol>{steps}</ol>"
 
 
-def _put_in(step: dict[str, Any]) -> str:
-    numbers = ", ".join(f"{one['symbol']} {one['value']:.4g}" for one in step["inputs"])
+def _evaluated(step: dict[str, Any]) -> str:
+    """A formula's result and the numbers it came from."""
+    numbers = ", ".join(f"{symbol['symbol']} {symbol['value']:.4g}" for symbol in step["inputs"])
     result = step["result"]
     return f"{result['symbol']} = {result['value']:.4g} {result['unit'].replace('1', '', 1)} from {numbers}"
 

@@ -1,0 +1,129 @@
+"""What is known of every family at the joint: margins, gates and loss, with the port's own joint in front of it."""
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+import numpy as np
+
+from ..catalogue import catalogue
+from ..errors import known
+from ..formulas.loss import dissipative_loss, mismatch_loss
+from ..physics.columns import Column, columns
+from ..physics.gates import EXPOSURES, VIBRATIONS, Demand, gate_table, site_demands
+from ..physics.limits import dissipation, match_limit
+from ..physics.margins import Margins, evaluate
+from ..physics.ratings import table_ratings
+from ..physics.scenario import Scenario
+from ..physics.station import Station, station_of
+from .requests import ChooseRequest
+
+__all__ = ["Evaluation", "evaluation_of", "harsher"]
+
+
+class Evaluation(NamedTuple):
+    """Every family of the catalogue at one joint. The last axis of each array is the family."""
+
+    families: list[str]
+    scenario: Scenario
+    """With the named cable, and at least what the installation brings with it."""
+    columns: list[Column]
+    power_w: float
+    margins: Margins
+    demands: list[list[Demand]]
+    """What the site asks, by family."""
+    failed: np.ndarray
+    """Gate x family: whether the gate fails at some column."""
+    by_limit_db: np.ndarray
+    """Limit x family: the smallest cautious margin over the columns [dB]."""
+    tightest_column: np.ndarray
+    """Limit x family: the column of that margin."""
+    tightest_limit: np.ndarray
+    """Which limit has the smallest cautious margin of all."""
+    low_db: np.ndarray
+    """That margin [dB], or the port's own where it is smaller."""
+    high_db: np.ndarray
+    """The smallest generous margin [dB], or the port's own where it is smaller."""
+    loss_db: np.ndarray
+    """Expected loss at the highest frequency [dB], the port's own joint included."""
+    solar_rise_k: np.ndarray
+    """The sun's share of the heating [K] in the column where it is largest."""
+    allowed_temperature_c: np.ndarray
+    """The temperature allowed [°C] in the column where it is lowest."""
+
+    @property
+    def highest_hz(self) -> float:
+        """The highest frequency the joint must carry [Hz]."""
+        return max(column.high_hz for column in self.columns)
+
+
+def evaluation_of(request: ChooseRequest) -> Evaluation:
+    """Every family of the catalogue at the joint asked about. Raises InputError for unknown names."""
+    scenario = _scenario(request)
+    station = station_of(scenario)
+    asked = columns(request.region, request.bands, request.frequencies_hz)
+    families = list(catalogue().interfaces)
+    for field in ("port", "plan"):
+        if getattr(request, field) is not None:
+            known(field, getattr(request, field), catalogue().interfaces)
+    power_w = request.power_w if request.use == "transmit" else 0.0
+    highest_hz = np.array([column.high_hz for column in asked], dtype=np.float64)
+    powers_w = np.array([power_w], dtype=np.float64)
+    margins = evaluate(families, highest_hz, powers_w, station)
+    demands = [site_demands(family, scenario) for family in families]
+    by_limit = margins.by_limit_db[..., 0]  # ends x limits x families x columns
+    cautious = np.where(np.isnan(by_limit[0]), -np.inf, by_limit[0])
+    smallest = cautious.min(axis=2)
+    by_family = (len(families), highest_hz.size)
+    evaluation = Evaluation(
+        families=families,
+        scenario=scenario,
+        columns=asked,
+        power_w=power_w,
+        margins=margins,
+        demands=demands,
+        failed=gate_table(families, demands, highest_hz, powers_w, station, margins.heat).max(axis=(2, 3)),
+        by_limit_db=smallest,
+        tightest_column=cautious.argmin(axis=2),
+        tightest_limit=smallest.argmin(axis=0),
+        low_db=smallest.min(axis=0),
+        high_db=by_limit[1].min(axis=(0, 2)),
+        loss_db=_loss(families, highest_hz.max(), station),
+        solar_rise_k=np.broadcast_to(margins.heat.solar_rise_k, by_family).max(axis=1),
+        allowed_temperature_c=np.broadcast_to(margins.heat.allowed_temperature_c, by_family).min(axis=1),
+    )
+    return evaluation if request.port is None else _behind_port(evaluation, families.index(request.port))
+
+
+def harsher(order: Sequence[str], first: str, second: str) -> str:
+    """The later of two words in an order that rises."""
+    return max(first, second, key=order.index)
+
+
+def _scenario(request: ChooseRequest) -> Scenario:
+    fields = {name: getattr(request, name) for name in Scenario.__struct_fields__}
+    installation = known("installation", request.installation, catalogue().installations)
+    fields["exposure"] = harsher(EXPOSURES, request.exposure, installation.least_exposure.value)
+    fields["vibration"] = harsher(VIBRATIONS, request.vibration, installation.least_vibration.value)
+    if request.cable is not None:
+        cable = known("cable", request.cable, catalogue().cables)
+        fields |= {"cable_dielectric": cable.dielectric, "cable_diameter_m": cable.outer_diameter_m.value}
+    return Scenario(**fields)
+
+
+def _loss(families: list[str], frequency_hz: float, station: Station) -> np.ndarray:
+    """Expected loss of each family's mated pair [dB]."""
+    ratings = table_ratings(families, "high")
+    reflection = match_limit(ratings, frequency_hz, station).reflection
+    shares = dissipation(ratings, frequency_hz, station.added_resistance_ohm, station.impedance_ohm)
+    return (dissipative_loss(shares.total) + mismatch_loss(reflection))[:, 0]
+
+
+def _behind_port(evaluation: Evaluation, port: int) -> Evaluation:
+    """Every other family sits behind an adapter, and so behind the port's own joint."""
+    others = np.arange(len(evaluation.families)) != port
+    low, high, loss = evaluation.low_db, evaluation.high_db, evaluation.loss_db
+    return evaluation._replace(
+        low_db=np.where(others, np.minimum(low, low[port]), low),
+        high_db=np.where(others, np.minimum(high, high[port]), high),
+        loss_db=loss + np.where(others, loss[port], 0.0),
+    )

@@ -1,0 +1,91 @@
+"""The sentences of a choice: what is answered, why a family is rejected, and what would let one pass."""
+
+import math
+
+from ..numeric.units import engineering
+from ..physics.limits import LimitId
+from .evaluation import Evaluation
+from .requests import ChooseRequest
+from .results import Choice
+
+__all__ = ["LIMIT_NAMES", "concession", "gate_request", "limit_sentence", "port_sentence", "room_sentence", "verdict"]
+
+LIMIT_NAMES: dict[LimitId, str] = {"heat": "Heat", "voltage": "Voltage", "match": "Match"}
+CONCESSIONS = {
+    "use": "For receive only",
+    "air temperature": "In cooler air or in shade",
+    "vibration": "With less vibration",
+    "weather": "Kept from the weather",
+    "cable": "On another cable",
+    "cold": "Where it gets less cold",
+    "house limit": "Within the house limit",
+    "port": "With another port on the equipment",
+}
+"""Of the demands that give way by kind, not by a figure."""
+
+
+def verdict(request: ChooseRequest, choices: list[Choice]) -> str:
+    """The answer in one sentence, by choices in the order of their rank."""
+    level = "for receive" if request.use == "receive" else f"at {engineering(request.power_w, 'W')} PEP"
+    best = [choice for choice in choices if choice.rank == 1]
+    if not best:
+        return f"Nothing in the catalogue meets every demand {level}."
+    count = sum(choice.passes for choice in choices)
+    first = [choice.name for choice in best]
+    names = " and ".join([", ".join(first[:-1]), first[-1]] if len(first) > 1 else first)
+    passing = f"{count} of {len(choices)} families meet every demand {level}"
+    return f"{passing}; most room: {names}, {best[0].margin_db:.1f} dB."
+
+
+def gate_request(evaluation: Evaluation, row: int) -> dict[str, str]:
+    """What the request asks of the family of a row, by gate, where the gate's own sentence names the limit alone."""
+    reach = f" Asked: up to {engineering(evaluation.highest_hz, 'Hz')}."
+    heated_c = evaluation.scenario.ambient_temperature_c + evaluation.solar_rise_k[row]
+    allowed_c = evaluation.allowed_temperature_c[row]
+    return {
+        **dict.fromkeys(("te11", "no_figures", "customary_frequency"), reach),
+        "receive_only": f" Asked: to transmit {engineering(evaluation.power_w, 'W')}.",
+        "no_heat_room": f" Asked: {heated_c:.0f} °C with the sun; allowed: {allowed_c:.0f} °C.",
+        "immersion": f" Asked: {evaluation.scenario.exposure}.",
+    }
+
+
+def limit_sentence(limit: LimitId, column: str, margin_db: float, power_w: float, return_loss_db: float) -> str:
+    """By how much a limit is exceeded in a column, against the power [W] and return loss [dB] asked for."""
+    if not math.isfinite(margin_db):
+        return f"On {column}: no room under its {limit} limit."
+    if limit == "match":
+        figures = f"return loss {return_loss_db + margin_db:.1f} dB, asked {return_loss_db:g} dB"
+    else:
+        allowed_w = power_w * 10 ** (margin_db / 10)
+        figures = f"asked {engineering(power_w, 'W')}, allowed {engineering(allowed_w, 'W')}"
+    return f"On {column}: {figures}, {-margin_db:.1f} dB over its {limit} limit."
+
+
+def port_sentence(port: str, refused_by: list[str], margin_db: float) -> str:
+    """Why nothing passes behind a port: the hard gates that refuse it, else its margin below 0 dB."""
+    if refused_by:
+        return f"The port's own {port} joint in front of it is refused: {', '.join(refused_by)}."
+    state = f"is {-margin_db:.1f} dB over its limit" if math.isfinite(margin_db) else "has no room"
+    return f"The port's own {port} joint in front of it {state}."
+
+
+def room_sentence(body_m: float, free_m: float) -> str:
+    """A mated body of one diameter [m] in the room for another."""
+    return f"Its mated body is {body_m * 1e3:.3g} mm across; there is room for {free_m * 1e3:.3g} mm."
+
+
+def concession(demand: str, figure: float, choice: Choice, request: ChooseRequest) -> str:
+    """The demand as it reads once it gives way to a figure, in its own unit, for the sake of a choice."""
+    match demand:
+        case "power":
+            return f"With {engineering(figure, 'W')} instead of {engineering(request.power_w, 'W')}"
+        case "frequency":
+            return f"With no frequency above {engineering(figure, 'Hz')}"
+        case "match":
+            return f"With a return loss of {figure:.3g} dB instead of {request.return_loss_asked_db:g} dB"
+        case "wear":
+            return f"With {figure:g} matings over the service life instead of {choice.wear.needed:g}"
+        case "room":
+            return f"With room for {-figure * 1e3:.3g} mm"
+    return CONCESSIONS[demand]
