@@ -23,12 +23,12 @@ from werkzeug.http import quote_etag
 from jointwise.backend import settings
 from jointwise.backend.again import TOLD, Again
 from jointwise.backend.deadline import wanted_within
-from jointwise.backend.fields import request_body
 from jointwise.backend.kept import Answer, Answers
 from jointwise.backend.openapi import document
 from jointwise.backend.packs import documents
 from jointwise.backend.problem import answer
 from jointwise.backend.settings import Settings
+from jointwise.backend.texts import request_body
 from jointwise.calc.catalogue import Edition
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import pack_schema

@@ -13,12 +13,13 @@ from waitress.server import create_server
 
 from jointwise.backend import tables
 from jointwise.backend.app import create_app
-from jointwise.backend.fields import Field, fields, plain, request_body
 from jointwise.backend.packs import edition_of_files, from_files
 from jointwise.backend.settings import Settings, environment_name
+from jointwise.backend.texts import plain, range_words, request_body, single, unit_of
 from jointwise.calc.catalogue import Edition
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import pack_schema
+from jointwise.calc.fields import Field, Flag, List, Number, object_of
 from jointwise.calc.operations import OPERATIONS, InputError, call
 
 __all__ = ["main"]
@@ -52,23 +53,24 @@ class Commands(click.Group):
 
 def _options(struct: type[Struct], from_environment: bool = False) -> list[click.Parameter]:
     """An option for every field; its text goes on as typed, so that one place judges it."""
-    return [_option(field, from_environment) for field in fields(struct).values()]
+    return [_option(field, from_environment) for field in object_of(struct).fields.values()]
 
 
 def _option(field: Field, from_environment: bool) -> click.Option:
     name = field.name.replace("_", "-")
-    known_default = field.default not in (msgspec.NODEFAULT, None, "", [])
+    has_default = field.default not in (None, "", [])
     parts = (
         field.description,
-        f"{field.allowed} {field.unit}".strip(),
-        f"default {plain(field.default)}" if known_default else "",
+        f"{range_words(field)} {unit_of(field)}".strip(),
+        f"default {plain(field.default)}" if has_default else "",
         f"or set {environment_name(field.name)}" if from_environment else "",
     )
     words = "; ".join(part for part in parts if part)
-    if field.type is bool:
+    shape = single(field).shape
+    if isinstance(shape, Flag):
         return click.Option([f"--{name}/--no-{name}", field.name], default=None, help=words)
-    metavar = {str: "TEXT", float: "NUMBER", int: "WHOLE"}[field.type]
-    metavar = f"{metavar},..." if field.many else metavar
+    metavar = ("WHOLE" if shape.whole else "NUMBER") if isinstance(shape, Number) else "TEXT"
+    metavar = f"{metavar},..." if isinstance(field.shape, List) else metavar
     return click.Option([f"--{name}", field.name], metavar=metavar, help=words)
 
 

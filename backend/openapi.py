@@ -5,10 +5,11 @@ from typing import Any
 
 import msgspec
 
-from jointwise.backend.fields import fields
 from jointwise.backend.problem import MEDIA_TYPE, InputProblem, InternalProblem, Problem
+from jointwise.backend.texts import unit_of
+from jointwise.calc.fields import object_of
 from jointwise.calc.operations import OPERATIONS, Operation
-from jointwise.calc.refusal import MOST_BYTES
+from jointwise.calc.refusal import MOST_REQUEST_BYTES
 
 __all__ = ["document"]
 
@@ -58,9 +59,9 @@ def _schemas() -> dict[str, Any]:
         [*requests, *results, *problems], ref_template=COMPONENTS + "schemas/{name}"
     )
     for request in requests:
-        for name, field in fields(request).items():
-            if field.unit:
-                schemas[request.__name__]["properties"][name]["x-unit"] = field.unit
+        for name, field in object_of(request).fields.items():
+            if unit := unit_of(field):
+                schemas[request.__name__]["properties"][name]["x-unit"] = unit
     return schemas
 
 
@@ -69,7 +70,11 @@ def _path(operation: Operation, schemas: dict[str, Any]) -> dict[str, Any]:
     post: dict[str, Any] = {
         "operationId": operation.name,
         "summary": operation.summary,
-        "requestBody": {"required": True, "description": f"At most {MOST_BYTES} bytes", "content": _json(request)},
+        "requestBody": {
+            "required": True,
+            "description": f"At most {MOST_REQUEST_BYTES} bytes",
+            "content": _json(request),
+        },
         "responses": {"200": {"description": operation.summary, "content": _json(result)}, **_refused()},
     }
     if not operation.cacheable:

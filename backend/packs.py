@@ -10,7 +10,7 @@ from pathlib import Path
 
 from jointwise.calc.catalogue import Edition
 from jointwise.calc.catalogue.merge import edition_of
-from jointwise.calc.catalogue.pack import MOST_BYTES, Document
+from jointwise.calc.catalogue.pack import MOST_PACK_BYTES, Document
 from jointwise.calc.operations import InputError
 
 __all__ = ["GROUP", "documents", "edition_of_files", "from_files", "from_folder", "from_packages"]
@@ -61,6 +61,6 @@ def _read(path: Path) -> Document:
     try:
         with path.open("rb") as file:
             # one byte more than a pack may have is enough to refuse it by its length
-            return Document(path.name, file.read(MOST_BYTES + 1))
+            return Document(path.name, file.read(MOST_PACK_BYTES + 1))
     except OSError as error:
         raise InputError("pack", str(path), f"a file that can be read; {error.strerror}") from error

@@ -6,14 +6,13 @@ option of `jointwise serve` or the mapping given to `create_app` goes before it.
 
 import re
 from collections.abc import Mapping
-from typing import Annotated, Any
+from typing import Annotated
 
-import msgspec
 from msgspec import Meta, Struct, field
 
-from jointwise.backend.fields import fields, plain, request_body
+from jointwise.backend.texts import plain, request_body
 from jointwise.calc.errors import InputError
-from jointwise.calc.refusal import MOST_BYTES, refusal
+from jointwise.calc.refusal import MOST_REQUEST_BYTES, decoded
 
 __all__ = ["Settings", "environment_name", "read"]
 
@@ -29,8 +28,8 @@ class Settings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     port: Annotated[int, Meta(ge=0, le=65535, description="Port to listen on; 0 takes a free one")] = 8073
     threads: Annotated[int, Meta(ge=1, le=64, description="Requests answered at the same time")] = 4
     max_body_bytes: Annotated[
-        int, Meta(ge=1000, le=MOST_BYTES, description="Longest request body", extra={"unit": "bytes"})
-    ] = MOST_BYTES
+        int, Meta(ge=1000, le=MOST_REQUEST_BYTES, description="Longest request body", extra={"unit": "bytes"})
+    ] = MOST_REQUEST_BYTES
     max_unread_bytes: Annotated[
         int,
         Meta(
@@ -81,16 +80,12 @@ def environment_name(name: str) -> str:
     return PREFIX + name.upper()
 
 
-def read(environment: Mapping[str, str], given: Mapping[str, Any]) -> Settings:
+def read(environment: Mapping[str, str], given: Mapping[str, object]) -> Settings:
     """The settings in force. Raises InputError naming the setting, its value and the range."""
-    found = {
-        name: environment[environment_name(name)] for name in fields(Settings) if environment_name(name) in environment
-    }
+    variables = {name: environment_name(name) for name in Settings.__struct_fields__}
+    found = {name: environment[variable] for name, variable in variables.items() if variable in environment}
     body = request_body(Settings, {name: [plain(value)] for name, value in {**found, **given}.items()})
-    try:
-        chosen = msgspec.json.decode(body, type=Settings)
-    except msgspec.ValidationError as error:
-        raise refusal(error, body, Settings) from None
+    chosen = decoded(body, Settings)
     for index, origin in enumerate(chosen.embed_origins):
         if not ORIGIN.fullmatch(origin):
             raise InputError(f"embed_origins[{index}]", origin, "an origin such as https://club.example, or *")

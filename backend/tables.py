@@ -5,7 +5,7 @@ from itertools import groupby
 from operator import itemgetter
 from string import ascii_lowercase
 
-from jointwise.backend.fields import plain
+from jointwise.backend.texts import plain
 from jointwise.calc.cell.results import CellResult, LimitResult
 from jointwise.calc.datasheets.results import CatalogueResult
 from jointwise.calc.formulas.formula import Step, SymbolValue

@@ -131,11 +131,11 @@ def _kit() -> Task[Any, Any]:
 
 
 def _catalogue() -> Task[Any, Any]:
-    from .datasheets.datasheets import describe
+    from .datasheets.datasheets import datasheets
     from .datasheets.requests import CatalogueRequest
     from .datasheets.results import CatalogueResult
 
-    return Task(describe, CatalogueRequest, CatalogueResult)
+    return Task(datasheets, CatalogueRequest, CatalogueResult)
 
 
 OPERATIONS = {

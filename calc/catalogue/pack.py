@@ -10,6 +10,7 @@ import msgspec
 from msgspec import Meta, Struct
 
 from ..errors import InputError
+from ..fields import Field, Object, Range, object_of, objects_in
 from ..refusal import decoded
 from .schema import (
     Adapter,
@@ -28,9 +29,9 @@ from .schema import (
     Text,
 )
 
-__all__ = ["MOST_BYTES", "TABLES", "Document", "Overrides", "Pack", "pack_schema", "ranges", "read_pack"]
+__all__ = ["MOST_PACK_BYTES", "TABLES", "Document", "Overrides", "Pack", "pack_schema", "read_pack"]
 
-MOST_BYTES = 1_000_000
+MOST_PACK_BYTES = 1_000_000
 """Longest pack; a longer one is refused before anything of it is read."""
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
@@ -86,66 +87,51 @@ TABLES = Overrides.__struct_fields__
 
 def read_pack(document: Document) -> Pack:
     """The pack in a document. Raises InputError naming the field, the value and what is allowed."""
-    if len(document.text) > MOST_BYTES:
-        raise InputError("pack", "too long", f"a document of up to {MOST_BYTES} bytes")
+    if len(document.text) > MOST_PACK_BYTES:
+        raise InputError("pack", "too long", f"a document of up to {MOST_PACK_BYTES} bytes")
     pack = decoded(document.text, Pack)
-    for name in ("interfaces", "cables", "modes"):
-        for at, entry in enumerate(getattr(pack, name)):
-            _refuse_beyond_range(f"{name}[{at}]", entry)
+    for table in ("interfaces", "cables", "modes"):
+        for at, entry in enumerate(getattr(pack, table)):
+            _refuse_beyond_range(f"{table}[{at}]", entry)
     return pack
 
 
 def pack_schema() -> dict[str, Any]:
     """The JSON Schema of a pack, made from the types; ranges of sourced values included."""
     schema = msgspec.json.schema(Pack)
-    for definition, struct in ((one.__name__, one) for one in _with_ranges()):
-        properties = schema["$defs"][definition]["properties"]
-        for name, (unit, least, most) in ranges(struct).items():
-            bounds = {"properties": {"value": {"minimum": least, "maximum": most}}}
-            ends = {"properties": {"low": bounds, "high": bounds}}
-            is_interval = "Interval" in str(properties[name])
-            properties[name] = {**properties[name], **(ends if is_interval else bounds), "x-unit": unit}
+    for declared in objects_in(object_of(Pack)):
+        properties = schema["$defs"][declared.struct.__name__]["properties"]
+        for field in declared.fields.values():
+            if field.range is not None:
+                value = {"properties": {"value": {"minimum": field.range.least, "maximum": field.range.most}}}
+                ends = {"properties": {"low": value, "high": value}}
+                bounds = ends if _is_interval(field) else value
+                properties[field.name] = {**properties[field.name], **bounds, "x-unit": field.unit}
     return {"$schema": DIALECT, "title": "Jointwise pack", **schema}
 
 
-def ranges(struct: type[Struct]) -> dict[str, tuple[str, float, float]]:
-    """Unit, least and most value of the fields of a type that have a range."""
-    found = {}
-    for field in msgspec.structs.fields(struct):
-        for meta in getattr(field.type, "__metadata__", ()):
-            if (meta.extra or {}).get("least") is not None:
-                found[field.name] = (meta.extra["unit"], meta.extra["least"], meta.extra["most"])
-    return found
-
-
-def _with_ranges() -> list[type[Struct]]:
-    kinds = [Interface, Cable, Mode]
-    inner = [field.type for kind in kinds for field in msgspec.structs.fields(kind)]
-    return kinds + [one for one in _structs(inner) if ranges(one)]
-
-
-def _structs(types: list[Any]) -> list[type[Struct]]:
-    """The struct types among some types, unions taken apart."""
-    flat = [part for one in types for part in getattr(one, "__args__", ()) or (one,)]
-    return list(dict.fromkeys(one for one in flat if isinstance(one, type) and issubclass(one, Struct)))
+def _is_interval(field: Field) -> bool:
+    return isinstance(field.shape, Object) and field.shape.struct is Interval
 
 
 def _refuse_beyond_range(path: str, entry: Struct) -> None:
-    bounds = ranges(type(entry))
-    for name in entry.__struct_fields__:
-        value, here = getattr(entry, name), f"{path}.{name}"
-        if name in bounds and isinstance(value, Quantity):
-            _refuse_outside(f"{here}.value", value.value, *bounds[name])
-        elif name in bounds and isinstance(value, Interval):
-            _refuse_outside(f"{here}.low.value", value.low.value, *bounds[name])
-            _refuse_outside(f"{here}.high.value", value.high.value, *bounds[name])
+    """Raise InputError for the first sourced value of an entry that lies outside the range of its field."""
+    for field in object_of(type(entry)).fields.values():
+        value, field_path = getattr(entry, field.name), f"{path}.{field.name}"
+        if field.range is not None and isinstance(value, Quantity):
+            _refuse_outside(f"{field_path}.value", value.value, field.unit, field.range)
+        elif field.range is not None and isinstance(value, Interval):
+            _refuse_outside(f"{field_path}.low.value", value.low.value, field.unit, field.range)
+            _refuse_outside(f"{field_path}.high.value", value.high.value, field.unit, field.range)
             # a section's ends are the cautious and the generous one, whichever is larger
             if value.low.value > value.high.value and not isinstance(entry, Section):
-                raise InputError(f"{here}.low.value", value.low.value, f"no more than the high end, {value.high.value}")
+                allowed = f"no more than the high end, {value.high.value}"
+                raise InputError(f"{field_path}.low.value", value.low.value, allowed)
         elif isinstance(value, Struct):
-            _refuse_beyond_range(here, value)
+            _refuse_beyond_range(field_path, value)
 
 
-def _refuse_outside(field: str, value: float, unit: str, least: float, most: float) -> None:
-    if not least <= value <= most:
-        raise InputError(field, value, f"a number from {least:g} to {most:g} {unit}".removesuffix(" 1"))
+def _refuse_outside(path: str, value: float, unit: str, allowed: Range) -> None:
+    if not allowed.least <= value <= allowed.most:
+        words = f"a number from {allowed.least:g} to {allowed.most:g} {unit}".removesuffix(" 1")
+        raise InputError(path, value, words)

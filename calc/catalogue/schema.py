@@ -1,7 +1,8 @@
 """The shape of the catalogue, and so of packs: every value with its source and kind.
 
 A field's unit stands here, once, and travels with the value in every answer;
-so does the range a value of a pack must lie in.
+so does the range a value of a pack must lie in, and what a pattern allows is
+said in words beside it.
 An `Interval` holds the lowest and the highest credible figure; where only one
 figure is known both ends repeat it.
 """
@@ -46,8 +47,24 @@ NAME = r"^[^\s=+@-]"
 ADDRESS = r"^(https?://\S+)?$"
 """No address that runs a script."""
 
-Id = Annotated[str, Meta(pattern=ID, min_length=1, max_length=40)]
-Name = Annotated[str, Meta(pattern=NAME, min_length=1, max_length=80)]
+Id = Annotated[
+    str,
+    Meta(
+        pattern=ID,
+        min_length=1,
+        max_length=40,
+        extra={"allowed": "a name of small letters, digits and _, at most 40 characters"},
+    ),
+]
+Name = Annotated[
+    str,
+    Meta(
+        pattern=NAME,
+        min_length=1,
+        max_length=80,
+        extra={"allowed": "a text of 1 to 80 characters that begins with none of = + - @ and no blank"},
+    ),
+]
 Text = Annotated[str, Meta(max_length=600)]
 Named = Annotated[str, Meta(min_length=1, max_length=100)]
 """An id of another table, or a word of the trade."""
@@ -355,7 +372,14 @@ class Source(Struct, forbid_unknown_fields=True, frozen=True):
     id: Annotated[str, Meta(max_length=81)]
     title: Annotated[str, Meta(min_length=1, max_length=300)]
     seen: Literal["read", "as quoted", "from memory", "computed"]
-    address: Annotated[str, Meta(pattern=ADDRESS, max_length=300)] = ""
+    address: Annotated[
+        str,
+        Meta(
+            pattern=ADDRESS,
+            max_length=300,
+            extra={"allowed": "an address that begins with https:// or http://, at most 300 characters"},
+        ),
+    ] = ""
 
 
 class PackSource(Source, forbid_unknown_fields=True, frozen=True):

@@ -22,7 +22,15 @@ __all__ = [
     "Surroundings",
 ]
 
-Identifier = Annotated[str, Meta(min_length=1, max_length=40, pattern="^[a-z0-9_]+$")]
+Identifier = Annotated[
+    str,
+    Meta(
+        min_length=1,
+        max_length=40,
+        pattern="^[a-z0-9_]+$",
+        extra={"allowed": "a name of small letters, digits and _, at most 40 characters"},
+    ),
+]
 Frequency = Annotated[float, Meta(ge=1e5, le=5e10, extra={"unit": "Hz"})]
 Power = Annotated[
     float,

@@ -6,17 +6,17 @@ may take; and the matrix a first visit shows. The bundle takes it in.
 """
 
 import json
-from typing import Any, cast, get_args
+from typing import Any
 
-import msgspec
-from msgspec import inspect
+from msgspec import Struct
 
 from jointwise.calc.catalogue import catalogue as tables
-from jointwise.calc.catalogue.pack import MOST_BYTES, ranges
+from jointwise.calc.catalogue.pack import MOST_PACK_BYTES
 from jointwise.calc.catalogue.schema import HouseLimit, Interface, Kind, Source
 from jointwise.calc.cell.requests import CellRequest
 from jointwise.calc.choose.requests import ChooseRequest
 from jointwise.calc.feedline import elements
+from jointwise.calc.fields import Choice, Declared, Field, Flag, List, Number, Text, object_of
 from jointwise.calc.fitout.requests import FitoutRequest
 from jointwise.calc.kit import requests as kit
 from jointwise.calc.line import requests as line
@@ -36,7 +36,7 @@ FIRST_BANDS = [
 SIGNIFICANT_DIGITS = 6
 """More than any cell prints, and the same on every machine."""
 
-LINE_PARTS: dict[str, type[msgspec.Struct]] = {
+LINE_PARTS = {
     "cable": elements.CableRun,
     "joint": elements.Joint,
     "part": elements.Part,
@@ -54,71 +54,56 @@ LINE_PARTS: dict[str, type[msgspec.Struct]] = {
 SWEEP_SETTINGS = ("length_tolerance", "window_shape")
 """What the sweep view lets its reader set, beside the files."""
 
-KIT_PARTS: dict[str, type[msgspec.Struct]] = {"kit": kit.KitRequest, "port": kit.Port, "owned": kit.OwnedAdapter}
+KIT_PARTS = {"kit": kit.KitRequest, "port": kit.Port, "owned": kit.OwnedAdapter}
 """What a kit is made of, by the name its fields stand under in the page."""
 
 NOT_OF_THE_STATION = {"elements", "load", "receiver", "explain"}
 
 
-def described(field: inspect.Field) -> dict[str, Any]:
+def described(field: Field) -> dict[str, Any]:
     """Range, unit, default and description of one field."""
-    facts: dict[str, Any] = {"nullable": False}
-    _collect(field.type, facts)
-    if field.default is not msgspec.NODEFAULT:
-        facts["default"] = field.default
-    elif field.default_factory is not msgspec.NODEFAULT:
-        facts["default"] = field.default_factory()
-    else:
-        facts["default"] = None
+    return {"nullable": field.nullable, **_facts(field), "default": field.default}
+
+
+def _facts(declared: Declared) -> dict[str, Any]:
+    facts: dict[str, Any] = {"description": declared.description} if declared.description else {}
+    facts |= {"unit": declared.unit} if declared.unit else {}
+    match declared.shape:
+        case Number(least=least, most=most):
+            facts |= {"type": "number", "min": least, "max": most}
+        case Flag():
+            facts |= {"type": "boolean"}
+        case Choice(words=words):
+            facts |= {"type": "choice", "choices": list(words)}
+        case Text(longest=longest):
+            facts |= {"type": "text", "longest": longest}
+        case List(entry=entry, shortest=shortest, longest=longest):
+            facts |= {"type": "list", "items": _facts(entry), "least": shortest, "most": longest}
     return facts
 
 
-def _declared(struct: type[msgspec.Struct]) -> tuple[inspect.Field, ...]:
-    return cast(inspect.StructType, inspect.type_info(struct)).fields
-
-
-def _collect(kind: inspect.Type, facts: dict[str, Any]) -> None:
-    match kind:
-        case inspect.Metadata(type=inner, extra_json_schema=words, extra=extra):
-            facts.update({"description": words["description"]} if words and "description" in words else {})
-            facts.update(extra or {})
-            _collect(inner, facts)
-        case inspect.UnionType(types=types):
-            for inner in types:
-                _collect(inner, facts)
-        case inspect.NoneType():
-            facts["nullable"] = True
-        case inspect.IntType() | inspect.FloatType():
-            facts.update(type="number", min=kind.ge, max=kind.le)
-        case inspect.BoolType():
-            facts["type"] = "boolean"
-        case inspect.LiteralType(values=values):
-            facts.update(type="choice", choices=list(values))
-        case inspect.StrType(max_length=longest):
-            facts.update(type="text", longest=longest)
-        case inspect.ListType(item_type=item):
-            items: dict[str, Any] = {}
-            _collect(item, items)
-            facts.update(type="list", items=items, least=kind.min_length or 0, most=kind.max_length)
+def fields_of(struct: type[Struct]) -> dict[str, dict[str, Any]]:
+    """The fields of a request, or of a part of one, by name."""
+    return {name: described(field) for name, field in object_of(struct).fields.items()}
 
 
 def line_fields() -> dict[str, dict[str, Any]]:
     """The fields of every part of a line, and of its station."""
-    station = [field for field in _declared(line.LineRequest) if field.name not in NOT_OF_THE_STATION]
-    return {"station": {field.name: described(field) for field in station}} | {
-        name: {field.name: described(field) for field in _declared(part)} for name, part in LINE_PARTS.items()
-    }
+    return {"station": _of_the_station(line.LineRequest)} | {name: fields_of(part) for name, part in LINE_PARTS.items()}
+
+
+def _of_the_station(request: type[Struct]) -> dict[str, dict[str, Any]]:
+    return {name: facts for name, facts in fields_of(request).items() if name not in NOT_OF_THE_STATION}
 
 
 def start_data() -> dict[str, Any]:
     """Everything the page starts from."""
-    fields = {field.name: described(field) for request in (CellRequest, MatrixRequest) for field in _declared(request)}
     catalogue = json.loads(call("catalogue", b"{}"))
     request = {"bands": FIRST_BANDS}
     matrix = json.loads(call("matrix", json.dumps(request).encode()))
     return {
-        "fields": fields,
-        "scenario_fields": [field.name for field in _declared(MatrixRequest)],
+        "fields": fields_of(CellRequest) | fields_of(MatrixRequest),
+        "scenario_fields": list(MatrixRequest.__struct_fields__),
         "bands": [
             {"id": band["id"], "name": band["name"], "regions": sorted(band["regions"])} for band in catalogue["bands"]
         ],
@@ -142,21 +127,20 @@ def start_data() -> dict[str, Any]:
         ],
         "noise_environments": [{"id": entry.id, "name": entry.name} for entry in tables().noise_environments.values()],
         "line": line_fields(),
-        "choose": {field.name: described(field) for field in _declared(ChooseRequest)},
-        "fitout": {
-            field.name: described(field) for field in _declared(FitoutRequest) if field.name not in NOT_OF_THE_STATION
-        },
-        "sweep": {field.name: described(field) for field in _declared(SweepRequest) if field.name in SWEEP_SETTINGS},
-        "kit": {name: {field.name: described(field) for field in _declared(part)} for name, part in KIT_PARTS.items()},
+        "choose": fields_of(ChooseRequest),
+        "fitout": _of_the_station(FitoutRequest),
+        "sweep": {name: facts for name, facts in fields_of(SweepRequest).items() if name in SWEEP_SETTINGS},
+        "kit": {name: fields_of(part) for name, part in KIT_PARTS.items()},
         "pack": {
             "values": {
-                name: {"unit": unit, "min": least, "max": most}
-                for name, (unit, least, most) in ranges(Interface).items()
+                name: {"unit": field.unit, "min": field.range.least, "max": field.range.most}
+                for name, field in object_of(Interface).fields.items()
+                if field.range is not None
             },
-            "house_limit": {field.name: described(field) for field in _declared(HouseLimit)},
-            "kinds": list(get_args(Kind)),
-            "seen": list(get_args(Source.__annotations__["seen"])),
-            "most_bytes": MOST_BYTES,
+            "house_limit": fields_of(HouseLimit),
+            "kinds": list(Kind.__args__),
+            "seen": list(Source.__annotations__["seen"].__args__),
+            "most_bytes": MOST_PACK_BYTES,
         },
         "longest_s": {name: operation.longest_s for name, operation in OPERATIONS.items()},
         "first_bands": FIRST_BANDS,

@@ -9,7 +9,7 @@ from jointwise.calc.errors import InputError
 from jointwise.calc.kit.requests import MOST_PAIRS, MOST_PORTS
 from jointwise.calc.matrix.requests import MOST_CELLS
 from jointwise.calc.operations import OPERATIONS, call
-from jointwise.calc.refusal import MOST_BYTES
+from jointwise.calc.refusal import MOST_REQUEST_BYTES
 from jointwise.calc.spread.requests import MOST_DRAWN
 from jointwise.calc.waves.touchstone import MOST_CHARACTERS
 
@@ -51,7 +51,7 @@ ONE_OVER = [  # operation, request, field named, words of the sentence, bound as
     ("kit", {"ports": [PORT] * 61}, "ports", "2 to 60 entries", MOST_PORTS),
     ("kit", {"ports": [PORT] * 2, "pairs": [[0, 1]] * 401}, "pairs", "0 to 400 entries", MOST_PAIRS),
     ("kit", {"ports": [PORT] * 2, "owned": [OWNED] * 201}, "owned", "0 to 200 entries", 200),
-    ("catalogue", " " * MOST_BYTES, "request", "at most 4000000 bytes", MOST_BYTES),
+    ("catalogue", " " * MOST_REQUEST_BYTES, "request", "at most 4000000 bytes", MOST_REQUEST_BYTES),
 ]
 BOUNDED_BY = {
     "string": ({"maxLength"}, {"enum"}, {"const"}, {"pattern"}),

@@ -15,7 +15,7 @@ from jointwise.backend.app import create_app
 from jointwise.backend.cli import main
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.merge import edition_of
-from jointwise.calc.catalogue.pack import MOST_BYTES, TABLES, Document
+from jointwise.calc.catalogue.pack import MOST_PACK_BYTES, TABLES, Document
 from jointwise.calc.operations import InputError
 
 PACK = {
@@ -131,7 +131,7 @@ def test_a_package_that_fails_is_named(monkeypatch, point):
 BAD = [
     ("{", "broken"),
     (json.dumps(PACK | {"extra": 1}), "only the fields"),
-    (" " * (MOST_BYTES + 1), f"up to {MOST_BYTES} bytes"),
+    (" " * (MOST_PACK_BYTES + 1), f"up to {MOST_PACK_BYTES} bytes"),
 ]
 
 

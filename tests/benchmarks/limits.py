@@ -22,7 +22,7 @@ from jointwise.calc.feedline.feedline import feedline_at
 from jointwise.calc.kit.requests import MOST_PAIRS, MOST_PORTS
 from jointwise.calc.operations import OPERATIONS, call
 from jointwise.calc.physics.columns import spot_column
-from jointwise.calc.refusal import MOST_BYTES
+from jointwise.calc.refusal import MOST_REQUEST_BYTES
 from jointwise.calc.spread.requests import MOST_DRAWN
 from jointwise.calc.sweep.requests import SweepRequest
 from jointwise.calc.waves.touchstone_table import MOST_FREQUENCIES
@@ -105,13 +105,13 @@ def adapted(request: dict[str, Any]) -> dict[str, Any]:
 
 def near(text: str) -> dict[str, Any]:
     """A line with as many measured parts of this text as a request may hold."""
-    count = min(60, MOST_BYTES // (len(json.dumps(text)) + 100))
+    count = min(60, MOST_REQUEST_BYTES // (len(json.dumps(text)) + 100))
     return line([{"kind": "measured", "touchstone": text}] * count, frequency_hz=1.005e5)
 
 
 def filled(start: bytes, unit: bytes, end: bytes) -> bytes:
     """The longest body made of one unit again and again."""
-    return start + unit * ((MOST_BYTES - len(start) - len(end)) // len(unit)) + end
+    return start + unit * ((MOST_REQUEST_BYTES - len(start) - len(end)) // len(unit)) + end
 
 
 WORST: dict[str, tuple[str, Callable[[], dict[str, Any] | bytes]]] = {

@@ -8,7 +8,7 @@ import pytest
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.schema import Attenuation, Interval, Label, Quantity
-from jointwise.calc.datasheets.datasheets import describe
+from jointwise.calc.datasheets.datasheets import datasheets
 from jointwise.calc.datasheets.requests import CatalogueRequest
 from jointwise.calc.formulas.constants import C_0
 from jointwise.calc.formulas.line import cable_attenuation
@@ -174,7 +174,7 @@ def test_a_repeated_bend_is_no_tighter_than_a_fixed_one(cable):
 @pytest.mark.parametrize("cable", CABLES)
 def test_the_answer_shows_every_field_and_the_law(cable):
     """The catalogue's answer shows all sourced fields of a cable and the law fitted to its figures."""
-    sheet = next(one for one in describe(CatalogueRequest()).cables if one.id == cable)
+    sheet = next(one for one in datasheets(CatalogueRequest()).cables if one.id == cable)
     entry, law = CABLES[cable], fit(cable)
     sourced = {f for f in entry.__struct_fields__ if isinstance(getattr(entry, f), (Quantity, Interval, Label))}
 

@@ -9,7 +9,7 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.schema import Interval, Kind
 from jointwise.calc.cell.cell import cell
 from jointwise.calc.cell.requests import CellRequest
-from jointwise.calc.datasheets.datasheets import describe
+from jointwise.calc.datasheets.datasheets import datasheets
 from jointwise.calc.datasheets.requests import CatalogueRequest
 from jointwise.calc.feedline.cable_ratings import cable_ratings
 
@@ -64,7 +64,7 @@ def test_every_value_has_a_listed_source_and_a_kind():
 def test_every_source_is_named_by_something():
     """No source stands in the list that no value, no formula and no derivation names."""
     named = {value.source for _, value in sourced(catalogue())}
-    named |= {formula.source for formula in describe(CatalogueRequest()).formulas}
+    named |= {formula.source for formula in datasheets(CatalogueRequest()).formulas}
     for family in INTERFACES:
         limits = cell(CellRequest(family=family, band="2m")).limits
         named |= {value.source for limit in limits for step in limit.steps for value in step.inputs}
@@ -159,7 +159,7 @@ def test_materials_have_what_their_place_needs(family):
 @pytest.mark.parametrize("family", INTERFACES)
 def test_hazards_name_other_families(family):
     """A data sheet warns of other families only, and of each mating once."""
-    sheet = next(one for one in describe(CatalogueRequest()).families if one.id == family)
+    sheet = next(one for one in datasheets(CatalogueRequest()).families if one.id == family)
     named = [(hazard.family, hazard.text) for hazard in sheet.hazards]
 
     assert family not in {other for other, _ in named}
@@ -170,7 +170,7 @@ def test_hazards_name_other_families(family):
 @pytest.mark.parametrize("family", INTERFACES)
 def test_a_data_sheet_shows_every_field(family):
     """A family's data sheet shows every sourced field, each with its sources and kinds."""
-    sheet = next(one for one in describe(CatalogueRequest()).families if one.id == family)
+    sheet = next(one for one in datasheets(CatalogueRequest()).families if one.id == family)
     fields = {value.field for value in sheet.values}
 
     assert {*POSITIVE, *POSITIVE_INTERVALS, "average_power", "vswr_limit_at_dc"} <= fields

@@ -14,7 +14,7 @@ from scenarios import FAMILIES, STATIONS, examples
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.merge import edition_of
-from jointwise.calc.catalogue.pack import MOST_BYTES, Document, Pack
+from jointwise.calc.catalogue.pack import MOST_PACK_BYTES, Document, Pack
 from jointwise.calc.operations import OPERATIONS, InputError, call
 
 JOINT = {"kind": "joint", "family": "bnc"}
@@ -142,8 +142,8 @@ def test_what_is_no_pack_is_refused(text):
 
 def test_a_long_pack_is_refused_unread():
     """A text beyond the greatest length is refused by its length, though it is no JSON at all."""
-    with pytest.raises(InputError, match=f"up to {MOST_BYTES} bytes"):
-        edition_of([Document("", b"{" * (MOST_BYTES + 1))])
+    with pytest.raises(InputError, match=f"up to {MOST_PACK_BYTES} bytes"):
+        edition_of([Document("", b"{" * (MOST_PACK_BYTES + 1))])
 
 
 @pytest.mark.parametrize(

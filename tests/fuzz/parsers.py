@@ -8,7 +8,7 @@ from urllib.parse import parse_qs
 
 import msgspec
 
-from jointwise.backend.fields import request_body
+from jointwise.backend.texts import request_body
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import Document
 from jointwise.calc.operations import OPERATIONS, call
