@@ -21,12 +21,12 @@ from werkzeug.exceptions import MethodNotAllowed, TooManyRequests
 from werkzeug.http import quote_etag
 
 from jointwise.backend import settings
-from jointwise.backend.again import TOLD, Again
-from jointwise.backend.deadline import wanted_within
-from jointwise.backend.kept import Answer, Answers
+from jointwise.backend.answer_cache import Answer, AnswerCache
+from jointwise.backend.deadline import limited_to
 from jointwise.backend.openapi import document
 from jointwise.backend.packs import documents
-from jointwise.backend.problem import answer
+from jointwise.backend.problem import problem_response
+from jointwise.backend.repeated import ANSWER_KEY, RepeatedRequests
 from jointwise.backend.settings import Settings
 from jointwise.backend.texts import request_body
 from jointwise.calc.catalogue import Edition
@@ -85,7 +85,7 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     chosen = settings.read(os.environ, config or {})
     app.config["JOINTWISE"] = chosen
     app.config["MAX_CONTENT_LENGTH"] = chosen.max_body_bytes
-    app.register_error_handler(Exception, answer)
+    app.register_error_handler(Exception, problem_response)
     CORS(app, resources=OPEN_TO_OTHERS, origins=chosen.embed_origins, methods=["GET", "HEAD"], send_wildcard=True)
 
     headers = HEADERS | {"Cache-Control": "no-store"}
@@ -132,13 +132,13 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
     packs = documents(chosen.packs_folder)
 
     def compute(name: str, body: bytes, edition: Edition | None) -> bytes:
-        with wanted_within(chosen.deadline_s, request.environ):
+        with limited_to(chosen.deadline_s, request.environ):
             # in a context of its own, which is gone with work that is ended in the middle
             return copy_context().run(call, name, body, edition)
 
-    answers = Answers(chosen.kept_bytes, edition_of(packs) if packs else None, compute)
+    answers = AnswerCache(chosen.kept_bytes, edition_of(packs) if packs else None, compute)
     if chosen.requests_per_minute == 0:  # else each request has to be counted
-        app.wsgi_app = Again(app.wsgi_app, answers)  # type: ignore[method-assign]  # how Flask is wrapped
+        app.wsgi_app = RepeatedRequests(app.wsgi_app, answers)  # type: ignore[method-assign]  # how Flask is wrapped
     # another start may have other packs: then a browser asks whether an answer is unchanged
     seconds = 0 if packs else chosen.cache_seconds
     published = {
@@ -158,7 +158,7 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
         _refuse_long(body)
         if operation.cacheable:
             return Response(answers.of(answers.key(operation, body)).body, mimetype=JSON)
-        return Response(answers.unkept(name, body), mimetype=JSON)
+        return Response(answers.uncached(name, body), mimetype=JSON)
 
     @app.get("/api/v1/<name>")
     @limited
@@ -170,7 +170,7 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
         asked = request_body(operation.request, request.args.to_dict(flat=False))
         key = answers.key(operation, asked, packed)
         answer = answers.of(key)
-        request.environ[TOLD] = key
+        request.environ[ANSWER_KEY] = key
         return _cached(answer, seconds, packed)
 
     @app.get("/api/v1/health")
@@ -182,15 +182,15 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
         app.add_url_rule(f"/api/v1/{name}.json", name, partial(_cached, answered, seconds))
 
 
-class _Long(msgspec.Struct):
-    """What a request that takes long says of itself."""
+class _Search(msgspec.Struct):
+    """What a request says of how long it may take."""
 
     search: str = "quick"
 
 
 def _refuse_long(body: bytes) -> None:
     with suppress(msgspec.DecodeError, UnicodeDecodeError, RecursionError):  # which the core puts into words
-        search = msgspec.json.decode(body, type=_Long).search
+        search = msgspec.json.decode(body, type=_Search).search
         if search == "thorough":
             allowed = "quick of a server, which many share; the page's own core and the command line search for longer"
             raise InputError("search", search, allowed)

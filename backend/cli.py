@@ -74,13 +74,13 @@ def _option(field: Field, from_environment: bool) -> click.Option:
     return click.Option([f"--{name}", field.name], metavar=metavar, help=words)
 
 
-def _given(options: Mapping[str, Any]) -> dict[str, str]:
+def _typed(options: Mapping[str, Any]) -> dict[str, str]:
     """The options that were typed, as the texts they were typed as."""
     return {name: plain(value) for name, value in options.items() if value is not None}
 
 
 def _ask(name: str, options: Mapping[str, Any], edition: Edition | None) -> bytes:
-    texts = {field: [text] for field, text in _given(options).items()}
+    texts = {field: [text] for field, text in _typed(options).items()}
     return call(name, request_body(OPERATIONS[name].request, texts), edition)
 
 
@@ -114,7 +114,7 @@ def main() -> None:
 @main.command(params=_options(Settings, from_environment=True))
 def serve(**options: Any) -> None:
     """Serve the page and the interface under /api/v1/."""
-    app = create_app(_given(options))
+    app = create_app(_typed(options))
     chosen: Settings = app.config["JOINTWISE"]
     try:
         server = create_server(

@@ -1,4 +1,4 @@
-"""Ends work that takes too long, or whose asker has gone.
+"""Ends work that takes too long, or whose client has gone.
 
 It works where an app answers in the main thread of its process, as the workers of README's server command do: only
 there, and not on Windows, can Python interrupt itself. Elsewhere work goes on until it is done, and the bounds of a
@@ -15,16 +15,16 @@ from typing import Any
 
 from werkzeug.exceptions import ClientDisconnected, ServiceUnavailable
 
-__all__ = ["wanted_within"]
+__all__ = ["limited_to"]
 
-LOOK_EVERY_S = 0.25
-"""So often it is looked whether the work shall go on."""
-ASKER = "gunicorn.socket"
+CHECK_EVERY_S = 0.25
+"""How often it is checked whether the work shall go on."""
+CLIENT = "gunicorn.socket"
 
 
 @contextmanager
-def wanted_within(seconds: float, environ: dict[str, Any]) -> Iterator[None]:
-    """Let the block take so many seconds, and no more once the asker of the request has hung up.
+def limited_to(seconds: float, environ: dict[str, Any]) -> Iterator[None]:
+    """Let the block take so many seconds, and no more once the client has hung up.
 
     Raises ServiceUnavailable or ClientDisconnected inside the block.
     """
@@ -32,10 +32,10 @@ def wanted_within(seconds: float, environ: dict[str, Any]) -> Iterator[None]:
         yield
         return
     end = time.monotonic() + seconds
-    asker = environ.get(ASKER)
+    client = environ.get(CLIENT)
 
-    def look(*_: Any) -> None:
-        if asker is not None and _has_hung_up(asker):
+    def check(*_: Any) -> None:
+        if client is not None and _has_hung_up(client):
             raise ClientDisconnected
         if time.monotonic() >= end:
             raise ServiceUnavailable(
@@ -43,8 +43,8 @@ def wanted_within(seconds: float, environ: dict[str, Any]) -> Iterator[None]:
                 "Ask for less, or let the page or the command line compute it."
             )
 
-    before = signal.signal(signal.SIGALRM, look)
-    every = min(LOOK_EVERY_S, seconds)
+    before = signal.signal(signal.SIGALRM, check)
+    every = min(CHECK_EVERY_S, seconds)
     signal.setitimer(signal.ITIMER_REAL, every, every)
     try:
         yield
@@ -53,9 +53,9 @@ def wanted_within(seconds: float, environ: dict[str, Any]) -> Iterator[None]:
         signal.signal(signal.SIGALRM, before)
 
 
-def _has_hung_up(asker: socket.socket) -> bool:
+def _has_hung_up(client: socket.socket) -> bool:
     try:
-        return asker.recv(1, socket.MSG_PEEK | socket.MSG_DONTWAIT) == b""
+        return client.recv(1, socket.MSG_PEEK | socket.MSG_DONTWAIT) == b""
     except BlockingIOError:
         return False
     except OSError:

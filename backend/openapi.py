@@ -67,7 +67,8 @@ def _schemas() -> dict[str, Any]:
 
 def _path(operation: Operation, schemas: dict[str, Any]) -> dict[str, Any]:
     request, result = operation.request.__name__, operation.result.__name__
-    post: dict[str, Any] = {
+    answers = {"200": {"description": operation.summary, "content": _json(result)}, **_refused()}
+    post = {
         "operationId": operation.name,
         "summary": operation.summary,
         "requestBody": {
@@ -75,7 +76,7 @@ def _path(operation: Operation, schemas: dict[str, Any]) -> dict[str, Any]:
             "description": f"At most {MOST_REQUEST_BYTES} bytes",
             "content": _json(request),
         },
-        "responses": {"200": {"description": operation.summary, "content": _json(result)}, **_refused()},
+        "responses": answers,
     }
     if not operation.cacheable:
         return {"post": post}
@@ -84,7 +85,7 @@ def _path(operation: Operation, schemas: dict[str, Any]) -> dict[str, Any]:
         "summary": f"{operation.summary} The same request as a query, for caches and links.",
         "parameters": _parameters(schemas[request]),
         "responses": {
-            **post["responses"],
+            **answers,
             "304": {"description": "Unchanged since the answer with the ETag given in If-None-Match"},
             "414": {"description": "The query is longer than the server in front takes: ask by POST"},
         },

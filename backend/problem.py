@@ -16,7 +16,7 @@ from werkzeug.http import HTTP_STATUS_CODES
 
 from jointwise.calc.operations import InputError
 
-__all__ = ["InputProblem", "InternalProblem", "Problem", "answer"]
+__all__ = ["InputProblem", "InternalProblem", "Problem", "problem_response"]
 
 MEDIA_TYPE = "application/problem+json"
 SCHEMAS = "/api/v1/openapi.json#/components/schemas/"
@@ -48,32 +48,37 @@ class InternalProblem(Problem, kw_only=True):
     reference: str
 
 
-def answer(error: Exception) -> Response:
+def problem_response(error: Exception) -> Response:
     """The response to an exception of any kind; what is unforeseen is logged in full and not shown."""
     if isinstance(error, InputError):
-        refused = InputProblem(
-            title="Input refused",
-            status=400,
-            detail=str(error),
-            field=error.field,
-            value=error.value,
-            allowed=error.allowed,
-        )
-        return _response(refused)
-    if isinstance(error, HTTPException) and error.code and not isinstance(error, InternalServerError):
+        return _response(_input_problem(error))
+    if isinstance(error, HTTPException) and error.code is not None and not isinstance(error, InternalServerError):
         response = _response(Problem(title=error.name, status=error.code, detail=_detail(error)))
-        kept = [item for item in error.get_headers() if item[0] != "Content-Type"]
-        response.headers.extend(kept)
+        response.headers.extend(item for item in error.get_headers() if item[0] != "Content-Type")
         return response
     reference = token_hex(REFERENCE_BYTES)
     current_app.logger.error("Reference %s: %s %s", reference, request.method, request.full_path, exc_info=error)
-    failed = InternalProblem(
+    return _response(_internal_problem(reference))
+
+
+def _input_problem(error: InputError) -> InputProblem:
+    return InputProblem(
+        title="Input refused",
+        status=400,
+        detail=str(error),
+        field=error.field,
+        value=error.value,
+        allowed=error.allowed,
+    )
+
+
+def _internal_problem(reference: str) -> InternalProblem:
+    return InternalProblem(
         title=HTTP_STATUS_CODES[500],
         status=500,
         detail=f"The server failed on this request; its log says why under {reference}.",
         reference=reference,
     )
-    return _response(failed)
 
 
 def _detail(error: HTTPException) -> str:

@@ -1,4 +1,4 @@
-"""What the server can be told: one table of name, default, range and help.
+"""The settings of the server: one table of name, default, range and help.
 
 Each is read from the environment as JOINTWISE_ and its name in capitals; an
 option of `jointwise serve` or the mapping given to `create_app` goes before it.
@@ -80,11 +80,11 @@ def environment_name(name: str) -> str:
     return PREFIX + name.upper()
 
 
-def read(environment: Mapping[str, str], given: Mapping[str, object]) -> Settings:
+def read(environment: Mapping[str, str], options: Mapping[str, object]) -> Settings:
     """The settings in force. Raises InputError naming the setting, its value and the range."""
     variables = {name: environment_name(name) for name in Settings.__struct_fields__}
     found = {name: environment[variable] for name, variable in variables.items() if variable in environment}
-    body = request_body(Settings, {name: [plain(value)] for name, value in {**found, **given}.items()})
+    body = request_body(Settings, {name: [plain(value)] for name, value in {**found, **options}.items()})
     chosen = decoded(body, Settings)
     for index, origin in enumerate(chosen.embed_origins):
         if not ORIGIN.fullmatch(origin):

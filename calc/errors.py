@@ -25,7 +25,7 @@ class InputError(ValueError):
         self.allowed = allowed
         super().__init__(f"{field} is {self.value}; allowed: {allowed}.")
 
-    def elsewhere(self, field: str) -> "InputError":
+    def renamed(self, field: str) -> "InputError":
         """The same refusal, its field named as it is seen from outside."""
         return InputError(field, self.received, self.allowed)
 

@@ -42,7 +42,7 @@ class Range(NamedTuple):
 
 
 class Number(Struct, frozen=True):
-    """A finite number, whole or not, from `least` to `most`; None, without a bound."""
+    """A finite number, whole or not, from `least` to `most`; both None without bounds."""
 
     whole: bool
     least: float | None
@@ -58,11 +58,11 @@ class Number(Struct, frozen=True):
 
     def takes(self, value: object) -> bool:
         """Whether a value read from JSON may be given."""
-        if isinstance(value, bool) or not isinstance(value, (int, float)) or not _is_finite(value):
+        if isinstance(value, bool) or not isinstance(value, int if self.whole else (int, float)):
             return False
-        if self.whole and not isinstance(value, int):
-            return False
-        return (self.least is None or self.least <= value) and (self.most is None or value <= self.most)
+        if self.least is None or self.most is None:
+            return self.whole or _is_finite(value)
+        return self.least <= value <= self.most
 
 
 class Flag(Struct, frozen=True):
@@ -98,7 +98,7 @@ class Text(Struct, frozen=True):
 
     shortest: int
     longest: int | None
-    pattern: str | None
+    pattern: re.Pattern[str] | None
     allowed: str
 
     def takes(self, value: object) -> bool:
@@ -107,7 +107,7 @@ class Text(Struct, frozen=True):
             return False
         if self.longest is not None and len(value) > self.longest:
             return False
-        return self.pattern is None or re.search(self.pattern, value) is not None
+        return self.pattern is None or self.pattern.search(value) is not None
 
 
 class List(Struct, frozen=True):
@@ -267,9 +267,9 @@ def _declared(declared: inspect.Type) -> Declared:
 
 def _shape(declared: inspect.Type, allowed: str | None) -> Shape:
     match declared:
-        case inspect.IntType(gt=None, lt=None, multiple_of=None, ge=least, le=most):
+        case inspect.IntType(gt=None, lt=None, multiple_of=None, ge=least, le=most) if _both(least, most):
             return Number(True, least, most)
-        case inspect.FloatType(gt=None, lt=None, multiple_of=None, ge=least, le=most):
+        case inspect.FloatType(gt=None, lt=None, multiple_of=None, ge=least, le=most) if _both(least, most):
             return Number(False, least, most)
         case inspect.BoolType():
             return Flag()
@@ -283,14 +283,15 @@ def _shape(declared: inspect.Type, allowed: str | None) -> Shape:
             return Map(_declared(declared.key_type), _declared(declared.value_type))
         case inspect.StructType():
             return _object(declared)
-        case inspect.UnionType(types=types):
+        case inspect.UnionType(types=types) if all(isinstance(one, inspect.StructType) for one in types):
             objects = [_object(one) for one in types]
-            tag_field = objects[0].tag_field
-            if tag_field is not None:
+            if (tag_field := objects[0].tag_field) is not None:
                 return Variants(tag_field, {one.tag: one for one in objects})
-    raise TypeError(
-        f"{declared} has no reading: give its bounds as ge and le, and its pattern the words of what it allows"
-    )
+    raise TypeError(f"{declared} has no reading: give both bounds as ge and le, and beside a pattern what it allows")
+
+
+def _both(least: float | None, most: float | None) -> bool:
+    return (least is None) == (most is None)
 
 
 def _text(declared: inspect.StrType, allowed: str | None) -> Text:
@@ -298,7 +299,8 @@ def _text(declared: inspect.StrType, allowed: str | None) -> Text:
     if allowed is None:
         lengths = f"{shortest} to {longest}" if shortest else f"at most {longest}"
         allowed = "a text" if longest is None else f"a text of {lengths} characters"
-    return Text(shortest, longest, declared.pattern, allowed)
+    pattern = None if declared.pattern is None else re.compile(declared.pattern)
+    return Text(shortest, longest, pattern, allowed)
 
 
 def _is_finite(number: float) -> bool:

@@ -1,6 +1,6 @@
 """The one door to the core: a table of operations and `call`, JSON in, JSON out.
 
-Both homes of the core use `call` and nothing else, so that they can't drift.
+Server and browser use `call` and nothing else, so that they can't drift.
 An operation's code is imported when it is first asked for: a page that starts
 needs the matrix alone, and a browser takes long to import all.
 """

@@ -9,21 +9,23 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
 from functools import lru_cache, wraps
-from typing import Any, TypeVar
+from typing import Any, ParamSpec, TypeVar
 
 from .tables import Catalogue, built_in_tables
 
 __all__ = ["Edition", "catalogue", "in_force", "per_edition"]
 
+Arguments = ParamSpec("Arguments")
 Answer = TypeVar("Answer")
 
 
 class Edition:
-    """One state of the catalogue, with what was worked out of it."""
+    """One state of the catalogue, with answers worked out of it."""
 
     def __init__(self, tables: Catalogue) -> None:
         self.tables = tables
-        self.worked_out: dict[Callable[..., Any], Callable[..., Any]] = {}
+        self.remembered: dict[Callable[..., Any], Callable[..., Any]] = {}
+        """Each decorated function with the one that remembers its answers."""
 
 
 @lru_cache(maxsize=1)
@@ -49,17 +51,20 @@ def catalogue() -> Catalogue:
     return (_in_force.get() or _built_in()).tables
 
 
-def per_edition(maxsize: int) -> Callable[[Callable[..., Answer]], Callable[..., Answer]]:
+def per_edition(
+    maxsize: int,
+) -> Callable[[Callable[Arguments, Answer]], Callable[Arguments, Answer]]:
     """Remember up to `maxsize` answers of the decorated function, in each edition its own."""
 
-    def decorate(function: Callable[..., Answer]) -> Callable[..., Answer]:
+    def decorate(function: Callable[Arguments, Answer]) -> Callable[Arguments, Answer]:
         @wraps(function)
-        def remembered(*asked: Any) -> Answer:
-            worked_out = (_in_force.get() or _built_in()).worked_out
-            if function not in worked_out:
-                worked_out[function] = lru_cache(maxsize)(function)
-            return worked_out[function](*asked)
+        def answer(*args: Arguments.args, **kwargs: Arguments.kwargs) -> Answer:
+            remembered = (_in_force.get() or _built_in()).remembered
+            if function not in remembered:
+                remembered[function] = lru_cache(maxsize)(function)
+            remembering: Callable[Arguments, Answer] = remembered[function]
+            return remembering(*args, **kwargs)
 
-        return remembered
+        return answer
 
     return decorate

@@ -2,12 +2,15 @@
 
 from typing import Literal, NamedTuple
 
-from . import catalogue, per_edition
+from .edition import catalogue, per_edition
+from .schema import Mating
 
 __all__ = ["OPPOSITE", "ConnectorEnd", "Gender", "Meeting", "end_name", "mates_of", "meeting"]
 
 Gender = Literal["plug", "jack"]
 OPPOSITE: dict[Gender, Gender] = {"plug": "jack", "jack": "plug"}
+PRACTICE = "common practice"
+"""The kind of what everybody in the trade knows."""
 HOLDING = ("mates", "mates with care")
 """Verdicts that make a joint."""
 
@@ -39,20 +42,20 @@ def end_name(end: ConnectorEnd) -> str:
     return f"{catalogue().interfaces[end.family].name} {end.gender}"
 
 
-def meeting(one: ConnectorEnd, other: ConnectorEnd) -> Meeting:
+def meeting(near: ConnectorEnd, far: ConnectorEnd) -> Meeting:
     """What comes of joining two ends."""
-    if one.gender == other.gender:
-        pair = f"Two {end_name(one)}s" if one == other else f"{end_name(one)} and {end_name(other)}"
-        return Meeting(False, "same gender", f"{pair} do not mate: a plug needs a jack.", "common_practice", _PRACTICE)
-    if one.family == other.family:
-        return Meeting(True, "mates", "", "common_practice", _PRACTICE)
-    plug, jack = (one, other) if one.gender == "plug" else (other, one)
-    told = _matings().get((plug.family, jack.family))
-    if told is None:
+    if near.gender == far.gender:
+        pair = f"Two {end_name(near)}s" if near == far else f"{end_name(near)} and {end_name(far)}"
+        return Meeting(False, "same gender", f"{pair} do not mate: a plug needs a jack.", "common_practice", PRACTICE)
+    if near.family == far.family:
+        return Meeting(True, "mates", "", "common_practice", PRACTICE)
+    plug, jack = (near, far) if near.gender == "plug" else (far, near)
+    mating = _matings().get((plug.family, jack.family))
+    if mating is None:
         sentence = f"{end_name(plug)} and {end_name(jack)} do not fit each other."
-        return Meeting(False, "unrelated", sentence, "common_practice", _PRACTICE)
-    sentence = f"{end_name(plug)} in {end_name(jack)}: {told.text}"
-    return Meeting(told.verdict in HOLDING, told.verdict, sentence, told.source, told.kind)
+        return Meeting(False, "unrelated", sentence, "common_practice", PRACTICE)
+    sentence = f"{end_name(plug)} in {end_name(jack)}: {mating.text}"
+    return Meeting(mating.verdict in HOLDING, mating.verdict, sentence, mating.source, mating.kind)
 
 
 @per_edition(maxsize=256)
@@ -63,12 +66,10 @@ def mates_of(end: ConnectorEnd) -> tuple[ConnectorEnd, ...]:
     return (own, *(other for other in others if meeting(end, other).mates))
 
 
-_PRACTICE = "common practice"
-
-
 @per_edition(maxsize=1)
-def _matings() -> dict:
+def _matings() -> dict[tuple[str, str], Mating]:
     """The catalogue's matings by family of the plug and family of the jack."""
-    told = {(mating.plug, mating.jack): mating for mating in catalogue().matings.values()}
-    turned = {(mating.jack, mating.plug): mating for mating in catalogue().matings.values() if mating.either_way}
-    return turned | told
+    matings = catalogue().matings.values()
+    as_listed = {(mating.plug, mating.jack): mating for mating in matings}
+    turned = {(mating.jack, mating.plug): mating for mating in matings if mating.either_way}
+    return turned | as_listed

@@ -6,16 +6,17 @@ new has its source's id led by the pack's, "club.data_sheet", and so carries
 the pack into every derivation.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
+from itertools import zip_longest
 from typing import Any
 
 import msgspec
 
 from ..errors import InputError
+from .checks import CHECKS
 from .edition import Edition
 from .pack import TABLES, Document, Pack, read_pack
-from .schema import PackSummary, Source
-from .sound import SOUND
+from .schema import Band, HouseLimit, PackSummary, Source
 from .tables import Catalogue, built_in_tables
 
 __all__ = ["edition_of"]
@@ -52,7 +53,7 @@ def edition_of(documents: Sequence[Document]) -> Edition:
 
 def _labelled(error: InputError, label: str) -> InputError:
     field = "pack" if error.field == "request" else error.field
-    return error.elsewhere(f"{label}: {field}" if label else field)
+    return error.renamed(f"{label}: {field}" if label else field)
 
 
 class _Laying:
@@ -60,8 +61,8 @@ class _Laying:
 
     def __init__(self, built_in: Catalogue) -> None:
         self._built_in = built_in
-        self._tables = {name: dict(getattr(built_in, name)) for name in (*TABLES, "sources")}
-        self._house_limits: dict[str, Any] = {}
+        self._tables: dict[str, dict[str, Any]] = {name: dict(getattr(built_in, name)) for name in (*TABLES, "sources")}
+        self._house_limits: dict[str, HouseLimit] = {}
         self._powers: tuple[float, ...] = ()
         self._names: dict[str, str] = {}
         self._summaries: list[PackSummary] = []
@@ -84,14 +85,14 @@ class _Laying:
                 changed += [f"{table}/{entry.id}{path}" for path in differing] if before else []
             self._refuse_idle_overrides(pack, table)
         for at, limit in enumerate(pack.house_limits):
-            self._refuse_taken(f"house_limits[{at}].id", limit.id, self._house_limits, f"house_limits/{limit.id}")
+            self._refuse_given(f"house_limits[{at}].id", limit.id, f"house_limits/{limit.id}")
             self._house_limits[limit.id], _ = self._credited(pack, own, f"house_limits[{at}]", limit, None)
             self._names[f"house_limits/{limit.id}"] = pack.name
             added.append(f"house_limits/{limit.id}")
         if pack.default_powers_w:
             if self._powers:
-                taken = self._names["default_powers_w"]
-                raise InputError("default_powers_w", pack.default_powers_w, f"left out, as {taken} gives them")
+                giver = self._names["default_powers_w"]
+                raise InputError("default_powers_w", pack.default_powers_w, f"left out, as {giver} gives them")
             self._powers = tuple(pack.default_powers_w)
             self._names["default_powers_w"] = pack.name
             changed.append("default_powers_w")
@@ -101,15 +102,15 @@ class _Laying:
     def check(self, pack: Pack) -> None:
         """Refuse entries that can't be computed with, now that all packs are there."""
         tables = self.tables()
-        for table, sound in SOUND.items():
+        for table, check in CHECKS.items():
             entries = getattr(pack, table)
             for at, entry in enumerate(entries):
-                sound(entry, f"{table}[{at}]", tables)
+                check(entry, f"{table}[{at}]", tables)
                 if table in NAMED:
                     _refuse_same_name(f"{table}[{at}].name", entry, getattr(tables, table))
-            whole = len(getattr(tables, table))
-            if entries and whole > MOST_ENTRIES:
-                raise InputError(table, whole, f"up to {MOST_ENTRIES} with the built-in ones and those of other packs")
+            count = len(getattr(tables, table))
+            if entries and count > MOST_ENTRIES:
+                raise InputError(table, count, f"up to {MOST_ENTRIES} with the built-in ones and those of other packs")
 
     def tables(self) -> Catalogue:
         """The catalogue as it is with the packs so far."""
@@ -139,13 +140,13 @@ class _Laying:
         """The built-in entry that this one overrides, if any."""
         built_in = getattr(self._built_in, table)
         field = f"{table}[{at}].id"
-        self._refuse_taken(field, entry.id, (), f"{table}/{entry.id}")
+        self._refuse_given(field, entry.id, f"{table}/{entry.id}")
         if entry.id in built_in and entry.id not in getattr(pack.overrides, table):
             raise InputError(field, entry.id, f"an id that is not built in, or one that overrides.{table} names")
         return built_in.get(entry.id)
 
-    def _refuse_taken(self, field: str, entry: str, table: Any, key: str) -> None:
-        if key in self._names or entry in table:
+    def _refuse_given(self, field: str, entry: str, key: str) -> None:
+        if key in self._names:
             raise InputError(field, entry, f"an id that is given once; {self._names[key]} gives it")
 
     def _refuse_idle_overrides(self, pack: Pack, table: str) -> None:
@@ -163,24 +164,23 @@ class _Laying:
         """The entry with the source of every new value led by the pack's id, and the paths of what is new."""
         differing: list[str] = []
 
-        def credited(value: Any, was: Any, here: str) -> Any:
+        def credited(value: Any, built_in: Any, place: str) -> Any:
             if isinstance(value, list):
-                pairs = zip(value, was + [None] * len(value), strict=False) if isinstance(was, list) else ()
-                pairs = list(pairs) or [(one, None) for one in value]
-                return [credited(one, two, f"{here}[{at}]") for at, (one, two) in enumerate(pairs)]
+                counterparts = built_in if isinstance(built_in, list) else []
+                pairs = zip_longest(value, counterparts[: len(value)])
+                return [credited(item, counterpart, f"{place}[{at}]") for at, (item, counterpart) in enumerate(pairs)]
             if not isinstance(value, dict):
                 return value
-            was = was if isinstance(was, dict) else {}
-            result = {name: credited(one, was.get(name), f"{here}.{name}") for name, one in value.items()}
-            plain = {name: one for name, one in value.items() if not isinstance(one, (dict, list))}
-            if any(was.get(name) != one for name, one in plain.items()):
-                differing.append(here)
+            built_in = built_in if isinstance(built_in, dict) else {}
+            result = {name: credited(item, built_in.get(name), f"{place}.{name}") for name, item in value.items()}
+            plain = {name: item for name, item in value.items() if not isinstance(item, (dict, list))}
+            if any(built_in.get(name) != item for name, item in plain.items()):
+                differing.append(place)
                 if "source" in value:
-                    result["source"] = self._lead(pack, own, f"{path}{here}.source", value["source"])
+                    result["source"] = self._lead(pack, own, f"{path}{place}.source", value["source"])
             return result
 
-        was = msgspec.to_builtins(before) if before is not None else None
-        result = credited(msgspec.to_builtins(entry), was, "")
+        result = credited(msgspec.to_builtins(entry), msgspec.to_builtins(before), "")
         return msgspec.convert(result, type(entry)), sorted(differing)
 
     def _lead(self, pack: Pack, own: dict[str, Source], field: str, name: str) -> str:
@@ -193,15 +193,15 @@ class _Laying:
         return lead
 
 
-def _sorted(table: dict[str, Any], by: Any) -> dict[str, Any]:
+def _sorted(table: dict[str, Any], by: Callable[[Any], float]) -> dict[str, Any]:
     return {entry.id: entry for entry in sorted(table.values(), key=by)}
 
 
-def _lowest_edge(band: Any) -> float:
+def _lowest_edge(band: Band) -> float:
     return min(edges.low_hz for edges in band.regions.values()) if band.regions else 0.0
 
 
-def _refuse_same_name(field: str, entry: Any, table: dict[str, Any]) -> None:
+def _refuse_same_name(field: str, entry: Any, table: Mapping[str, Any]) -> None:
     for other in table.values():
         if other.id != entry.id and other.name == entry.name:
             raise InputError(field, entry.name, f"a name that no other entry has; {other.id} has it")

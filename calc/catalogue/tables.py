@@ -7,7 +7,7 @@ material the catalogue does not hold is refused at that moment, by name.
 from functools import lru_cache
 from importlib.resources import files
 from importlib.resources.abc import Traversable
-from typing import Any, TypeVar
+from typing import Any, Protocol, TypeVar
 
 import msgspec
 
@@ -42,7 +42,24 @@ from .schema import (
 
 __all__ = ["Catalogue", "built_in_tables"]
 
-Entry = TypeVar("Entry")
+
+class Identified(Protocol):
+    """What every entry of a table has."""
+
+    @property
+    def id(self) -> str: ...
+
+
+class Ordered(Identified, Protocol):
+    """What the entries of a folder, each in a file of its own, have as well."""
+
+    @property
+    def order(self) -> int: ...
+
+
+Entry = TypeVar("Entry", bound=Identified)
+OrderedEntry = TypeVar("OrderedEntry", bound=Ordered)
+
 PACKED = "packed.json"
 """All files as one, for the browser, where to read TOML or many files takes long."""
 
@@ -115,19 +132,21 @@ def built_in_tables() -> Catalogue:
     return read
 
 
-def _folder(name: str, entry: type[Entry]) -> dict[str, Entry]:
-    entries = msgspec.convert(_files()[name], list[entry])
+def _folder(name: str, entry: type[OrderedEntry]) -> dict[str, OrderedEntry]:
+    entries = [msgspec.convert(read, entry) for read in _files()[name]]
     return _by_id(sorted(entries, key=lambda one: one.order))
 
 
 def _table(file: str, key: str, entry: type[Entry]) -> dict[str, Entry]:
-    return _by_id(msgspec.convert(_files()[file][key], list[entry]))
+    return _by_id([msgspec.convert(read, entry) for read in _files()[file][key]])
 
 
 @lru_cache(maxsize=1)
 def _files() -> dict[str, Any]:
     packed = _packed()
-    return msgspec.json.decode(packed.read_bytes()) if packed.is_file() else _read(files(__package__))
+    return (
+        msgspec.json.decode(packed.read_bytes(), type=dict[str, Any]) if packed.is_file() else _read(files(__package__))
+    )
 
 
 def _packed() -> Traversable:

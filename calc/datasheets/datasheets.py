@@ -32,5 +32,5 @@ def datasheets(request: CatalogueRequest) -> CatalogueResult:
         packs=list(tables.packs),
         house_limits=list(tables.house_limits.values()),
         default_powers_w=list(tables.default_powers_w),
-        entry=request.entry and known("entry", request.entry, tables.interfaces),
+        entry=None if request.entry is None else known("entry", request.entry, tables.interfaces),
     )

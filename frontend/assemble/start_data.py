@@ -6,7 +6,7 @@ may take; and the matrix a first visit shows. The bundle takes it in.
 """
 
 import json
-from typing import Any
+from typing import Any, get_args
 
 from msgspec import Struct
 
@@ -36,7 +36,7 @@ FIRST_BANDS = [
 SIGNIFICANT_DIGITS = 6
 """More than any cell prints, and the same on every machine."""
 
-LINE_PARTS = {
+LINE_PARTS: dict[str, type[Struct]] = {
     "cable": elements.CableRun,
     "joint": elements.Joint,
     "part": elements.Part,
@@ -54,7 +54,7 @@ LINE_PARTS = {
 SWEEP_SETTINGS = ("length_tolerance", "window_shape")
 """What the sweep view lets its reader set, beside the files."""
 
-KIT_PARTS = {"kit": kit.KitRequest, "port": kit.Port, "owned": kit.OwnedAdapter}
+KIT_PARTS: dict[str, type[Struct]] = {"kit": kit.KitRequest, "port": kit.Port, "owned": kit.OwnedAdapter}
 """What a kit is made of, by the name its fields stand under in the page."""
 
 NOT_OF_THE_STATION = {"elements", "load", "receiver", "explain"}
@@ -138,8 +138,8 @@ def start_data() -> dict[str, Any]:
                 if field.range is not None
             },
             "house_limit": fields_of(HouseLimit),
-            "kinds": list(Kind.__args__),
-            "seen": list(Source.__annotations__["seen"].__args__),
+            "kinds": list(get_args(Kind)),
+            "seen": list(get_args(Source.__annotations__["seen"])),
             "most_bytes": MOST_PACK_BYTES,
         },
         "longest_s": {name: operation.longest_s for name, operation in OPERATIONS.items()},

@@ -5,11 +5,11 @@ from pathlib import Path
 
 from flask import Flask, request
 
-from jointwise.backend.deadline import wanted_within
-from jointwise.backend.problem import answer
+from jointwise.backend.deadline import limited_to
+from jointwise.backend.problem import problem_response
 
 app = Flask(__name__)
-app.register_error_handler(Exception, answer)
+app.register_error_handler(Exception, problem_response)
 
 
 @app.get("/")
@@ -22,7 +22,7 @@ def ready() -> str:
 def wanted() -> None:
     """Works for as long as somebody waits, once it has made the file that `begun` names."""
     Path(request.args["begun"]).touch()
-    with wanted_within(3600, request.environ):
+    with limited_to(3600, request.environ):
         while True:
             pass
 

@@ -88,9 +88,9 @@ def _spoil(draw: st.DrawFn, request: dict) -> None:
 
 
 @st.composite
-def spoilt(draw: st.DrawFn) -> tuple[str, bytes]:
-    """An operation and the body of a request with one to three places spoilt."""
-    operation, request = draw(st.sampled_from(SEEDS))
+def spoilt(draw: st.DrawFn, seeds: list[tuple[str, dict]] = SEEDS) -> tuple[str, bytes]:
+    """An operation, or whatever a seed is named, and the body of a request with one to three places spoilt."""
+    operation, request = draw(st.sampled_from(seeds))
     request = deepcopy(request)
     for _ in range(draw(st.integers(1, 3))):
         _spoil(draw, request)

@@ -12,7 +12,7 @@ from werkzeug.http import generate_etag
 from jointwise.calc.catalogue import Edition
 from jointwise.calc.operations import Operation, call, canonical
 
-__all__ = ["Answer", "Answers", "Key"]
+__all__ = ["Answer", "AnswerCache", "Key"]
 
 
 class Answer(NamedTuple):
@@ -38,7 +38,7 @@ class Key(NamedTuple):
 Compute = Callable[[str, bytes, Edition | None], bytes]
 
 
-class Answers:
+class AnswerCache:
     """Answers with an edition of the catalogue in force, together no longer than `most_bytes`.
 
     The one unused for longest goes first. Asking raises as `call` does.
@@ -47,7 +47,7 @@ class Answers:
     def __init__(self, most_bytes: int, edition: Edition | None = None, compute: Compute = call) -> None:
         self._edition = edition
         self._compute = compute
-        self._kept: LRUCache[Hashable, Answer] = LRUCache(most_bytes, getsizeof=lambda answer: len(answer.body))
+        self._cached: LRUCache[Hashable, Answer] = LRUCache(most_bytes, getsizeof=lambda answer: len(answer.body))
         self._lock = Lock()
 
     def key(self, operation: Operation, body: bytes, packed: bool = False) -> Key:
@@ -58,25 +58,25 @@ class Answers:
         """The answer to a request."""
 
         def make() -> bytes:
-            answer = self.unkept(key.operation, key.request)
+            answer = self.uncached(key.operation, key.request)
             return gzip.compress(answer, mtime=0) if key.packed else answer
 
         return self.get(key, make)
 
-    def unkept(self, operation: str, body: bytes) -> bytes:
+    def uncached(self, operation: str, body: bytes) -> bytes:
         """The answer to a request that hardly anybody will ask again."""
         return self._compute(operation, body, self._edition)
 
-    def kept(self, key: Hashable) -> Answer | None:
-        """The answer kept under the key, if there is one."""
+    def cached(self, key: Hashable) -> Answer | None:
+        """The answer in the cache under a key, if there is one."""
         with self._lock:
-            return self._kept.get(key)
+            return self._cached.get(key)
 
     def get(self, key: Hashable, make: Callable[[], bytes]) -> Answer:
-        """The answer kept under the key, or the one now made."""
-        found = self.kept(key)
+        """The answer in the cache under a key, or the one now made."""
+        found = self.cached(key)
         if found is None:
             found = Answer.tagged(make())
             with self._lock, suppress(ValueError):  # one that is too long to keep
-                self._kept[key] = found
+                self._cached[key] = found
         return found

@@ -1,11 +1,11 @@
-"""An answer told again is the one told before: status, headers and body, for whoever asks in the same words."""
+"""A repeated answer is the one sent before: status, headers and body, for whoever asks in the same words."""
 
 import pytest
 
 from jointwise.backend.app import create_app
 
 CELL = "/api/v1/cell?family=n&band=2m"
-WAYS = [
+HEADERS = [
     {},
     {"Accept-Encoding": "gzip"},
     {"Origin": "https://club.example"},
@@ -14,7 +14,7 @@ WAYS = [
 ]
 
 
-def told(client, headers, path=CELL):
+def received(client, headers, path=CELL):
     """Everything of an answer but its date."""
     answer = client("GET", path, headers=headers)
     return answer.status, sorted((name, value) for name, value in answer.headers.items() if name != "Date"), answer.body
@@ -32,49 +32,49 @@ def watched(serve):
     return watch
 
 
-def test_told_again_without_the_app(watched):
+def test_repeated_without_the_app(watched):
     """Asked in the same words, the app is asked once, and all of the answer is the same."""
     client, reached = watched()
 
-    for headers in WAYS:
-        assert told(client, headers) == told(client, headers)
+    for headers in HEADERS:
+        assert received(client, headers) == received(client, headers)
 
-    assert len(reached) == len(WAYS)
+    assert len(reached) == len(HEADERS)
 
 
-def test_an_unchanged_answer_is_told_again_as_unchanged(watched):
+def test_an_unchanged_answer_is_repeated_as_unchanged(watched):
     """A tag that matches is met with 304 both times, and one that does not with the answer."""
     client, _ = watched()
     tag = client("GET", CELL).headers["ETag"]
 
-    assert [told(client, {"If-None-Match": tag})[::2] for _ in range(2)] == [(304, b"")] * 2
-    assert told(client, {"If-None-Match": '"other"'})[0] == 200
+    assert [received(client, {"If-None-Match": tag})[::2] for _ in range(2)] == [(304, b"")] * 2
+    assert received(client, {"If-None-Match": '"other"'})[0] == 200
 
 
 @pytest.mark.parametrize("path", ["/api/v1/cell?family=n", "/api/v1/health", "/", "/api/v1/openapi.json"])
-def test_only_kept_answers_are_told_again(watched, path):
+def test_only_cached_answers_are_repeated(watched, path):
     """A refusal, a file or a description reaches the app each time."""
     client, reached = watched()
 
-    assert told(client, {}, path) == told(client, {}, path)
+    assert received(client, {}, path) == received(client, {}, path)
 
     assert len(reached) == 2
 
 
-def test_what_is_kept_no_more_is_made_anew(watched):
+def test_what_is_cached_no_more_is_made_anew(watched):
     """With no room to keep answers each request is computed, and the same."""
     client, reached = watched(kept_bytes=0)
 
-    assert told(client, {}) == told(client, {})
+    assert received(client, {}) == received(client, {})
 
     assert len(reached) == 2
 
 
 def test_counted_answers_all_reach_the_app(watched):
-    """Where addresses have a limit, an answer told before counts too."""
+    """Where addresses have a limit, a repeated answer counts too."""
     client, _ = watched(requests_per_minute=2)
 
-    assert [told(client, {})[0] for _ in range(3)] == [200, 200, 429]
+    assert [received(client, {})[0] for _ in range(3)] == [200, 200, 429]
 
 
 def test_a_post_is_no_get(watched):

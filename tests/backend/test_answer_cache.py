@@ -2,7 +2,7 @@
 
 import pytest
 
-from jointwise.backend.kept import Answers
+from jointwise.backend.answer_cache import AnswerCache
 from jointwise.calc.errors import InputError
 from jointwise.calc.operations import OPERATIONS
 
@@ -11,7 +11,7 @@ CELL = OPERATIONS["cell"]
 
 def test_an_answer_is_made_once():
     """What was made under a key is given again, with the same tag."""
-    answers, made = Answers(100), []
+    answers, made = AnswerCache(100), []
 
     first = answers.get("key", lambda: made.append(1) or b"answer")
 
@@ -21,7 +21,7 @@ def test_an_answer_is_made_once():
 
 def test_the_one_unused_for_longest_goes_first():
     """Answers stay within their bytes; what was asked for last stays."""
-    answers = Answers(10)
+    answers = AnswerCache(10)
     for name in ("old", "used"):
         answers.get(name, lambda: b"12345")
     answers.get("old", lambda: b"again")
@@ -34,7 +34,7 @@ def test_the_one_unused_for_longest_goes_first():
 
 def test_an_answer_too_long_to_keep_is_told_all_the_same():
     """Without room nothing is kept, and every answer is given."""
-    answers = Answers(0)
+    answers = AnswerCache(0)
 
     assert [answers.get("key", lambda text=text: text).body for text in (b"one", b"two")] == [b"one", b"two"]
 
@@ -50,14 +50,14 @@ def test_an_answer_too_long_to_keep_is_told_all_the_same():
 )
 def test_a_key_tells_requests_apart_however_they_are_written(one, other, same):
     """Requests that mean the same have the same key, others have not."""
-    answers = Answers(0)
+    answers = AnswerCache(0)
 
     assert (answers.key(CELL, one) == answers.key(CELL, other)) is same
 
 
 def test_a_key_tells_operations_apart():
     """The same request of two operations has two keys."""
-    answers = Answers(0)
+    answers = AnswerCache(0)
 
     assert answers.key(OPERATIONS["matrix"], b"{}") != answers.key(OPERATIONS["choose"], b"{}")
 
@@ -65,4 +65,4 @@ def test_a_key_tells_operations_apart():
 def test_a_bad_request_has_no_key():
     """A request that can't be answered is refused, not kept."""
     with pytest.raises(InputError, match="vswr is 0"):
-        Answers(0).key(CELL, b'{"family":"n","band":"2m","vswr":0}')
+        AnswerCache(0).key(CELL, b'{"family":"n","band":"2m","vswr":0}')

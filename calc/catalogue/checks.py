@@ -8,10 +8,10 @@ from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
 from ..errors import InputError, known
-from .schema import Adapter, Band, Cable, HouseLimit, Interface, Mating, Mode
+from .schema import Adapter, Band, Cable, CablePower, HouseLimit, Interface, Mating, Mode, PowerRating
 from .tables import Catalogue
 
-__all__ = ["SOUND"]
+__all__ = ["CHECKS"]
 
 PLATING = ("conductivity_s_per_m", "relative_permeability")
 FILLING = ("relative_permittivity", "loss_tangent", "thermal_conductivity_w_per_m_k")
@@ -106,7 +106,7 @@ def _house_limit(entry: HouseLimit, path: str, tables: Catalogue) -> None:
         known(f"{path}.bands[{at}]", band, tables.bands)
 
 
-SOUND: Mapping[str, Callable[[Any, str, Catalogue], None]] = {
+CHECKS: Mapping[str, Callable[[Any, str, Catalogue], None]] = {
     "interfaces": _interface,
     "cables": _cable,
     "adapters": _adapter,
@@ -121,12 +121,12 @@ def _hottest(entry: Interface | Cable) -> tuple[str, float]:
     return "highest_temperature_c", entry.highest_temperature_c.value
 
 
-def _less(path: str, one: str, value: float, other: str, more: float) -> None:
-    if value >= more:
-        raise InputError(f"{path}.{one}.value", value, f"less than {other}, {more:g}")
+def _less(path: str, name: str, value: float, larger_name: str, larger: float) -> None:
+    if value >= larger:
+        raise InputError(f"{path}.{name}.value", value, f"less than {larger_name}, {larger:g}")
 
 
-def _heats(path: str, rating: Any, name: str, hottest: float) -> None:
+def _heats(path: str, rating: PowerRating | CablePower, name: str, hottest: float) -> None:
     """A rating's conductor must be hotter than its air and no hotter than the part may be."""
     air, reached = rating.ambient_temperature_c, getattr(rating, name)
     if not air < reached <= hottest:
@@ -140,4 +140,4 @@ def _is_one_of(field: str, name: str, names: Iterable[str]) -> None:
 def _with(tables: Catalogue, properties: tuple[str, ...]) -> list[str]:
     """The materials that have all of some properties."""
     materials = tables.materials.values()
-    return [one.id for one in materials if all(getattr(one, name) is not None for name in properties)]
+    return [material.id for material in materials if all(getattr(material, name) is not None for name in properties)]
