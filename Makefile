@@ -9,7 +9,7 @@ WHEELS := frontend/build/wheels
 PINNED := $(BIN)/python -m pip install -q --require-hashes
 LOCK := $(BIN)/uv pip compile -q --universal --generate-hashes --no-annotate --no-header --python-version 3.11
 
-.PHONY: serve test lint lint-types lint-page page bench fuzz lock audit
+.PHONY: serve test lint lint-page page bench fuzz lock audit
 
 serve: .venv/run.stamp
 	$(BIN)/jointwise serve
@@ -22,8 +22,6 @@ test: $(WHEELS)/tools.stamp $(WHEELS)/numpy.stamp
 lint: .venv/test.stamp
 	$(BIN)/ruff check -q .
 	$(BIN)/ruff format -q --check .
-
-lint-types: .venv/test.stamp
 	$(BIN)/mypy
 
 lint-page: frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json

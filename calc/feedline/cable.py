@@ -11,6 +11,7 @@ from ..formulas.formula import Broadcast, Number, purpose
 from ..numeric.units import engineering
 from ..physics.gates import EXPOSURES, GateResult, heat_room
 from ..physics.ratings import CAUTIOUS, ENDS
+from ..physics.scenario import Exposure
 from ..physics.station import Station
 from ..waves.cable_fit import attenuation_coefficients
 from ..waves.two_port import TwoPort, Waves, line_section
@@ -195,7 +196,7 @@ class CableLink(Link):
         return np.full(np.shape(frequency), not all(gate.passed for gate in self.gates(0.0, power_w)))
 
 
-def cable_marks(entry: Cable, frequency: float, exposure: str) -> list[str]:
+def cable_marks(entry: Cable, frequency: float, exposure: Exposure) -> list[str]:
     """A sentence for each soft doubt about a cable at a frequency [Hz] in some weather."""
     marks = []
     fit = attenuation_coefficients(entry.attenuation)
