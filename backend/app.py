@@ -3,7 +3,7 @@
 import os
 import re
 import time
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from contextlib import suppress
 from contextvars import copy_context
 from functools import partial
@@ -20,20 +20,21 @@ from flask_limiter.util import get_remote_address
 from werkzeug.exceptions import MethodNotAllowed, TooManyRequests
 from werkzeug.http import quote_etag
 
-from jointwise.backend import settings
-from jointwise.backend.answer_cache import Answer, AnswerCache
-from jointwise.backend.deadline import limited_to
-from jointwise.backend.openapi import document
-from jointwise.backend.packs import documents
-from jointwise.backend.problem import problem_response
-from jointwise.backend.repeated import ANSWER_KEY, RepeatedRequests
-from jointwise.backend.settings import Settings
-from jointwise.backend.texts import request_body
 from jointwise.calc.catalogue import Edition
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import pack_schema
 from jointwise.calc.errors import InputError
 from jointwise.calc.operations import OPERATIONS, Operation, call
+
+from . import settings
+from .answer_cache import Answer, AnswerCache
+from .deadline import limited_to
+from .openapi import document
+from .packs import documents
+from .problem import problem_response
+from .repeated import ANSWER_KEY, RepeatedRequests, WsgiApp
+from .settings import Settings
+from .texts import request_body
 
 __all__ = ["create_app"]
 
@@ -76,12 +77,22 @@ HEADERS = {
 }
 
 
+class FrontedFlask(Flask):
+    """A Flask app that another WSGI app may stand in front of."""
+
+    front: WsgiApp | None = None
+
+    def wsgi_app(self, environ: dict[str, Any], start_response: Callable[..., Any]) -> Iterable[bytes]:
+        """Answer by what stands in front, which may pass a request on."""
+        return (self.front or super().wsgi_app)(environ, start_response)
+
+
 def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     """The app, with settings from `config` (names of `settings.Settings`) before the environment's.
 
     Raises InputError when a setting is out of range or a pack can't be taken.
     """
-    app = Flask(__name__, static_folder=None)
+    app = FrontedFlask(__name__, static_folder=None)
     chosen = settings.read(os.environ, config or {})
     app.config["JOINTWISE"] = chosen
     app.config["MAX_CONTENT_LENGTH"] = chosen.max_body_bytes
@@ -126,7 +137,7 @@ def _serve_page(app: Flask, chosen: Settings) -> None:
         return send_from_directory(page, name)
 
 
-def _serve_interface(app: Flask, chosen: Settings) -> None:
+def _serve_interface(app: FrontedFlask, chosen: Settings) -> None:
     """The operations, what describes them, and the server's health."""
     limited = _limited(app, chosen.requests_per_minute)
     packs = documents(chosen.packs_folder)
@@ -138,7 +149,7 @@ def _serve_interface(app: Flask, chosen: Settings) -> None:
 
     answers = AnswerCache(chosen.kept_bytes, edition_of(packs) if packs else None, compute)
     if chosen.requests_per_minute == 0:  # else each request has to be counted
-        app.wsgi_app = RepeatedRequests(app.wsgi_app, answers)  # type: ignore[method-assign]  # how Flask is wrapped
+        app.front = RepeatedRequests(partial(Flask.wsgi_app, app), answers)
     # another start may have other packs: then a browser asks whether an answer is unchanged
     seconds = 0 if packs else chosen.cache_seconds
     published = {

@@ -11,16 +11,17 @@ import msgspec
 from msgspec import Struct
 from waitress.server import create_server
 
-from jointwise.backend import tables
-from jointwise.backend.app import create_app
-from jointwise.backend.packs import edition_of_files, from_files
-from jointwise.backend.settings import Settings, environment_name
-from jointwise.backend.texts import plain, range_words, request_body, single, unit_of
 from jointwise.calc.catalogue import Edition
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import pack_schema
 from jointwise.calc.fields import Field, Flag, List, Number, object_of
 from jointwise.calc.operations import OPERATIONS, InputError, call
+
+from . import tables
+from .app import create_app
+from .packs import edition_of_files, from_files
+from .settings import Settings, environment_name
+from .texts import plain, range_words, request_body, single, unit_of
 
 __all__ = ["main"]
 

@@ -5,11 +5,12 @@ from typing import Any
 
 import msgspec
 
-from jointwise.backend.problem import MEDIA_TYPE, InputProblem, InternalProblem, Problem
-from jointwise.backend.texts import unit_of
 from jointwise.calc.fields import object_of
 from jointwise.calc.operations import OPERATIONS, Operation
 from jointwise.calc.refusal import MOST_REQUEST_BYTES
+
+from .problem import MEDIA_TYPE, InputProblem, InternalProblem, Problem
+from .texts import unit_of
 
 __all__ = ["document"]
 

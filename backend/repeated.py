@@ -9,9 +9,9 @@ from typing import Any, NamedTuple
 
 from cachetools import LRUCache
 
-from jointwise.backend.answer_cache import AnswerCache, Key
+from .answer_cache import AnswerCache, Key
 
-__all__ = ["ANSWER_KEY", "RepeatedRequests"]
+__all__ = ["ANSWER_KEY", "RepeatedRequests", "WsgiApp"]
 
 ANSWER_KEY = "jointwise.answer_key"
 """Where in the environment of a request the app leaves the key of the cached answer it sends."""
@@ -22,7 +22,7 @@ MOST_REQUESTS, MOST_CHARACTERS = 2000, 2000
 UNCHANGED = "304"
 
 Headers = list[tuple[str, str]]
-App = Callable[[dict[str, Any], Callable[..., Any]], Iterable[bytes]]
+WsgiApp = Callable[[dict[str, Any], Callable[..., Any]], Iterable[bytes]]
 
 
 class Sent(NamedTuple):
@@ -36,7 +36,7 @@ class Sent(NamedTuple):
 class RepeatedRequests:
     """A WSGI app that answers a request it has seen from the cache and passes any other on."""
 
-    def __init__(self, app: App, answers: AnswerCache) -> None:
+    def __init__(self, app: WsgiApp, answers: AnswerCache) -> None:
         self._app = app
         self._answers = answers
         self._sent: LRUCache[tuple[str, ...], Sent] = LRUCache(MOST_REQUESTS)

@@ -10,9 +10,10 @@ from typing import Annotated
 
 from msgspec import Meta, Struct, field
 
-from jointwise.backend.texts import plain, request_body
 from jointwise.calc.errors import InputError
 from jointwise.calc.refusal import MOST_REQUEST_BYTES, decoded
+
+from .texts import plain, request_body
 
 __all__ = ["Settings", "environment_name", "read"]
 

@@ -5,7 +5,6 @@ from itertools import groupby
 from operator import itemgetter
 from string import ascii_lowercase
 
-from jointwise.backend.texts import plain
 from jointwise.calc.cell.results import CellResult, LimitResult
 from jointwise.calc.datasheets.results import CatalogueResult
 from jointwise.calc.formulas.formula import Step, SymbolValue
@@ -14,6 +13,8 @@ from jointwise.calc.numeric.units import engineering
 from jointwise.calc.operations import InputError
 from jointwise.calc.physics.columns import Column
 from jointwise.calc.physics.families import FamilyHead
+
+from .texts import plain
 
 __all__ = ["cell", "matrix"]
 
