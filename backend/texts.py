@@ -12,7 +12,7 @@ from typing import Any
 import msgspec
 from msgspec import Struct
 
-from jointwise.calc.fields import Choice, Declared, Field, Flag, List, Number, object_of
+from jointwise.calc.fields import Declared, Field, Flag, List, Number, OneOf, object_of
 
 __all__ = ["plain", "range_words", "request_body", "single", "unit_of"]
 
@@ -53,7 +53,7 @@ def unit_of(field: Declared) -> str:
 def range_words(field: Declared) -> str:
     """What one text of a field may say, as a help text has it; "" where there is nothing to list."""
     match single(field).shape:
-        case Choice(words=words):
+        case OneOf(words=words):
             return ", ".join(words)
         case Number(least=least, most=most):
             bounds = (("from", least), ("to", most))

@@ -14,7 +14,6 @@ import msgspec
 from msgspec import Struct, inspect
 
 __all__ = [
-    "Choice",
     "Declared",
     "Field",
     "Flag",
@@ -22,6 +21,7 @@ __all__ = [
     "Map",
     "Number",
     "Object",
+    "OneOf",
     "Range",
     "Shape",
     "Text",
@@ -78,7 +78,7 @@ class Flag(Struct, frozen=True):
         return isinstance(value, bool)
 
 
-class Choice(Struct, frozen=True):
+class OneOf(Struct, frozen=True):
     """One of some words."""
 
     words: tuple[str, ...]
@@ -171,7 +171,7 @@ class Variants(Struct, frozen=True):
         return f"a JSON object of kind {', '.join(self.objects)}"
 
 
-Shape = Number | Flag | Choice | Text | List | Map | Object | Variants
+Shape = Number | Flag | OneOf | Text | List | Map | Object | Variants
 
 
 class Declared(Struct, frozen=True, kw_only=True):
@@ -274,7 +274,7 @@ def _shape(declared: inspect.Type, allowed: str | None) -> Shape:
         case inspect.BoolType():
             return Flag()
         case inspect.LiteralType(values=words) if all(isinstance(word, str) for word in words):
-            return Choice(tuple(map(str, words)))
+            return OneOf(tuple(map(str, words)))
         case inspect.StrType(pattern=pattern) if pattern is None or allowed is not None:
             return _text(declared, allowed)
         case inspect.ListType():

@@ -7,7 +7,7 @@ import msgspec
 import numpy as np
 
 from .errors import InputError, shown
-from .fields import Choice, Declared, Flag, List, Map, Number, Object, Shape, Text, Variants, object_of
+from .fields import Declared, Flag, List, Map, Number, Object, OneOf, Shape, Text, Variants, object_of
 
 __all__ = ["MOST_REQUEST_BYTES", "decoded", "first_fault"]
 
@@ -103,7 +103,7 @@ def _refuse_unfit(value: object, declared: Declared, path: Path) -> None:
 def _fits(value: object, shape: Shape, path: Path) -> bool:
     """Whether a value is of a shape. Raises InputError when it is but for a place within it."""
     match shape:
-        case Number() | Text() | Choice() | Flag():
+        case Number() | Text() | OneOf() | Flag():
             return shape.takes(value)
         case List():
             if not isinstance(value, list):

@@ -17,12 +17,12 @@ from .elements import Joint
 from .link import Link, LinkKind, LumpedModel
 from .stress import SMALLEST_SHARE, Allowed, HotSpot, Stress
 
-__all__ = ["JointLink", "JointModel", "Section", "joint_model"]
+__all__ = ["JointLink", "JointModel", "LossySection", "joint_model"]
 
 HARD = np.array([gate.hard for gate in GATES])
 
 
-class Section(NamedTuple):
+class LossySection(NamedTuple):
     """The joint as a lossy line section: impedance [Ω], angle gamma*l [Np + j rad], contacts in its middle [Ω]."""
 
     impedance: np.ndarray
@@ -37,14 +37,14 @@ class JointModel(LumpedModel):
     ratings: Ratings[Number]
     path: HeatPath
 
-    def section(self, frequency: Broadcast) -> Section:
+    def section(self, frequency: Broadcast) -> LossySection:
         """The section at frequencies [Hz]."""
         z_0 = self.station.impedance_ohm
         shares = dissipation(self.ratings, frequency, self.station.added_resistance_ohm, z_0)
         impedance, radians = worst_section(self.ratings, frequency, z_0)
         # conductors heat by the current and the dielectric by the voltage, which a real impedance would mix up
         series, shunt = shares.conductor * z_0 / impedance + 1j * radians, shares.dielectric + 1j * radians
-        return Section(impedance * np.sqrt(series / shunt), np.sqrt(series * shunt), shares.contact * z_0)
+        return LossySection(impedance * np.sqrt(series / shunt), np.sqrt(series * shunt), shares.contact * z_0)
 
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix at frequencies [Hz]."""

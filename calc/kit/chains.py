@@ -7,7 +7,7 @@ from ..catalogue.mating import ConnectorEnd, mates_of
 from .adapters import AdapterType, Stock
 from .joint_figures import JointFigures
 
-__all__ = ["AdapterChain", "chains", "joint_loss", "loss_in_steps"]
+__all__ = ["AdapterChain", "chains", "loss_in_steps", "mated_loss_db"]
 
 LOSS_STEP_DB = 1e-6
 """Losses that differ by less count as equal, so that rounding never chooses an adapter."""
@@ -21,7 +21,7 @@ class AdapterChain(NamedTuple):
     """All joints, and the step between the ports' impedances."""
 
 
-def joint_loss(figures: JointFigures, first: ConnectorEnd, second: ConnectorEnd) -> float:
+def mated_loss_db(figures: JointFigures, first: ConnectorEnd, second: ConnectorEnd) -> float:
     """Loss of a mated pair [dB]; of two families the greater counts."""
     return max(figures.loss_db[first.family], figures.loss_db[second.family])
 
@@ -46,7 +46,7 @@ def chains(
     if not (figures.allows(first.family) and figures.allows(second.family)):
         return
     if second in mates_of(first):
-        loss_db = figures.impedance_step_loss_db + joint_loss(figures, first, second)
+        loss_db = figures.impedance_step_loss_db + mated_loss_db(figures, first, second)
         if loss_db <= most_loss_db:
             yield AdapterChain((), loss_db)
         return
@@ -73,12 +73,12 @@ def _with_adapters(
             # what could have met an earlier end makes the adapters between superfluous
             if near in mated_earlier or not figures.allows(near.family):
                 continue
-            loss_so_far_db = loss_db + joint_loss(figures, face, near)
+            loss_so_far_db = loss_db + mated_loss_db(figures, face, near)
             if loss_so_far_db > most_loss_db:
                 continue
             far_ends = stock.get(near, {})
             for far in last_ends:
-                total_db = loss_so_far_db + joint_loss(figures, far, second)
+                total_db = loss_so_far_db + mated_loss_db(figures, far, second)
                 if far in far_ends and total_db <= most_loss_db:
                     yield AdapterChain((*adapters, (near, far)), total_db)
             if len(adapters) + 1 < most_in_series:

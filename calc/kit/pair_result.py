@@ -4,7 +4,7 @@ from ..catalogue.mating import ConnectorEnd, meeting
 from ..cover.bits import BitSet
 from .adapters import Stock, adapter_name
 from .alternatives import Alternative, chain_within
-from .chains import AdapterChain, joint_loss
+from .chains import AdapterChain, mated_loss_db
 from .joint_figures import JointFigures
 from .obstacle import obstacle
 from .requests import KitRequest
@@ -66,6 +66,6 @@ def _joint(first: ConnectorEnd, second: ConnectorEnd, figures: JointFigures) -> 
         *first,
         *second,
         margin_db=min(figures.margin_db[family] for family in families),
-        loss_db=joint_loss(figures, first, second),
+        loss_db=mated_loss_db(figures, first, second),
         notes=notes + [note for family in families for note in figures.notes[family]],
     )

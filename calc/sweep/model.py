@@ -19,7 +19,7 @@ import numpy as np
 
 from ..feedline.cable import CableLink, CableModel
 from ..feedline.feedline import Feedline
-from ..feedline.joint import JointLink, Section
+from ..feedline.joint import JointLink, LossySection
 from ..feedline.link import Link
 from ..feedline.part import PartLink
 from ..physics.ratings import CAUTIOUS, GENEROUS
@@ -183,7 +183,7 @@ def _parametric_joint(link: JointLink, frequency: RealArray) -> ParametricTwoPor
     return ParametricTwoPort(link, 1, matrix, derivatives, ((0, 1.0),))
 
 
-def _graded(typical: Section, worst: Section, grade: float) -> tuple[ComplexArray, ...]:
+def _graded(typical: LossySection, worst: LossySection, grade: float) -> tuple[ComplexArray, ...]:
     """Matrix entries of a joint between typical (grade 0) and worst (1), or on the other side of typical."""
     section = joint_section(
         typical.impedance * np.exp(np.log(worst.impedance / typical.impedance) * grade),

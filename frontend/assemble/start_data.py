@@ -16,7 +16,7 @@ from jointwise.calc.catalogue.schema import HouseLimit, Interface, Kind, Source
 from jointwise.calc.cell.requests import CellRequest
 from jointwise.calc.choose.requests import ChooseRequest
 from jointwise.calc.feedline import elements
-from jointwise.calc.fields import Choice, Declared, Field, Flag, List, Number, Text, object_of
+from jointwise.calc.fields import Declared, Field, Flag, List, Number, OneOf, Text, object_of
 from jointwise.calc.fitout.requests import FitoutRequest
 from jointwise.calc.kit import requests as kit
 from jointwise.calc.line import requests as line
@@ -73,7 +73,7 @@ def _facts(declared: Declared) -> dict[str, Any]:
             facts |= {"type": "number", "min": least, "max": most}
         case Flag():
             facts |= {"type": "boolean"}
-        case Choice(words=words):
+        case OneOf(words=words):
             facts |= {"type": "choice", "choices": list(words)}
         case Text(longest=longest):
             facts |= {"type": "text", "longest": longest}
