@@ -22,8 +22,8 @@ from selenium.webdriver.webkitgtk.service import Service
 from visits import DESKTOP, FLAGS, READERS, ROOT
 
 SAVED = ROOT / "dist" / "jointwise.html"
-PATIENCE_S = 120
-"""A busy machine takes long to start Python; nothing is timed here."""
+PATIENCE_S = 600
+"""As `START_MS` of visits: only what hangs is ended."""
 
 OWN = ("file:", "blob:", "data:", "about:")
 """Addresses that lie on the disk or in the page."""

@@ -10,14 +10,12 @@ from urllib.parse import urlsplit
 
 import pytest
 from playwright.sync_api import Browser
-from visits import DESKTOP, ROOT
+from visits import DESKTOP, ROOT, START_MS
 
 from jointwise.calc.operations import OPERATIONS, InputError, call
 
 SAVED = ROOT / "dist" / "jointwise.html"
 CASES = json.loads((ROOT / "frontend/payload/cases.json").read_text())
-START_MS = 120_000
-"""A busy machine takes long to start Python; nothing is timed here."""
 
 TOLERANCE = 1e-12
 """Of the larger of two numbers: elementwise maths differs by 6e-16 between machines, and a margin is a sum of some."""

@@ -8,10 +8,7 @@ from engines import SAVED
 from expected import numbers
 from playwright.sync_api import Browser, Page, expect
 from reading import assert_numbers
-from visits import DESKTOP, READERS, TABLET
-
-START_MS = 120_000
-"""A busy machine takes long to start Python; nothing is timed here."""
+from visits import DESKTOP, READERS, START_MS, TABLET
 
 
 class Saved:

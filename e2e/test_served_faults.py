@@ -6,10 +6,7 @@ from reading import assert_numbers, settled
 from test_served_line import LONG_RUN, answer, assert_shows, opened, type_length, with_element
 from test_served_offline import broken_off
 from test_served_trouble import type_vswr
-from visits import Visit
-
-START_MS = 120_000
-"""A busy machine takes long to start Python; nothing is timed here."""
+from visits import START_MS, Visit
 
 FILL = """() => {
   for (let size = 2 ** 22; size >= 1; size /= 2) {

@@ -15,13 +15,12 @@ from playwright.sync_api import Locator, Page, expect
 from pypdf import PdfReader
 from reading import fragment, settled
 from test_served_accessibility import violations, with_axe
-from visits import DESKTOP, PHONE, SIZES, WIDE, Visit
+from visits import DESKTOP, PHONE, SIZES, START_MS, WIDE, Visit
 
 MM_PER_POINT = 25.4 / 72
 PAPER_MM = {"A4": (210, 297), "Letter": (215.9, 279.4)}
 REFUSED = "status of 400"
 FINGER_PX = 43.5
-START_MS = 120_000
 
 
 def port(name: str, family: str, gender: str, megahertz: float, power: float) -> dict[str, Any]:

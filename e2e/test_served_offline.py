@@ -13,11 +13,9 @@ from expected import numbers
 from playwright.sync_api import Page, Route, expect
 from reading import assert_numbers, open_cell, settled
 from test_served_trouble import LOST, free_port, type_vswr
-from visits import ROOT, Visit, served
+from visits import ROOT, START_MS, Visit, served
 
 DIST = ROOT / "dist"
-START_MS = 120_000
-"""A busy machine takes long to start Python; nothing is timed here."""
 
 A_WHILE_MS = 60_000
 """Longer than a server that was away is left alone."""

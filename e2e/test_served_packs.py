@@ -11,15 +11,13 @@ from engines import SAVED
 from playwright.sync_api import Browser, Locator, Page, expect
 from reading import cell, settled
 from test_served_accessibility import violations, with_axe
-from visits import DESKTOP, READERS, SIZES, Visit, served
+from visits import DESKTOP, READERS, SIZES, START_MS, Visit, served
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import Document
 from jointwise.calc.operations import call
 
-START_MS = 120_000
-"""A busy machine takes long to start Python; nothing is timed here."""
 SCRIPT = "<img src=x onerror='window.ran=1'><script>window.ran=2</script>"
 """Text that would run if it were ever taken for markup."""
 

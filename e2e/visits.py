@@ -17,7 +17,10 @@ pytest.register_assert_rewrite("reading")
 ROOT = Path(__file__).parents[1]
 READERS = Path(__file__).with_name("readers.js")
 AXE = ROOT / "frontend/node_modules/axe-core/axe.min.js"
-PATIENCE_MS = 30_000
+PATIENCE_MS = 120_000
+"""Nothing is timed here: a limit only ends a test that hangs, on a machine however busy."""
+START_MS = 600_000
+"""For what waits until Python has started in a browser."""
 expect.set_options(timeout=PATIENCE_MS)
 
 FLAGS = [

@@ -16,7 +16,7 @@ ROOT = Path(__file__).parents[1]
 README = ROOT / "README.md"
 PROXY = ROOT / "backend/nginx.conf"
 APP = "jointwise.backend.app:create_app()"
-PATIENCE_S = 30
+PATIENCE_S = 600
 
 NGINX = """
 daemon off;
