@@ -11,5 +11,14 @@ declare module '*.css' {
   export default text;
 }
 
-declare module '*/build/*.json';
+declare module '*/start-data.json' {
+  type StartData = import('./src/shared/vocabulary/start-data.js').StartData;
+  const start: StartData;
+  export default start;
+  export const bands: StartData['bands'];
+  export const families: StartData['families'];
+  export const first_bands: StartData['first_bands'];
+  export const longest_s: StartData['longest_s'];
+}
+
 declare module 'plotly.js/src/*';

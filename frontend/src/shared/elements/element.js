@@ -1,7 +1,7 @@
 /**
- * Lit elements whose properties are declared once, for Lit and for the type checker: `element({current: {type: Number}})`
- * is the base of a class. `value(of)` declares what is handed down and `state(of)` what is the element's own, with a
- * remark before `of` that says its type.
+ * Lit elements whose properties are declared once, for Lit and for the type checker:
+ * `element({current: {type: Number}})` is the base of a class. `value(of)` declares what is handed down and `state(of)`
+ * what is the element's own, with a remark before `of` that says its type.
  */
 import {LitElement} from 'lit';
 
