@@ -1,5 +1,5 @@
 import {css, html} from 'lit';
-import {element, value} from '../elements/element.js';
+import {element, of, value} from '../elements/element.js';
 import {base} from '../styles/base.js';
 import {Speaking} from '../vocabulary/speaking.js';
 
@@ -13,7 +13,7 @@ export class Field extends element(
     /** The request's field; also the id of the control. */
     name: {type: String},
     /** In the request's unit. */
-    value: value(),
+    value: value(of),
     /** A sentence; the control is marked while there is one. */
     error: {type: String},
   },
