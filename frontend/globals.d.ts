@@ -3,8 +3,13 @@
 /** In the service worker: the build's version, and its files with their hashes. */
 declare const BUILD: {version: string; files: Record<string, string>};
 
-/** In the worker: the runtime's own loader, which stands in front of its script. */
-declare const runtime: (settings: object) => Promise<any>;
+/** In the worker: the runtime's own loader and its settings, which stand in front of its script. */
+declare const runtime: {loadPyodide: (settings: object) => Promise<any>; [setting: string]: any};
+
+interface Window {
+  /** Where the chart library puts itself. */
+  Plotly?: import('./src/shared/charts/jw-chart.js').ChartLibrary;
+}
 
 declare module '*.css' {
   const text: string;

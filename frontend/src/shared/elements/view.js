@@ -11,7 +11,7 @@ import {send} from './send.js';
  * @import {Transport} from '../answers.js'
  *
  * @typedef {{words: string, run: () => void}} Action - what the reader may do about it
- * @typedef {{text: string, link: string, action: Action | undefined}} Notice - a sentence for the reader, and a link to copy
+ * @typedef {{text: string, link: string, action: Action | undefined}} Notice - a sentence, and a link to copy
  */
 
 /**
