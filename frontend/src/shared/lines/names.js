@@ -1,7 +1,7 @@
 /** What the elements of a line are called. */
 import {digits} from '../text/format.js';
 
-/** @import {Lists} from '../vocabulary/lists.js' */
+/** @import {Entry} from '../answers.js' */
 
 const nameIn = (entries, id) => entries.find((one) => one.id === id)?.name ?? id;
 
@@ -9,7 +9,7 @@ const nameIn = (entries, id) => entries.find((one) => one.id === id)?.name ?? id
  * What an element is called, also before the core has answered.
  *
  * @param {import('./document.js').Element} element
- * @param {Pick<Lists, 'cables' | 'families'>} lists
+ * @param {{cables: Entry[], families: Entry[]}} lists
  */
 export function nameOf(element, {cables, families}) {
   if (element.name) return element.name;
@@ -30,6 +30,6 @@ export function nameOf(element, {cables, families}) {
  * What the elements of a request are called.
  *
  * @param {{elements: import('./document.js').Element[]}} request
- * @param {Pick<Lists, 'cables' | 'families'>} lists
+ * @param {{cables: Entry[], families: Entry[]}} lists
  */
 export const namesOf = ({elements}, lists) => elements.map((element) => nameOf(element, lists));
