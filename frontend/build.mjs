@@ -21,12 +21,11 @@ const HARMLESS = [/^http:\/\/www\.w3\.org\//];
 const CHART_SERVICES = ['https://cdn.plot.ly/un/', 'https://cloud.plotly.com/newchart'];
 
 function withoutServices(text) {
-  for (const address of CHART_SERVICES) {
-    const parts = text.split(address);
+  return CHART_SERVICES.reduce((left, address) => {
+    const parts = left.split(address);
     if (parts.length !== 2) throw new Error(`chart library: expected ${address} exactly once`);
-    text = parts.join('');
-  }
-  return text;
+    return parts.join('');
+  }, text);
 }
 
 /** Every outside address in code or markup, comments and links in prose left out. */

@@ -43,7 +43,9 @@ async function script() {
     loader: read(`${PYODIDE}pyodide.mjs`),
     lock,
     boot: await bootCode(),
-    notice: `Holds Pyodide ${version} (Mozilla Public License 2.0), changed only where a module's text can't stand in a classic script`,
+    notice:
+      `Holds Pyodide ${version} (Mozilla Public License 2.0), ` +
+      "changed only where a module's text can't stand in a classic script",
   });
   return new TextEncoder().encode(text);
 }
@@ -51,7 +53,8 @@ async function script() {
 /** The versions of all that goes along, the libraries' as they name themselves. */
 function versions(python, {packages, core}) {
   openCore(python, packages, core);
-  const [jointwise] = read(`${PROJECT}pyproject.toml`).match(/(?<=^version = ").+(?=")/m);
+  const project = read(`${PROJECT}pyproject.toml`);
+  const [jointwise] = /** @type {RegExpMatchArray} */ (project.match(/(?<=^version = ").+(?=")/m));
   const [numpy, msgspec] = ['numpy', 'msgspec'].map((name) => python.pyimport(name).__version__);
   return {jointwise, python: lock.info.python, pyodide: version, numpy, msgspec};
 }

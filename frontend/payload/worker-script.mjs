@@ -26,16 +26,18 @@ const MODULE_ONLY = /\bimport\.meta\b|^\s*(import|export)\b/m;
 
 /** `text` with each pattern replaced. Raises an Error unless each is there exactly once. */
 export function rewritten(text, changes, name) {
+  let script = text;
   for (const [pattern, replacement] of changes) {
     const found =
       typeof pattern === 'string'
-        ? text.split(pattern).length - 1
-        : [...text.matchAll(new RegExp(pattern, 'g'))].length;
+        ? script.split(pattern).length - 1
+        : [...script.matchAll(new RegExp(pattern, 'g'))].length;
     if (found !== 1) throw new Error(`${name}: ${pattern} is there ${found} times, expected once`);
-    text = text.replace(pattern, replacement);
+    script = script.replace(pattern, replacement);
   }
-  if (MODULE_ONLY.test(text)) throw new Error(`${name}: ${text.match(MODULE_ONLY)[0]} is left over`);
-  return text;
+  const left = script.match(MODULE_ONLY);
+  if (left) throw new Error(`${name}: ${left[0]} is left over`);
+  return script;
 }
 
 /** A module's code as an expression; modules are strict, so this is too. */

@@ -55,7 +55,8 @@ from importlib.util import find_spec
 import pytest
 
 # numpy's conftest imports one of these modules, and sets up only what their tests need
-options, chosen = ([], parts + parts_with_modules) if find_spec("numpy._core._multiarray_tests") else (["--noconftest"], parts)
+has_modules = find_spec("numpy._core._multiarray_tests")
+options, chosen = ([], parts + parts_with_modules) if has_modules else (["--noconftest"], parts)
 files = [str(packages / "numpy" / part) for part in chosen]
 int(pytest.main(["-q", "--disable-warnings", "-p", "no:cacheprovider", *options, *files]))
 `;

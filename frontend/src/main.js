@@ -14,7 +14,7 @@ import {workerTransport} from './transport/worker.js';
 import {fetchedPayload} from './worker/fetched.js';
 import {keepForOffline} from './worker/register.js';
 
-const app = document.querySelector('jw-app');
+const app = /** @type {import('./app/jw-app.js').JwApp} */ (document.querySelector('jw-app'));
 const api = new URL('api/v1/', document.baseURI);
 const worker = workerTransport({
   payload: fetchedPayload(new URL('payload/', document.baseURI)),

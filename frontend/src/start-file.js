@@ -17,7 +17,7 @@ import {embeddedPayload} from './worker/embedded.js';
 
 const UNABLE = 'The live page cannot be started from this file in this browser; only the built-in tables can be shown.';
 
-const app = document.querySelector('jw-app');
+const app = /** @type {import('./app/jw-app.js').JwApp} */ (document.querySelector('jw-app'));
 
 function sayUnable() {
   const words = document.createElement('p');
@@ -43,7 +43,7 @@ function showPage() {
 
   // a file that was cut short has none
   const licences = document.getElementById('licences');
-  const show = async () => (licences.querySelector('pre').textContent = await partText(document, 'licences'));
+  const show = async ({target}) => (target.querySelector('pre').textContent = await partText(document, 'licences'));
   licences?.addEventListener('toggle', show, {once: true});
 }
 

@@ -1,11 +1,18 @@
-/** The worker's code in this process: a channel stands for the line between page and worker, and nothing else is changed. */
+/**
+ * The worker's code in this process: a channel stands for the line between page and worker, and nothing else is
+ * changed.
+ */
 import {createHash} from 'node:crypto';
 import {gzipSync} from 'node:zlib';
 import {serve} from '../../frontend/src/worker/serve.js';
 
 const text = new TextEncoder();
 
-/** A part of the payload that holds this text. */
+/**
+ * A part of the payload that holds this text.
+ *
+ * @param {string | Uint8Array} contents
+ */
 export function part(contents) {
   const bytes = new Uint8Array(gzipSync(contents));
   return {bytes, sha256: createHash('sha256').update(bytes).digest('hex')};
@@ -21,12 +28,20 @@ export const payload = {
  *
  * `open` takes part in the start, `heard` is told the kind of each message that has reached the page.
  * The core returns a value to answer, or throws 'death' to break down, 'silence' to hang.
+ *
+ * @param {import('node:test').TestContext} t
+ * @param {(operation: string, request: any, worker: any) => any} core
+ * @param {object} [more]
+ * @param {(parts: object, reached: (stage: string) => void, worker: any) => Promise<void>} [more.open]
+ * @param {(kind: string) => void} [more.heard]
  */
 export function workers(t, core, {open = async () => {}, heard = () => {}} = {}) {
+  /** @type {any[]} */
   const born = [];
   t.after(() => born.forEach((worker) => worker.terminate()));
   const createWorker = () => {
     const {port1: page, port2: inside} = new MessageChannel();
+    /** @type {any} */
     const worker = {
       asked: [],
       ended: false,
@@ -50,7 +65,7 @@ export function workers(t, core, {open = async () => {}, heard = () => {}} = {})
         return {body: text.encode(JSON.stringify(core(operation, request, worker)))};
       };
     });
-    const {onmessage} = inside;
+    const onmessage = /** @type {(event: MessageEvent) => void} */ (inside.onmessage);
     inside.onmessage = (event) => {
       try {
         onmessage(event);

@@ -197,6 +197,7 @@ test('the file has a line for each family with what it misses', () => {
 });
 
 test('text that a spreadsheet would run is marked as text; numbers stay numbers', () => {
+  /** @type {import('../../frontend/src/shared/export/values.js').Column[]} */
   const columns = [
     ['what', (row) => row.what],
     ['value', (row) => row.value],

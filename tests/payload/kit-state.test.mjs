@@ -221,8 +221,8 @@ test('a refusal belongs to its field and names port and field as the reader know
     message: 'Adapter 1: How many is 0; allowed: other.',
   });
   assert.deepEqual(say('vswr'), {group: 'limits', field: 'vswr', message: 'VSWR on the line is 0; allowed: other.'});
-  assert.equal(say('pairs').group, 'pairs');
-  assert.equal(placed({message: 'No answer.'}, [], label).group, '');
+  assert.equal(say('pairs')?.group, 'pairs');
+  assert.equal(placed({message: 'No answer.'}, [], label)?.group, '');
   assert.equal(placed(undefined, [], label), undefined);
 });
 

@@ -135,7 +135,8 @@ test('the bounds of the VSWR are told for the band looked at', () => {
 
   assert.equal(
     boundWords({bands: [here]}),
-    'On 20 m the VSWR at the transmitter is 1.59 to 1.95 in nine of ten; by the root of the sum of squares 1.77, at the worst without bound.',
+    'On 20 m the VSWR at the transmitter is 1.59 to 1.95 in nine of ten; ' +
+      'by the root of the sum of squares 1.77, at the worst without bound.',
   );
 });
 

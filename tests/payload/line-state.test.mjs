@@ -346,8 +346,8 @@ test('a refusal finds its field and names the element', () => {
 
   const found = placed(refusal, EXAMPLE.request, () => 'Length', ['UHF', '3 m of RG-58']);
 
-  assert.deepEqual([found.group, found.at, found.field], ['elements', 1, 'length_m']);
-  assert.equal(found.message, 'Element 2, 3 m of RG-58: Length is -1; allowed: a number from 0.01 to 10000.');
+  assert.deepEqual([found?.group, found?.at, found?.field], ['elements', 1, 'length_m']);
+  assert.equal(found?.message, 'Element 2, 3 m of RG-58: Length is -1; allowed: a number from 0.01 to 10000.');
   assert.deepEqual(placeOf({field: 'receiver.preamplifier.gain_db'}), {group: 'preamplifier', field: 'gain_db'});
   assert.deepEqual(placeOf({field: 'power_w'}), {group: 'station', field: 'power_w'});
   assert.equal(placeOf({}).group, '');

@@ -116,8 +116,14 @@ test('names that mean something to JavaScript are read as text', () => {
   assert.equal({}.polluted, undefined);
 });
 
-/** A transport that notes what it was asked with. */
+/**
+ * A transport that notes what it was asked with.
+ *
+ * @param {string} name
+ * @param {(options: any) => any} [answer]
+ */
 const transport = (name, answer = () => name) => ({
+  /** @type {any[]} */
   options: [],
   async ask(operation, request, options) {
     this.options.push(options);

@@ -26,7 +26,7 @@ const roomOf = (path) => (path.includes('/') ? path.split('/')[0] : undefined);
 /** The same, with each room of shared/ a room of its own. */
 const smallRoomOf = (path) => (roomOf(path) === 'shared' ? path.split('/').slice(0, 2).join('/') : roomOf(path));
 
-const FILES = readdirSync(SRC, {recursive: true}).filter((path) => path.endsWith('.js'));
+const FILES = readdirSync(SRC, {recursive: true, encoding: 'utf8'}).filter((path) => path.endsWith('.js'));
 const IMPORTS = FILES.flatMap((from) =>
   [...readFileSync(join(SRC, from), 'utf8').matchAll(IMPORT)]
     .map(([, to]) => [from, relative(SRC, join(SRC, dirname(from), to))])

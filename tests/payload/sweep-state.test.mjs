@@ -35,7 +35,7 @@ const CHECK = {
 const RESULT = {ports: 1, verdict: 'Bad.', line: CHECK, part: null};
 const entry = (date, more = {}) => ({...entryOf({date, line: 'Hut', file: FILE, result: RESULT}), ...more});
 
-test('the request holds what the line consists of, its end and the file, and nothing that only the Line view asks', () => {
+test('the request holds what the line consists of, its end and the file, and nothing only the Line view asks', () => {
   const request = sweepRequest(STATE, EXAMPLE, FILE, undefined);
 
   assert.deepEqual(request.load, {kind: 'end', what: 'short'});
@@ -119,7 +119,7 @@ test('history is drawn from two sweeps of a line on: each joint, or the resistan
   const part = (date, ohm) => entry(date, {ports: 2, joints: [], resistance_ohm: ohm});
 
   assert.equal(historyOf([entry('2026-10-01')], 'Hut'), undefined);
-  assert.deepEqual(historyOf([entry('2026-10-01'), entry('2026-11-02')], 'Hut').series, [
+  assert.deepEqual(historyOf([entry('2026-10-01'), entry('2026-11-02')], 'Hut')?.series, [
     {name: '3 · N', dates: ['2026-10-01', '2026-11-02'], values: [0.09, 0.09]},
   ]);
   assert.deepEqual(

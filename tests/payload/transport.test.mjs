@@ -102,19 +102,25 @@ test('a request that kills two workers is refused, and the next one is answered'
 
   const [deadly, harmless] = await Promise.allSettled([transport.ask('deadly', {}), transport.ask('echo', {})]);
 
-  assert.ok(deadly.reason instanceof Refusal);
+  assert.ok(deadly.status === 'rejected' && deadly.reason instanceof Refusal);
   assert.match(deadly.reason.message, /broke down over this request/);
-  assert.equal(harmless.value, 'answered');
+  assert.deepEqual(harmless, {status: 'fulfilled', value: 'answered'});
   assert.equal(born.length, 3);
 });
 
-/** A transport whose worker has taken a request it will never answer. */
-async function withEndless(t, operation, options) {
+/**
+ * A transport whose worker has taken a request it will never answer.
+ *
+ * @param {import('node:test').TestContext} t
+ * @param {string} operation
+ * @param {import('../../frontend/src/shared/answers.js').Options} [options]
+ */
+async function withEndless(t, operation, options = {}) {
   t.mock.timers.enable({apis: ['setTimeout']});
   let begin;
   const begun = new Promise((resolve) => (begin = resolve));
-  const core = (operation) => {
-    if (operation !== 'echo') throw 'silence';
+  const core = (asked) => {
+    if (asked !== 'echo') throw 'silence';
     return 'answered';
   };
   const {born, createWorker} = workers(t, core, {heard: (kind) => kind === 'taken' && begin()});
@@ -171,7 +177,7 @@ test('a worker that does not even say that it has a request is replaced', async 
   let begin;
   const ready = new Promise((resolve) => (begin = resolve));
   const {born, createWorker} = workers(t, () => 'answered', {heard: (kind) => kind === 'stage' && begin()});
-  const gone = (text) => Object.assign(createWorker(text), born.length === 1 && {mute: true});
+  const gone = () => Object.assign(createWorker(), born.length === 1 && {mute: true});
   const transport = transportOf({createWorker: gone});
 
   const asked = transport.ask('echo', {});
@@ -215,7 +221,8 @@ test('without a worker every waiting request is refused plainly, and the next on
   const refused = await Promise.allSettled([transport.ask('echo', {}), transport.ask('echo', {})]);
   works = true;
 
-  for (const {reason} of refused) assert.match(reason.message, /only the built-in tables can be shown/);
+  for (const one of refused)
+    assert.match(one.status === 'rejected' && one.reason.message, /only the built-in tables can be shown/);
   assert.match(log.calls[0].arguments[0], /no memory/);
   assert.equal(await transport.ask('echo', {}), 'answered');
 });

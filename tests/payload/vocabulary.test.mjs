@@ -4,6 +4,7 @@ import {test} from 'node:test';
 import {optional} from '../../frontend/src/shared/vocabulary/choices.js';
 import {Vocabulary, bandsOf} from '../../frontend/src/shared/vocabulary/vocabulary.js';
 
+/** @type {any} - what of the start data a vocabulary is made of */
 const START = Object.freeze({
   fields: {powers_w: {type: 'list', items: {min: 0, max: 1e5}, default: [0, 100]}},
   families: [

@@ -1,8 +1,10 @@
 import {ContextProvider} from '@lit/context';
-import {LitElement, html} from 'lit';
+import {html} from 'lit';
 import {cache} from 'lit/directives/cache.js';
 import {keyed} from 'lit/directives/keyed.js';
 import START from '../../build/start-data.json';
+import {element, of, state, value} from '../shared/elements/element.js';
+import {inside} from '../shared/elements/inside.js';
 import {save} from '../shared/export/save.js';
 import {viewOf} from '../shared/state/view-link.js';
 import {base} from '../shared/styles/base.js';
@@ -13,37 +15,41 @@ import './jw-notice.js';
 import {appStyles} from './styles.js';
 import {PACKS, VIEWS} from './views.js';
 
+/**
+ * @import {LoadCharts} from '../shared/charts/jw-chart.js'
+ * @import {Notice} from '../shared/elements/view.js'
+ * @import {JwMatrixView} from '../matrix/jw-matrix-view.js'
+ * @import {Shelf} from '../shared/packs/shelf.js'
+ * @import {Transport} from '../shared/answers.js'
+ * @import {ViewDescriptor} from './views.js'
+ */
+
 const ALL = [...VIEWS, PACKS];
 const [MATRIX] = VIEWS;
 const IDS = ALL.map(({id}) => id);
 
+/** @type {Notice} */
 const NO_NOTICE = {text: '', link: '', action: undefined};
 
 /**
  * The page: the masthead with the switch between the views, the view itself, and what is said to the reader.
  *
  * A view that is left stays as it is; its part of the address comes back with it. Other packs make every view anew.
- *
- * @property {{ask: function}} transport - how the core is reached
- * @property {Shelf} shelf - the packs of the page
- * @property {string} stage - how far a core of the page's own has come in starting
- * @property {string} file - address of the page as one file; empty where there is none
- * @property {function(): Promise<object>} loadCharts - brings the chart library
- * @property {function(): Promise<string>} loadEmbed - brings the element for other websites, and its script's text
  */
-class JwApp extends LitElement {
+export class JwApp extends element({
+  transport: value(/** @type {Transport} */ (of)),
+  shelf: value(/** @type {Shelf} */ (of)),
+  /** How far a core of the page's own has come in starting. */
+  stage: {type: String},
+  /** Address of the page as one file; empty where there is none. */
+  file: {type: String},
+  loadCharts: value(/** @type {LoadCharts} */ (of)),
+  /** Brings the element for other websites, and its script's text. */
+  loadEmbed: value(/** @type {() => Promise<string>} */ (of)),
+  _view: state(/** @type {string} */ (of)),
+  _notice: state(/** @type {Notice} */ (of)),
+}) {
   static styles = [base, appStyles];
-
-  static properties = {
-    transport: {attribute: false},
-    shelf: {attribute: false},
-    stage: {type: String},
-    file: {type: String},
-    loadCharts: {attribute: false},
-    loadEmbed: {attribute: false},
-    _view: {state: true},
-    _notice: {state: true},
-  };
 
   constructor() {
     super();
@@ -90,15 +96,19 @@ class JwApp extends LitElement {
   /** What the browser could not keep or read of the packs. */
   _tellPacks() {
     const {problem, spoilt} = this.shelf;
-    const action = spoilt && {words: 'Save them', run: () => save('jointwise-packs-unread.txt', 'text/plain', spoilt)};
+    const run = () => save('jointwise-packs-unread.txt', 'text/plain', spoilt);
+    const action = spoilt ? {words: 'Save them', run} : undefined;
     if (problem) this._notice = {...NO_NOTICE, text: problem, action};
   }
 
   render() {
     const {_notice: notice} = this;
-    const view = ALL.find(({id}) => id === this._view);
-    return html`<div class="page" data-view=${view.id} ?data-upright=${view.upright} @jw-notice=${({detail}) => (this._notice = {...NO_NOTICE, ...detail})} @jw-dismiss=${() => (this._notice = NO_NOTICE)}>
-      <jw-masthead .view=${view.id} packs=${this.shelf?.inForce.length ?? 0} @jw-view=${this._turned} @jw-methods=${this._methods}></jw-masthead>
+    const view = /** @type {ViewDescriptor} */ (ALL.find(({id}) => id === this._view));
+    return html`<div class="page" data-view=${view.id} ?data-upright=${view.upright}
+      @jw-notice=${({detail}) => (this._notice = {...NO_NOTICE, ...detail})}
+      @jw-dismiss=${() => (this._notice = NO_NOTICE)}>
+      <jw-masthead .view=${view.id} packs=${this.shelf?.inForce.length ?? 0} @jw-view=${this._turned}
+        @jw-methods=${this._methods}></jw-masthead>
       ${cache(view === PACKS ? view.element(this) : html`${keyed(this.version, cache(view.element(this)))}`)}
       <jw-notice .text=${notice.text} .link=${notice.link} .action=${notice.action}></jw-notice>
     </div>`;
@@ -119,11 +129,15 @@ class JwApp extends LitElement {
 
   /** The method stands beside the matrix; from elsewhere the way back is the browser's. */
   _methods() {
-    if (this._view === MATRIX.id) this.renderRoot.querySelector('.view').openMethods();
+    if (this._view === MATRIX.id) /** @type {JwMatrixView} */ (inside(this.renderRoot, '.view')).openMethods();
     else location.hash = 'view=methods';
   }
 
-  /** Offer a newer build of the page; `apply` loads it. */
+  /**
+   * Offer a newer build of the page; `apply` loads it.
+   *
+   * @param {() => void} apply
+   */
   offerUpdate(apply) {
     this._notice = {text: 'A newer Jointwise is ready.', link: '', action: {words: 'Load it', run: apply}};
   }

@@ -1,4 +1,5 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {element, of, state} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
 import {base} from '../shared/styles/base.js';
 import {PACKS, VIEWS} from './views.js';
@@ -18,17 +19,23 @@ function kept() {
 /**
  * The name of the tool, what it does, and the switches of the whole page.
  *
- * @property {string} view - the one that is shown
- * @property {number} packs - how many packs count
  * @fires jw-view - {view}: another one is wanted
  * @fires jw-methods - the method is wanted
  * @fires jw-notice - {text}: the browser does not keep the theme
  */
-class JwMasthead extends LitElement {
+class JwMasthead extends element({
+  /** The one that is shown. */
+  view: {type: String},
+  /** How many packs count. */
+  packs: {type: Number},
+  _theme: state(/** @type {string | undefined} */ (of)),
+}) {
   static styles = [
     base,
     css`
-      header { display: flex; flex-wrap: wrap; gap: 4px 14px; align-items: center; padding: 8px 16px; background: var(--card); }
+      header {
+        display: flex; flex-wrap: wrap; gap: 4px 14px; align-items: center; padding: 8px 16px; background: var(--card);
+      }
       svg { width: 34px; height: 34px; flex: none; }
       h1 { margin: 0; font-size: 1.35rem; letter-spacing: -0.02em; line-height: 1; }
       p { flex: 1 1 16rem; color: var(--soft); font-size: 0.92rem; line-height: 1.3; }
@@ -49,11 +56,14 @@ class JwMasthead extends LitElement {
         nav button { padding: 0 7px; white-space: nowrap; }
         p { order: 4; flex-basis: 100%; font-size: 0.8rem; }
       }
-      @media print { header { padding: 0 0 2mm; } nav, .switches { display: none; } h1 { font-size: 13pt; } p { font-size: 8pt; } }
+      @media print {
+        header { padding: 0 0 2mm; }
+        nav, .switches { display: none; }
+        h1 { font-size: 13pt; }
+        p { font-size: 8pt; }
+      }
     `,
   ];
-
-  static properties = {view: {type: String}, packs: {type: Number}, _theme: {state: true}};
 
   constructor() {
     super();
@@ -76,6 +86,7 @@ class JwMasthead extends LitElement {
   }
 
   render() {
+    const packs = this.packs > 0 ? html` <b>${this.packs}</b><span class="unseen"> in force</span>` : nothing;
     return html`<header>
       <svg viewBox="0 0 32 32" aria-hidden="true">
         <circle cx="16" cy="16" r="15" fill="#1f5690"></circle>
@@ -86,12 +97,14 @@ class JwMasthead extends LitElement {
       <nav aria-label="Views">
         ${VIEWS.map(
           ({id, label}) =>
-            html`<button data-view=${id} aria-current=${id === this.view ? 'page' : nothing} @click=${() => send(this, 'jw-view', {view: id})}>${label}</button>`,
+            html`<button data-view=${id} aria-current=${id === this.view ? 'page' : nothing}
+              @click=${() => send(this, 'jw-view', {view: id})}>${label}</button>`,
         )}
       </nav>
       <p>How much power a coaxial joint stands, band by band, with the derivation of every number.</p>
       <div class="switches">
-        <button id="packs" aria-current=${this.view === PACKS.id ? 'page' : nothing} @click=${() => send(this, 'jw-view', {view: PACKS.id})}>Packs${this.packs > 0 ? html` <b>${this.packs}</b><span class="unseen"> in force</span>` : nothing}</button>
+        <button id="packs" aria-current=${this.view === PACKS.id ? 'page' : nothing}
+          @click=${() => send(this, 'jw-view', {view: PACKS.id})}>Packs${packs}</button>
         <button id="methods" @click=${() => send(this, 'jw-methods')}>Method</button>
         <button id="theme" aria-pressed=${this._dark} @click=${this._turn}>Dark</button>
       </div>

@@ -1,15 +1,21 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {base} from '../shared/styles/base.js';
+
+/** @import {Action} from '../shared/elements/view.js' */
 
 /**
  * A sentence for the reader, with a button that takes it away.
  *
- * @property {string} text - the sentence; nothing is shown without one
- * @property {string} link - an address to copy by hand, shown selected
- * @property {{words: string, run: function}} action - what the reader may do about it
  * @fires jw-dismiss
  */
-class JwNotice extends LitElement {
+class JwNotice extends element({
+  /** Nothing is shown without one. */
+  text: {type: String},
+  /** An address to copy by hand, shown selected. */
+  link: {type: String},
+  action: value(/** @type {Action | undefined} */ (of)),
+}) {
   static styles = [
     base,
     css`
@@ -24,8 +30,6 @@ class JwNotice extends LitElement {
       @media print { :host { display: none; } }
     `,
   ];
-
-  static properties = {text: {type: String}, link: {type: String}, action: {attribute: false}};
 
   constructor() {
     super();
@@ -42,7 +46,9 @@ class JwNotice extends LitElement {
           ? html`<input readonly aria-label="Link to this view" .value=${this.link} @focus=${(e) => e.target.select()}>`
           : nothing
       }
-      ${this.action ? html`<button id="notice-action" @click=${this.action.run}>${this.action.words}</button>` : nothing}
+      ${
+        this.action ? html`<button id="notice-action" @click=${this.action.run}>${this.action.words}</button>` : nothing
+      }
       <button @click=${this._dismiss}>Close</button>
     </div>`;
   }

@@ -3,14 +3,20 @@ import {css} from 'lit';
 
 export const appStyles = css`
   main { display: grid; grid-template-columns: minmax(0, 1fr); gap: 10px; padding: 10px 8px 40px; }
-  jw-scenario { padding: 10px 12px; overflow: hidden; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
+  jw-scenario {
+    padding: 10px 12px; overflow: hidden; background: var(--card);
+    border: 1px solid var(--line); border-radius: var(--round);
+  }
   .bar { display: flex; flex-wrap: wrap; gap: 8px 16px; align-items: end; justify-content: space-between; }
   .tools jw-presets { flex: 1 1 540px; }
   .below { display: grid; gap: 16px; }
   .onpaper { display: none; }
   /* what stands above the tables speaks to a reader without scripts */
   .tables ::slotted(:is(h1, p)) { display: none; }
-  .trouble { display: flex; gap: 12px; align-items: center; padding: 4px 4px 4px 14px; background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round); }
+  .trouble {
+    display: flex; gap: 12px; align-items: center; padding: 4px 4px 4px 14px;
+    background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round);
+  }
   jw-progress { position: sticky; top: 0; z-index: 5; }
   @media (max-width: 720px) {
     jw-scenario { padding: 0; }

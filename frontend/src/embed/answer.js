@@ -5,7 +5,13 @@ const PATIENCE_MS = 30_000;
 /** A failure told in a sentence; trying again may help. */
 export class Trouble extends Error {}
 
-/** The text at an address. Throws a Trouble; a refusal of a Jointwise server is told in its own sentence. */
+/**
+ * The text at an address. Throws a Trouble; a refusal of a Jointwise server is told in its own sentence.
+ *
+ * @param {string} address
+ * @param {import('./words.js').Words} words
+ * @param {AbortSignal} signal
+ */
 export async function answered(address, words, signal) {
   const patience = AbortSignal.any([signal, AbortSignal.timeout(PATIENCE_MS)]);
   let answer, text;

@@ -7,6 +7,11 @@ const SCHEMES = ['http:', 'https:', 'file:'];
 const SIZE = /^([1-9]\d?|100)x([1-9]\d?|[12]\d\d|300)$/;
 
 export class BadAttribute extends Error {
+  /**
+   * @param {string} name
+   * @param {?string} value
+   * @param {string} allowed
+   */
   constructor(name, value, allowed) {
     super(`${name} is ${value === null ? 'missing' : `"${value.slice(0, 100)}"`}; allowed: ${allowed}.`);
     this.attribute = name;
@@ -51,7 +56,12 @@ function linked(text) {
   return link;
 }
 
-/** `given` is there when the snapshot came by the property. Throws a BadAttribute. */
+/**
+ * What the attributes say. Throws a BadAttribute.
+ *
+ * @param {Element} element
+ * @param {boolean} given - whether the snapshot came by the property
+ */
 export function readAttributes(element, given) {
   const text = (name) => element.getAttribute(name);
   const src = text('src');

@@ -106,12 +106,21 @@ function limit(words, {id, margins: [low, high], allowed, receiving, steps}, bin
   );
 }
 
-/** The derivation of a cell; `link` is where the full page shows it, if there is one. */
+/**
+ * The derivation of a cell.
+ *
+ * @param {import('./snapshot.js').Snapshot} snapshot
+ * @param {import('../shared/margins/reading.js').MatrixCell} cell
+ * @param {[number, number]} at - row and column
+ * @param {import('./words.js').Words} words
+ * @param {string | undefined} link - where the full page shows it, if there is one
+ * @param {() => void} close
+ */
 export function derivation(snapshot, cell, [f, c], words, link, close) {
   const {gate_reasons: reasons} = cell.family;
-  const failed = [cell.refusedBy, ...cell.marks].filter(Boolean);
+  const failed = [cell.refusedBy, ...cell.marks].filter((gate) => gate !== undefined);
   const bindingFirst = limitsOf(snapshot, f, c, cell.power).sort(
-    (one, other) => (other.id === cell.limit) - (one.id === cell.limit),
+    (one, other) => Number(other.id === cell.limit) - Number(one.id === cell.limit),
   );
   return el(
     'div',

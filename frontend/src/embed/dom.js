@@ -3,7 +3,9 @@
 /**
  * An element; properties beginning with "on" are listeners, the others attributes: false and undefined leave one out.
  *
- * @param {...(Node|string|undefined)} children
+ * @param {string} name
+ * @param {Record<string, any>} [properties]
+ * @param {...(Node | string | undefined | any[])} children - lists of them, too
  */
 export function el(name, properties = {}, ...children) {
   const made = document.createElement(name);

@@ -8,6 +8,7 @@
  * @fires jointwise-cell - {family, band, power_w, margin_db, margin_high_db, limit, refused_by}: a cell was opened
  * @fires jointwise-error - {message, attribute}: why there is none, or no newer one
  */
+import {inside} from '../shared/elements/inside.js';
 import {readCell} from '../shared/margins/reading.js';
 import {destination} from '../shared/margins/keys.js';
 import {nearestPower} from '../shared/state/levels.js';
@@ -23,6 +24,8 @@ import {readSnapshot} from './snapshot.js';
 import {sheets} from './styles.js';
 import {wordsFor} from './words.js';
 
+/** @import {MatrixCell} from '../shared/margins/reading.js' */
+
 const HEAD_PX = 40;
 const ROW_PX = {full: 46, compact: 28};
 
@@ -31,12 +34,13 @@ export class JointwiseMatrix extends HTMLElement {
 
   #root = el('div', {class: 'root'});
   #settings;
-  #words;
+  #words = wordsFor('');
   /** Where the snapshot shown came from, and its text. */
   #address;
   #text;
   /** When it was fetched. */
   #day;
+  /** @type {any} - a Snapshot, where one is shown */
   #snapshot;
   #given;
   #status = '';
@@ -85,7 +89,8 @@ export class JointwiseMatrix extends HTMLElement {
   }
 
   #refresh() {
-    this.#words = wordsFor((this.closest('[lang]') ?? document.documentElement).lang);
+    const {lang} = /** @type {HTMLElement} */ (this.closest('[lang]') ?? document.documentElement);
+    this.#words = wordsFor(lang);
     try {
       this.#settings = readAttributes(this, this.#given !== undefined);
     } catch (error) {
@@ -147,7 +152,7 @@ export class JointwiseMatrix extends HTMLElement {
       if (stop.signal.aborted) return;
       if (!this.#snapshot) return this.#fail(error);
       this.#say(this.#words.kept(this.#words.day(this.#day)));
-      this.#tell('jointwise-error', {message: error.message});
+      this.#tell('jointwise-error', {message: /** @type {Error} */ (error).message});
     }
   }
 
@@ -158,7 +163,10 @@ export class JointwiseMatrix extends HTMLElement {
     } catch (error) {
       if (from === 'kept') return false;
       const trouble = new Trouble(
-        this.#words.misshapen(this.#given === undefined ? this.#address : 'snapshot', error.message),
+        this.#words.misshapen(
+          this.#given === undefined ? this.#address : 'snapshot',
+          /** @type {Error} */ (error).message,
+        ),
       );
       if (!this.#snapshot) this.#fail(trouble);
       else this.#tell('jointwise-error', {message: trouble.message});
@@ -193,7 +201,7 @@ export class JointwiseMatrix extends HTMLElement {
 
   #say(status) {
     this.#status = status;
-    this.#root.querySelector('.status').textContent = status;
+    inside(this.#root, '.status').textContent = status;
   }
 
   get #level() {
@@ -228,17 +236,17 @@ export class JointwiseMatrix extends HTMLElement {
   }
 
   #fill() {
-    const room = this.#root.querySelector('.scroll');
+    const room = inside(this.#root, '.scroll');
     if (!this.#snapshot) return room.replaceChildren(emptyGrid(this.#words, this.#settings.size));
     const {powers_w: levels} = this.#snapshot.matrix;
     this.#root.style.setProperty('--levels', levels.length);
     this.#root.style.setProperty('--chosen', `${(this.#level / Math.max(levels.length - 1, 1)) * 100}%`);
     const table = grid(this.#snapshot, this.#level, this.#words, this.#settings.compact);
     table.addEventListener('keydown', (event) => this.#moved(event));
-    table.addEventListener(
-      'click',
-      ({target}) => target.closest('td > button') && this.#open(target.closest('td > button')),
-    );
+    table.addEventListener('click', ({target}) => {
+      const button = /** @type {Element} */ (target).closest('td > button');
+      if (button) this.#open(button);
+    });
     room.replaceChildren(table);
     this.#root.querySelector('.ends a')?.setAttribute('href', this.#link());
     const opened = this.#opened;
@@ -269,7 +277,11 @@ export class JointwiseMatrix extends HTMLElement {
     return el('label', {}, words.power, el('select', {onchange: chosen}, options));
   }
 
-  /** Where the full page shows the scenario, with a cell open if one is given; undefined when the site links to none. */
+  /**
+   * Where the full page shows the scenario, with a cell open if one is given; undefined when the site links to none.
+   *
+   * @param {MatrixCell} [cell]
+   */
   #link(cell) {
     const link = this.#settings?.link;
     if (!link || !this.#snapshot) return link?.href;
@@ -287,22 +299,25 @@ export class JointwiseMatrix extends HTMLElement {
     this.#focus(this.#button(to.map((at) => Math.max(at, 0))));
   }
 
+  /** @param {number[]} at - row and column */
   #button([f, c]) {
-    return this.#root.querySelector(`td > button[data-row="${f}"][data-column="${c}"]`);
+    return inside(this.#root, `td > button[data-row="${f}"][data-column="${c}"]`);
   }
 
   #focus(button) {
-    for (const one of this.#root.querySelectorAll('td > button[tabindex="0"]')) one.tabIndex = -1;
+    const reached = /** @type {NodeListOf<HTMLElement>} */ (this.#root.querySelectorAll('td > button[tabindex="0"]'));
+    for (const one of reached) one.tabIndex = -1;
     button.tabIndex = 0;
     button.focus();
   }
 
   #open(button) {
+    /** @type {[number, number]} */
     const at = [Number(button.dataset.row), Number(button.dataset.column)];
     if (String(this.#opened) === String(at)) return this.#close();
     this.#focus(button);
     this.#unfold(at);
-    this.#root.querySelector('#heading').focus();
+    inside(this.#root, '#heading').focus();
     const cell = readCell(this.#snapshot.matrix, ...at, this.#level);
     this.#tell('jointwise-cell', {
       family: cell.family.id,
@@ -315,7 +330,11 @@ export class JointwiseMatrix extends HTMLElement {
     });
   }
 
-  /** Put the derivation of a cell below its row. */
+  /**
+   * Put the derivation of a cell below its row.
+   *
+   * @param {[number, number]} at - row and column
+   */
   #unfold(at) {
     this.#fold();
     this.#opened = at;
@@ -324,7 +343,7 @@ export class JointwiseMatrix extends HTMLElement {
     button.setAttribute('aria-expanded', 'true');
     const shown = derivation(this.#snapshot, cell, at, this.#words, this.#link(cell), () => this.#close());
     const wide = el('td', {colspan: this.#snapshot.matrix.columns.length + 1}, shown);
-    button.closest('tr').after(el('tr', {class: 'open'}, wide));
+    button.closest('tr')?.after(el('tr', {class: 'open'}, wide));
   }
 
   #fold() {

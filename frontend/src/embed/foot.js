@@ -1,4 +1,10 @@
-/** What stands below an embedded matrix: the legend, the caution, what is being done, conditions, marks, the way to the full page. */
+/**
+ * What stands below an embedded matrix: the legend, the caution, what is being done, conditions, marks, the way to the
+ * full page.
+ *
+ * @import {Snapshot} from './snapshot.js'
+ * @import {Words} from './words.js'
+ */
 import {STEPS} from '../shared/margins/scale.js';
 import {DISAGREES, letterOf, refusedWord} from '../shared/margins/reading.js';
 import {MINUS} from '../shared/text/format.js';
@@ -7,6 +13,7 @@ import {conditionsIn} from './words.js';
 
 const signed = (edge) => `${edge > 0 ? '+' : edge < 0 ? MINUS : ''}${Math.abs(edge)}`;
 
+/** @param {Words} words */
 function legend(words) {
   const range = ({from}, i) => {
     const high = STEPS[i + 1]?.from;
@@ -24,6 +31,11 @@ function legend(words) {
 }
 
 function marks(words, {gates}) {
+  /**
+   * @param {string} mark
+   * @param {string} text
+   * @param {string} [lang]
+   */
   const row = (mark, text, lang) => el('li', {lang}, el('b', {}, mark), el('span', {}, text));
   return el(
     'ul',
@@ -43,7 +55,12 @@ const conditions = (words, snapshot) =>
 
 const folded = (heading, inside) => el('details', {}, el('summary', {}, heading), inside);
 
-/** All of it takes the same room before there is a snapshot, so that nothing moves when it comes. */
+/**
+ * All of it takes the same room before there is a snapshot, so that nothing moves when it comes.
+ *
+ * @param {Words} words
+ * @param {{compact: boolean, link: string | undefined, status: string, snapshot: Snapshot | undefined}} shown
+ */
 export function foot(words, {compact, link, status, snapshot}) {
   return el(
     'div',

@@ -8,9 +8,13 @@
  */
 const given = new URLSearchParams(location.search);
 const matrix = document.createElement('jointwise-matrix');
-for (const name of matrix.constructor.observedAttributes)
-  if (given.has(name) && name !== 'link') matrix.setAttribute(name, given.get(name));
-if (given.has('lang')) document.documentElement.lang = given.get('lang');
+const {observedAttributes} = /** @type {typeof import('./element.js').JointwiseMatrix} */ (matrix.constructor);
+for (const name of observedAttributes) {
+  const value = given.get(name);
+  if (value !== null && name !== 'link') matrix.setAttribute(name, value);
+}
+const lang = given.get('lang');
+if (lang !== null) document.documentElement.lang = lang;
 matrix.setAttribute('link', new URL(`./${location.hash}`, location.href).href);
 document.body.append(matrix);
 

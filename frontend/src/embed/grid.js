@@ -6,7 +6,14 @@ import {DISAGREES, letterOf, readCell} from '../shared/margins/reading.js';
 import {el} from './dom.js';
 import {printedIn} from './words.js';
 
-const stepNameOf = (cell) => (cell.refusedBy ? 'refused' : stepOf(cell.margin));
+/**
+ * @import {MatrixCell} from '../shared/margins/reading.js'
+ * @import {Snapshot} from './snapshot.js'
+ * @import {Words} from './words.js'
+ */
+
+/** @param {MatrixCell} read */
+const stepNameOf = (read) => (read.refusedBy ? 'refused' : stepOf(read.margin));
 
 const head = (name) => {
   const [number, ...unit] = name.split(' ');
@@ -23,7 +30,12 @@ function frame(words, heads, rows) {
   );
 }
 
-/** The table before there are numbers: the same room, nothing in it. */
+/**
+ * The table before there are numbers: the same room, nothing in it.
+ *
+ * @param {Words} words
+ * @param {{rows: number, columns: number}} size
+ */
 export function emptyGrid(words, {rows, columns}) {
   const times = (count, make) => Array.from({length: count}, make);
   const row = () =>
@@ -42,7 +54,14 @@ export function emptyGrid(words, {rows, columns}) {
   return table;
 }
 
-/** The table of a matrix at power level `p`; `compact` leaves all but the number out. */
+/**
+ * The table of a matrix at power level `p`; `compact` leaves all but the number out.
+ *
+ * @param {Snapshot} snapshot
+ * @param {number} p
+ * @param {Words} words
+ * @param {boolean} compact
+ */
 export function grid({matrix}, p, words, compact) {
   const {families, columns, powers_w: levels} = matrix;
   const heads = columns.map(({name}) => el('th', {scope: 'col'}, head(name)));
@@ -58,6 +77,13 @@ export function grid({matrix}, p, words, compact) {
   );
 }
 
+/**
+ * @param {MatrixCell} read
+ * @param {MatrixCell[]} ladder
+ * @param {Words} words
+ * @param {number} f
+ * @param {number} c
+ */
 function cell(read, ladder, words, f, c) {
   const word = printedIn(words, read);
   const number = el('span', {class: word.length > 5 ? 'number long' : 'number'}, word);

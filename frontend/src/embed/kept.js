@@ -5,17 +5,27 @@ const PREFIX = 'jointwise-matrix ';
 /** Of one website. */
 const MOST_COPIES = 3;
 
-/** What was kept of an address: {day, text}; undefined when nothing was. */
+/**
+ * What was kept of an address; undefined when nothing was.
+ *
+ * @param {string} address
+ * @returns {{day: string, text: string} | undefined}
+ */
 export function recall(address) {
   try {
-    const {day, text} = JSON.parse(localStorage.getItem(PREFIX + address));
+    const {day, text} = JSON.parse(String(localStorage.getItem(PREFIX + address)));
     return Number.isFinite(Date.parse(day)) && typeof text === 'string' ? {day, text} : undefined;
   } catch {
     return undefined;
   }
 }
 
-/** Keep a text; the oldest copies go. */
+/**
+ * Keep a text; the oldest copies go.
+ *
+ * @param {string} address
+ * @param {string} text
+ */
 export function keep(address, text) {
   if (text.length > LONGEST_TEXT) return;
   try {

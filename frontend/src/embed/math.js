@@ -26,18 +26,24 @@ const decoded = (text) =>
     number ? String.fromCodePoint(number) : (NAMED[name] ?? whole),
   );
 
-/** The math element; undefined when the markup is none, or holds what no formula does. */
+/**
+ * The math element; undefined when the markup is none, or holds what no formula does.
+ *
+ * @param {string} markup
+ */
 export function mathElement(markup) {
   const root = document.createElementNS(NAMESPACE, 'mrow');
   const open = [root];
   for (const [, closes, name, text] of markup.matchAll(PIECES)) {
-    if (text !== undefined) open.at(-1).append(decoded(text));
+    const innermost = open[open.length - 1];
+    if (text !== undefined) innermost.append(decoded(text));
     else if (!KNOWN.has(name)) return undefined;
     else if (closes) {
-      if (open.pop().localName !== name || open.length === 0) return undefined;
+      open.pop();
+      if (innermost.localName !== name || open.length === 0) return undefined;
     } else {
       const child = document.createElementNS(NAMESPACE, name);
-      open.at(-1).append(child);
+      innermost.append(child);
       if (open.push(child) > DEEPEST) return undefined;
     }
   }

@@ -7,39 +7,56 @@ const OF_THE_PAGE = ['family', 'band', 'frequency_hz', 'shows', 'view'];
 /** Sheets of the matrix; any other view is not one. */
 const SHEETS = [null, 'methods', 'website'];
 
+/** @param {URL} link */
 const fieldsOf = (link) => new URLSearchParams(link.hash.slice(1).replaceAll('+', '%2B'));
 
+/** @param {URL} link */
 export const leadsToMatrix = (link) => SHEETS.includes(fieldsOf(link).get('view'));
 
 /** The columns of a first visit that the Region has. */
 function firstBands(region) {
   const known = new Map(BANDS.map((band) => [band.id, band]));
-  return FIRST_BANDS.filter((id) => known.get(id).regions.includes(region));
+  return FIRST_BANDS.filter((id) => known.get(id)?.regions.includes(region));
 }
 
-/** The address that answers a link with a snapshot. */
+/**
+ * The address that answers a link with a snapshot.
+ *
+ * @param {URL} link
+ */
 export function snapshotAddress(link) {
   const fields = fieldsOf(link);
   for (const name of OF_THE_PAGE) fields.delete(name);
   if (!fields.has('bands')) fields.set('bands', firstBands(fields.get('region') ?? '1').join());
   const address = new URL('api/v1/snapshot', link);
-  address.search = fields;
+  address.search = String(fields);
   return address;
 }
 
 const count = (text) => text.split(',').filter(Boolean).length;
 
-/** Rows and columns a link will have; those of a first visit where it does not say. */
+/**
+ * Rows and columns a link will have; those of a first visit where it does not say.
+ *
+ * @param {URL} [link]
+ */
 export function expectedSize(link) {
   const fields = link ? fieldsOf(link) : new URLSearchParams();
-  const named = (name, otherwise) => (fields.has(name) ? count(fields.get(name)) : otherwise);
+  const named = (name, otherwise) => (fields.has(name) ? count(String(fields.get(name))) : otherwise);
   return {
     rows: named('families', FAMILIES.length),
     columns: named('bands', FIRST_BANDS.length) + named('frequencies_hz', 0),
   };
 }
 
-/** The address of the full page showing a snapshot's scenario, with a cell open if one is given. */
+/**
+ * The address of the full page showing a snapshot's scenario, with a cell open if one is given.
+ *
+ * @param {URL} link
+ * @param {import('./snapshot.js').Snapshot} snapshot
+ * @param {number} power
+ * @param {import('../shared/margins/reading.js').MatrixCell} [cell]
+ */
 export function fullPage(link, {request, matrix}, power, cell) {
   const bands = matrix.columns.filter(({low_hz: low, high_hz: high}) => low !== high).map(({id}) => id);
   const isSpot = cell && cell.column.low_hz === cell.column.high_hz;

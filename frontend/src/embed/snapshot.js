@@ -1,4 +1,18 @@
-/** Reading a snapshot: text that came from anywhere into data of a known shape, or a sentence why not. */
+/**
+ * Reading a snapshot: text that came from anywhere into data of a known shape, or a sentence why not.
+ *
+ * @typedef {object} Ends - what the limits of a matrix allow or leave at its cautious and its generous end
+ * @property {[?number, ?number][][]} heat_allowed_w
+ * @property {[?number, ?number][][]} voltage_allowed_w
+ * @property {[?number, ?number][][]} match_margin_db
+ *
+ * @typedef {object} Snapshot
+ * @property {Record<string, any>} request
+ * @property {Record<string, string>} names - of what the request names by an id
+ * @property {import('../shared/answers.js').Matrix & Ends} matrix
+ * @property {any} derivations - the steps of all cells, each thing in them kept once
+ * @property {string[]} cautions
+ */
 import {Misshapen, boolean, dictionary, exactly, index, list, number, orNull, places, record, text} from './shape.js';
 
 /** The core packs all families on all bands into half of it. */
@@ -106,7 +120,12 @@ const snapshot = record({
   cautions: list(sentence, 0, 30),
 });
 
-/** The snapshot in a text. Throws a Misshapen whose message says what is wrong with it. */
+/**
+ * The snapshot in a text. Throws a Misshapen whose message says what is wrong with it.
+ *
+ * @param {string} given
+ * @returns {Snapshot}
+ */
 export function readSnapshot(given) {
   if (given.length > LONGEST_TEXT) throw new Misshapen(`it must have at most ${LONGEST_TEXT} characters`);
   let value;
@@ -115,5 +134,5 @@ export function readSnapshot(given) {
   } catch {
     throw new Misshapen('it must be JSON');
   }
-  return snapshot(value, '');
+  return /** @type {Snapshot} */ (snapshot(value, ''));
 }

@@ -10,44 +10,81 @@ const RULES = `
 .root {
   --head: 92px; --least: 44px; --row: 46px;
   --hatch: repeating-linear-gradient(135deg, var(--refused) 0 4px, var(--refused-line) 4px 5px);
-  display: block; container-type: inline-size; text-align: start; font-family: var(--figures); font-variant-numeric: tabular-nums; color: var(--ink);
+  display: block; container-type: inline-size; text-align: start; font-family: var(--figures);
+  font-variant-numeric: tabular-nums; color: var(--ink);
 }
 .root[data-compact] { --least: 40px; --row: 28px; }
-.card { font-size: 0.9375em; line-height: 1.45; background: var(--card); border: 1px solid var(--line); border-radius: 8px; overflow: hidden; }
+.card {
+  font-size: 0.9375em; line-height: 1.45; background: var(--card); border: 1px solid var(--line); border-radius: 8px;
+  overflow: hidden;
+}
 *, *::before, *::after { box-sizing: border-box; }
 button, select { font: inherit; color: inherit; }
 h2, h3, p, ul, ol { margin: 0; padding: 0; }
 [hidden] { display: none !important; }
-:focus-visible { outline: 3px solid var(--accent); outline-offset: -2px; border-radius: 4px; position: relative; z-index: 1; }
+:focus-visible {
+  outline: 3px solid var(--accent); outline-offset: -2px; border-radius: 4px; position: relative; z-index: 1;
+}
 a { color: var(--accent); }
 small { font-size: 0.85em; }
 .soft { color: var(--soft); font-size: 0.87em; }
 .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
-.bar { display: flex; gap: 12px; align-items: center; height: 52px; padding: 0 10px; border-bottom: 1px solid var(--line); }
+.bar {
+  display: flex; gap: 12px; align-items: center; height: 52px; padding: 0 10px; border-bottom: 1px solid var(--line);
+}
 .bar h2 { flex: 1; min-width: 0; font-size: 1em; line-height: 1.2; max-height: 2.4em; overflow: hidden; }
 .bar label { display: flex; gap: 8px; align-items: center; flex: none; font-size: 0.87em; }
-select, .close, .again { min-height: 44px; padding: 0 10px; background: var(--card); border: 1px solid var(--edge); border-radius: 8px; cursor: pointer; }
+select, .close, .again {
+  min-height: 44px; padding: 0 10px; background: var(--card); border: 1px solid var(--edge); border-radius: 8px;
+  cursor: pointer;
+}
 .scroll { position: relative; overflow: auto hidden; overscroll-behavior-x: contain; scroll-padding-left: var(--head); }
-table { border-collapse: separate; border-spacing: 0; table-layout: fixed; width: 100%; min-width: calc(var(--head) + var(--columns) * var(--least)); }
+table {
+  border-collapse: separate; border-spacing: 0; table-layout: fixed; width: 100%;
+  min-width: calc(var(--head) + var(--columns) * var(--least));
+}
 th, td { padding: 0; font-weight: inherit; }
-thead th { height: 40px; border-bottom: 1px solid var(--edge); font-size: 0.93em; font-weight: 650; line-height: 1.05; text-align: center; }
+thead th {
+  height: 40px; border-bottom: 1px solid var(--edge); font-size: 0.93em; font-weight: 650; line-height: 1.05;
+  text-align: center;
+}
 thead th small { display: block; font-weight: 400; font-size: 0.75em; color: var(--soft); }
-th:first-child { position: sticky; left: 0; z-index: 2; width: var(--head); background: var(--card); border-right: 1px solid var(--edge); }
-tbody th { height: var(--row); padding: 0 4px 0 8px; text-align: left; font-size: 0.82em; line-height: 1.15; font-weight: 600; overflow-wrap: anywhere; }
+th:first-child {
+  position: sticky; left: 0; z-index: 2; width: var(--head); background: var(--card);
+  border-right: 1px solid var(--edge);
+}
+tbody th {
+  height: var(--row); padding: 0 4px 0 8px; text-align: left; font-size: 0.82em; line-height: 1.15; font-weight: 600;
+  overflow-wrap: anywhere;
+}
 tbody th span { display: block; max-height: var(--row); overflow: hidden; }
-.empty, td > button { display: grid; width: 100%; height: var(--row); min-width: 0; padding: 0; border: 1px solid transparent; border-radius: 5px; background-clip: padding-box; }
+.empty, td > button {
+  display: grid; width: 100%; height: var(--row); min-width: 0; padding: 0; border: 1px solid transparent;
+  border-radius: 5px; background-clip: padding-box;
+}
 .empty { background-color: var(--sunk); }
 td > button { grid-template: minmax(0, 1fr) 16px 7px 8px / 4px minmax(0, 1fr) 4px; cursor: pointer; }
 td > button:hover { border-color: var(--ink); }
 [data-compact] td > button { grid-template-rows: 100%; align-items: center; }
 [data-compact] td > button > .number { grid-row: 1; font-size: 0.8em; }
 [data-compact] td > button > .long { font-size: 0.66em; }
-td > button[aria-expanded='true'] { outline: 3px solid var(--accent); outline-offset: -2px; position: relative; z-index: 1; }
-.number { grid-row: 2; font-size: 0.9em; font-stretch: condensed; font-weight: 600; line-height: 16px; text-align: center; letter-spacing: -0.02em; white-space: nowrap; }
+td > button[aria-expanded='true'] {
+  outline: 3px solid var(--accent); outline-offset: -2px; position: relative; z-index: 1;
+}
+.number {
+  grid-row: 2; font-size: 0.9em; font-stretch: condensed; font-weight: 600; line-height: 16px; text-align: center;
+  letter-spacing: -0.02em; white-space: nowrap;
+}
 .long { font-size: 0.7em; font-weight: 500; letter-spacing: -0.03em; }
-td > button::before { grid-row: 1; align-self: end; overflow: clip; font-size: 0.7em; line-height: 11px; height: 11px; padding-left: 3px; text-align: left; white-space: nowrap; letter-spacing: 0.06em; font-weight: 600; }
+td > button::before {
+  grid-row: 1; align-self: end; overflow: clip; font-size: 0.7em; line-height: 11px; height: 11px; padding-left: 3px;
+  text-align: left; white-space: nowrap; letter-spacing: 0.06em; font-weight: 600;
+}
 td > button[data-letters]::before { content: attr(data-letters); }
-td > button[data-high]::after { content: '?'; grid-row: 1; justify-self: end; width: 17px; height: 17px; margin-bottom: -6px; padding-right: 2px; border-radius: 0 4px 0 0; font-weight: 700; font-size: 10px; line-height: 11px; text-align: right; }
+td > button[data-high]::after {
+  content: '?'; grid-row: 1; justify-self: end; width: 17px; height: 17px; margin-bottom: -6px; padding-right: 2px;
+  border-radius: 0 4px 0 0; font-weight: 700; font-size: 10px; line-height: 11px; text-align: right;
+}
 td > button[data-undecided] { border: 1px dashed currentColor; background-clip: border-box; }
 [data-step='refused'] { background-image: var(--hatch); color: var(--refused-ink); }
 td [data-step='refused'] > .number { font-weight: 500; }
@@ -59,7 +96,10 @@ td [data-step='refused'] > .number { font-weight: 500; }
 .verdict { margin: 6px 0 10px; }
 .failed { margin: 0 0 10px; padding-left: 1.2em; color: var(--alarm); }
 details { border-top: 1px solid var(--line); }
-summary { min-height: 44px; padding: 6px 2px; display: flex; flex-wrap: wrap; gap: 4px 10px; align-items: center; cursor: pointer; }
+summary {
+  min-height: 44px; padding: 6px 2px; display: flex; flex-wrap: wrap; gap: 4px 10px; align-items: center;
+  cursor: pointer;
+}
 summary::before { content: '▸'; color: var(--accent); }
 details[open] > summary::before { content: '▾'; }
 summary b { padding: 2px 8px; border-radius: 5px; }
@@ -79,9 +119,15 @@ sub { font-size: 0.75em; line-height: 0; }
 .foot > * + * { margin-top: 6px; }
 .status { min-height: 1lh; }
 .scale { display: flex; max-width: 640px; }
-.scale span { flex: 1; min-width: 0; padding: 5px 1px; text-align: center; font-size: 0.86em; line-height: 1.15; min-height: calc(2lh + 10px); }
+.scale span {
+  flex: 1; min-width: 0; padding: 5px 1px; text-align: center; font-size: 0.86em; line-height: 1.15;
+  min-height: calc(2lh + 10px);
+}
 .scale span:nth-of-type(5) { border-left: 3px solid var(--ink); }
-.marks-list { display: grid; grid-template-columns: repeat(auto-fill, minmax(240px, 1fr)); gap: 2px 16px; padding-bottom: 8px; list-style: none; }
+.marks-list {
+  display: grid; grid-template-columns: repeat(auto-fill, minmax(240px, 1fr)); gap: 2px 16px; padding-bottom: 8px;
+  list-style: none;
+}
 details > .marks-list { padding-left: 0; }
 .marks-list li { display: grid; grid-template-columns: 4.5em 1fr; }
 .conditions { columns: 240px; }

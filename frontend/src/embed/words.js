@@ -2,6 +2,8 @@
  * The element's own words, by language. Names, formulas and reasons come from the core, in English.
  *
  * A language here is whole: each has the same keys.
+ *
+ * @typedef {typeof en} Words
  */
 import {decibels, frequency, power as watts, quantity, roundedDown} from '../shared/text/format.js';
 import {printed, spokenCell} from '../shared/margins/reading.js';
@@ -69,7 +71,8 @@ const en = {
   yes: 'yes',
   no: 'no',
   caution:
-    'An estimate from published figures. RF burns, high voltage, heights and lightning can kill: local codes and licensed practice come first.',
+    'An estimate from published figures. RF burns, high voltage, heights and lightning can kill: ' +
+    'local codes and licensed practice come first.',
   cautions: 'Before you work on it',
   full: 'Open on the full page',
   close: 'Close',
@@ -155,7 +158,8 @@ const de = {
   yes: 'ja',
   no: 'nein',
   caution:
-    'Eine Schätzung aus veröffentlichten Werten. HF-Verbrennung, Hochspannung, Absturz und Blitz können töten: Örtliche Vorschriften und fachkundige Praxis gehen vor.',
+    'Eine Schätzung aus veröffentlichten Werten. HF-Verbrennung, Hochspannung, Absturz und Blitz können töten: ' +
+    'Örtliche Vorschriften und fachkundige Praxis gehen vor.',
   cautions: 'Vor der Arbeit daran',
   full: 'Auf der ganzen Seite öffnen',
   close: 'Schließen',
@@ -173,7 +177,10 @@ const de = {
     if (cell.refusedBy) return `Ausgeschlossen: ${cell.refusedBy.name}.`;
     if (cell.margin >= 0) return `${comma(decibels(cell.margin))} dB Reserve; begrenzt durch ${LIMITS_DE[cell.limit]}.`;
     if (cell.undecided)
-      return `Unentschieden: ${LIMITS_DE[cell.limit]} ist nach den vorsichtigen Quellen überschritten, nach den großzügigen nicht.`;
+      return (
+        `Unentschieden: ${LIMITS_DE[cell.limit]} ist nach den vorsichtigen Quellen überschritten, ` +
+        'nach den großzügigen nicht.'
+      );
     return `Grenze um ${comma(decibels(-cell.margin).slice(1))} dB überschritten: ${LIMITS_DE[cell.limit]}.`;
   },
   binds: 'begrenzt',
@@ -196,7 +203,12 @@ const LANGUAGES = new Map([
   ['de', de],
 ]);
 
-/** The words of a language tag such as de-AT; English where there are none. */
+/**
+ * The words of a language tag such as de-AT; English where there are none.
+ *
+ * @param {string} tag
+ * @returns {Words}
+ */
 export const wordsFor = (tag) => LANGUAGES.get(tag.toLowerCase().split('-')[0]) ?? en;
 
 /** What a cell prints. */

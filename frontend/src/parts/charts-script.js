@@ -1,4 +1,9 @@
-/** Loads the chart library from a file of its own, once, when the first chart opens. */
+/**
+ * Loads the chart library from a file of its own, once, when the first chart opens.
+ *
+ * @param {string} address
+ * @returns {() => Promise<any>}
+ */
 export function chartScript(address) {
   let library;
   const load = () =>

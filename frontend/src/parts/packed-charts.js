@@ -1,6 +1,10 @@
 /** Unpacks the chart library out of part `charts` of the page, once, when the first chart opens. */
 import {runPart} from './part-text.js';
 
+/**
+ * @param {Document} document
+ * @returns {() => Promise<any>}
+ */
 export function embeddedCharts(document) {
   let library;
   const load = async () => {

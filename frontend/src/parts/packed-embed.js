@@ -1,6 +1,13 @@
-/** Unpacks the script for other websites out of part `embed` of the page, once, when the panel opens; resolves to its text. */
+/**
+ * Unpacks the script for other websites out of part `embed` of the page, once, when the panel opens; resolves to its
+ * text.
+ */
 import {partText, run} from './part-text.js';
 
+/**
+ * @param {Document} document
+ * @returns {() => Promise<string>}
+ */
 export function packedEmbed(document) {
   let text;
   const load = async () => {

@@ -12,8 +12,13 @@ import {isUnreachable} from './unreachable.js';
 const LEFT_ALONE_MS = 15_000;
 
 /**
- * @param {object} http, worker - the two transports
- * @param {function(): Promise<boolean>} answers - whether the server can be reached
+ * @import {Transport} from '../shared/answers.js'
+ *
+ * @param {object} ways
+ * @param {Transport} ways.http
+ * @param {Transport} ways.worker
+ * @param {() => Promise<boolean>} ways.answers - whether the server can be reached
+ * @returns {Transport}
  */
 export function eitherTransport({http, worker, answers}) {
   /** What became of the last request to a server that is away; undefined while it answers. */
@@ -26,6 +31,7 @@ export function eitherTransport({http, worker, answers}) {
     if (await answers()) silence = undefined;
   }
 
+  /** @param {Parameters<Transport['ask']>} asked */
   async function instead(...asked) {
     const heard = silence;
     try {
@@ -55,7 +61,11 @@ export function eitherTransport({http, worker, answers}) {
   };
 }
 
-/** Whether the server says that it is well. */
+/**
+ * Whether the server says that it is well.
+ *
+ * @param {URL} base
+ */
 export function serverAnswers(base) {
   return async () => {
     try {

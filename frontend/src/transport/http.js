@@ -1,15 +1,20 @@
 /**
  * Asks the core over HTTP.
  *
- * Every transport is an object with `ask(operation, request, {signal})`, a
- * promise of the result; it fails with a Refusal, an Unreachable when no answer
- * came at all, or with the signal's own reason when the caller gave up.
+ * Every transport has the same `ask`, which fails with a Refusal, an Unreachable when no answer came at all, or with
+ * the signal's own reason when the caller gave up.
+ *
+ * @import {Transport} from '../shared/answers.js'
  */
 import {Refusal} from './refusal.js';
 import {Unreachable} from './unreachable.js';
 
 const PATIENCE_MS = 60_000;
 
+/**
+ * @param {URL} base - where the operations are
+ * @returns {Transport}
+ */
 export function httpTransport(base) {
   return {
     async ask(operation, request, {signal} = {}) {

@@ -5,6 +5,7 @@
  * what to change, and are undefined when no field is at fault.
  */
 export class Refusal extends Error {
+  /** @param {{detail: string, field?: string, value?: any, allowed?: any}} problem */
   constructor({detail, field, value, allowed}) {
     super(detail);
     this.name = 'Refusal';

@@ -2,6 +2,7 @@ import {Refusal} from './refusal.js';
 
 /** A request that no core received: the server is away, or none can be started in this browser. */
 export class Unreachable extends Refusal {
+  /** @param {string} detail */
   constructor(detail) {
     super({detail});
     this.name = 'Unreachable';

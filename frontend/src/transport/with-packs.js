@@ -10,9 +10,14 @@
 import {asked} from '../shared/packs/shelf.js';
 
 /**
- * @param {{ask: function}} plain - asks where no own pack counts
- * @param {{ask: function}} worker - asks the core in this browser
- * @param {Shelf} shelf
+ * @import {Refused, Transport} from '../shared/answers.js'
+ * @import {Shelf} from '../shared/packs/shelf.js'
+ *
+ * @param {object} ways
+ * @param {Transport} ways.plain - asks where no own pack counts
+ * @param {Transport} ways.worker - asks the core in this browser
+ * @param {Shelf} ways.shelf
+ * @returns {Transport}
  */
 export function withPacks({plain, worker, shelf}) {
   return {
@@ -23,16 +28,22 @@ export function withPacks({plain, worker, shelf}) {
       try {
         return await way.ask(operation, request, {...options, packs: asked(shelf.inForce)});
       } catch (error) {
-        const bad = shelf.own.find(({name, on}) => on && error.field?.startsWith(`${name}: `));
+        const {field, message} = /** @type {Refused} */ (error);
+        const bad = shelf.own.find(({name, on}) => on && field?.startsWith(`${name}: `));
         if (!bad) throw error;
-        shelf.turn(bad, false, error.message);
+        shelf.turn(bad, false, message);
         return this.ask(operation, request, options);
       }
     },
   };
 }
 
-/** The packs that the server at `base` has in force; none where it can't be asked. */
+/**
+ * The packs that the server at `base` has in force; none where it can't be asked.
+ *
+ * @param {URL} base
+ * @returns {Promise<string[]>}
+ */
 export async function packsOfServer(base) {
   const answer = await fetch(new URL('packs.json', base), {cache: 'no-store'});
   if (!answer.ok) throw new Error(`packs.json: ${answer.status}`);

@@ -10,6 +10,21 @@ import {READY, ask} from '../worker/messages.js';
 import {Refusal} from './refusal.js';
 import {Unreachable} from './unreachable.js';
 
+/**
+ * @import {AskedPack, Transport} from '../shared/answers.js'
+ * @import {Payload} from '../worker/part.js'
+ *
+ * @typedef {object} Job - a request and who waits for its answer
+ * @property {number} number
+ * @property {string} operation
+ * @property {Uint8Array} body
+ * @property {AskedPack[] | undefined} packs
+ * @property {number} tries
+ * @property {boolean} unwanted
+ * @property {(result: any) => void} resolve
+ * @property {(error: any) => void} reject
+ */
+
 /** How long a start may go on without a new stage; a slow tablet takes its time. */
 const STAGE_MS = 120_000;
 /** How long a living worker may take to say that it has a request. */
@@ -28,10 +43,12 @@ const silent = (seconds) => `The core gave no answer within ${seconds} seconds; 
 /**
  * A transport; its worker starts with `start()` or the first request.
  *
- * @param {{read: function(): Promise<object>}} payload - embeddedPayload or fetchedPayload
- * @param {Object<string, number>} longestS - how long an answer may take, in s, by operation
- * @param {function(string): Worker} [createWorker] - makes a worker from its script
- * @param {function(string): void} [onProgress] - is told each stage of a start, and '' when it came to nothing
+ * @param {object} settings
+ * @param {Payload} settings.payload - embeddedPayload or fetchedPayload
+ * @param {Record<string, number>} settings.longestS - how long an answer may take, in s, by operation
+ * @param {(script: string) => Worker} [settings.createWorker] - makes a worker from its script
+ * @param {(stage: string) => void} [settings.onProgress] - is told each stage of a start, '' when it failed
+ * @returns {Transport & {start: () => void}}
  */
 export function workerTransport({payload, longestS, createWorker, onProgress = () => {}}) {
   const queue = new Queue((hear) => new Life({payload, createWorker, hear}), longestS, onProgress);
@@ -48,23 +65,36 @@ class Queue {
   #longestS;
   #onProgress;
   #number = 0;
+  /** @type {Job[]} */
   #waiting = [];
-  /** The request the worker has, if any. */
+  /** @type {Job | undefined} - the request the worker has, if any */
   #given;
+  /** @type {Life | undefined} */
   #life;
   #ready = false;
   #clock;
 
+  /**
+   * @param {(hear: (message: {kind: string}) => void) => Life} begin
+   * @param {Record<string, number>} longestS
+   * @param {(stage: string) => void} onProgress
+   */
   constructor(begin, longestS, onProgress) {
     this.#begin = begin;
     this.#longestS = longestS;
     this.#onProgress = onProgress;
   }
 
+  /**
+   * @param {string} operation
+   * @param {any} request
+   * @param {import('../shared/answers.js').Options} options
+   */
   ask(operation, request, {signal, packs}) {
     return new Promise((resolve, reject) => {
       signal?.throwIfAborted();
       const body = new TextEncoder().encode(JSON.stringify(request));
+      /** @type {Job} */
       const job = {number: ++this.#number, operation, body, packs, tries: 0, unwanted: false, resolve, reject};
       signal?.addEventListener('abort', () => this.#giveUp(job, signal.reason), {once: true});
       this.#waiting.push(job);
@@ -83,12 +113,14 @@ class Queue {
     if (this.#waiting.length === 0) return;
     this.start();
     if (!this.#ready || this.#given) return;
-    const job = (this.#given = this.#waiting.shift());
+    const job = /** @type {Job} */ (this.#waiting.shift());
+    this.#given = job;
     job.tries++;
-    this.#life.send(ask(job.number, job.operation, job.body, job.packs));
+    this.#life?.send(ask(job.number, job.operation, job.body, job.packs));
     this.#expect(TAKEN_MS, () => this.#hear.died());
   }
 
+  /** @type {Record<string, (message?: any) => void>} */
   #hear = {
     stage: ({name}) => {
       this.#onProgress(name);
@@ -119,7 +151,7 @@ class Queue {
   };
 
   #expectAnswer() {
-    const job = this.#given;
+    const job = /** @type {Job} */ (this.#given);
     const longestS = this.#longestS[job.operation];
     this.#expect(job.unwanted ? GIVEN_UP_MS : longestS * 1000, () => {
       this.#end();
@@ -128,6 +160,10 @@ class Queue {
     });
   }
 
+  /**
+   * @param {number} number
+   * @param {(job: Job) => void} how
+   */
   #settle(number, how) {
     const job = this.#given;
     if (job?.number !== number) return;
@@ -137,6 +173,10 @@ class Queue {
     this.#proceed();
   }
 
+  /**
+   * @param {Job} job
+   * @param {any} reason
+   */
   #giveUp(job, reason) {
     job.reject(reason);
     job.unwanted = true;
@@ -146,7 +186,7 @@ class Queue {
 
   #end() {
     this.#expectNothing();
-    this.#life.end();
+    this.#life?.end();
     this.#life = undefined;
     this.#given = undefined;
     this.#ready = false;

@@ -3,6 +3,7 @@
  *
  * The build puts this behind a head that defines `runtime`, Pyodide's own code.
  */
+/* global runtime */
 import {openCore} from './core.js';
 import {LOADING, STARTING, UNPACKING} from './messages.js';
 import {unpacked} from './part.js';

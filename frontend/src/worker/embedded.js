@@ -5,22 +5,37 @@
  * A value, not a text: WebKit takes ten times as long to read a long text.
  */
 
-/** Bytes of a base64 text; space around it does no harm. */
+/**
+ * Bytes of a base64 text; space around it does no harm.
+ *
+ * @param {string} text
+ */
 export function fromBase64(text) {
   if (Uint8Array.fromBase64) return Uint8Array.fromBase64(text);
   return Uint8Array.from(atob(text), (character) => character.charCodeAt(0));
 }
 
-/** The bytes in element `part-<name>`, which goes: its text would lie in memory twice. */
+/**
+ * The bytes in element `part-<name>`, which goes: its text would lie in memory twice.
+ *
+ * @param {Document} document
+ * @param {string} name
+ */
 export function takePart(document, name) {
-  const element = document.getElementById(`part-${name}`);
+  const element = /** @type {?HTMLInputElement} */ (document.getElementById(`part-${name}`));
   if (!element) throw new Error(`this page holds no part ${name}`);
   const bytes = fromBase64(element.value);
   element.remove();
   return bytes;
 }
 
-/** Waits until the browser has read as far as part `name`, or to the document's end. */
+/**
+ * Waits until the browser has read as far as part `name`, or to the document's end.
+ *
+ * @param {Document} document
+ * @param {string} name
+ * @returns {Promise<void>}
+ */
 function reached(document, name) {
   return new Promise((resolve) => {
     const look = () => {
@@ -36,7 +51,12 @@ function reached(document, name) {
   });
 }
 
-/** The payload source of a one-file page: `read()` gives {name: promise of {bytes, sha256}}, every time. */
+/**
+ * The payload source of a one-file page.
+ *
+ * @param {Document} document
+ * @returns {import('./part.js').Payload}
+ */
 export function embeddedPayload(document) {
   let parts;
   const read = async ({name, sha256}) => {
@@ -45,7 +65,8 @@ export function embeddedPayload(document) {
   };
   return {
     async read() {
-      parts ??= JSON.parse(document.getElementById('payload').textContent).parts.map((one) => [one.name, read(one)]);
+      const described = /** @type {HTMLElement} */ (document.getElementById('payload'));
+      parts ??= JSON.parse(described.textContent).parts.map((one) => [one.name, read(one)]);
       return Object.fromEntries(parts);
     },
   };

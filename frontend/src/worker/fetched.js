@@ -1,4 +1,9 @@
-/** The payload source of a served page: files beside it, which the browser keeps. `read()` gives {name: promise of {bytes, sha256}}. */
+/**
+ * The payload source of a served page: files beside it, which the browser keeps.
+ *
+ * @param {URL} base
+ * @returns {import('./part.js').Payload}
+ */
 export function fetchedPayload(base) {
   const get = async (name) => {
     const answer = await fetch(new URL(name, base));

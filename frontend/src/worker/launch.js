@@ -1,4 +1,8 @@
-/** A worker from its script's text, which has no address of its own on a page from a file. */
+/**
+ * A worker from its script's text, which has no address of its own on a page from a file.
+ *
+ * @param {string} text
+ */
 export function launch(text) {
   const address = URL.createObjectURL(new Blob([text], {type: 'text/javascript'}));
   try {

@@ -10,16 +10,23 @@ import {unpacked} from './part.js';
  */
 export class Life {
   #hear;
+  /** @type {Worker | undefined} */
   #worker;
   #over = false;
 
+  /**
+   * @param {object} settings
+   * @param {import('./part.js').Payload} settings.payload
+   * @param {(script: string) => Worker} [settings.createWorker]
+   * @param {(message: any) => void} settings.hear
+   */
   constructor({payload, createWorker = launch, hear}) {
     this.#hear = hear;
     this.#begin(payload, createWorker).catch((error) => this.#tell(unable(String(error))));
   }
 
   send(message) {
-    this.#worker.postMessage(message);
+    this.#worker?.postMessage(message);
   }
 
   end() {
@@ -41,10 +48,12 @@ export class Life {
   async #launch(script, createWorker, names) {
     const text = new TextDecoder().decode(await unpacked(await script, 'worker'));
     if (this.#over) return;
-    this.#worker = createWorker(text);
-    this.#worker.onmessage = ({data}) => this.#tell(data);
-    this.#worker.onerror = this.#worker.onmessageerror = (event) =>
-      this.#tell(died(event.message ?? 'the worker could not be started'));
+    const broken = (event) => this.#tell(died(event.message ?? 'the worker could not be started'));
+    const worker = createWorker(text);
+    worker.onmessage = ({data}) => this.#tell(data);
+    worker.onerror = broken;
+    worker.onmessageerror = broken;
+    this.#worker = worker;
     this.send(start(names));
   }
 

@@ -9,7 +9,7 @@ const HOME = 'memory:/';
  */
 export async function startPython({loadPyodide, ...settings}, files) {
   self.fetch = async (address) => {
-    const name = new URL(address).pathname.replace(/^\//, '');
+    const name = new URL(/** @type {string | URL} */ (address)).pathname.replace(/^\//, '');
     const bytes = files[name];
     if (bytes === undefined) throw new TypeError(`the core asked for ${address}, and nothing is fetched here`);
     return new Response(bytes, {

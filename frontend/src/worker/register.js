@@ -6,6 +6,9 @@ import {takeOver} from './messages.js';
  *
  * `onUpdate(apply)` is called when a newer build waits; `apply()` loads the page anew with it,
  * also when another open page has let it take over meanwhile.
+ *
+ * @param {string} address
+ * @param {(apply: () => void) => void} onUpdate
  */
 export async function keepForOffline(address, onUpdate) {
   const {serviceWorker} = navigator;
@@ -18,6 +21,6 @@ export async function keepForOffline(address, onUpdate) {
   };
   // a first build has no build before it and takes over by itself
   const offer = () => registration.waiting && serviceWorker.controller && onUpdate(apply);
-  registration.addEventListener('updatefound', () => registration.installing.addEventListener('statechange', offer));
+  registration.addEventListener('updatefound', () => registration.installing?.addEventListener('statechange', offer));
   offer();
 }

@@ -2,11 +2,21 @@
 import {READY, answer, refused, stage, taken, unable} from './messages.js';
 
 /**
+ * @import {Part} from './part.js'
+ *
+ * @typedef {{postMessage: (message: any, transfer?: any) => void, onmessage: ?((event: any) => void)}} Port
+ * @typedef {(operation: string, body: Uint8Array, packs?: object[]) => {body?: any, refusal?: any}} Core
+ */
+
+/**
  * Listen on `port`, which posts and receives messages.
  *
  * `open(parts, reached)` brings the core from {name: promise of {bytes, sha256}}
- * and tells each stage it begins; the core is a function (operation, body, packs) → {body} or {refusal}. What it throws
+ * and tells each stage it begins. What the core throws
  * is not caught: the core is broken then, and the page starts another worker.
+ *
+ * @param {Port} port
+ * @param {(parts: Record<string, Promise<Part>>, reached: (stage: string) => void) => Promise<Core>} open
  */
 export function serve(port, open) {
   let core;

@@ -8,9 +8,20 @@
 /* global BUILD */
 import {TAKE_OVER} from './messages.js';
 
+/**
+ * What is used of a service worker's own scope.
+ *
+ * @typedef {object} Scope
+ * @property {ServiceWorkerRegistration} registration
+ * @property {{claim: () => Promise<void>}} clients
+ * @property {() => Promise<void>} skipWaiting
+ * @property {(type: string, heard: (event: any) => void) => void} addEventListener
+ */
+const scope = /** @type {Scope} */ (/** @type {unknown} */ (self));
+
 const FAMILY = 'jointwise-';
 const CACHE = FAMILY + BUILD.version;
-const API = new URL('api/', self.registration.scope).href;
+const API = new URL('api/', scope.registration.scope).href;
 
 async function keep() {
   const cache = await caches.open(CACHE);
@@ -24,7 +35,7 @@ async function forgetOthers() {
   await Promise.all(
     names.filter((name) => name.startsWith(FAMILY) && name !== CACHE).map((name) => caches.delete(name)),
   );
-  await self.clients.claim();
+  await scope.clients.claim();
 }
 
 async function found(request) {
@@ -32,13 +43,13 @@ async function found(request) {
   return (await cache.match(request, {ignoreSearch: true})) ?? fetch(request);
 }
 
-self.addEventListener('install', (event) => event.waitUntil(keep()));
-self.addEventListener('activate', (event) => event.waitUntil(forgetOthers()));
-self.addEventListener('fetch', (event) => {
+scope.addEventListener('install', (event) => event.waitUntil(keep()));
+scope.addEventListener('activate', (event) => event.waitUntil(forgetOthers()));
+scope.addEventListener('fetch', (event) => {
   const {method, url} = event.request;
-  if (method === 'GET' && url.startsWith(self.registration.scope) && !url.startsWith(API))
+  if (method === 'GET' && url.startsWith(scope.registration.scope) && !url.startsWith(API))
     event.respondWith(found(event.request));
 });
-self.addEventListener('message', ({data}) => {
-  if (data.kind === TAKE_OVER) self.skipWaiting();
+scope.addEventListener('message', ({data}) => {
+  if (data.kind === TAKE_OVER) scope.skipWaiting();
 });

@@ -1,4 +1,11 @@
-/** Charts as data for the chart library: what all share, and a limit's margin against frequency or power. */
+/**
+ * Charts as data for the chart library: what all share, and a limit's margin against frequency or power.
+ *
+ * @import {Cell, Limit} from '../answers.js'
+ *
+ * @typedef {typeof PAGE_COLOURS} Colours
+ * @typedef {{data: object[], layout: object, config: object}} Figure
+ */
 
 export const CONFIG = {displayModeBar: false, responsive: true, showTips: false};
 
@@ -9,7 +16,11 @@ export const PAGE_COLOURS = {ink: '#16212b', soft: '#51606d', line: '#d9d6cf', b
 export const translucent = (colour) =>
   colour.replace(/^rgb\((.*)\)$/, 'rgba($1, 0.18)').replace(/^#.*$/, 'rgba(31, 86, 144, 0.18)');
 
-/** The curve of one limit with its range, the cell marked; `along` is frequency or power. */
+/**
+ * The curve of one limit with its range, the cell marked; `along` is frequency or power.
+ *
+ * @param {{cell: Cell, limit: Limit, along: string, colours?: Colours}} asked
+ */
 export function limitFigure({cell, limit, along, colours = PAGE_COLOURS}) {
   const {curves} = cell;
   const byFrequency = along === 'frequency';
@@ -43,7 +54,11 @@ export function limitFigure({cell, limit, along, colours = PAGE_COLOURS}) {
   };
 }
 
-/** What the chart shows, in words. */
+/**
+ * What the chart shows, in words.
+ *
+ * @param {{cell: Cell, limit: Limit, along: string}} asked
+ */
 export function limitLabel({cell, limit, along}) {
   const held = along === 'frequency' ? 'at the cell’s power' : 'at the cell’s frequency';
   return `${limit.name} margin of ${cell.family.name} against ${along}, ${held}; the cell is marked`;
@@ -62,7 +77,11 @@ const cellMark = (x, y, colours) => ({
 
 const HEIGHT_PX = 260;
 
-/** A plain layout with two titled axes. */
+/**
+ * A plain layout with two titled axes.
+ *
+ * @param {{x: string, y: string, colours: Colours, height?: number}} asked
+ */
 export function frame({x, y, colours, height = HEIGHT_PX}) {
   const axis = (title) => ({
     title: {text: title, standoff: 8},

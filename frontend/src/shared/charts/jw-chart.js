@@ -1,4 +1,6 @@
-import {LitElement, css, html} from 'lit';
+import {css, html} from 'lit';
+import {element, of, state, value} from '../elements/element.js';
+import {inside} from '../elements/inside.js';
 import {base} from '../styles/base.js';
 import {PAGE_COLOURS} from './figure.js';
 
@@ -7,13 +9,24 @@ const DARK = matchMedia('(prefers-color-scheme: dark)');
 const PAPER_WIDTH = 660;
 
 /**
- * Draws a figure in the page's colours, and again when they change; on paper in the light ones.
+ * @import {Colours, Figure} from './figure.js'
  *
- * @property {function(object): object} figure - makes the figure from the page's colours
- * @property {string} label - what it shows, for those who cannot see it
- * @property {function(): Promise<object>} load - brings the chart library
+ * @typedef {object} ChartLibrary - what the page uses of it
+ * @property {(place: Element, data: object[], layout: object, config: object) => Promise<any>} react - draws
+ * @property {(place: ?Element) => void} purge
+ * @property {{resize: (place: Element) => void}} Plots
+ *
+ * @typedef {() => Promise<ChartLibrary>} LoadCharts
  */
-class JwChart extends LitElement {
+
+/** Draws a figure in the page's colours, and again when they change; on paper in the light ones. */
+class JwChart extends element({
+  figure: value(/** @type {(colours: Colours) => Figure} */ (of)),
+  /** What it shows, for those who cannot see it. */
+  label: {type: String},
+  load: value(/** @type {LoadCharts} */ (of)),
+  _error: state(/** @type {string} */ (of)),
+}) {
   static styles = [
     base,
     css`
@@ -26,13 +39,6 @@ class JwChart extends LitElement {
       @media print { :host { break-inside: avoid; } }
     `,
   ];
-
-  static properties = {
-    figure: {attribute: false},
-    label: {type: String},
-    load: {attribute: false},
-    _error: {state: true},
-  };
 
   constructor() {
     super();
@@ -79,9 +85,8 @@ class JwChart extends LitElement {
 
   get _colours() {
     const names = Object.keys(PAGE_COLOURS);
-    return Object.fromEntries(
-      names.map((name) => [name, getComputedStyle(this.renderRoot.querySelector(`.${name}`)).color]),
-    );
+    const shown = names.map((name) => [name, getComputedStyle(inside(this.renderRoot, `.${name}`)).color]);
+    return /** @type {Colours} */ (Object.fromEntries(shown));
   }
 
   async _draw(colours, size = {}) {
@@ -89,7 +94,7 @@ class JwChart extends LitElement {
       // no pause once it is there: paper does not wait
       if (!this._library) this._library = await this.load();
     } catch (error) {
-      this._error = error.message;
+      this._error = /** @type {Error} */ (error).message;
       return;
     }
     if (!this.isConnected || !this._place) return;

@@ -1,17 +1,17 @@
 /**
- * Lit elements whose properties are declared once, for Lit and for the type checker: `element({current: {type: Number}})`
- * is the base of a class. `value(of)` declares what is handed down and `state(of)` what is the element's own, with a
- * remark before `of` that says its type.
+ * Lit elements whose properties are declared once, for Lit and for the type checker:
+ * `element({current: {type: Number}})` is the base of a class. `value(of)` declares what is handed down and `state(of)`
+ * what is the element's own, with a remark before `of` that says its type.
  */
 import {LitElement} from 'lit';
 
 /** @typedef {import('lit').PropertyDeclaration<any, any>} Declaration */
-/** @template T @typedef {Declaration & {readonly of?: T}} Typed - a declaration of a property of type T */
+/** @template T @typedef {Declaration & {readonly of?: () => T}} Typed - a declaration of a property of type T */
 /**
  * The property's type, as its declaration says it.
  *
  * @template D
- * @typedef {D extends {readonly of?: infer T} ? (unknown extends T ? Plain<D> : T) : Plain<D>} Value
+ * @typedef {D extends {readonly of?: () => infer T} ? (unknown extends T ? Plain<D> : T) : Plain<D>} Value
  */
 /**
  * @template D
@@ -28,7 +28,7 @@ export const of = /** @type {any} */ (undefined);
  * A property that is handed down as a value, not as an attribute.
  *
  * @template T
- * @param {T} [_type]
+ * @param {T} _type
  * @returns {Typed<T>}
  */
 export const value = (_type) => ({attribute: false});
@@ -37,7 +37,7 @@ export const value = (_type) => ({attribute: false});
  * A property of the element's own.
  *
  * @template T
- * @param {T} [_type]
+ * @param {T} _type
  * @returns {Typed<T>}
  */
 export const state = (_type) => ({state: true});

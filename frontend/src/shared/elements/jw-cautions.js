@@ -1,25 +1,21 @@
-import {LitElement, css, html} from 'lit';
+import {css, html} from 'lit';
 import {base} from '../styles/base.js';
+import {element, of, value} from './element.js';
 
-/**
- * What can hurt someone at this work.
- *
- * @property {string[]} cautions - one sentence each
- * @property {string} heading
- */
-class JwCautions extends LitElement {
+/** What can hurt someone at this work, a sentence for each. */
+class JwCautions extends element({cautions: value(/** @type {string[]} */ (of)), heading: {type: String}}) {
   static styles = [
     base,
     css`
-      section { padding: 12px 16px; border-left: 4px solid var(--alarm); background: var(--alarm-wash); border-radius: 4px; }
+      section {
+        padding: 12px 16px; border-left: 4px solid var(--alarm); background: var(--alarm-wash); border-radius: 4px;
+      }
       h2 { margin-bottom: 4px; font-size: 1rem; }
       ul { padding-left: 1.1em; font-size: 0.9rem; }
       @media print { ul, h2 { font-size: 7.5pt; } section { padding: 1mm 3mm; } }
       li + li { margin-top: 3px; }
     `,
   ];
-
-  static properties = {cautions: {attribute: false}, heading: {type: String}};
 
   constructor() {
     super();

@@ -1,15 +1,14 @@
-import {LitElement, css, html} from 'lit';
+import {css, html} from 'lit';
 import {base} from '../styles/base.js';
 import {mathNode} from '../text/mathml.js';
 import {symbol} from '../text/symbol.js';
+import {element, of, value} from './element.js';
 import {reachable} from './reachable.js';
 
-/**
- * Every formula of the core, with its symbols, validity and source, and all sources.
- *
- * @property {object} catalogue
- */
-class JwMethods extends LitElement {
+/** @import {Catalogue, Formula} from '../answers.js' */
+
+/** Every formula of the core, with its symbols, validity and source, and all sources. */
+class JwMethods extends element({catalogue: value(/** @type {Catalogue} */ (of))}) {
   static styles = [
     base,
     css`
@@ -19,8 +18,6 @@ class JwMethods extends LitElement {
     `,
   ];
 
-  static properties = {catalogue: {attribute: false}};
-
   updated() {
     reachable(this.renderRoot.querySelectorAll('.formula'));
   }
@@ -28,9 +25,9 @@ class JwMethods extends LitElement {
   render() {
     const {formulas, sources} = this.catalogue;
     return html`<p>
-        The margin of a cell is the smallest of three limits: heat, voltage and match. Each number on the page comes from
-        the formulas below, and a cell’s derivation shows them with the values put in. A rating with differing sources is
-        a range: its cautious end decides.
+        The margin of a cell is the smallest of three limits: heat, voltage and match. Each number on the page comes
+        from the formulas below, and a cell’s derivation shows them with the values put in. A rating with differing
+        sources is a range: its cautious end decides.
       </p>
       ${formulas.map((formula) => this._formula(formula))}
       <h3>Sources</h3>
@@ -39,6 +36,7 @@ class JwMethods extends LitElement {
       </ul>`;
   }
 
+  /** @param {Formula} formula */
   _formula(formula) {
     const source = this.catalogue.sources.find(({id}) => id === formula.source);
     return html`<article data-formula=${formula.id}>
@@ -46,7 +44,11 @@ class JwMethods extends LitElement {
       <div class="formula">${mathNode(formula.mathml)}</div>
       <table class="plain">
         <tbody>
-          ${formula.symbols.map((entry) => html`<tr><td>${symbol(entry.symbol)}</td><td>${entry.meaning}</td><td>${entry.unit === '1' ? '' : entry.unit}</td></tr>`)}
+          ${formula.symbols.map(
+            (entry) => html`<tr>
+              <td>${symbol(entry.symbol)}</td><td>${entry.meaning}</td><td>${entry.unit === '1' ? '' : entry.unit}</td>
+            </tr>`,
+          )}
         </tbody>
       </table>
       <p class="quiet">Valid: ${formula.validity}. Source: ${source?.title ?? formula.source}.</p>

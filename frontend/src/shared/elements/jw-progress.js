@@ -1,6 +1,7 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
 import {LOADING, STARTING, UNPACKING} from '../../worker/messages.js';
 import {base} from '../styles/base.js';
+import {element} from './element.js';
 
 /** How far a start has come, in per cent, when a stage begins. */
 const COME = {[UNPACKING]: 10, [STARTING]: 30, [LOADING]: 60};
@@ -9,17 +10,22 @@ const COME = {[UNPACKING]: 10, [STARTING]: 30, [LOADING]: 60};
  * A thin line that moves while the core is at work; it always takes its height.
  * While a core of the page's own is starting, the stage it has reached is named,
  * and the line grows by stages: drawing one that moves slows the start, in WebKit to a third.
- *
- * @property {string} status - initial, pending, complete or error
- * @property {string} stage - how far starting has come; empty when nothing starts
  */
-class JwProgress extends LitElement {
+class JwProgress extends element({
+  /** Initial, pending, complete or error. */
+  status: {type: String, reflect: true},
+  /** How far starting has come; empty when nothing starts. */
+  stage: {type: String},
+}) {
   static styles = [
     base,
     css`
       :host { height: 3px; }
       div { height: 100%; overflow: hidden; }
-      p { position: fixed; bottom: 12px; left: 12px; padding: 4px 12px; font-size: 0.85rem; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); box-shadow: 0 4px 20px #0003; }
+      p {
+        position: fixed; bottom: 12px; left: 12px; padding: 4px 12px; font-size: 0.85rem; background: var(--card);
+        border: 1px solid var(--line); border-radius: var(--round); box-shadow: 0 4px 20px #0003;
+      }
       i { display: block; height: 100%; width: 30%; background: var(--accent); opacity: 0; }
       :host([status='pending']) i { opacity: 1; }
       :host([status='pending']) .moving { animation: pass 1.1s 0.15s infinite ease-in-out backwards; }
@@ -28,8 +34,6 @@ class JwProgress extends LitElement {
       @media print { :host { display: none; } }
     `,
   ];
-
-  static properties = {status: {type: String, reflect: true}, stage: {type: String}};
 
   constructor() {
     super();
@@ -47,7 +51,8 @@ class JwProgress extends LitElement {
   render() {
     const come = COME[this._reached];
     const line = come === undefined ? html`<i class="moving"></i>` : html`<i style="width: ${come}%"></i>`;
-    return html`<div>${line}</div>${this._reached ? html`<p role="status">Starting the core: ${this._reached}</p>` : nothing}`;
+    const reached = this._reached ? html`<p role="status">Starting the core: ${this._reached}</p>` : nothing;
+    return html`<div>${line}</div>${reached}`;
   }
 }
 

@@ -1,5 +1,7 @@
-import {LitElement, css, html} from 'lit';
+import {css, html} from 'lit';
 import {base} from '../styles/base.js';
+import {element} from './element.js';
+import {inside} from './inside.js';
 
 /** From here the sheet stands beside the matrix, which stays in use; on paper it follows the matrix. */
 const BESIDE = matchMedia('(min-width: 1280px)');
@@ -7,20 +9,20 @@ const BESIDE = matchMedia('(min-width: 1280px)');
 const PRINTING = ['beforeprint', 'afterprint'];
 
 function deepestActive() {
-  let active = document.activeElement;
-  while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
+  let active = /** @type {?HTMLElement} */ (document.activeElement);
+  while (active?.shadowRoot?.activeElement) active = /** @type {HTMLElement} */ (active.shadowRoot.activeElement);
   return active;
 }
 
 /**
  * A sheet over or beside the page. Escape and the button ask to close it;
  * the focus goes to its heading and comes back when it closes.
+ * It is open while it has a heading.
  *
- * @property {string} heading - the sheet is open while there is one
  * @slot - what it shows
  * @fires jw-close
  */
-class JwSheet extends LitElement {
+class JwSheet extends element({heading: {type: String}}) {
   static styles = [
     base,
     css`
@@ -29,7 +31,9 @@ class JwSheet extends LitElement {
         margin: 0; padding: 0; border: 0; overflow: hidden; color: inherit; background: var(--card);
       }
       dialog[open] { display: flex; flex-direction: column; }
-      .head { display: flex; gap: 12px; align-items: center; padding: 8px 8px 8px 18px; border-bottom: 1px solid var(--line); }
+      .head {
+        display: flex; gap: 12px; align-items: center; padding: 8px 8px 8px 18px; border-bottom: 1px solid var(--line);
+      }
       h2:focus { outline: none; }
       h2 { flex: 1; font-size: 1.15rem; line-height: 1.25; }
       .body { flex: 1; overflow: auto; padding: 14px 18px 40px; overscroll-behavior: contain; }
@@ -39,15 +43,16 @@ class JwSheet extends LitElement {
       }
       @media (min-width: 1280px) { dialog { width: var(--sheet); box-shadow: none; } }
       @media print {
-        dialog, dialog[open] { position: static; display: block; width: auto; height: auto; overflow: visible; border: 0; box-shadow: none; break-before: page; }
+        dialog, dialog[open] {
+          position: static; display: block; width: auto; height: auto; overflow: visible; border: 0; box-shadow: none;
+          break-before: page;
+        }
         dialog:not([open]), #close { display: none; }
         .head { padding: 0 0 2mm; }
         .body { overflow: visible; padding: 2mm 0 0; columns: 2 85mm; column-gap: 8mm; }
       }
     `,
   ];
-
-  static properties = {heading: {type: String}};
 
   constructor() {
     super();
@@ -92,12 +97,12 @@ class JwSheet extends LitElement {
     if (this.heading === '') return this._closed();
     if (!changed.get('heading')) this._opener = deepestActive();
     this._place();
-    this.renderRoot.querySelector('.body').scrollTop = 0;
-    this.renderRoot.querySelector('h2').focus();
+    inside(this.renderRoot, '.body').scrollTop = 0;
+    inside(this.renderRoot, 'h2').focus();
   }
 
   get _dialog() {
-    return this.renderRoot.querySelector('dialog');
+    return /** @type {HTMLDialogElement} */ (inside(this.renderRoot, 'dialog'));
   }
 
   _place() {

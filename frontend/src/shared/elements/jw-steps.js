@@ -1,18 +1,19 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
 import {packMark, packOfSource, packStyles} from '../packs/mark.js';
 import {base} from '../styles/base.js';
 import {quantity} from '../text/format.js';
 import {mathNode} from '../text/mathml.js';
 import {symbol} from '../text/symbol.js';
+import {element, of, value} from './element.js';
 import {reachable} from './reachable.js';
 
-/**
- * The steps of a calculation: formula, numbers put in, result.
- *
- * @property {object[]} steps
- * @property {object} catalogue - formulas and sources; without it the formula's name stands alone
- */
-class JwSteps extends LitElement {
+/** @import {Catalogue, Figure, Step} from '../answers.js' */
+
+/** The steps of a calculation: formula, numbers put in, result. Without a catalogue the formula's name stands alone. */
+class JwSteps extends element({
+  steps: value(/** @type {Step[]} */ (of)),
+  catalogue: value(/** @type {Catalogue | undefined} */ (of)),
+}) {
   static styles = [
     base,
     packStyles,
@@ -25,7 +26,9 @@ class JwSteps extends LitElement {
       .plain td { border-bottom-style: dotted; }
       .plain td:first-child { white-space: nowrap; }
       .result { margin-top: 4px; font-weight: 650; }
-      summary { cursor: pointer; min-height: var(--target); align-content: center; color: var(--soft); font-size: 0.85rem; }
+      summary {
+        cursor: pointer; min-height: var(--target); align-content: center; color: var(--soft); font-size: 0.85rem;
+      }
       @media print {
         li { break-inside: avoid; padding: 1mm 0; }
         .formula { overflow: visible; padding: 1px 0; font-size: 0.95rem; }
@@ -33,8 +36,6 @@ class JwSteps extends LitElement {
       }
     `,
   ];
-
-  static properties = {steps: {attribute: false}, catalogue: {attribute: false}};
 
   updated() {
     reachable(this.renderRoot.querySelectorAll('.formula'));
@@ -53,12 +54,14 @@ class JwSteps extends LitElement {
       }`;
   }
 
+  /** @param {Step[]} steps */
   _list(steps) {
     return html`<ol>
       ${steps.map((step) => this._step(step))}
     </ol>`;
   }
 
+  /** @param {Step} step */
   _step(step) {
     const sheet = this.catalogue?.formulas.find(({id}) => id === step.formula);
     return html`<li data-formula=${step.formula}>
@@ -76,13 +79,15 @@ class JwSteps extends LitElement {
     </li>`;
   }
 
+  /** @param {Figure} input */
   _input(input) {
     const source = this.catalogue?.sources.find(({id}) => id === input.source);
+    const pack = packOfSource(input.source, this.catalogue?.packs);
     return html`<tr>
       <td>${symbol(input.symbol)} = ${quantity(input.value, input.unit)}</td>
       <td>
         ${input.meaning}
-        ${input.kind ? html`<span class="kind">${input.kind}</span>` : nothing}${packMark(packOfSource(input.source, this.catalogue?.packs))}
+        ${input.kind ? html`<span class="kind">${input.kind}</span>` : nothing}${packMark(pack)}
         ${source ? html`<br><span class="quiet">${source.title}</span>` : nothing}
       </td>
     </tr>`;

@@ -3,20 +3,33 @@ import {READY} from '../../worker/messages.js';
 import {Enquiry} from '../state/enquiry.js';
 import {viewOf} from '../state/view-link.js';
 import {Speaking} from '../vocabulary/speaking.js';
+import {element, of, value} from './element.js';
 import './jw-progress.js';
 import {send} from './send.js';
+
+/**
+ * @import {Transport} from '../answers.js'
+ *
+ * @typedef {{words: string, run: () => void}} Action - what the reader may do about it
+ * @typedef {{text: string, link: string, action: Action | undefined}} Notice - a sentence, and a link to copy
+ */
 
 /**
  * What every view of the page is: in step with the address, in touch with the core, and heard by the reader.
  * A view's own `view` is its name in the address, `_begin` makes its state once the vocabulary is there, `_restore`
  * takes what a fragment of the address says, `_ask` asks the core for what was not asked yet.
  *
- * @property {{ask: function}} transport - how the core is reached
- * @property {string} stage - how far a core of the page's own has come in starting
  * @fires jw-notice - {text, link, action}: a sentence for the reader
  */
-export class View extends Speaking {
-  static properties = {transport: {attribute: false}, stage: {type: String}};
+export class View extends element(
+  {
+    transport: value(/** @type {Transport} */ (of)),
+    /** How far a core of the page's own has come in starting. */
+    stage: {type: String},
+  },
+  Speaking,
+) {
+  static view = '';
 
   constructor() {
     super();
@@ -46,19 +59,37 @@ export class View extends Speaking {
 
   /** The address may have come to another view, which takes this one's place. */
   _follow(fragment) {
-    if (viewOf(fragment, this.vocabulary.views) === this.constructor.view) this._restore(fragment);
+    if (viewOf(fragment, this.vocabulary.views) === /** @type {typeof View} */ (this.constructor).view)
+      this._restore(fragment);
   }
 
-  /** An operation of the core, with its last answer. */
+  _begin() {}
+
+  /** @param {string} _fragment */
+  _restore(_fragment) {}
+
+  _ask() {}
+
+  /**
+   * An operation of the core, with its last answer.
+   *
+   * @param {string} operation
+   * @returns {Enquiry<any>}
+   */
   _enquiry(operation) {
     return new Enquiry(this, (request, options) => this.transport.ask(operation, request, options));
   }
 
-  /** The line that moves while this enquiry is at work. */
+  /**
+   * The line that moves while this enquiry is at work.
+   *
+   * @param {{status: string}} enquiry
+   */
   _progress({status}) {
     return html`<jw-progress status=${status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>`;
   }
 
+  /** @param {?Partial<Notice>} notice */
   _notice(notice) {
     if (notice) send(this, 'jw-notice', notice);
   }

@@ -5,6 +5,10 @@ export class Width {
   /** In whole pixels; before the first look, the one that was guessed. */
   pixels;
 
+  /**
+   * @param {import('lit').ReactiveControllerHost & Element} host
+   * @param {number} guessed
+   */
   constructor(host, guessed) {
     this.#host = host;
     this.pixels = guessed;

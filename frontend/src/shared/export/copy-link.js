@@ -1,4 +1,8 @@
-/** Copies the page's address, or another; resolves to a notice for the reader, with the link where it can't be copied. */
+/**
+ * Copies the page's address, or another; resolves to a notice for the reader, with the link where it can't be copied.
+ *
+ * @param {string} [address]
+ */
 export async function copyLink(address = location.href) {
   try {
     await navigator.clipboard.writeText(address);

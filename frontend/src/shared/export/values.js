@@ -5,7 +5,12 @@ const quoted = (text) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')
 /** Text that a spreadsheet would take for a formula is marked as text. */
 const inert = (value) => (typeof value === 'string' && /^[=+\-@]/.test(value) ? `'${value}` : String(value ?? ''));
 
-/** @param {[string, function(object): any][]} columns - name and how it is read from a row */
+/** @typedef {[name: string, read: (row: any) => any]} Column - how a value is read from a row */
+
+/**
+ * @param {Column[]} columns
+ * @param {object[]} rows
+ */
 export function valuesOf(columns, rows) {
   const lines = [
     columns.map(([name]) => name),

@@ -6,6 +6,12 @@ import './jw-number-field.js';
 import './jw-switch-field.js';
 import './jw-text-field.js';
 
+/**
+ * @param {import('../vocabulary/vocabulary.js').Vocabulary} vocabulary
+ * @param {string} name
+ * @param {any} value
+ * @param {string} [error]
+ */
 export function control(vocabulary, name, value, error = '') {
   const {type} = vocabulary.fieldOf(name);
   const {options, entries} = vocabulary.wordsOf(name);
@@ -19,6 +25,10 @@ export function control(vocabulary, name, value, error = '') {
   return html`<jw-text-field name=${name} .value=${value} .error=${error}></jw-text-field>`;
 }
 
-/** The changes of a field's event, by the request's own names. */
+/**
+ * The changes of a field's event, by the request's own names.
+ *
+ * @param {CustomEvent<{changes: Record<string, any>}>} event
+ */
 export const changesOf = (event) =>
   Object.fromEntries(Object.entries(event.detail.changes).map(([name, value]) => [name.split('.').at(-1), value]));

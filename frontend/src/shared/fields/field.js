@@ -1,26 +1,35 @@
-/** What every field of the form shares: its frame, its place for the range or the error, its event. */
 import {css, html} from 'lit';
+import {element, of, value} from '../elements/element.js';
 import {base} from '../styles/base.js';
 import {Speaking} from '../vocabulary/speaking.js';
 
 /**
- * @property {string} name - the request's field; also the id of the control
- * @property value - in the request's unit
- * @property {string} error - a sentence; the control is marked while there is one
+ * What every field of a form shares: its frame, its place for the range or the error, its event.
+ *
  * @fires jw-change - {changes: {[name]: value}, live: boolean}
  */
-export class Field extends Speaking {
+export class Field extends element(
+  {
+    /** The request's field; also the id of the control. */
+    name: {type: String},
+    /** In the request's unit. */
+    value: value(of),
+    /** A sentence; the control is marked while there is one. */
+    error: {type: String},
+  },
+  Speaking,
+) {
   static styles = [
     base,
     css`
       :host { min-width: 0; }
       label, legend { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; padding: 0; }
-      .under { display: block; min-height: 1.35em; margin-top: 2px; font-size: 0.75rem; line-height: 1.35; color: var(--soft); }
+      .under {
+        display: block; min-height: 1.35em; margin-top: 2px; font-size: 0.75rem; line-height: 1.35; color: var(--soft);
+      }
       .under.error { color: var(--alarm); font-weight: 600; }
     `,
   ];
-
-  static properties = {name: {type: String}, value: {attribute: false}, error: {type: String}};
 
   constructor() {
     super();
@@ -31,7 +40,11 @@ export class Field extends Speaking {
     return this.vocabulary.labelOf(this.name);
   }
 
-  /** The line under the control: the error, else what may stand there. */
+  /**
+   * The line under the control: the error, else what may stand there.
+   *
+   * @param {string} hint
+   */
   under(hint) {
     const {problem} = this;
     return html`<span class=${problem ? 'under error' : 'under'} id="under" role=${problem ? 'alert' : 'note'}
@@ -53,8 +66,12 @@ export class Field extends Speaking {
     return this.vocabulary.fieldOf(this.name);
   }
 
-  change(value, live = false) {
-    const detail = {changes: {[this.name]: value}, live};
+  /**
+   * @param {any} changed - the new value
+   * @param {boolean} [live] - whether more is to come, as while a slider is dragged
+   */
+  change(changed, live = false) {
+    const detail = {changes: {[this.name]: changed}, live};
     this.dispatchEvent(new CustomEvent('jw-change', {detail, bubbles: true, composed: true}));
   }
 }

@@ -1,10 +1,9 @@
 import {html} from 'lit';
+import {element} from '../elements/element.js';
 import {Field} from './field.js';
 
 /** One of a few, as a select; the empty one means that it is left out. */
-class JwChoiceField extends Field {
-  static properties = {hint: {type: String}};
-
+class JwChoiceField extends element({hint: {type: String}}, Field) {
   constructor() {
     super();
     this.hint = '';

@@ -6,15 +6,21 @@ class JwFileField extends Field {
   static styles = [
     ...Field.styles,
     css`
-      input { width: 100%; min-height: var(--target); padding: 8px; border: 1px dashed var(--edge); border-radius: var(--round); background: var(--card); font-size: 0.85rem; }
-      ::file-selector-button { font: inherit; padding: 4px 10px; color: var(--ink); background: var(--sunk); border: 1px solid var(--edge); border-radius: 6px; }
+      input {
+        width: 100%; min-height: var(--target); padding: 8px; border: 1px dashed var(--edge);
+        border-radius: var(--round); background: var(--card); font-size: 0.85rem;
+      }
+      ::file-selector-button {
+        font: inherit; padding: 4px 10px; color: var(--ink); background: var(--sunk);
+        border: 1px solid var(--edge); border-radius: 6px;
+      }
     `,
   ];
 
   render() {
     return html`<label for=${this.name}>${this.label}</label>
-      <input id=${this.name} type="file" accept=".s1p,.s2p,.ts,.txt" aria-invalid=${this.invalid} aria-describedby="under"
-        @change=${this._picked}>
+      <input id=${this.name} type="file" accept=".s1p,.s2p,.ts,.txt" aria-invalid=${this.invalid}
+        aria-describedby="under" @change=${this._picked}>
       ${this.under(this.value ? this._held() : 'pick a file or drop it here')}`;
   }
 

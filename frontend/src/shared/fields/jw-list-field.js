@@ -1,10 +1,16 @@
 import {html} from 'lit';
+import {element, of, state} from '../elements/element.js';
 import {Field} from './field.js';
 
 /** Numbers in a row, such as power levels: separated by spaces or commas, sorted when read. */
-class JwListField extends Field {
-  static properties = {_unread: {state: true}, zero: {type: String}};
-
+class JwListField extends element(
+  {
+    _unread: state(/** @type {string} */ (of)),
+    /** A word for 0. */
+    zero: {type: String},
+  },
+  Field,
+) {
   constructor() {
     super();
     this._unread = '';
@@ -19,11 +25,11 @@ class JwListField extends Field {
     const numbers = this.value.map((item) =>
       item === 0 && this.zero ? this.zero : String(this.vocabulary.shown(this.name, item)),
     );
-    const separate = `${this.vocabulary.rangeOf(this.name)} each, spaces between${this.zero ? `; “${this.zero}” is 0` : ''}`;
+    const zero = this.zero ? `; “${this.zero}” is 0` : '';
     return html`<label for=${this.name}>${this.label}</label>
       <input id=${this.name} type="text" autocomplete="off" spellcheck="false" .value=${numbers.join('  ')}
         aria-invalid=${this.invalid} aria-describedby="under" @change=${this._typed}>
-      ${this.under(separate)}`;
+      ${this.under(`${this.vocabulary.rangeOf(this.name)} each, spaces between${zero}`)}`;
   }
 
   _typed(event) {

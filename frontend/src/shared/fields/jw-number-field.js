@@ -1,11 +1,12 @@
 import {css, html, nothing} from 'lit';
+import {element, of, state} from '../elements/element.js';
 import {Field} from './field.js';
 
 /** Positions of a slider, so that every step of the number can be met. */
 const POSITIONS = 1000;
 
 /** A number with its unit and range; some have a slider that speaks while it is dragged. */
-class JwNumberField extends Field {
+class JwNumberField extends element({_unread: state(/** @type {boolean} */ (of))}, Field) {
   static styles = [
     ...Field.styles,
     css`
@@ -15,8 +16,6 @@ class JwNumberField extends Field {
       .row input[type='number']:only-child { flex: 1 1 auto; }
     `,
   ];
-
-  static properties = {_unread: {state: true}};
 
   constructor() {
     super();
@@ -49,16 +48,20 @@ class JwNumberField extends Field {
     return this.vocabulary.wordsOf(this.name).slider === 'logarithmic';
   }
 
+  get _range() {
+    return /** @type {import('../vocabulary/start-data.js').Range} */ (this.field);
+  }
+
   _position() {
-    const {min, max} = this.field;
+    const {min, max} = this._range;
     const value = Math.min(Math.max(this.value, min), max);
     const share = this._logarithmic ? Math.log(value / min) / Math.log(max / min) : (value - min) / (max - min);
     return Math.round(share * POSITIONS);
   }
 
   _slid(event, live) {
-    const {min, max} = this.field;
-    const {step} = this.vocabulary.wordsOf(this.name);
+    const {min, max} = this._range;
+    const {step = 1} = this.vocabulary.wordsOf(this.name);
     const share = Number(event.target.value) / POSITIONS;
     const raw = this._logarithmic ? min * (max / min) ** share : min + (max - min) * share;
     this._unread = false;

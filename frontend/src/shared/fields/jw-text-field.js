@@ -6,7 +6,8 @@ class JwTextField extends Field {
   render() {
     return html`<label for=${this.name}>${this.label}</label>
       <input id=${this.name} type="text" autocomplete="off" maxlength=${this.field.longest} .value=${this.value}
-        aria-invalid=${this.invalid} aria-describedby="under" @change=${(event) => this.change(event.target.value.trim())}>
+        aria-invalid=${this.invalid} aria-describedby="under"
+        @change=${(event) => this.change(event.target.value.trim())}>
       ${this.under('')}`;
   }
 }

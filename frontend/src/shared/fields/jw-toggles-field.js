@@ -1,15 +1,24 @@
 import {css, html, nothing} from 'lit';
+import {element, of, value} from '../elements/element.js';
 import {Field} from './field.js';
 
 /**
- * Some of a list, as buttons that stay down, and buttons for whole sets.
- *
- * @property {{id: string, name: string, hidden: ?boolean}[]} choices - in the order they are sent; a hidden one keeps its state
- * @property {{words: string, value: ?string[]}[]} sets - ready choices; one whose value is null stands for no choice made
- * @property {string} of - what follows the label
- * @property {string} hint
+ * @typedef {{id: string, name: string, hidden?: boolean}} Choice - a hidden one keeps its state
+ * @typedef {{words: string, value: ?string[]}} ReadyChoice - a ready choice; null stands for no choice made
  */
-class JwTogglesField extends Field {
+
+/** Some of a list, as buttons that stay down, and buttons for whole sets. */
+class JwTogglesField extends element(
+  {
+    /** In the order they are sent. */
+    choices: value(/** @type {Choice[]} */ (of)),
+    sets: value(/** @type {ReadyChoice[]} */ (of)),
+    /** What follows the label. */
+    of: {type: String},
+    hint: {type: String},
+  },
+  Field,
+) {
   static styles = [
     ...Field.styles,
     css`
@@ -19,8 +28,6 @@ class JwTogglesField extends Field {
       .set { border-style: dashed; }
     `,
   ];
-
-  static properties = {choices: {attribute: false}, sets: {attribute: false}, of: {type: String}, hint: {type: String}};
 
   constructor() {
     super();
@@ -36,11 +43,12 @@ class JwTogglesField extends Field {
           .filter(({hidden}) => !hidden)
           .map(
             ({id, name}) =>
-              html`<button value=${id} aria-pressed=${this._chosen.includes(id)} @click=${this._toggle}>${name}</button>`,
+              html`<button value=${id} aria-pressed=${this._chosen.includes(id)}
+                @click=${this._toggle}>${name}</button>`,
           )}
         ${this.sets.map(
-          ({words, value}) => html`<button class="set" aria-pressed=${value === null ? this.value === null : nothing}
-            @click=${() => this.change(value)}>${words}</button>`,
+          (set) => html`<button class="set" aria-pressed=${set.value === null ? this.value === null : nothing}
+            @click=${() => this.change(set.value)}>${set.words}</button>`,
         )}
       </div>
       ${this.under(this.hint)}
@@ -57,7 +65,7 @@ class JwTogglesField extends Field {
     const chosen = new Set(this._chosen);
     if (!chosen.delete(id)) chosen.add(id);
     if (chosen.size > 0) this.change(this.choices.map((one) => one.id).filter((one) => chosen.has(one)));
-    else if (this.sets.some(({value}) => value === null)) this.change(null);
+    else if (this.sets.some((set) => set.value === null)) this.change(null);
   }
 }
 

@@ -2,6 +2,11 @@
 import {fields, list, record, refuse, text} from '../state/check.js';
 import {MOST_ELEMENTS, MOST_LINES} from './document.js';
 
+/**
+ * @import {Groups} from '../vocabulary/start-data.js'
+ * @import {Line, LineRequest} from './document.js'
+ */
+
 const ELEMENTS = ['cable', 'joint', 'part', 'measured'];
 const LOADS = ['vswr', 'impedance', 'table', 'measured'];
 const LONGEST_NAME = 60;
@@ -30,7 +35,14 @@ function receiver(path, value, table, count) {
     refuse(`${at}.before_element`, preamplifier.before_element, `0 to ${count - 1}`);
 }
 
-/** A request as it may be asked. Throws a RangeError whose message is for the reader. */
+/**
+ * A request as it may be asked. Throws a RangeError whose message is for the reader.
+ *
+ * @param {any} value
+ * @param {Groups} table
+ * @param {string} [path] - where it stands in what was read
+ * @returns {LineRequest}
+ */
 export function checkedRequest(value, table, path = '') {
   const at = path === '' ? '' : `${path}.`;
   record(path || 'line', value);
@@ -43,7 +55,13 @@ export function checkedRequest(value, table, path = '') {
   return value;
 }
 
-/** Lines with their names; throws like checkedRequest. */
+/**
+ * Lines with their names; throws like checkedRequest.
+ *
+ * @param {any} value
+ * @param {Groups} table
+ * @returns {Line[]}
+ */
 export function checkedLines(value, table) {
   return list('lines', value, 1, MOST_LINES, 'lines').map((line, at) => {
     const {name, request} = record(`lines[${at}]`, line);

@@ -1,5 +1,8 @@
-/** An invented field-day line to start from. */
-
+/**
+ * An invented field-day line to start from.
+ *
+ * @type {import('./document.js').Line}
+ */
 export const EXAMPLE = {
   name: 'Field day',
   request: {

@@ -4,18 +4,27 @@ import {checkedRequest} from './checked.js';
 
 const LONGEST_NAME = 60;
 
-/** The fragment that brings a line and what is open back; without the line where it would be too long. */
+/** @import {Line} from './document.js' */
+
+/**
+ * The fragment that brings a line and what is open back; without the line where it would be too long.
+ *
+ * @param {Line} line
+ * @param {?string} open
+ */
 export function toLink({name, request}, open) {
-  const written = ([key, value]) => (value === null ? [] : [`${key}=${encodeURIComponent(value)}`]);
-  const [view, called, opened] = [
-    ['view', 'line'],
-    ['name', name],
-    ['open', open],
-  ].map(written);
+  const written = (key, value) => (value === null ? [] : [`${key}=${encodeURIComponent(value)}`]);
+  const [view, called, opened] = [written('view', 'line'), written('name', name), written('open', open)];
   return documentLink([...view, ...called, ...opened].join('&'), 'line', request, [...view, ...opened].join('&'));
 }
 
-/** What a fragment holds: {line, open, problem}; `problem` says in words what of it can't be used. */
+/**
+ * What a fragment holds; `problem` says in words what of it can't be used.
+ *
+ * @param {string} fragment
+ * @param {import('../vocabulary/start-data.js').Groups} fields
+ * @returns {{line: Line | undefined, open: ?string, problem: string}}
+ */
 export function fromLink(fragment, fields) {
   const parts = new URLSearchParams(fragment);
   const {document: request, problem} = documentIn(fragment, {

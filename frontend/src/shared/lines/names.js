@@ -1,9 +1,16 @@
 /** What the elements of a line are called. */
 import {digits} from '../text/format.js';
 
+/** @import {Entry} from '../answers.js' */
+
 const nameIn = (entries, id) => entries.find((one) => one.id === id)?.name ?? id;
 
-/** What an element is called, also before the core has answered. */
+/**
+ * What an element is called, also before the core has answered.
+ *
+ * @param {import('./document.js').Element} element
+ * @param {{cables: Entry[], families: Entry[]}} lists
+ */
 export function nameOf(element, {cables, families}) {
   if (element.name) return element.name;
   switch (element.kind) {
@@ -19,5 +26,10 @@ export function nameOf(element, {cables, families}) {
   return 'Part';
 }
 
-/** What the elements of a request are called. */
+/**
+ * What the elements of a request are called.
+ *
+ * @param {{elements: import('./document.js').Element[]}} request
+ * @param {{cables: Entry[], families: Entry[]}} lists
+ */
 export const namesOf = ({elements}, lists) => elements.map((element) => nameOf(element, lists));

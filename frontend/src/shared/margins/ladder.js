@@ -11,7 +11,8 @@ export const ladders = new CSSStyleSheet();
 
 /**
  * Where each layer stands, uppermost first: the underline of the chosen level; the rungs and the hatch of those refused
- * in the lowest 7 px, the edge above them; the upright line at 0 dB, the thread from end to end; the hatch of a refused cell.
+ * in the lowest 7 px, the edge above them; the upright line at 0 dB, the thread from end to end; the hatch of a refused
+ * cell.
  */
 const LAYERS = [
   ['var(--chosen) 100%', 'calc((100% + 1px) / var(--levels) - 1px) 3px'],
@@ -28,7 +29,8 @@ const inked = (share) => flat(`color-mix(in srgb,currentColor ${share},transpare
 
 /** Rules for every ladder; the room they take is that of the last two rows of the button's grid. */
 export const LADDER_RULES = `.ladder{background-repeat:no-repeat;
-  background-position:${LAYERS.map(([position]) => position).join()};background-size:${LAYERS.map(([, size]) => size).join()}}`;
+  background-position:${LAYERS.map(([position]) => position).join()};
+  background-size:${LAYERS.map(([, size]) => size).join()}}`;
 
 const known = new Set();
 

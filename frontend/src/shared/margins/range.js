@@ -17,10 +17,14 @@ export function rangeClass(low, high) {
 /** The corner of an undecided cell, in the colour of its generous end. */
 const CORNERS = STEPS.map(
   (_, i) =>
-    `[data-high="${i}"]::after{color:var(--step-${i}-ink);background:linear-gradient(to bottom left,var(--step-${i}) 50%,transparent calc(50% + 0.5px))}`,
+    `[data-high="${i}"]::after{color:var(--step-${i}-ink);` +
+    `background:linear-gradient(to bottom left,var(--step-${i}) 50%,transparent calc(50% + 0.5px))}`,
 ).join('');
 
-/** Rules for the corner; for the bar: element i on its thread in the third row of the cell's grid, and those that put it into its place. */
+/**
+ * Rules for the corner; for the bar: element i on its thread in the third row of the cell's grid, and those that put it
+ * into its place.
+ */
 export const RANGE_RULES = `${CORNERS}
 .number,td>button::before,td>button::after{grid-column:1/-1}
 i{grid-area:3/2;height:3px;min-width:3px;margin-top:1px;background:currentColor}

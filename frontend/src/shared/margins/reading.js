@@ -1,4 +1,10 @@
-/** Reading one cell of a matrix result: plain values and the sentence a screen reader says. */
+/**
+ * Reading one cell of a matrix result: plain values and the sentence a screen reader says.
+ *
+ * @import {Gate, Matrix} from '../answers.js'
+ *
+ * @typedef {ReturnType<typeof readCell>} MatrixCell
+ */
 import {decibels, frequency, largestPower, power} from '../text/format.js';
 
 /** What a refused cell prints: the hard gate in a word. */
@@ -20,12 +26,25 @@ export const DISAGREES = '≠';
 export const refusedWord = (gate) => REFUSED[gate.id] ?? gate.name;
 export const letterOf = (gate) => LETTERS[gate.id] ?? gate.name[0];
 
+/** @type {Gate[]} */
 const NONE = [];
 
-/** Soft gates that failed, from the bits of the result; most cells have none. */
+/**
+ * Soft gates that failed, from the bits of the result; most cells have none.
+ *
+ * @param {Gate[]} gates
+ * @param {number} bits
+ */
 const marked = (gates, bits) => (bits === 0 ? NONE : gates.filter((_, index) => (bits >> index) & 1));
 
-/** Everything the page says of family `f` in column `c` at power level `p`. */
+/**
+ * Everything the page says of family `f` in column `c` at power level `p`.
+ *
+ * @param {Matrix} matrix
+ * @param {number} f
+ * @param {number} c
+ * @param {number} p
+ */
 export function readCell(matrix, f, c, p) {
   const refusal = matrix.refused_by[f][c][p];
   return {
@@ -43,14 +62,23 @@ export function readCell(matrix, f, c, p) {
   };
 }
 
-/** What the cell prints large. */
+/**
+ * What the cell prints large.
+ *
+ * @param {MatrixCell} cell
+ * @param {string} shows - margin or largest
+ */
 export function printed(cell, shows) {
   if (cell.refusedBy) return refusedWord(cell.refusedBy);
   if (shows === 'margin') return decibels(cell.margin);
   return cell.largest === null ? 'none' : largestPower(cell.largest);
 }
 
-/** The cell in words: family, band, power, margin, what binds, range, marks. */
+/**
+ * The cell in words: family, band, power, margin, what binds, range, marks.
+ *
+ * @param {MatrixCell} cell
+ */
 export function spokenCell(cell) {
   const where = `${cell.family.name}, ${cell.column.name}, ${power(cell.power)}`;
   const marks = cell.marks.map((gate) => `${gate.name}: ${cell.family.gate_reasons[gate.id]}`);

@@ -5,7 +5,11 @@
  * as text only.
  */
 
-/** What the page's lists need of an entry of each table; throws where it is not there. */
+/**
+ * What the page's lists need of an entry of each table; throws where it is not there.
+ *
+ * @type {Record<string, (entry: any) => boolean>}
+ */
 const SHAPES = {
   interfaces: () => true,
   cables: ({outer_diameter_m: {value}}) => Number.isFinite(value),
@@ -15,7 +19,14 @@ const SHAPES = {
 
 const isText = (value) => typeof value === 'string';
 
-/** {text, id, name} of a pack; throws where the text is none. */
+/**
+ * What a pack is called; throws where the text is none.
+ *
+ * @typedef {{text: string, id: string, name: string}} Pack
+ *
+ * @param {string} text
+ * @returns {Pack}
+ */
 export function readPack(text) {
   const pack = JSON.parse(text);
   const isSound = Object.entries(SHAPES).every(([table, has]) =>

@@ -1,8 +1,12 @@
 /**
  * The packs of this page: those of the server, and the reader's own, which the browser keeps.
  *
- * @typedef {{text: string, name: string, id: string, on: boolean, refused: string}} Pack - `refused` is the core's
- * sentence about a pack it took before and takes no more; it is off then
+ * @import {AskedPack} from '../answers.js'
+ * @import {Pack} from './read.js'
+ * @import {Store} from '../state/kept.js'
+ *
+ * @typedef {Pack & {on: boolean, refused: string}} OwnPack - `refused` is the core's sentence about a pack it took
+ * before and takes no more; it is off then
  */
 import {Kept} from '../state/kept.js';
 import {readPack} from './read.js';
@@ -12,7 +16,8 @@ const PLACE = {
   blocked: 'This browser keeps nothing for the page: your packs end when it is closed. Keep their files.',
   full: 'This browser has no room for all of your packs: they end when the page is closed. Keep their files.',
   spoilt:
-    'The packs kept in this browser could not be read and were set aside. Save them as a file to look for what is left.',
+    'The packs kept in this browser could not be read and were set aside. ' +
+    'Save them as a file to look for what is left.',
 };
 
 const KEPT = new Kept(PLACE, ({own, server}) => ({
@@ -21,25 +26,30 @@ const KEPT = new Kept(PLACE, ({own, server}) => ({
 }));
 
 export class Shelf {
-  /** The packs of the server, as it last told. */
+  /** @type {Pack[]} - those of the server, as it last told */
   server = [];
-  /** The reader's own. */
+  /** @type {OwnPack[]} - the reader's own */
   own = [];
   /** What the browser could not keep or read, in a sentence; empty when all is well. */
   problem = '';
-  /** Text that was kept and could not be read. */
+  /** @type {string | undefined} - text that was kept and could not be read */
   spoilt;
   #storage;
+  /** @type {Set<() => void>} */
   #heard = new Set();
 
-  /** @param {function(): Storage} storage - may throw where the browser keeps nothing */
+  /** @param {() => Store} storage - may throw where the browser keeps nothing */
   constructor(storage) {
     this.#storage = storage;
     const {document, problem, spoilt} = KEPT.recalled(storage);
     Object.assign(this, document, {problem, spoilt});
   }
 
-  /** Calls `heard` whenever the packs change; the function returned ends that. */
+  /**
+   * Calls `heard` whenever the packs change; the function returned ends that.
+   *
+   * @param {() => void} heard
+   */
   listen(heard) {
     this.#heard.add(heard);
     return () => this.#heard.delete(heard);
@@ -55,7 +65,12 @@ export class Shelf {
     return this.own.some(({on}) => on);
   }
 
-  /** The packs that would count with one more text, which takes the place of an own pack with its id. */
+  /**
+   * The packs that would count with one more text, which takes the place of an own pack with its id.
+   *
+   * @param {string} text
+   * @param {string} label
+   */
   with(text, label) {
     let id;
     try {
@@ -66,7 +81,11 @@ export class Shelf {
     return [...asked(this.inForce.filter((pack) => pack.id !== id || this.server.includes(pack))), {label, text}];
   }
 
-  /** Put a text that the core has taken on the shelf, in force. */
+  /**
+   * Put a text that the core has taken on the shelf, in force.
+   *
+   * @param {string} text
+   */
   put(text) {
     const pack = {...readPack(text), on: true, refused: ''};
     const at = this.own.findIndex(({id}) => id === pack.id);
@@ -74,17 +93,27 @@ export class Shelf {
     this.#changed();
   }
 
+  /**
+   * @param {Pack} pack
+   * @param {boolean} on
+   * @param {string} [refused]
+   */
   turn(pack, on, refused = '') {
     this.own = this.own.map((one) => (one.id === pack.id ? {...one, on, refused} : one));
     this.#changed();
   }
 
+  /** @param {Pack} pack */
   remove(pack) {
     this.own = this.own.filter(({id}) => id !== pack.id);
     this.#changed();
   }
 
-  /** Take what the server tells; nothing changes where it is what it told before. */
+  /**
+   * Take what the server tells; nothing changes where it is what it told before.
+   *
+   * @param {string[]} texts
+   */
   takeServer(texts) {
     const server = texts.map(readPack);
     if (JSON.stringify(server) === JSON.stringify(this.server)) return;
@@ -98,5 +127,10 @@ export class Shelf {
   }
 }
 
-/** Packs as the core is asked with them. */
+/**
+ * Packs as the core is asked with them.
+ *
+ * @param {Pack[]} packs
+ * @returns {AskedPack[]}
+ */
 export const asked = (packs) => packs.map(({name, text}) => ({label: name, text}));

@@ -1,7 +1,11 @@
 /** A document as a file to take along, and back. */
 import {refuse} from './check.js';
 
-/** @typedef {{format: string, version: number, key: string}} Kind - what the file says it is, and the name of the document in it */
+/**
+ * What a file says it is, and the name of the document in it.
+ *
+ * @typedef {{format: string, version: number, key: string}} Kind
+ */
 
 /** @param {Kind} kind */
 export const asFile = ({format, version, key}, document) => JSON.stringify({format, version, [key]: document}, null, 1);
@@ -9,8 +13,11 @@ export const asFile = ({format, version, key}, document) => JSON.stringify({form
 /**
  * The document of a file. Throws a RangeError with one sentence for a file that can't be taken whole.
  *
+ * @template Document
  * @param {Kind} kind
- * @param {function(any): object} read - checks the document; throws a RangeError whose message is for the reader
+ * @param {string} content
+ * @param {(value: any) => Document} read - checks the document; throws a RangeError whose message is for the reader
+ * @returns {Document}
  */
 export function fromFile({format, version, key}, content, read) {
   let value;

@@ -19,7 +19,10 @@ export function decoded(text) {
 /**
  * {fragment, whole}: `lead` with the document behind it; `short` alone where that would be too long.
  *
+ * @param {string} lead
  * @param {string} key - the name the document has in the fragment
+ * @param {object} document
+ * @param {string} [short]
  */
 export function documentLink(lead, key, document, short = lead) {
   const text = JSON.stringify(document);
@@ -30,18 +33,25 @@ export function documentLink(lead, key, document, short = lead) {
 }
 
 /**
- * {document, problem} of a fragment; `problem` says in words what of it can't be used.
+ * What is looked for in a fragment.
  *
+ * @template Document
  * @typedef {object} Expected
  * @property {string} key - the name of the document in the fragment
  * @property {string[]} names - those that may stand beside it
- * @property {function(any): any} [unfolded] - undoes what was done to the document to shorten it
- * @property {function(any): object} read - checks the document; throws a RangeError whose message is for the reader
+ * @property {(value: any) => any} [unfolded] - undoes what was done to the document to shorten it
+ * @property {(value: any) => Document} read - checks the document; throws a RangeError whose message is for the reader
  * @property {string} what - what the document is called
  * @property {string} instead - what is shown in its place, in a sentence
+ */
+
+/**
+ * The document of a fragment; `problem` says in words what of it can't be used.
  *
+ * @template Document
  * @param {string} fragment
- * @param {Expected} expected
+ * @param {Expected<Document>} expected
+ * @returns {{document: Document | undefined, problem: string}}
  */
 export function documentIn(fragment, {key, names, unfolded = (value) => value, read, what, instead}) {
   const parts = new URLSearchParams(fragment);

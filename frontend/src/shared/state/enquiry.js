@@ -1,23 +1,33 @@
+/** @import {Refused} from '../answers.js' */
+
 /**
  * One question to the core and what became of it.
  *
  * A reactive controller with `status` initial, pending, complete or error.
  * Requests are numbered and a late answer to an old one is dropped. The last
  * good result stays while a newer one is awaited or was refused.
+ *
+ * @template [Result=any]
  */
 export class Enquiry {
   status = 'initial';
-  /** The last good result, and the request it answers. */
+  /** @type {Result | undefined} - the last good one */
   result;
+  /** @type {any} - the request it answers */
   answered;
-  /** Why the newest request failed. */
+  /** @type {Refused | undefined} - why the newest request failed */
   error;
   #host;
   #ask;
   #number = 0;
+  /** @type {AbortController | undefined} */
   #stop;
   #waiting;
 
+  /**
+   * @param {import('lit').ReactiveControllerHost} host
+   * @param {(request: any, options: {signal: AbortSignal}) => Promise<Result>} ask
+   */
   constructor(host, ask) {
     this.#host = host;
     this.#ask = ask;

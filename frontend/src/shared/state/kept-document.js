@@ -1,7 +1,17 @@
-/** A document the reader works on: its history, and what the browser keeps of it. */
 import {advanced, begun, redone, undone} from './history.js';
 
+/**
+ * @import {History} from './history.js'
+ * @import {Kept, Store} from './kept.js'
+ */
+
+/**
+ * A document the reader works on: its history, and what the browser keeps of it.
+ *
+ * @template Document
+ */
 export class KeptDocument {
+  /** @type {History<Document>} */
   #history;
   #kept;
   #storage;
@@ -11,10 +21,10 @@ export class KeptDocument {
   spoilt;
 
   /**
-   * @param {Kept} kept - where the browser keeps it
-   * @param {function(): Storage} storage - may throw where the browser keeps nothing
+   * @param {Kept<Document>} kept - where the browser keeps it
+   * @param {() => Store} storage - may throw where the browser keeps nothing
    * @param {object} fields - by which it is read
-   * @param {object} first - the document where nothing is kept
+   * @param {Document} first - the document where nothing is kept
    */
   constructor(kept, storage, fields, first) {
     const {document, spoilt, problem} = kept.recalled(storage, fields);
@@ -38,7 +48,12 @@ export class KeptDocument {
     return this.#history.future.length > 0;
   }
 
-  /** Another document in place of this one; what is no step can't be undone by itself. */
+  /**
+   * Another document in place of this one; what is no step can't be undone by itself.
+   *
+   * @param {Document} next
+   * @param {boolean} [isStep]
+   */
   put(next, isStep = true) {
     this.#keep(isStep ? advanced(this.#history, next) : {...this.#history, present: next});
   }
@@ -51,6 +66,7 @@ export class KeptDocument {
     this.#keep(redone(this.#history));
   }
 
+  /** @param {History<Document>} history */
   #keep(history) {
     this.#history = history;
     this.problem = this.#kept.remember(this.#storage, history.present);

@@ -1,5 +1,10 @@
-/** What the browser keeps for the page under one key; every failure is a sentence, never an error. */
+/** @typedef {Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>} Store */
 
+/**
+ * What the browser keeps for the page under one key; every failure is a sentence, never an error.
+ *
+ * @template Document
+ */
 export class Kept {
   #place;
   #read;
@@ -7,7 +12,7 @@ export class Kept {
   /**
    * @param {{key: string, blocked: string, full: string, spoilt: string}} place - the key, and the sentences for a
    * browser that keeps nothing, has no room, or holds what can't be read
-   * @param {function(any, object): object} read - the document of the parsed text; throws where it is none
+   * @param {(value: any, fields: any) => Document} read - the document of the parsed text; throws where it is none
    */
   constructor(place, read) {
     this.#place = place;
@@ -15,10 +20,11 @@ export class Kept {
   }
 
   /**
-   * What was kept: {document, spoilt, problem}; `spoilt` is the text that could not be read.
+   * What was kept; `spoilt` is the text that could not be read.
    *
-   * @param {function(): Storage} storage - may throw where the browser keeps nothing
+   * @param {() => Store} storage - may throw where the browser keeps nothing
    * @param {object} [fields] - by which the document is read
+   * @returns {{document?: Document, spoilt?: string, problem: string}}
    */
   recalled(storage, fields) {
     const {key, blocked, spoilt} = this.#place;
@@ -37,7 +43,12 @@ export class Kept {
     }
   }
 
-  /** Keeps the document; the sentence that says why it could not, or nothing. */
+  /**
+   * Keeps the document; the sentence that says why it could not, or nothing.
+   *
+   * @param {() => Store} storage
+   * @param {Document} document
+   */
   remember(storage, document) {
     const {key, blocked, full} = this.#place;
     let store;

@@ -34,7 +34,9 @@ export const base = css`
     position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap;
   }
   .plain { border-collapse: collapse; width: 100%; font-size: 0.85rem; }
-  .plain :is(th, td) { padding: 5px 8px 5px 0; text-align: left; vertical-align: top; border-bottom: 1px solid var(--line); }
+  .plain :is(th, td) {
+    padding: 5px 8px 5px 0; text-align: left; vertical-align: top; border-bottom: 1px solid var(--line);
+  }
   .plain :is(th, td).number { text-align: right; white-space: nowrap; }
   .plain th { font-weight: 600; }
   .plain thead th { color: var(--soft); font-weight: 500; }

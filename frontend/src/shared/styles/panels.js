@@ -18,8 +18,9 @@ export const panelStyles = css`
 /** A label that looks like a button and opens the files of the device. */
 export const pickStyles = css`
   .pick {
-    position: relative; display: grid; place-items: center; min-height: var(--target); padding: 0 10px; font-size: 0.85rem;
-    border: 1px solid var(--edge); border-radius: var(--round); background: var(--card); cursor: pointer;
+    position: relative; display: grid; place-items: center; min-height: var(--target); padding: 0 10px;
+    font-size: 0.85rem; border: 1px solid var(--edge); border-radius: var(--round); background: var(--card);
+    cursor: pointer;
   }
   .pick:hover { border-color: var(--accent); }
   .pick:focus-within { outline: 3px solid var(--accent); outline-offset: 2px; }
@@ -28,7 +29,10 @@ export const pickStyles = css`
 
 export const viewStyles = css`
   main { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; padding: 10px 8px 40px; }
-  .trouble { display: flex; gap: 12px; align-items: center; padding: 4px 4px 4px 14px; background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round); }
+  .trouble {
+    display: flex; gap: 12px; align-items: center; padding: 4px 4px 4px 14px;
+    background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round);
+  }
   .onpaper { display: none; }
   .waiting { min-height: 60vh; }
   jw-line-answer, .waiting { order: -1; }
@@ -47,7 +51,9 @@ export const viewStyles = css`
     :host([beside]) jw-line-answer { order: -1; }
   }
   @media print {
-    main, :host([beside]) main { padding: 0; gap: 2mm; grid-template-columns: 78mm minmax(0, 1fr); grid-template-rows: auto; }
+    main, :host([beside]) main {
+      padding: 0; gap: 2mm; grid-template-columns: 78mm minmax(0, 1fr); grid-template-rows: auto;
+    }
     jw-line-editor { grid-column: 1; }
     jw-line-answer { grid-column: 2; order: 0; }
     jw-line-results, .wide { grid-column: 1 / -1; }

@@ -1,6 +1,7 @@
 /** Numbers as the page prints them: true minus, tabular, unit beside. */
 
 export const MINUS = '−';
+/** @type {[number, string][]} */
 const PREFIXES = [
   [1e9, 'G'],
   [1e6, 'M'],
@@ -26,19 +27,25 @@ export function digits(value, count = 4) {
   if (value === 0) return '0';
   const size = Math.abs(value);
   if (size >= 1e6 || size < 1e-4) {
-    const [mantissa, power] = value.toExponential(count - 1).split('e');
-    return `${signed(String(Number(mantissa)))}·10${superscript(power)}`;
+    const [mantissa, exponent] = value.toExponential(count - 1).split('e');
+    return `${signed(String(Number(mantissa)))}·10${superscript(exponent)}`;
   }
   return signed(String(size >= 10 ** count ? Math.round(value) : Number(value.toPrecision(count))));
 }
 
-/** A value with its unit, large and small ones with a prefix where the unit takes one. */
+/**
+ * A value with its unit, large and small ones with a prefix where the unit takes one.
+ *
+ * @param {number | string} value - words stand for themselves
+ * @param {string} unit
+ * @param {number} [count] - significant digits
+ */
 export function quantity(value, unit, count = 4) {
   if (typeof value === 'string') return value;
   if (unit === '1' || unit === '') return digits(value, count);
   if (!PREFIXED_UNITS.has(unit) || value === 0) return `${digits(value, count)} ${unit}`;
   const size = Math.abs(value);
-  const [factor, prefix] = PREFIXES.find(([least]) => size >= least * 0.99999) ?? PREFIXES.at(-1);
+  const [factor, prefix] = PREFIXES.find(([least]) => size >= least * 0.99999) ?? PREFIXES[PREFIXES.length - 1];
   return `${digits(value / factor, count)} ${prefix}${unit}`;
 }
 
@@ -69,5 +76,5 @@ export function roundedDown(value, count) {
 }
 
 const signed = (text) => text.replace('-', MINUS);
-const superscript = (power) =>
-  [...power.replace('+', '')].map((digit) => (digit === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[digit])).join('');
+const superscript = (exponent) =>
+  [...exponent.replace('+', '')].map((digit) => (digit === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[digit])).join('');

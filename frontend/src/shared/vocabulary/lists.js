@@ -23,15 +23,22 @@ function laidOver(list, builtIn, packs) {
 }
 
 /**
- * @param {object} start - the start data
+ * @import {StartData} from './start-data.js'
+ *
+ * @typedef {Pick<StartData, 'families' | 'cables' | 'bands' | 'modes' | 'conditions' | 'cable_dielectrics'
+ *   | 'installations' | 'noise_environments'> & {powers_w: number[]}} Lists
+ *
+ * @param {StartData} start
  * @param {{text: string}[]} packs - those in force, which the core has taken
+ * @returns {Lists}
  */
 export function listsOf(start, packs) {
   const read = packs.map(({text}) => JSON.parse(text));
   const {conditions, cable_dielectrics, installations, noise_environments} = start;
   const powers = read.findLast(({default_powers_w: given}) => given?.length)?.default_powers_w;
+  const overlaid = Object.keys(OF_PACK).map((list) => [list, laidOver(list, start[list], read)]);
   return {
-    ...Object.fromEntries(Object.keys(OF_PACK).map((list) => [list, laidOver(list, start[list], read)])),
+    .../** @type {Pick<StartData, keyof typeof OF_PACK>} */ (Object.fromEntries(overlaid)),
     conditions,
     cable_dielectrics,
     installations,

@@ -1,4 +1,6 @@
-/** What the page's forms offer and how they speak of it: made once of the start data, the views, and the packs in force. */
+/**
+ * What the page's forms offer and how they speak of it: made once of the start data, the views, and the packs in force.
+ */
 import {digits} from '../text/format.js';
 import {listsOf} from './lists.js';
 
@@ -10,30 +12,41 @@ const joined = (parts) => Object.assign({}, ...parts);
 const defaults = (fields) => Object.fromEntries(Object.entries(fields).map(([name, field]) => [name, field.default]));
 
 /**
- * A control's name is "group.field", or the field's alone for the matrix. Ranges and units are the core's.
+ * @import {Entry, Groups, Range, StartData} from './start-data.js'
+ * @import {Lists} from './lists.js'
  *
- * @typedef {{id: string, fields: ?function(object, object): object, words: ?function(object): object}} Speaker - a view:
- * `fields` gives its groups of fields from the start data and the lists, `words` how a form speaks of them
+ * @typedef {object} Words - how a form speaks of a field
+ * @property {string} label
+ * @property {string} [unit] - where another than the core's is shown
+ * @property {number} [factor] - from the number shown to the number sent
+ * @property {Record<string, string>} [options] - the words for each choice
+ * @property {Entry[]} [entries] - those that can be chosen
+ * @property {Entry[]} [named] - those that several can be chosen of
+ * @property {string} [slider] - linear or logarithmic
+ * @property {number} [step] - of the slider
+ *
+ * @typedef {object} Speaker - a view
+ * @property {string} id
+ * @property {(start: StartData, lists: Lists) => Groups} [fields] - its groups of fields
+ * @property {(lists: Lists) => Record<string, Words>} [words] - how its forms speak of them
  */
+
+/** A control's name is "group.field", or the field's alone for the matrix. Ranges and units are the core's. */
 export class Vocabulary {
   /** Whether packs count, so that the numbers that came with the page are not those asked for. */
   isPacked;
   /** The names of the views in the address. */
   views;
-  /** The lists of the catalogue that forms offer. */
   lists;
-  /** {group: {field: description}} */
+  /** @type {Groups} */
   fields;
-  /** {group: {field: value}} on a first visit. */
+  /** @type {Record<string, Record<string, any>>} - the values of a first visit, by group and field */
   first;
-  /**
-   * By the control's name: a short label, and where the page shows another unit than the one sent, its factor. A field
-   * without words of its own has those of the matrix.
-   */
+  /** @type {Record<string, Words>} - by the control's name; a field without words of its own has those of the matrix */
   words;
 
   /**
-   * @param {object} start - the start data
+   * @param {StartData} start
    * @param {Speaker[]} views
    * @param {{text: string}[]} packs - those in force
    */
@@ -46,15 +59,21 @@ export class Vocabulary {
     this.words = joined(views.map(({words}) => words?.(this.lists)));
   }
 
+  /** @param {string} name */
   wordsOf(name) {
     return this.words[name] ?? this.words[name.split('.')[1]];
   }
 
-  /** The label of a control; undefined where there is none of that name. */
+  /**
+   * The label of a control; undefined where there is none of that name.
+   *
+   * @param {string} name
+   */
   labelOf(name) {
     return this.wordsOf(name)?.label;
   }
 
+  /** @param {string} name */
   fieldOf(name) {
     const [field, group = UNGROUPED] = name.split('.').reverse();
     return this.fields[group]?.[field];
@@ -65,37 +84,61 @@ export class Vocabulary {
     return record?.[name.split('.')[1]] ?? this.fieldOf(name).default;
   }
 
-  /** Factor from the number shown to the number sent. */
+  /**
+   * Factor from the number shown to the number sent.
+   *
+   * @param {string} name
+   */
   factorOf(name) {
     return this.wordsOf(name).factor ?? 1;
   }
 
+  /** @param {string} name */
   unitOf(name) {
     return this.wordsOf(name).unit ?? this.fieldOf(name).unit ?? '';
   }
 
-  /** The number as shown, free of the noise a factor leaves behind. */
+  /**
+   * The number as shown, free of the noise a factor leaves behind.
+   *
+   * @param {string} name
+   * @param {number} value
+   */
   shown(name, value) {
     return Number((value / this.factorOf(name)).toPrecision(12));
   }
 
-  /** The range of a field, or of the entries of a list, in the unit shown. */
+  /**
+   * The range of a field, or of the entries of a list, in the unit shown.
+   *
+   * @param {string} name
+   */
   rangeOf(name) {
     const field = this.fieldOf(name);
-    const {min, max} = field.type === 'list' ? field.items : field;
+    const {min, max} = /** @type {Range} */ (field.type === 'list' ? field.items : field);
     const [low, high] = [min, max].map((edge) => digits(this.shown(name, edge)));
     const unit = this.unitOf(name);
     return `${low} to ${high}${unit ? ` ${unit}` : ''}`;
   }
 
-  /** What a select offers: pairs of value and words. */
+  /**
+   * What a select offers: pairs of value and words.
+   *
+   * @param {string} name
+   * @returns {[string, string][]}
+   */
   optionsOf(name) {
     const {options, entries} = this.wordsOf(name);
     if (entries) return entries.map(({id, name: words}) => [id, words]);
-    return Object.entries(options);
+    return Object.entries(options ?? {});
   }
 
-  /** A field's value in words, for a summary. */
+  /**
+   * A field's value in words, for a summary.
+   *
+   * @param {string} name
+   * @param {any} value
+   */
   spoken(name, value) {
     if (value === null) return 'not given';
     if (name.endsWith('added_sealing')) return value ? 'yes' : 'no';

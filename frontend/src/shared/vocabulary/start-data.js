@@ -1,0 +1,50 @@
+/**
+ * What the page holds before the core answers, as the build writes it.
+ *
+ * @typedef {import('../answers.js').Entry} Entry
+ *
+ * @typedef {object} FieldDescription - what the core takes in a field of a request
+ * @property {string} type - number, boolean, choice, text or list
+ * @property {boolean} [nullable] - whether null may be sent
+ * @property {any} [default]
+ * @property {string} [description]
+ * @property {string} [unit]
+ * @property {number} [min] - of a number
+ * @property {number} [max]
+ * @property {any[]} [choices] - of a choice
+ * @property {?number} [longest] - of a text, in characters
+ * @property {FieldDescription} [items] - of a list
+ * @property {number} [least]
+ * @property {?number} [most]
+ *
+ * @typedef {{min: number, max: number}} Range - of a number
+ *
+ * @typedef {Record<string, FieldDescription>} Fields - by name
+ * @typedef {Record<string, Fields>} Groups - fields by the part of a request they belong to
+ *
+ * @typedef {object} StartData
+ * @property {Fields} fields - of a cell and of the matrix
+ * @property {string[]} scenario_fields - those of the matrix, in the order of the core
+ * @property {(Entry & {regions: string[]})[]} bands
+ * @property {Entry[]} families
+ * @property {Mode[]} modes
+ * @property {Entry[]} cable_dielectrics
+ * @property {(Entry & {added_resistance_ohm: {value: number}})[]} conditions
+ * @property {string[]} cautions
+ * @property {(Entry & {dielectric: string, diameter_m: number})[]} cables
+ * @property {(Entry & {least_vibration: string})[]} installations
+ * @property {Entry[]} noise_environments
+ * @property {Groups} line
+ * @property {Fields} choose
+ * @property {Fields} fitout
+ * @property {Fields} sweep
+ * @property {Groups} kit
+ * @property {{values: Record<string, {unit: string, min: number, max: number}>, house_limit: Fields, kinds: string[],
+ *   seen: string[], most_bytes: number}} pack - what a pack may hold
+ * @property {Record<string, number>} longest_s - how long an answer may take, by operation
+ * @property {string[]} first_bands - the columns of a first visit
+ * @property {import('../answers.js').Matrix} matrix - that of a first visit
+ *
+ * @typedef {Entry & {duty_factor: {value: number}, on_time_s: ?number, off_time_s: ?number}} Mode
+ */
+export {};
