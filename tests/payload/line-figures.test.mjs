@@ -31,6 +31,7 @@ const part = (element, name, more = {}) => ({
   ...more,
 });
 const band = (id, loss_db) => ({column: {id, name: id, low_hz: 1, high_hz: 2}, loss_db, vswr: 1.5, margin_db: 4});
+/** @type {any} - what is read of an answer */
 const RESULT = {
   column: {id: '40m'},
   power_w: 100,
@@ -101,7 +102,8 @@ test('the loss steps begin where the one before ended and end at the loss of the
 
   steps.slice(1, -1).forEach((step, at) => assert.ok(Math.abs(step.from - steps[at].from - steps[at].loss) < 1e-12));
   assert.deepEqual(steps.at(-1), {name: 'Whole line', from: 0, loss: 1.7});
-  assert.ok(Math.abs(steps.at(-2).from + steps.at(-2).loss - 1.7) < 1e-12);
+  const {from: lastFrom, loss: lastLoss} = steps[steps.length - 2];
+  assert.ok(Math.abs(lastFrom + lastLoss - 1.7) < 1e-12);
   assert.deepEqual(
     lossFigure(RESULT).data[0].base,
     steps.map(({from}) => from),
@@ -122,6 +124,7 @@ test('every band has a slot of its own and the curve breaks between them', () =>
 });
 
 test('the spread is drawn from its lowest to its highest percentile in the band it belongs to', () => {
+  /** @type {any} */
   const spread = {bands: [{column: {id: '70cm'}, vswr: [1.1, 1.5, 2], margin_db: [null, null, null]}]};
 
   const [shade] = bandFigure({result: RESULT, spread, key: 'vswr', title: ''}).data;
@@ -131,6 +134,7 @@ test('the spread is drawn from its lowest to its highest percentile in the band 
 });
 
 test('the bounds of the VSWR are told for the band looked at', () => {
+  /** @type {any} */
   const here = {column: {name: '20 m'}, vswr: [1.59, 1.6, 1.7, 1.8, 1.952], likely_vswr: 1.77, worst_vswr: null};
 
   assert.equal(

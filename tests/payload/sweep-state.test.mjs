@@ -122,10 +122,9 @@ test('history is drawn from two sweeps of a line on: each joint, or the resistan
   assert.deepEqual(historyOf([entry('2026-10-01'), entry('2026-11-02')], 'Hut')?.series, [
     {name: '3 · N', dates: ['2026-10-01', '2026-11-02'], values: [0.09, 0.09]},
   ]);
-  assert.deepEqual(
-    historyFigure(historyOf([part('2026-10-01', 0.1), part('2026-11-02', 0.4)], 'Hut')).data[0].y,
-    [0.1, 0.4],
-  );
+  const ofPart = historyOf([part('2026-10-01', 0.1), part('2026-11-02', 0.4)], 'Hut');
+  assert.ok(ofPart);
+  assert.deepEqual(historyFigure(ofPart).data[0].y, [0.1, 0.4]);
 });
 
 test('kept sweeps go into a file and come back whole', () => {

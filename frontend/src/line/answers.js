@@ -2,23 +2,33 @@
 import {Enquiry} from '../shared/state/enquiry.js';
 import {Spread} from './spread.js';
 
+/**
+ * @import {ReactiveControllerHost} from 'lit'
+ * @import {Refused, Transport} from '../shared/answers.js'
+ * @import {Line} from '../shared/lines/document.js'
+ * @import {LineResult} from './result.js'
+ */
+
 /** What the spread depends on: the line without its receiver. */
 function drawnFrom({receiver: _, explain: __, ...line}) {
   return line;
 }
 
+/** @typedef {{result?: LineResult, problem?: string}} Told - what the core said of a line; empty while it is awaited */
+
 export class Answers {
+  /** @type {Enquiry<LineResult>} */
   line;
   spread;
   #others;
   #asked;
   #spreadOf;
-  /** By the request's text: {result} or {problem}. */
+  /** @type {Map<string, Told>} - by the request's text */
   #known = new Map();
 
   /**
-   * @param {object} host - a reactive element
-   * @param {function(string, object, object): Promise<object>} ask - asks the core
+   * @param {ReactiveControllerHost} host
+   * @param {Transport['ask']} ask - asks the core
    */
   constructor(host, ask) {
     this.line = new Enquiry(host, (request, options) => ask('line', request, options));
@@ -56,7 +66,12 @@ export class Answers {
     return JSON.stringify(answered) === JSON.stringify(drawnFrom(this.line.answered)) ? result : undefined;
   }
 
-  /** Results and problems of all lines; those still unknown are asked for, one at a time. */
+  /**
+   * What is known of all lines; those still unknown are asked for, one at a time.
+   *
+   * @param {Line[]} lines
+   * @returns {Told[]}
+   */
   compare(lines) {
     const texts = lines.map(({request}) => JSON.stringify(request));
     const {answered, result} = this.line;
@@ -74,7 +89,7 @@ export class Answers {
       this.#known.set(JSON.stringify(request), {result});
       return result;
     } catch (error) {
-      this.#known.set(JSON.stringify(request), {problem: error.message});
+      this.#known.set(JSON.stringify(request), {problem: /** @type {Refused} */ (error).message});
       throw error;
     }
   }

@@ -1,19 +1,23 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
 import {MOST_LINES} from '../shared/lines/document.js';
 import {base} from '../shared/styles/base.js';
 import {pickStyles} from '../shared/styles/panels.js';
 
+/** @import {Line} from '../shared/lines/document.js' */
+
 /**
  * Which line is worked on, and what can be done with all of it.
  *
- * @property {object[]} lines
- * @property {number} current
- * @property {boolean} canUndo
- * @property {boolean} canRedo
  * @fires jw-line-edit, jw-line-do - {what}: undo, redo, export, link, print; jw-line-import - {file}
  */
-class JwLineBar extends LitElement {
+class JwLineBar extends element({
+  lines: value(/** @type {Line[]} */ (of)),
+  current: {type: Number},
+  canUndo: {type: Boolean},
+  canRedo: {type: Boolean},
+}) {
   static styles = [
     base,
     pickStyles,
@@ -29,38 +33,35 @@ class JwLineBar extends LitElement {
     `,
   ];
 
-  static properties = {
-    lines: {attribute: false},
-    current: {type: Number},
-    canUndo: {type: Boolean},
-    canRedo: {type: Boolean},
-  };
-
   render() {
     const act = (what, words, more = {}) =>
-      html`<button id=${what} ?disabled=${more.off ?? false} @click=${() => send(this, 'jw-line-do', {what})}>${words}</button>`;
-    const several = this.lines.length > 1;
+      html`<button id=${what} ?disabled=${more.off ?? false}
+        @click=${() => send(this, 'jw-line-do', {what})}>${words}</button>`;
     return html`<div>
       <div class="names">
-        ${
-          several
-            ? html`<label><span>Line</span><select id="lines" @change=${(event) => this._edit({kind: 'choose', line: Number(event.target.value)})}>
-              ${this.lines.map(({name}, at) => html`<option value=${at} .selected=${at === this.current}>${name}</option>`)}
-            </select></label>`
-            : nothing
-        }
-        <label><span>Its name</span><input id="name" maxlength="60" autocomplete="off" .value=${this.lines[this.current].name} @change=${this._renamed}></label>
+        ${this.lines.length > 1 ? this._lines() : nothing}
+        <label><span>Its name</span><input id="name" maxlength="60" autocomplete="off"
+          .value=${this.lines[this.current].name} @change=${this._renamed}></label>
       </div>
       <div role="group" aria-label="Undo and keep">
         ${act('undo', 'Undo', {off: !this.canUndo})}${act('redo', 'Redo', {off: !this.canRedo})}
-        <button id="keep" ?disabled=${this.lines.length >= MOST_LINES} @click=${() => this._edit({kind: 'keep'})}>Keep a copy to compare</button>
+        <button id="keep" ?disabled=${this.lines.length >= MOST_LINES}
+          @click=${() => this._edit({kind: 'keep'})}>Keep a copy to compare</button>
       </div>
       <div role="group" aria-label="Take along">
         ${act('link', 'Copy link')}${act('export', 'Export lines')}
-        <label class="pick">Import<input id="import" type="file" accept=".json,application/json" @change=${this._picked}></label>
+        <label class="pick">Import<input id="import" type="file" accept=".json,application/json"
+          @change=${this._picked}></label>
         ${act('print', 'Print')}
       </div>
     </div>`;
+  }
+
+  _lines() {
+    const choose = (event) => this._edit({kind: 'choose', line: Number(event.target.value)});
+    return html`<label><span>Line</span><select id="lines" @change=${choose}>
+      ${this.lines.map(({name}, at) => html`<option value=${at} .selected=${at === this.current}>${name}</option>`)}
+    </select></label>`;
   }
 
   _renamed({target}) {

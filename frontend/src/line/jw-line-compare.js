@@ -1,4 +1,5 @@
-import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
+import {css, html, nothing, unsafeCSS} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
 import {STEP_RULES, stepOf} from '../shared/margins/scale.js';
 import {base} from '../shared/styles/base.js';
@@ -7,14 +8,20 @@ import {decibels, digits, quantity} from '../shared/text/format.js';
 import {lossWords} from '../shared/text/loss.js';
 
 /**
+ * @import {Line} from '../shared/lines/document.js'
+ * @import {Told} from './answers.js'
+ */
+
+/**
  * The kept lines side by side.
  *
- * @property {object[]} lines
- * @property {number} current
- * @property {{result?: object, problem?: string}[]} known - of the same lines, what the core said of them
  * @fires jw-line-edit
  */
-class JwLineCompare extends LitElement {
+class JwLineCompare extends element({
+  lines: value(/** @type {Line[]} */ (of)),
+  current: {type: Number},
+  known: value(/** @type {Told[]} */ (of)),
+}) {
   static styles = [
     base,
     panelStyles,
@@ -31,18 +38,15 @@ class JwLineCompare extends LitElement {
     `,
   ];
 
-  static properties = {
-    lines: {attribute: false},
-    current: {type: Number},
-    known: {attribute: false},
-  };
-
   render() {
-    return html`<section class="panel"><h2>Lines kept</h2><div class="scroll" tabindex="0" role="group" aria-label="Kept lines"><table class="plain">
+    return html`<section class="panel"><h2>Lines kept</h2>
+      <div class="scroll" tabindex="0" role="group" aria-label="Kept lines"><table class="plain">
       <thead>
         <tr>
           <th scope="col">Line</th><th scope="col" class="number">Smallest margin</th><th scope="col">Band</th>
-          <th scope="col" class="number">Loss</th><th scope="col" class="number">At the antenna</th><th scope="col" class="number">VSWR</th><th scope="col">Weakest part</th><th><span class="unseen">Choose</span></th>
+          <th scope="col" class="number">Loss</th><th scope="col" class="number">At the antenna</th>
+          <th scope="col" class="number">VSWR</th><th scope="col">Weakest part</th>
+          <th><span class="unseen">Choose</span></th>
         </tr>
       </thead>
       <tbody>
@@ -65,15 +69,17 @@ class JwLineCompare extends LitElement {
     </tr>`;
   }
 
+  /** @param {Told} told */
   _numbers({result, problem}) {
     if (!result) return html`<td colspan="6" class="quiet">${problem ?? 'The core is at work…'}</td>`;
-    const margin = result.margin_db;
+    const {margin_db: margin, delivered_w: delivered} = result;
+    const unpowered = delivered === null || result.power_w === 0;
     return html`<td class="number">
         ${margin === null ? 'none' : html`<span class="chip" data-step=${stepOf(margin)}>${decibels(margin)} dB</span>`}
       </td>
       <td>${result.column.name}</td>
       <td class="number">${lossWords(result.loss_db)}</td>
-      <td class="number">${result.delivered_w === null || result.power_w === 0 ? '–' : quantity(result.delivered_w, 'W', 3)}</td>
+      <td class="number">${unpowered ? '–' : quantity(delivered, 'W', 3)}</td>
       <td class="number">${result.input.vswr === null ? '–' : digits(result.input.vswr, 3)}</td>
       <td>${result.weakest === null ? '–' : result.parts[result.weakest].name}</td>`;
   }

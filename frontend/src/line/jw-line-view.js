@@ -1,9 +1,9 @@
 import {html, nothing} from 'lit';
+import {element, of, state, value} from '../shared/elements/element.js';
 import '../shared/elements/jw-sheet.js';
 import {View} from '../shared/elements/view.js';
 import {save} from '../shared/export/save.js';
-import {FIRST_DOCUMENT} from '../shared/lines/document.js';
-import {currentOf} from '../shared/lines/document.js';
+import {FIRST_DOCUMENT, currentOf} from '../shared/lines/document.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
 import {namesOf} from '../shared/lines/names.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
@@ -25,21 +25,31 @@ import {placed} from './placed.js';
 import {taken} from './take.js';
 
 /**
+ * @import {LoadCharts} from '../shared/charts/jw-chart.js'
+ * @import {LineDocument} from '../shared/lines/document.js'
+ * @import {LineResult} from './result.js'
+ */
+
+/**
  * A whole line from the transmitter to the antenna: its editor, its answer, and other lines beside it.
  *
- * @property {function(): Promise<object>} loadCharts - brings the chart library
  * @fires jw-notice - {text, link, action}: a sentence for the reader
  */
-export class JwLineView extends View {
+export class JwLineView extends element(
+  {
+    /** Brings the chart library. */
+    loadCharts: value(/** @type {LoadCharts} */ (of)),
+    _open: state(/** @type {string | null} */ (of)),
+    _said: state(/** @type {string} */ (of)),
+  },
+  View,
+) {
   static view = 'line';
 
   static styles = [base, panelStyles, viewStyles];
 
-  static properties = {
-    loadCharts: {attribute: false},
-    _open: {state: true},
-    _said: {state: true},
-  };
+  /** Made by `_begin`. */
+  _document = /** @type {KeptDocument<LineDocument>} */ (of);
 
   constructor() {
     super();
@@ -78,28 +88,37 @@ export class JwLineView extends View {
     const {line, spread, spreadShown} = this._answers;
     const {name, request} = this._current;
     const names = namesOf(request, this.vocabulary.lists);
-    const refused = placed(line.error, request, (name) => this.vocabulary.labelOf(name), names);
+    const refused = placed(line.error, request, (field) => this.vocabulary.labelOf(field), names);
     const heading = headingOf(this._open, names);
     const isCurrent = this._answers.current(this._request);
+    const outdated = refused
+      ? `Out of date, these are the numbers from before the last change. ${refused.message}`
+      : '';
     return html`<div @jw-line-edit=${this._edited} @jw-line-do=${this._do} @jw-line-import=${this._imported}
-        @jw-line-open=${({detail}) => this._show(detail.open)} @jw-close=${() => this._show(null)} @jw-line-take=${this._taken}
+        @jw-line-open=${({detail}) => this._show(detail.open)} @jw-close=${() => this._show(null)}
+        @jw-line-take=${this._taken}
         @jw-line-spread=${({detail}) => (detail.begin ? this._answers.drawAgain(line.answered) : spread.cancel())}
-        @input=${() => (this._typing = true)} @change=${() => (this._typing = false)} @focusout=${() => (this._typing = false)}>
+        @input=${() => (this._typing = true)} @change=${() => (this._typing = false)}
+        @focusout=${() => (this._typing = false)}>
       ${this._progress(line)}
       <main>
         <h2 class="onpaper wide">${name}</h2>
-        <jw-line-bar class="wide" .lines=${lines} .current=${current} .canUndo=${this._document.canUndo} .canRedo=${this._document.canRedo}></jw-line-bar>
-        ${refused?.group === '' ? html`<p class="trouble wide" role="alert">${refused.message} <button @click=${() => this._answers.follow(this._request, true)}>Try again</button></p>` : nothing}
-        ${lines.length > 1 ? html`<jw-line-compare class="wide" .lines=${lines} .current=${current} .known=${this.transport ? this._answers.compare(lines) : []}></jw-line-compare>` : nothing}
-        <jw-line-editor .request=${request} .names=${names} .answered=${line.answered} .result=${line.result} .refused=${refused}></jw-line-editor>
+        <jw-line-bar class="wide" .lines=${lines} .current=${current}
+          .canUndo=${this._document.canUndo} .canRedo=${this._document.canRedo}></jw-line-bar>
+        ${refused?.group === '' ? this._trouble(refused.message) : nothing}
+        ${lines.length > 1 ? this._compared(lines, current) : nothing}
+        <jw-line-editor .request=${request} .names=${names} .answered=${line.answered} .result=${line.result}
+          .refused=${refused}></jw-line-editor>
         ${
           line.result
             ? html`<jw-line-answer .result=${line.result} .answered=${line.answered} .open=${this._open ?? ''}
-                .outdated=${refused ? `Out of date, these are the numbers from before the last change. ${refused.message}` : ''}></jw-line-answer>
+                .outdated=${outdated}></jw-line-answer>
               <jw-line-results .result=${line.result} .request=${request} .current=${isCurrent} .names=${names}
               .refused=${refused} .spread=${spreadShown} .drawing=${spread.drawing}
               .failure=${spread.error?.message ?? ''} .loadCharts=${this.loadCharts}></jw-line-results>`
-            : html`<p class="waiting ${refused ? 'error' : 'quiet'}" role="status">${refused?.message ?? 'The core is at work…'}</p>`
+            : html`<p class="waiting ${refused ? 'error' : 'quiet'}" role="status">
+                ${refused?.message ?? 'The core is at work…'}
+              </p>`
         }
       </main>
       <p class="unseen" role="status">${this._said}</p>
@@ -109,8 +128,18 @@ export class JwLineView extends View {
 
   _detail(isCurrent) {
     const {answered, result} = this._answers.line;
-    return html`<jw-line-detail .element=${this._explained} .answered=${answered} .result=${result} .current=${isCurrent}
-      .catalogue=${this._catalogue.result} .error=${this._catalogue.error}></jw-line-detail>`;
+    return html`<jw-line-detail .element=${this._explained} .answered=${answered} .result=${result}
+      .current=${isCurrent} .catalogue=${this._catalogue.result} .error=${this._catalogue.error}></jw-line-detail>`;
+  }
+
+  _trouble(message) {
+    const again = () => this._answers.follow(this._request, true);
+    return html`<p class="trouble wide" role="alert">${message} <button @click=${again}>Try again</button></p>`;
+  }
+
+  _compared(lines, current) {
+    const known = this.transport ? this._answers.compare(lines) : [];
+    return html`<jw-line-compare class="wide" .lines=${lines} .current=${current} .known=${known}></jw-line-compare>`;
   }
 
   get _current() {
@@ -146,7 +175,8 @@ export class JwLineView extends View {
   }
 
   _taken({detail: {change}}) {
-    this._edited({detail: exchange(change, this._answers.line.result.parts, this._request.elements)});
+    const {parts} = /** @type {LineResult} */ (this._answers.line.result);
+    this._edited({detail: exchange(change, parts, this._request.elements)});
     this._said = `${change.name} is fitted; undo takes it back.`;
   }
 

@@ -1,7 +1,24 @@
 /** Where a refusal of the core belongs in the editor, and how it is said there. */
 import {refusedWords} from '../shared/fields/refused.js';
 
-/** {group, at, field} of a refusal's path, such as "elements[2].length_m"; group is elements, load, receiver, preamplifier or station. */
+/**
+ * @import {Refused} from '../shared/answers.js'
+ * @import {LineRequest} from '../shared/lines/document.js'
+ */
+
+/**
+ * Where a refusal belongs: `group` is elements, load, receiver, preamplifier or station, or empty; `at` is the place of
+ * an element.
+ *
+ * @typedef {{group: string, at?: number, field: string}} Place
+ * @typedef {Place & {message: string}} Placed
+ */
+
+/**
+ * The place of a refusal's path, such as "elements[2].length_m".
+ *
+ * @returns {Place}
+ */
 export function placeOf(refusal) {
   const path = refusal?.field ?? '';
   const element = /^elements\[(\d+)\](?:\.(\w+))?/.exec(path);
@@ -16,15 +33,18 @@ export function placeOf(refusal) {
 const WHOLE = {load: 'The antenna'};
 
 /**
- * {group, at, field, message} of a refusal, its sentence with element and field named as the reader knows them.
+ * A refusal at its place, its sentence with element and field named as the reader knows them.
  *
- * @param {function(string): string | undefined} labelOf - the label of a control "group.field"
+ * @param {Refused | undefined} refusal
+ * @param {LineRequest} request
+ * @param {(name: string) => string | undefined} labelOf - the label of a control "group.field"
  * @param {string[]} names - of the elements
+ * @returns {Placed | undefined}
  */
 export function placed(refusal, request, labelOf, names) {
   if (!refusal) return undefined;
   const place = placeOf(refusal);
-  const {group, at, field} = place;
+  const {group, at = -1, field} = place;
   const kind = {elements: request.elements[at]?.kind, load: `load_${request.load.kind}`}[group] ?? group;
   const label = labelOf(`${kind}.${field}`) ?? (field || WHOLE[group] || '');
   const what = group === 'elements' ? `Element ${at + 1}, ${names[at]}: ${label}` : label;

@@ -3,49 +3,77 @@ import {decibels, digits} from '../shared/text/format.js';
 import {lossWords} from '../shared/text/loss.js';
 import {LIMITED_BY} from './limits.js';
 
+/**
+ * @import {LinePart, LineResult, SpreadResult} from './result.js'
+ *
+ * @typedef {ReturnType<typeof readElement>} ElementReading
+ */
+
 /** The place of an element in the request that was answered; -1 when it has changed since. */
 export function placeIn(answered, element, at) {
   if (!answered) return -1;
   return answered.elements[at] === element ? at : answered.elements.indexOf(element);
 }
 
-/** The parts of the chain an element became; two for an adapter. */
+/**
+ * The parts of the chain an element became; two for an adapter.
+ *
+ * @param {LineResult} result
+ * @param {number} element - its place
+ */
 export const partsOf = (result, element) => result.parts.filter((part) => part.element === element);
 
 const least = (parts, key) => parts.filter((part) => part[key] !== null).sort((a, b) => a[key] - b[key])[0];
 
-/** An element in a row: its smallest margin with what sets it, its loss, and whether it is refused. */
+/**
+ * An element in a row: its smallest margin with what sets it, its loss, and whether it is refused.
+ *
+ * @param {LineResult} result
+ * @param {number} element - its place
+ */
 export function readElement(result, element) {
   const parts = partsOf(result, element);
   const refused = parts.find((part) => part.refused_by);
   const weakest = least(parts, 'margin_db');
+  const losses = parts.map((part) => part.loss_db).filter((loss) => loss !== null);
   return {
     margin: refused ? null : (weakest?.margin_db ?? null),
-    loss: parts.some((part) => part.loss_db === null) ? null : parts.reduce((sum, part) => sum + part.loss_db, 0),
+    loss: losses.length < parts.length ? null : losses.reduce((sum, loss) => sum + loss, 0),
     refusal: refused?.refusal ?? '',
     limited: refused || !weakest ? '' : LIMITED_BY[weakest.binding],
     undecided: parts.some((part) => part.undecided),
     marks: [...new Set(parts.flatMap((part) => part.marks))],
-    weakest: parts.includes(result.parts[result.weakest]),
+    weakest: result.weakest !== null && parts.includes(result.parts[result.weakest]),
   };
 }
 
+/** @param {LinePart} part */
 export const marginWords = (part) => {
   if (part.refused_by) return 'refused';
   return part.margin_db === null ? '–' : `${decibels(part.margin_db)} dB`;
 };
 
-/** A part in one sentence, for those who do not see the drawing. */
+/**
+ * A part in one sentence, for those who do not see the drawing.
+ *
+ * @param {LinePart} part
+ * @param {boolean} weakest
+ */
 export function spokenPart(part, weakest) {
   const margin = part.refused_by
     ? `refused: ${part.refusal}`
     : part.margin_db === null
       ? 'no limit known'
       : `margin ${decibels(part.margin_db)} dB, limited by ${LIMITED_BY[part.binding]}`;
-  return `${part.name}: ${margin}, loses ${lossWords(part.loss_db)}${weakest ? ', the weakest part' : ''}. Open its derivation`;
+  const end = weakest ? ', the weakest part' : '';
+  return `${part.name}: ${margin}, loses ${lossWords(part.loss_db)}${end}. Open its derivation`;
 }
 
-/** How far the VSWR at the transmitter may lie on the band looked at: drawn, by the sum of squares, at the worst. */
+/**
+ * How far the VSWR at the transmitter may lie on the band looked at: drawn, by the sum of squares, at the worst.
+ *
+ * @param {Pick<SpreadResult, 'bands'>} spread
+ */
 export function boundWords({bands: [here]}) {
   const [low, , , , high] = here.vswr;
   const figure = (value) => (value === null ? 'without bound' : digits(value, 3));

@@ -1,6 +1,12 @@
 /** The spread of a line: a quick draw first, then a thorough one; any edit gives it up. */
 import {Enquiry} from '../shared/state/enquiry.js';
 
+/**
+ * @import {ReactiveControllerHost} from 'lit'
+ * @import {Options} from '../shared/answers.js'
+ * @import {SpreadResult} from './result.js'
+ */
+
 export const DRAWS = [1_000, 10_000];
 
 export class Spread {
@@ -10,6 +16,10 @@ export class Spread {
   #enquiry;
   #run = 0;
 
+  /**
+   * @param {ReactiveControllerHost} host
+   * @param {(request: any, options: Options) => Promise<SpreadResult>} ask
+   */
   constructor(host, ask) {
     this.#host = host;
     this.#enquiry = new Enquiry(host, ask);

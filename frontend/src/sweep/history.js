@@ -1,17 +1,29 @@
-/**
- * Sweeps kept by line and day, as plain data: [{date, line, ports, name, text, verdict, joints, resistance_ohm}].
- *
- * `joints` are the excess reflections of a line's joints, `resistance_ohm` that of a part; `text` is the file.
- */
+/** Sweeps kept by line and day, as plain data. */
 import {list, record, refuse, text} from '../shared/state/check.js';
-import * as file from '../shared/state/document-file.js';
+import * as documentFile from '../shared/state/document-file.js';
+
+/**
+ * @typedef {object} KeptSweep
+ * @property {string} date
+ * @property {string} line - its name
+ * @property {number} ports
+ * @property {string} name - of the file
+ * @property {string} text - the file
+ * @property {string} verdict
+ * @property {{element: number, name: string, excess: number | null}[]} joints - of a line, their excess reflections
+ * @property {number | null} resistance_ohm - of a part
+ */
 
 export const MOST_KEPT = 200;
 const KIND = {format: 'jointwise sweeps', version: 1, key: 'sweeps'};
 const LONGEST = {line: 60, name: 200, verdict: 2000, text: 8_000_000};
 const DAY = /^\d{4}-\d{2}-\d{2}$/;
 
-/** A sweep to keep, of the core's answer. */
+/**
+ * A sweep to keep, of the core's answer.
+ *
+ * @returns {KeptSweep}
+ */
 export function entryOf({date, line, file, result}) {
   const joints = (result.line?.joints ?? []).map(({element, name, excess}) => ({element, name, excess}));
   return {
@@ -26,7 +38,7 @@ export function entryOf({date, line, file, result}) {
   };
 }
 
-/** The list with one more, by line and day, the newest last; one of the same line, day and file takes the old one's place. */
+/** The list with one more, by day, the newest last; one of the same line, day and file takes the old one's place. */
 export function added(entries, entry) {
   const others = entries.filter(
     ({line, date, name}) => line !== entry.line || date !== entry.date || name !== entry.name,
@@ -96,7 +108,7 @@ export function checkedEntries(value) {
   });
 }
 
-export const asFile = (sweeps) => file.asFile(KIND, sweeps);
+export const asFile = (sweeps) => documentFile.asFile(KIND, sweeps);
 
 /** The entries of a file; throws as any document file does. */
-export const fromFile = (content) => file.fromFile(KIND, content, checkedEntries);
+export const fromFile = (content) => documentFile.fromFile(KIND, content, checkedEntries);

@@ -1,4 +1,5 @@
-import {LitElement, css, html} from 'lit';
+import {css, html} from 'lit';
+import {element, of, state} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
 import {base} from '../shared/styles/base.js';
 import {tooLarge} from './request.js';
@@ -6,19 +7,28 @@ import {tooLarge} from './request.js';
 /**
  * A place to drop a Touchstone file, or to pick one.
  *
- * @property {string} name - the request's field
- * @property {string} label
- * @property {string} held - name of the file that is held; empty where there is none
- * @property {string} error - why it can't be used
  * @fires jw-sweep-file - {name, file: {name, text}}
  */
-class JwSweepFile extends LitElement {
+class JwSweepFile extends element({
+  /** The request's field. */
+  name: {type: String},
+  label: {type: String},
+  /** Name of the file that is held; empty where there is none. */
+  held: {type: String},
+  /** Why it can't be used. */
+  error: {type: String},
+  _problem: state(/** @type {string} */ (of)),
+  _over: state(/** @type {boolean} */ (of)),
+}) {
   static styles = [
     base,
     css`
       label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
-      .drop { position: relative; display: grid; place-content: center; min-height: 76px; padding: 8px 12px; text-align: center; font-size: 0.9rem; overflow-wrap: anywhere;
-        border: 2px dashed var(--edge); border-radius: var(--round); background: var(--card); }
+      .drop {
+        position: relative; display: grid; place-content: center; min-height: 76px; padding: 8px 12px;
+        text-align: center; font-size: 0.9rem; overflow-wrap: anywhere;
+        border: 2px dashed var(--edge); border-radius: var(--round); background: var(--card);
+      }
       .drop:hover, .over { border-color: var(--accent); }
       .drop:focus-within { outline: 3px solid var(--accent); outline-offset: 2px; }
       .drop.bad { border-color: var(--alarm); }
@@ -28,15 +38,6 @@ class JwSweepFile extends LitElement {
     `,
   ];
 
-  static properties = {
-    name: {type: String},
-    label: {type: String},
-    held: {type: String},
-    error: {type: String},
-    _problem: {state: true},
-    _over: {state: true},
-  };
-
   constructor() {
     super();
     Object.assign(this, {held: '', error: '', _problem: '', _over: false});
@@ -45,12 +46,16 @@ class JwSweepFile extends LitElement {
   render() {
     const problem = this._problem || this.error;
     return html`<label for=${this.name}>${this.label}</label>
-      <div class="drop ${problem ? 'bad' : ''} ${this._over ? 'over' : ''}" @dragenter=${() => (this._over = true)} @dragleave=${() => (this._over = false)} @drop=${() => (this._over = false)}>
+      <div class="drop ${problem ? 'bad' : ''} ${this._over ? 'over' : ''}" @dragenter=${() => (this._over = true)}
+        @dragleave=${() => (this._over = false)} @drop=${() => (this._over = false)}>
         <b>${this.held || 'Drop the file here, or tap to pick it'}</b>
         <span class="quiet">Touchstone, .s1p or .s2p</span>
-        <input id=${this.name} type="file" accept=".s1p,.s2p,.ts,.txt" aria-invalid=${problem ? 'true' : 'false'} aria-describedby="under" @change=${this._picked}>
+        <input id=${this.name} type="file" accept=".s1p,.s2p,.ts,.txt"
+          aria-invalid=${problem ? 'true' : 'false'} aria-describedby="under" @change=${this._picked}>
       </div>
-      <span id="under" class=${problem ? 'under error' : 'under'} role=${problem ? 'alert' : 'note'}>${problem || 'It stays on this device, unless the page asks a server.'}</span>`;
+      <span id="under" class=${problem ? 'under error' : 'under'} role=${problem ? 'alert' : 'note'}>
+        ${problem || 'It stays on this device, unless the page asks a server.'}
+      </span>`;
   }
 
   async _picked({target: input}) {

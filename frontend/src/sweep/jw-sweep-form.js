@@ -1,4 +1,5 @@
 import {css, html, nothing} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
 import {changesOf, control} from '../shared/fields/control.js';
 import {refusedField, refusedWords} from '../shared/fields/refused.js';
@@ -9,21 +10,37 @@ import './jw-sweep-file.js';
 import {choices, isExample} from './lines.js';
 
 /**
+ * @import {Refused} from '../shared/answers.js'
+ * @import {LineDocument} from '../shared/lines/document.js'
+ * @import {SweepState, SweepFile} from './request.js'
+ */
+
+/**
  * What was measured, on which line, and with what at its end.
  *
- * @property {object} state
- * @property {{lines: object[]}} document - the lines kept in this browser
- * @property {{name: string}} file - the sweep at hand, and an earlier one
- * @property {{name: string}} earlier
- * @property {{field?: string, message: string}} refusal - marks the field it names
  * @fires jw-sweep-change - {changes}; jw-sweep-file - {name, file}; jw-sweep-forget - no earlier one
  */
-class JwSweepForm extends Speaking {
+class JwSweepForm extends element(
+  {
+    state: value(/** @type {SweepState} */ (of)),
+    /** The lines kept in this browser. */
+    document: value(/** @type {LineDocument} */ (of)),
+    /** The sweep at hand, and an earlier one. */
+    file: value(/** @type {SweepFile | undefined} */ (of)),
+    earlier: value(/** @type {SweepFile | undefined} */ (of)),
+    /** Marks the field it names. */
+    refusal: value(/** @type {Refused | undefined} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     formStyles,
     css`
-      :host { display: grid; gap: 8px; padding: 12px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); align-content: start; }
+      :host {
+        display: grid; gap: 8px; padding: 12px; background: var(--card); border: 1px solid var(--line);
+        border-radius: var(--round); align-content: start;
+      }
       h2 { font-size: 1.05rem; }
       .of label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
       p a { display: inline-grid; min-height: var(--target); align-items: center; }
@@ -31,46 +48,48 @@ class JwSweepForm extends Speaking {
     `,
   ];
 
-  static properties = {
-    state: {attribute: false},
-    document: {attribute: false},
-    file: {attribute: false},
-    earlier: {attribute: false},
-    refusal: {attribute: false},
-  };
-
   render() {
     const {state, file, earlier} = this;
+    const ofLine = this._refusalOf('elements') ?? this._refusalOf('load');
     return html`<h2>The sweep</h2>
-      <jw-sweep-file name="touchstone" label="Sweep from your analyser" held=${file?.name ?? ''} error=${this._error('touchstone')}></jw-sweep-file>
+      <jw-sweep-file name="touchstone" label="Sweep from your analyser" held=${file?.name ?? ''}
+        error=${this._refusalOf('touchstone')?.message ?? ''}></jw-sweep-file>
       <div class="of">
         <label for="of">Line it was taken on</label>
         <select id="of" @change=${(event) => send(this, 'jw-sweep-change', {changes: {of: event.target.value}})}>
-          ${choices(this.document).map(([id, words]) => html`<option value=${id} .selected=${id === state.of}>${words}</option>`)}
+          ${choices(this.document).map(
+            ([id, words]) => html`<option value=${id} .selected=${id === state.of}>${words}</option>`,
+          )}
         </select>
       </div>
-      ${isExample(state.of) ? html`<p class="quiet">Line and measurement are invented, to show what comes out.</p>` : html`<p><a href="#view=line">Change the line in the Line view</a></p>`}
-      ${['elements', 'load'].some((field) => refusedField(this.refusal) === field) ? html`<p class="error" role="alert">${this.refusal.message}</p>` : nothing}
-      <div class="fields" @jw-change=${this._changed}>${['end', 'length_tolerance'].map((name) => this._field(name))}</div>
+      ${
+        isExample(state.of)
+          ? html`<p class="quiet">Line and measurement are invented, to show what comes out.</p>`
+          : html`<p><a href="#view=line">Change the line in the Line view</a></p>`
+      }
+      ${ofLine ? html`<p class="error" role="alert">${ofLine.message}</p>` : nothing}
+      <div class="fields" @jw-change=${this._changed}>${this._field('end')}${this._field('length_tolerance')}</div>
       <details ?open=${Boolean(earlier) || refusedField(this.refusal) === 'earlier'}>
         <summary>Earlier sweep and window <small>${earlier?.name ?? 'none'}</small></summary>
-        <jw-sweep-file name="earlier" label="An earlier sweep to compare with" held=${earlier?.name ?? ''} error=${this._error('earlier')}></jw-sweep-file>
+        <jw-sweep-file name="earlier" label="An earlier sweep to compare with" held=${earlier?.name ?? ''}
+          error=${this._refusalOf('earlier')?.message ?? ''}></jw-sweep-file>
         ${earlier ? html`<button @click=${() => send(this, 'jw-sweep-forget')}>No earlier sweep</button>` : nothing}
         <div class="fields" @jw-change=${this._changed}>${this._field('window_shape')}</div>
       </details>`;
   }
 
-  _error(name) {
-    return refusedField(this.refusal) === name ? this.refusal.message : '';
+  /** The refusal that names this field. */
+  _refusalOf(name) {
+    return refusedField(this.refusal) === name ? this.refusal : undefined;
   }
 
   _field(name) {
-    const error = this._error(name);
+    const refusal = this._refusalOf(name);
     return control(
       this.vocabulary,
       `sweep.${name}`,
       this.state[name],
-      error && refusedWords(this.refusal, this.vocabulary.labelOf(`sweep.${name}`)),
+      refusal && refusedWords(refusal, this.vocabulary.labelOf(`sweep.${name}`)),
     );
   }
 

@@ -1,5 +1,6 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
 import '../shared/charts/jw-chart.js';
+import {element, of, state, value} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
 import {save} from '../shared/export/save.js';
 import {base} from '../shared/styles/base.js';
@@ -7,18 +8,28 @@ import {panelStyles, pickStyles} from '../shared/styles/panels.js';
 import {historyFigure} from './figures.js';
 import {asFile, fromFile, historyOf} from './history.js';
 
+/**
+ * @import {LoadCharts} from '../shared/charts/jw-chart.js'
+ * @import {KeptSweep} from './history.js'
+ */
+
 const today = () => new Date().toISOString().slice(0, 10);
 
 /**
  * Sweeps kept by line and day: to keep one more, to compare with, to take along and bring back.
  *
- * @property {object[]} entries
- * @property {string} line - the name of the line at hand
- * @property {boolean} keepable - whether there is an answer to keep
- * @property {function(): Promise<object>} load - brings the chart library
- * @fires jw-sweep-keep - {date}; jw-sweep-compare - {entry}; jw-sweep-drop - {entry}; jw-sweep-import - {entries}; jw-notice
+ * @fires jw-sweep-keep - {date}; jw-sweep-compare, jw-sweep-drop - {entry}; jw-sweep-import - {entries}; jw-notice
  */
-class JwSweepHistory extends LitElement {
+class JwSweepHistory extends element({
+  entries: value(/** @type {KeptSweep[]} */ (of)),
+  /** The name of the line at hand. */
+  line: {type: String},
+  /** Whether there is an answer to keep. */
+  keepable: {type: Boolean},
+  /** Brings the chart library. */
+  load: value(/** @type {LoadCharts} */ (of)),
+  _date: state(/** @type {string} */ (of)),
+}) {
   static styles = [
     base,
     panelStyles,
@@ -32,14 +43,6 @@ class JwSweepHistory extends LitElement {
       @media print { .bar, td:last-child, th:last-child { display: none; } }
     `,
   ];
-
-  static properties = {
-    entries: {attribute: false},
-    line: {type: String},
-    keepable: {type: Boolean},
-    load: {attribute: false},
-    _date: {state: true},
-  };
 
   constructor() {
     super();
@@ -55,26 +58,55 @@ class JwSweepHistory extends LitElement {
 
   render() {
     const {entries} = this;
+    const dated = (event) => (this._date = event.target.value || today());
+    const exported = () => save('jointwise-sweeps.json', 'application/json', asFile(entries));
     return html`<section class="panel" id="kept">
       <h2>Kept sweeps <small>in this browser only</small></h2>
       <div class="bar">
-        <label>Measured on <input id="day" type="date" .value=${this._date} @change=${(event) => (this._date = event.target.value || today())}></label>
-        <button id="keep" ?disabled=${!this.keepable} @click=${() => send(this, 'jw-sweep-keep', {date: this._date})}>Keep this sweep</button>
-        <button id="export" ?disabled=${entries.length === 0} @click=${() => save('jointwise-sweeps.json', 'application/json', asFile(entries))}>Export</button>
+        <label>Measured on <input id="day" type="date" .value=${this._date} @change=${dated}></label>
+        <button id="keep" ?disabled=${!this.keepable}
+          @click=${() => send(this, 'jw-sweep-keep', {date: this._date})}>Keep this sweep</button>
+        <button id="export" ?disabled=${entries.length === 0} @click=${exported}>Export</button>
         <label class="pick">Import<input id="import" type="file" accept=".json" @change=${this._import}></label>
       </div>
-      ${entries.length === 0 ? html`<p class="quiet">None yet. Keep one after each inspection, and what changes will show.</p>` : this._table()}
-      ${this._figure ? html`<jw-chart id="history" .figure=${this._figure} .load=${this.load} label="${this._title} of ${this.line} over the days of the kept sweeps"></jw-chart>` : nothing}
+      ${
+        entries.length === 0
+          ? html`<p class="quiet">None yet. Keep one after each inspection, and what changes will show.</p>`
+          : this._table()
+      }
+      ${
+        this._figure
+          ? html`<jw-chart id="history" .figure=${this._figure} .load=${this.load}
+              label="${this._title} of ${this.line} over the days of the kept sweeps"></jw-chart>`
+          : nothing
+      }
     </section>`;
   }
 
   _table() {
-    return html`<div class="scroll"><table class="plain"><thead><tr><th scope="col">Day</th><th scope="col">Line</th><th scope="col">What it told</th><th scope="col">Do</th></tr></thead>
-      <tbody>${this.entries.toReversed().map(
-        (entry) => html`<tr><td>${entry.date}</td><th scope="row">${entry.line}</th><td>${entry.verdict}</td>
-          <td><button aria-label="Compare with the sweep of ${entry.line} of ${entry.date}" @click=${() => send(this, 'jw-sweep-compare', {entry})}>Compare</button>
-            <button aria-label="Remove the sweep of ${entry.line} of ${entry.date}" @click=${() => send(this, 'jw-sweep-drop', {entry})}>Remove</button></td></tr>`,
-      )}</tbody></table></div>`;
+    return html`<div class="scroll"><table class="plain">
+      <thead>
+        <tr>
+          <th scope="col">Day</th><th scope="col">Line</th><th scope="col">What it told</th><th scope="col">Do</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${this.entries.toReversed().map((entry) => this._row(entry))}
+      </tbody>
+    </table></div>`;
+  }
+
+  _row(entry) {
+    const {date, line, verdict} = entry;
+    return html`<tr>
+      <td>${date}</td><th scope="row">${line}</th><td>${verdict}</td>
+      <td>
+        <button aria-label="Compare with the sweep of ${line} of ${date}"
+          @click=${() => send(this, 'jw-sweep-compare', {entry})}>Compare</button>
+        <button aria-label="Remove the sweep of ${line} of ${date}"
+          @click=${() => send(this, 'jw-sweep-drop', {entry})}>Remove</button>
+      </td>
+    </tr>`;
   }
 
   async _import({target: input}) {

@@ -1,5 +1,6 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
 import '../shared/charts/jw-chart.js';
+import {element, of, value} from '../shared/elements/element.js';
 import {reachable} from '../shared/elements/reachable.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
@@ -8,12 +9,16 @@ import {distanceFigure, lineSmith, returnLossFigure} from './figures.js';
 import {jointWords, leastWords, percent, share, sizeWords} from './reading.js';
 
 /**
- * A one-port sweep along its line: distance, joints, what was fitted, frequency and Smith chart.
- *
- * @property {object} check
- * @property {function(): Promise<object>} load - brings the chart library
+ * @import {LoadCharts} from '../shared/charts/jw-chart.js'
+ * @import {LineCheck} from './result.js'
  */
-class JwSweepLine extends LitElement {
+
+/** A one-port sweep along its line: distance, joints, what was fitted, frequency and Smith chart. */
+class JwSweepLine extends element({
+  check: value(/** @type {LineCheck} */ (of)),
+  /** Brings the chart library. */
+  load: value(/** @type {LoadCharts} */ (of)),
+}) {
   static styles = [
     base,
     panelStyles,
@@ -29,8 +34,6 @@ class JwSweepLine extends LitElement {
     `,
   ];
 
-  static properties = {check: {attribute: false}, load: {attribute: false}};
-
   willUpdate(changed) {
     if (!changed.has('check')) return;
     const {check} = this;
@@ -45,18 +48,27 @@ class JwSweepLine extends LitElement {
 
   render() {
     const {check} = this;
+    const distanceLabel =
+      'Reflection against distance, measured and expected, a mark at each joint; ' +
+      'the same numbers stand in the table of joints';
+    const returnedLabel = 'Return loss against frequency: measured, expected of a sound line, and as fitted';
     return html`<section class="panel wide" id="distance">
         <h2>Reflection along the line</h2>
         <jw-chart style="--chart:340px" .figure=${this._distance} .load=${this.load}
-          label="Reflection against distance, measured and expected, a mark at each joint; the same numbers stand in the table of joints"></jw-chart>
-        <p class="quiet">Shaded: what a good line may show. Reaches ${quantity(check.range_m, 'm', 3)}, keeps echoes ${quantity(check.resolution_m, 'm', 2)} apart
-          (${check.transform}, side lobes ${digits(check.side_lobe_db, 3)} dB down); velocity and loss of the cables are taken out. The echo of the line’s end may run out of the picture.</p>
+          label=${distanceLabel}></jw-chart>
+        <p class="quiet">
+          Shaded: what a good line may show. Reaches ${quantity(check.range_m, 'm', 3)},
+          keeps echoes ${quantity(check.resolution_m, 'm', 2)} apart
+          (${check.transform}, side lobes ${digits(check.side_lobe_db, 3)} dB down); velocity and loss of the cables are
+          taken out. The echo of the line’s end may run out of the picture.
+        </p>
       </section>
       ${this._joints()} ${this._fit()}
       <section class="panel" id="returned"><h2>Return loss at the analyser</h2>
-        <jw-chart .figure=${this._returned} .load=${this.load} label="Return loss against frequency: measured, expected of a sound line, and as fitted"></jw-chart></section>
+        <jw-chart .figure=${this._returned} .load=${this.load} label=${returnedLabel}></jw-chart></section>
       <section class="panel" id="smith"><h2>Smith chart at the analyser</h2>
-        <jw-chart style="--chart:340px" .figure=${this._smith} .load=${this.load} label="Measured and fitted reflection on the Smith chart"></jw-chart></section>`;
+        <jw-chart style="--chart:340px" .figure=${this._smith} .load=${this.load}
+          label="Measured and fitted reflection on the Smith chart"></jw-chart></section>`;
   }
 
   _joints() {
@@ -65,22 +77,39 @@ class JwSweepLine extends LitElement {
     return html`<section class="panel wide" id="joints">
       <h2>Joints</h2>
       <div class="scroll"><table class="plain">
-        <thead><tr><th scope="col">Joint</th><th scope="col" class="number">At</th><th scope="col">Finding</th><th scope="col" class="number">Measured</th><th scope="col" class="number">Expected</th>
-          <th scope="col" class="number">Excess</th><th scope="col" class="number">Threshold</th>${changed ? html`<th scope="col" class="number">Change</th>` : nothing}
-          <th scope="col" class="number">Would show</th></tr></thead>
-        <tbody>${check.joints.map(
-          (
-            joint,
-          ) => html`<tr data-element=${joint.element} ?data-accused=${check.suspect === joint.element || check.apart.includes(joint.element)}>
-            <th scope="row">${joint.element + 1} · ${joint.name}</th><td class="number">${quantity(joint.distance_m, 'm', 3)}</td>
-            <td class="words">${jointWords(joint, check)}${joint.separate ? '' : `; ${quantity(joint.nearest_m, 'm', 2)} to the next, too near for an echo of its own`}</td>
-            <td class="number">${share(joint.measured)}</td><td class="number">${share(joint.expected)}</td><td class="number">${share(joint.excess)}</td><td class="number">${share(joint.threshold)}</td>
-            ${changed ? html`<td class="number">${share(joint.change)}</td>` : nothing}
-            <td class="number">${leastWords(joint)}</td></tr>`,
-        )}</tbody>
+        <thead>
+          <tr>
+            <th scope="col">Joint</th><th scope="col" class="number">At</th><th scope="col">Finding</th>
+            <th scope="col" class="number">Measured</th><th scope="col" class="number">Expected</th>
+            <th scope="col" class="number">Excess</th><th scope="col" class="number">Threshold</th>
+            ${changed ? html`<th scope="col" class="number">Change</th>` : nothing}
+            <th scope="col" class="number">Would show</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${check.joints.map((joint) => this._joint(joint, changed))}
+        </tbody>
       </table></div>
-      <p class="quiet">Reflections are shares of the wave sent. “Would show” is the smallest added resistance this sweep would show there.</p>
+      <p class="quiet">
+        Reflections are shares of the wave sent. “Would show” is the smallest added resistance this sweep would show
+        there.
+      </p>
     </section>`;
+  }
+
+  _joint(joint, changed) {
+    const {check} = this;
+    const accused = check.suspect === joint.element || check.apart.includes(joint.element);
+    const near = () => `; ${quantity(joint.nearest_m, 'm', 2)} to the next, too near for an echo of its own`;
+    return html`<tr data-element=${joint.element} ?data-accused=${accused}>
+      <th scope="row">${joint.element + 1} · ${joint.name}</th>
+      <td class="number">${quantity(joint.distance_m, 'm', 3)}</td>
+      <td class="words">${jointWords(joint, check)}${joint.separate ? '' : near()}</td>
+      <td class="number">${share(joint.measured)}</td><td class="number">${share(joint.expected)}</td>
+      <td class="number">${share(joint.excess)}</td><td class="number">${share(joint.threshold)}</td>
+      ${changed ? html`<td class="number">${share(joint.change)}</td>` : nothing}
+      <td class="number">${leastWords(joint)}</td>
+    </tr>`;
   }
 
   _fit() {
@@ -89,23 +118,55 @@ class JwSweepLine extends LitElement {
       <h2>What explains the sweep</h2>
       ${
         candidates.length === 0
-          ? html`<p>The line as it should be leaves ${percent(noise)} of the reflection unexplained, and no single fault explains enough of that to count.</p>`
-          : html`<div class="scroll"><table class="plain">
-            <thead><tr><th scope="col">Joint</th><th scope="col">Fault</th><th scope="col">Size, with its bounds</th><th scope="col" class="number">Evidence</th><th scope="col" class="number">Left over</th></tr></thead>
-            <tbody>${candidates.map(
-              (
-                one,
-              ) => html`<tr><th scope="row">${one.element + 1} · ${one.joint}</th><td class="words">${one.name}</td><td class="words">${one.sizes.map((size) => html`<div>${sizeWords(size)}</div>`)}</td>
-                <td class="number">${digits(one.evidence, 3)}</td><td class="number">${percent(one.misfit)}</td></tr>`,
-            )}</tbody></table></div>
-          <p class="quiet">Bounds are one standard deviation. Evidence is the fall of the Bayesian information criterion against a sound line; ten more are odds of 150 to 1.</p>`
+          ? html`<p>
+              The line as it should be leaves ${percent(noise)} of the reflection unexplained, and no single fault
+              explains enough of that to count.
+            </p>`
+          : candidatesTable(candidates)
       }
       <details class="more"><summary>Good parts as fitted</summary><div class="scroll"><table class="plain">
-        <thead><tr><th scope="col">Cable</th><th scope="col">What</th><th scope="col" class="number">Off by</th><th scope="col" class="number">±</th></tr></thead>
-        <tbody>${deviations.map((one) => html`<tr><th scope="row">${one.element + 1} · ${one.part}</th><td>${one.what}</td><td class="number">${percent(one.share)}</td><td class="number">${percent(one.uncertainty)}</td></tr>`)}</tbody>
+        <thead>
+          <tr>
+            <th scope="col">Cable</th><th scope="col">What</th>
+            <th scope="col" class="number">Off by</th><th scope="col" class="number">±</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${deviations.map(deviationRow)}
+        </tbody>
       </table></div></details>
     </section>`;
   }
 }
+
+const candidatesTable = (candidates) =>
+  html`<div class="scroll"><table class="plain">
+      <thead>
+        <tr>
+          <th scope="col">Joint</th><th scope="col">Fault</th><th scope="col">Size, with its bounds</th>
+          <th scope="col" class="number">Evidence</th><th scope="col" class="number">Left over</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${candidates.map(candidateRow)}
+      </tbody>
+    </table></div>
+    <p class="quiet">
+      Bounds are one standard deviation. Evidence is the fall of the Bayesian information criterion against a sound
+      line; ten more are odds of 150 to 1.
+    </p>`;
+
+const candidateRow = ({element: at, joint, name, sizes, evidence, misfit}) =>
+  html`<tr>
+    <th scope="row">${at + 1} · ${joint}</th><td class="words">${name}</td>
+    <td class="words">${sizes.map((size) => html`<div>${sizeWords(size)}</div>`)}</td>
+    <td class="number">${digits(evidence, 3)}</td><td class="number">${percent(misfit)}</td>
+  </tr>`;
+
+const deviationRow = ({element: at, part, what, share: off, uncertainty}) =>
+  html`<tr>
+    <th scope="row">${at + 1} · ${part}</th><td>${what}</td>
+    <td class="number">${percent(off)}</td><td class="number">${percent(uncertainty)}</td>
+  </tr>`;
 
 customElements.define('jw-sweep-line', JwSweepLine);

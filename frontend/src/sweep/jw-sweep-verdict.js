@@ -1,39 +1,52 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
 import {digits, frequency} from '../shared/text/format.js';
 import {FINDINGS, partFinding} from './reading.js';
 
-/**
- * What the sweep tells, first of all.
- *
- * @property {object} result
- * @property {string} of - the line and the file
- * @property {string} outdated - why it is not of the form as it stands; empty while it is
- */
-class JwSweepVerdict extends LitElement {
+/** @import {SweepResult} from './result.js' */
+
+/** What the sweep tells, first of all. */
+class JwSweepVerdict extends element({
+  result: value(/** @type {SweepResult} */ (of)),
+  /** The line and the file. */
+  of: {type: String},
+  /** Why it is not of the form as it stands; empty while it is. */
+  outdated: {type: String},
+}) {
   static styles = [
     base,
     panelStyles,
     css`
       .finding { display: flex; flex-wrap: wrap; gap: 6px 10px; align-items: baseline; }
-      .mark { flex: none; min-width: 1.6em; padding: 1px 10px; border-radius: 99px; background: var(--accent); color: var(--accent-ink); font-weight: 700; text-align: center; }
+      .mark {
+        flex: none; min-width: 1.6em; padding: 1px 10px; border-radius: 99px; background: var(--accent);
+        color: var(--accent-ink); font-weight: 700; text-align: center;
+      }
       #verdict { flex: 1 1 280px; font-size: 1.12rem; font-weight: 650; line-height: 1.35; overflow-wrap: anywhere; }
       ul { padding-left: 1.2em; margin-top: 6px; font-size: 0.92rem; }
-      .outdated { padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round); }
+      .outdated {
+        padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm);
+        border-radius: var(--round);
+      }
       .quiet { margin-top: 6px; }
     `,
   ];
 
-  static properties = {result: {attribute: false}, of: {type: String}, outdated: {type: String}};
-
   render() {
     const {result} = this;
+    const {advice} = result;
     const {mark, words} = result.line ? FINDINGS[result.line.finding] : partFinding(result.part);
     return html`<section class="panel">
-      <div class="finding" role="status"><span class="mark">${mark} ${words}</span><p id="verdict">${result.verdict}</p></div>
-      ${result.advice.length > 0 ? html`<ul id="advice">${result.advice.map((one) => html`<li>${one}</li>`)}</ul>` : nothing}
-      <p class="quiet">${this.of}; ${result.points} points from ${frequency(result.low_hz)} to ${frequency(result.high_hz)}, reference ${digits(result.reference_ohm)} Ω. ${result.notes.join(' ')}</p>
+      <div class="finding" role="status">
+        <span class="mark">${mark} ${words}</span><p id="verdict">${result.verdict}</p>
+      </div>
+      ${advice.length > 0 ? html`<ul id="advice">${advice.map((one) => html`<li>${one}</li>`)}</ul>` : nothing}
+      <p class="quiet">
+        ${this.of}; ${result.points} points from ${frequency(result.low_hz)} to ${frequency(result.high_hz)},
+        reference ${digits(result.reference_ohm)} Ω. ${result.notes.join(' ')}
+      </p>
       ${this.outdated ? html`<p class="outdated" role="alert">${this.outdated}</p>` : nothing}
     </section>`;
   }

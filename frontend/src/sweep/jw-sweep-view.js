@@ -1,4 +1,5 @@
 import {css, html, nothing} from 'lit';
+import {element, of, state, value} from '../shared/elements/element.js';
 import '../shared/elements/jw-cautions.js';
 import '../shared/elements/jw-steps.js';
 import {View} from '../shared/elements/view.js';
@@ -20,12 +21,29 @@ import {isExample, lineOf, ownId} from './lines.js';
 import {sweepRequest} from './request.js';
 
 /**
+ * @import {LoadCharts} from '../shared/charts/jw-chart.js'
+ * @import {LineDocument} from '../shared/lines/document.js'
+ * @import {KeptSweep} from './history.js'
+ * @import {SweepState, SweepFile} from './request.js'
+ */
+
+/**
  * Which joint has gone bad: a measured sweep against its line.
  *
- * @property {function(): Promise<object>} loadCharts - brings the chart library
  * @fires jw-notice - {text, action}: a sentence for the reader
  */
-export class JwSweepView extends View {
+export class JwSweepView extends element(
+  {
+    /** Brings the chart library. */
+    loadCharts: value(/** @type {LoadCharts} */ (of)),
+    _state: state(/** @type {SweepState} */ (of)),
+    _document: state(/** @type {LineDocument} */ (of)),
+    _file: state(/** @type {SweepFile | undefined} */ (of)),
+    _earlier: state(/** @type {SweepFile | undefined} */ (of)),
+    _entries: state(/** @type {KeptSweep[]} */ (of)),
+  },
+  View,
+) {
   static view = 'sweep';
 
   static styles = [
@@ -37,15 +55,6 @@ export class JwSweepView extends View {
       .prompt { display: grid; place-content: center; min-height: 30vh; }
     `,
   ];
-
-  static properties = {
-    loadCharts: {attribute: false},
-    _state: {state: true},
-    _document: {state: true},
-    _file: {state: true},
-    _earlier: {state: true},
-    _entries: {state: true},
-  };
 
   constructor() {
     super();
@@ -65,21 +74,27 @@ export class JwSweepView extends View {
   }
 
   get _first() {
-    return this.vocabulary.first.sweep;
+    return /** @type {SweepState} */ (this.vocabulary.first.sweep);
   }
 
   render() {
     const {error, result} = this._sweep;
+    const isKeepable = Boolean(result) && !error && this._sweep.answered === this._request;
     return html`${this._progress(this._sweep)}
-      <main @jw-sweep-change=${({detail}) => this._change(detail.changes)} @jw-sweep-file=${({detail}) => this._take(detail)} @jw-sweep-forget=${() => (this._earlier = undefined)}
-        @jw-sweep-keep=${({detail}) => this._keep(detail.date)} @jw-sweep-drop=${({detail}) => this._remember(this._entries.filter((one) => one !== detail.entry))}
+      <main @jw-sweep-change=${({detail}) => this._change(detail.changes)}
+        @jw-sweep-file=${({detail}) => this._take(detail)} @jw-sweep-forget=${() => (this._earlier = undefined)}
+        @jw-sweep-keep=${({detail}) => this._keep(detail.date)} @jw-sweep-drop=${({detail}) => this._drop(detail.entry)}
         @jw-sweep-import=${({detail}) => this._remember(detail.entries.reduce(added, this._entries))}
-        @jw-sweep-compare=${({detail: {entry}}) => (this._earlier = {name: `${entry.name}, ${entry.date}`, text: entry.text})}>
-        <div class="bar" role="group" aria-label="Take along"><button @click=${() => window.print()}>Print</button></div>
-        <jw-sweep-form class="noprint" .state=${this._state} .document=${this._document} .file=${this._atHand} .earlier=${this._earlier} .refusal=${error}></jw-sweep-form>
+        @jw-sweep-compare=${({detail}) => this._compare(detail.entry)}>
+        <div class="bar" role="group" aria-label="Take along">
+          <button @click=${() => window.print()}>Print</button>
+        </div>
+        <jw-sweep-form class="noprint" .state=${this._state} .document=${this._document} .file=${this._atHand}
+          .earlier=${this._earlier} .refusal=${error}></jw-sweep-form>
         <div class="answer">
           ${this._answer(result, error)}
-          <jw-sweep-history .entries=${this._entries} line=${this._line.name} ?keepable=${Boolean(result) && !error && this._sweep.answered === this._request} .load=${this.loadCharts}></jw-sweep-history>
+          <jw-sweep-history .entries=${this._entries} line=${this._line.name} ?keepable=${isKeepable}
+            .load=${this.loadCharts}></jw-sweep-history>
           ${result ? html`<jw-cautions .cautions=${result.cautions}></jw-cautions>` : nothing}
         </div>
       </main>`;
@@ -92,10 +107,14 @@ export class JwSweepView extends View {
     }
     if (!result) return html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`;
     const outdated = error ? `Out of date, this is the answer to the sweep before. ${error.message}` : '';
-    return html`<jw-sweep-verdict .result=${result} of="${this._line.name}, ${this._atHand.name}" outdated=${outdated}></jw-sweep-verdict>
+    return html`<jw-sweep-verdict .result=${result} of="${this._line.name}, ${this._atHand.name}"
+        outdated=${outdated}></jw-sweep-verdict>
       ${result.line ? html`<jw-sweep-line .check=${result.line} .load=${this.loadCharts}></jw-sweep-line>` : nothing}
       ${result.part ? html`<jw-sweep-part .part=${result.part} .load=${this.loadCharts}></jw-sweep-part>` : nothing}
-      <details class="panel more noprint" id="how"><summary>How this was worked out</summary><jw-steps .steps=${result.steps} .catalogue=${this._catalogue.result}></jw-steps></details>`;
+      <details class="panel more noprint" id="how">
+        <summary>How this was worked out</summary>
+        <jw-steps .steps=${result.steps} .catalogue=${this._catalogue.result}></jw-steps>
+      </details>`;
   }
 
   get _line() {
@@ -110,7 +129,8 @@ export class JwSweepView extends View {
   /** The request of the form as it stands, the same object until something in it changes. */
   get _request() {
     const parts = [this._state, this._document, this._atHand, this._earlier];
-    if (!this._parts || parts.some((part, at) => part !== this._parts[at])) {
+    const before = this._parts;
+    if (!before || parts.some((part, at) => part !== before[at])) {
       this._parts = parts;
       this._made = sweepRequest(this._state, this._line, this._atHand, this._earlier);
     }
@@ -127,8 +147,8 @@ export class JwSweepView extends View {
   _change(changes) {
     // a file belongs to the line it was dropped on, an example has its own
     if ('of' in changes) Object.assign(this, {_file: undefined, _earlier: undefined});
-    if (isExample(changes.of)) changes = {...changes, end: this._first.end};
-    this._state = {...this._state, ...changes};
+    const end = isExample(changes.of) ? {end: this._first.end} : {};
+    this._state = {...this._state, ...changes, ...end};
     this._address();
   }
 
@@ -139,6 +159,14 @@ export class JwSweepView extends View {
     }
     if (isExample(this._state.of)) this._change({of: ownId(this._document.current)});
     this._file = file;
+  }
+
+  _compare({name, date, text}) {
+    this._earlier = {name: `${name}, ${date}`, text};
+  }
+
+  _drop(entry) {
+    this._remember(this._entries.filter((one) => one !== entry));
   }
 
   _keep(date) {
@@ -169,9 +197,9 @@ export class JwSweepView extends View {
 
   _restore(fragment) {
     const {fields} = this.vocabulary;
-    const {state, unknown} = viewState(fragment, fields.sweep, this._first);
+    const {state: restored, unknown} = viewState(fragment, fields.sweep, this._first);
     this._document = KEPT_LINES.recalled(() => localStorage, fields).document ?? FIRST_DOCUMENT;
-    this._state = state;
+    this._state = restored;
     this._notice(unknownNotice(unknown));
   }
 }

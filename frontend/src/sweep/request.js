@@ -1,5 +1,9 @@
 /** What the core is asked about a sweep. */
 import {given} from '../shared/state/given.js';
+/** @import {LineRequest} from '../shared/lines/document.js' */
+
+/** @typedef {{name: string, text: string}} SweepFile */
+/** @typedef {{of: string, end: string, length_tolerance: number, window_shape: ?number}} SweepState - of the form */
 
 /** Of a line's request what a sweep does not ask for. */
 const LINE_ONLY = ['load', 'receiver', 'explain', 'power_w', 'band', 'frequency_hz'];
@@ -9,7 +13,15 @@ export const MOST_BYTES = 8_000_000;
 
 const loadOf = (end, line) => (end === 'antenna' ? line.request.load : {kind: 'end', what: end});
 
-/** @param {{text: string}} file - the sweep; `earlier` another one, or nothing */
+/**
+ * The request of the form as it stands.
+ *
+ * @param {SweepState} state
+ * @param {{request: LineRequest}} line
+ * @param {{text: string}} file
+ * @param {{text: string}} [earlier]
+ * @returns {Record<string, any>}
+ */
 export function sweepRequest({end, length_tolerance, window_shape}, line, file, earlier) {
   const own = Object.fromEntries(Object.entries(line.request).filter(([name]) => !LINE_ONLY.includes(name)));
   return {

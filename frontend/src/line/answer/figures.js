@@ -3,12 +3,21 @@ import {CONFIG, PAGE_COLOURS, atTheLimit, frame, translucent} from '../../shared
 import {frequency} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 
+/**
+ * @import {Colours} from '../../shared/charts/figure.js'
+ * @import {LineResult, SpreadResult} from '../result.js'
+ */
+
 const ROW_PX = 24;
 const FRAME_PX = 70;
 /** Of a band's slot, what its points fill; the rest keeps bands apart. */
 const [SLOT_START, SLOT_SHARE] = [0.08, 0.84];
 
-/** The shares of the loss in the order the power meets them: {name, from, loss}. */
+/**
+ * The shares of the loss in the order the power meets them: {name, from, loss}.
+ *
+ * @param {LineResult} result
+ */
 export function lossSteps(result) {
   const shares = [
     ...(result.mismatch_db > 0 ? [{name: 'Reflected at the transmitter', loss: result.mismatch_db}] : []),
@@ -23,7 +32,11 @@ export function lossSteps(result) {
   return [...steps, {name: 'Whole line', from: 0, loss: result.loss_db ?? from}];
 }
 
-/** Loss shares as a waterfall: each bar starts where the one before it ended. */
+/**
+ * Loss shares as a waterfall: each bar starts where the one before it ended.
+ *
+ * @param {LineResult} result
+ */
 export function lossFigure(result, colours = PAGE_COLOURS) {
   const steps = lossSteps(result);
   const rows = steps.map((_, at) => at);
@@ -100,7 +113,12 @@ function spreadTrace(result, spread, key, colours) {
   };
 }
 
-/** `vswr`, `margin_db` or `loss_db` over all bands, with the spread behind it if it is known. */
+/**
+ * `vswr`, `margin_db` or `loss_db` over all bands, with the spread behind it if it is known.
+ *
+ * @param {{result: LineResult, spread?: SpreadResult, key: 'vswr' | 'margin_db' | 'loss_db', title: string,
+ *   colours?: Colours}} asked
+ */
 export function bandFigure({result, spread, key, title, colours = PAGE_COLOURS}) {
   const {count, x, names} = bandSlots(result);
   const plain = frame({x: '', y: title, colours, height: 280});
@@ -149,13 +167,21 @@ const chosenBand = (at, colours) => ({
   line: {width: 1, color: colours.accent, dash: 'dot'},
 });
 
-/** Where one element ends and the next begins along the cables [m], each place once. */
+/**
+ * Where one element ends and the next begins along the cables [m], each place once.
+ *
+ * @param {LineResult} result
+ */
 export function boundaries(result) {
   const end = result.standing_wave.distance_m.at(-1) ?? 0;
   return [...new Set([...result.parts.map(({distance_m}) => distance_m), end])];
 }
 
-/** Peak voltage and current along the line at the frequency looked at. */
+/**
+ * Peak voltage and current along the line at the frequency looked at.
+ *
+ * @param {LineResult} result
+ */
 export function waveFigure(result, colours = PAGE_COLOURS) {
   const {distance_m: x, voltage_v, current_a} = result.standing_wave;
   const plain = frame({x: 'from the transmitter, m', y: 'peak voltage, V', colours});

@@ -1,18 +1,23 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {base} from '../../shared/styles/base.js';
 import {decibels, digits} from '../../shared/text/format.js';
+
+/** @import {LineResult} from '../result.js' */
 
 const FIRST = 8;
 
 /**
  * What would help: parts exchanged for others, the most gained first.
  *
- * @property {object} result
- * @property {boolean} current - whether the result is of the line as it stands
  * @fires jw-line-take - {change}
  */
-class JwLineChanges extends LitElement {
+class JwLineChanges extends element({
+  result: value(/** @type {LineResult} */ (of)),
+  /** Whether the result is of the line as it stands. */
+  current: {type: Boolean},
+}) {
   static styles = [
     base,
     css`
@@ -20,7 +25,9 @@ class JwLineChanges extends LitElement {
       .plain td { vertical-align: middle; }
       .plain thead th { white-space: normal; vertical-align: bottom; }
       button { font-size: 0.82rem; padding: 0 9px; }
-      summary { cursor: pointer; min-height: var(--target); align-content: center; color: var(--accent); font-size: 0.9rem; }
+      summary {
+        cursor: pointer; min-height: var(--target); align-content: center; color: var(--accent); font-size: 0.9rem;
+      }
       .better { font-weight: 700; }
       .worse { color: var(--alarm); }
       small { color: var(--soft); }
@@ -29,15 +36,20 @@ class JwLineChanges extends LitElement {
     `,
   ];
 
-  static properties = {result: {attribute: false}, current: {type: Boolean}};
-
   render() {
     const {changes} = this.result;
     if (changes.length === 0) return html`<p class="quiet">No other part of the catalogue passes the gates here.</p>`;
     const rest = changes.slice(FIRST);
-    return html`<p class="quiet">Each row exchanges one part for another that passes the gates; its neighbours stay, so a joint may need the part it mates with too.</p>
+    return html`<p class="quiet">
+        Each row exchanges one part for another that passes the gates; its neighbours stay, so a joint may need the part
+        it mates with too.
+      </p>
       ${this._table(changes.slice(0, FIRST))}
-      ${rest.length > 0 ? html`<details class="more"><summary>${rest.length} more</summary>${this._table(rest)}</details>` : nothing}`;
+      ${
+        rest.length > 0
+          ? html`<details class="more"><summary>${rest.length} more</summary>${this._table(rest)}</details>`
+          : nothing
+      }`;
   }
 
   _table(changes) {

@@ -1,4 +1,5 @@
-import {LitElement, css, html, unsafeCSS} from 'lit';
+import {css, html, unsafeCSS} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-steps.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
@@ -8,16 +9,22 @@ import {lossWords} from '../../shared/text/loss.js';
 import {LIMITED_BY} from '../limits.js';
 import {marginWords} from '../reading.js';
 
+/**
+ * @import {Catalogue, Step} from '../../shared/answers.js'
+ * @import {LinePart} from '../result.js'
+ */
+
 const LIMITS = ['heat', 'voltage', 'match'];
 
-/**
- * Why an element's margin is what it is: the stress on it, its margin by limit, and the steps.
- *
- * @property {object[]} parts - of the element; two for an adapter
- * @property {object[]} steps - undefined while they are awaited
- * @property {object} catalogue - formulas and sources
- */
-class JwLineDerivation extends LitElement {
+/** Why an element's margin is what it is: the stress on it, its margin by limit, and the steps. */
+class JwLineDerivation extends element({
+  /** Of the element; two for an adapter. */
+  parts: value(/** @type {LinePart[]} */ (of)),
+  /** Undefined while they are awaited. */
+  steps: value(/** @type {Step[] | undefined} */ (of)),
+  /** Formulas and sources. */
+  catalogue: value(/** @type {Catalogue} */ (of)),
+}) {
   static styles = [
     base,
     packStyles,
@@ -25,7 +32,10 @@ class JwLineDerivation extends LitElement {
     css`
       section { margin-bottom: 18px; }
       .head { display: flex; gap: 12px; align-items: center; margin-bottom: 8px; }
-      .chip { padding: 8px 10px; border-radius: var(--round); font-weight: 700; font-size: 1.2rem; line-height: 1; white-space: nowrap; }
+      .chip {
+        padding: 8px 10px; border-radius: var(--round); font-weight: 700; font-size: 1.2rem; line-height: 1;
+        white-space: nowrap;
+      }
       .chip.none { background: var(--refused); color: var(--refused-ink); font-size: 0.95rem; }
       .small { padding: 2px 8px; border-radius: 5px; font-weight: 700; }
       .facts { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 8px 14px; }
@@ -37,8 +47,6 @@ class JwLineDerivation extends LitElement {
     `,
   ];
 
-  static properties = {parts: {attribute: false}, steps: {attribute: false}, catalogue: {attribute: false}};
-
   render() {
     return html`${this.parts.map((part) => this._part(part))}
       <section>
@@ -49,19 +57,27 @@ class JwLineDerivation extends LitElement {
 
   _steps() {
     if (!this.steps) return html`<p class="quiet" role="status">The core is at work…</p>`;
-    if (this.steps.length === 0)
-      return html`<p class="quiet">A measured part has no limits of its own to derive; its loss is what was measured.</p>`;
+    if (this.steps.length === 0) {
+      return html`<p class="quiet">
+        A measured part has no limits of its own to derive; its loss is what was measured.
+      </p>`;
+    }
     return html`<jw-steps .steps=${this.steps} .catalogue=${this.catalogue}></jw-steps>`;
   }
 
   _part(part) {
     const binding = part.binding ? `limited by ${LIMITED_BY[part.binding]}` : '';
+    const doubt = part.undecided ? '; sources differ on which side of the limit it lies' : '';
+    const unlimited = part.margin_db === null;
     return html`<section>
       <div class="head">
-        <span class=${part.margin_db === null ? 'chip none' : 'chip'} data-step=${part.margin_db === null ? 'none' : stepOf(part.margin_db)}>${marginWords(part)}</span>
-        <p><strong>${part.name}</strong>${packMark(part.pack)} ${binding}${part.undecided ? '; sources differ on which side of the limit it lies' : ''}</p>
+        <span class=${unlimited ? 'chip none' : 'chip'}
+          data-step=${unlimited ? 'none' : stepOf(part.margin_db)}>${marginWords(part)}</span>
+        <p><strong>${part.name}</strong>${packMark(part.pack)} ${binding}${doubt}</p>
       </div>
-      <dl class="facts">${this._facts(part).map(([term, words]) => html`<div><dt>${term}</dt><dd>${words}</dd></div>`)}</dl>
+      <dl class="facts">
+        ${this._facts(part).map(([term, words]) => html`<div><dt>${term}</dt><dd>${words}</dd></div>`)}
+      </dl>
       ${[part.refusal, ...part.marks].filter(Boolean).map((note) => html`<p class="note">${note}</p>`)}
       <table class="plain">
         <thead><tr><th scope="col">Limit</th><th scope="col" class="number">Margin</th></tr></thead>
@@ -87,8 +103,8 @@ class JwLineDerivation extends LitElement {
   }
 
   _facts(part) {
-    const of = (value, most, unit) =>
-      most === null ? quantity(value, unit, 3) : `${quantity(value, unit, 3)} of ${quantity(most, unit, 3)}`;
+    const against = (measured, most, unit) =>
+      most === null ? quantity(measured, unit, 3) : `${quantity(measured, unit, 3)} of ${quantity(most, unit, 3)}`;
     const facts = [
       [
         'Loss as the waves stand',
@@ -99,11 +115,14 @@ class JwLineDerivation extends LitElement {
         'Range of the margin',
         part.margin_db === null ? undefined : `${decibels(part.margin_db)} to ${decibels(part.margin_high_db)} dB`,
       ],
-      ['Peak voltage', part.peak_voltage_v === null ? undefined : of(part.peak_voltage_v, part.allowed_voltage_v, 'V')],
+      [
+        'Peak voltage',
+        part.peak_voltage_v === null ? undefined : against(part.peak_voltage_v, part.allowed_voltage_v, 'V'),
+      ],
       ['Peak current', part.peak_current_a === null ? undefined : quantity(part.peak_current_a, 'A', 3)],
       [
         'Hottest place',
-        part.temperature_c === null ? undefined : of(part.temperature_c, part.allowed_temperature_c, '°C'),
+        part.temperature_c === null ? undefined : against(part.temperature_c, part.allowed_temperature_c, '°C'),
       ],
       ['VSWR into it', part.vswr === null ? undefined : digits(part.vswr, 3)],
       [

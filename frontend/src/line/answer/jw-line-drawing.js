@@ -1,4 +1,5 @@
-import {LitElement, css, html, nothing, svg} from 'lit';
+import {css, html, nothing, svg} from 'lit';
+import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {stepOf} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
@@ -7,6 +8,11 @@ import {lossWords} from '../../shared/text/loss.js';
 import {marginWords, spokenPart} from '../reading.js';
 import {AXIS, ROW_HEIGHT, laidOut, twoLines} from './drawing.js';
 
+/**
+ * @import {Element} from '../../shared/lines/document.js'
+ * @import {LineResult} from '../result.js'
+ */
+
 const FIRST_WIDTH = 720;
 /** Room for a margin, or the word that stands for it. */
 const CHIP = 56;
@@ -14,12 +20,16 @@ const CHIP = 56;
 /**
  * The line as it runs from the transmitter to the antenna; a part opens its derivation.
  *
- * @property {object} result
- * @property {object[]} elements - those the result is of
- * @property {string} open - place of the element whose derivation is open
  * @fires jw-line-open
  */
-class JwLineDrawing extends LitElement {
+class JwLineDrawing extends element({
+  result: value(/** @type {LineResult} */ (of)),
+  /** Those the result is of. */
+  elements: value(/** @type {Element[]} */ (of)),
+  /** Place of the element whose derivation is open. */
+  open: {type: String},
+  _width: state(/** @type {number} */ (of)),
+}) {
   static styles = [
     base,
     css`
@@ -42,13 +52,6 @@ class JwLineDrawing extends LitElement {
       .refused { fill: var(--refused); }
     `,
   ];
-
-  static properties = {
-    result: {attribute: false},
-    elements: {attribute: false},
-    open: {type: String},
-    _width: {state: true},
-  };
 
   constructor() {
     super();
@@ -76,7 +79,8 @@ class JwLineDrawing extends LitElement {
       {kind: 'end'},
     ];
     const drawn = laidOut(items, this._width);
-    return html`<svg viewBox="0 0 ${this._width} ${drawn.height}" role="group" aria-label="The line from the transmitter to the antenna">
+    return html`<svg viewBox="0 0 ${this._width} ${drawn.height}" role="group"
+      aria-label="The line from the transmitter to the antenna">
       ${drawn.items.map((item, at) => this._wire(item, drawn.items[at + 1]))}
       ${drawn.items.map((item, at) => this._item(item, parts[at - 1], at - 1))}
     </svg>`;
@@ -85,10 +89,10 @@ class JwLineDrawing extends LitElement {
   _wire({x, y, width, row}, next) {
     const from = x + width;
     if (!next) return nothing;
-    if (next.row === row)
-      return svg`<path class="wire" d="M${x + width / 2} ${y + AXIS}H${next.x + next.width / 2}"></path>`;
+    const [here, there] = [x + width / 2, next.x + next.width / 2];
+    if (next.row === row) return svg`<path class="wire" d="M${here} ${y + AXIS}H${there}"></path>`;
     const [low, axis] = [y + ROW_HEIGHT - 1, next.y + AXIS];
-    return svg`<path class="wire turn" d="M${x + width / 2} ${y + AXIS}H${from - 3}V${low}H3V${axis}H${next.x + next.width / 2}"></path>`;
+    return svg`<path class="wire turn" d="M${here} ${y + AXIS}H${from - 3}V${low}H3V${axis}H${there}"></path>`;
   }
 
   _item(item, part, at) {
@@ -105,14 +109,19 @@ class JwLineDrawing extends LitElement {
         : [`var(--step-${step})`, `var(--step-${step}-ink)`];
     const open = String(part.element) === this.open;
     const words = twoLines(`${part.element + 1} · ${part.name}`, item.width - 6);
+    const top = item.y + 30 - 13 * (words.length - 1);
     const show = () => send(this, 'jw-line-open', {open: String(part.element)});
     return svg`<g class="part" role="button" tabindex="0" data-part=${at} ?data-open=${open}
         @click=${show} @keydown=${(event) => ['Enter', ' '].includes(event.key) && (event.preventDefault(), show())}>
       <title>${spokenPart(part, weakest)}</title>
       <rect class="hit" x=${item.x + 1} y=${item.y + 2} width=${item.width - 2} height=${ROW_HEIGHT - 8} rx="8"></rect>
-      ${words.map((line, at) => svg`<text class="name" x=${middle} y=${item.y + 30 - 13 * (words.length - 1 - at)}>${line}</text>`)}
+      ${words.map((line, row) => svg`<text class="name" x=${middle} y=${top + 13 * row}>${line}</text>`)}
       ${this._body(item, middle, axis, fill)}
-      ${weakest ? svg`<rect class="weakest" x=${item.x + 4} y=${axis - 19} width=${item.width - 8} height="60" rx="8"></rect>` : nothing}
+      ${
+        weakest
+          ? svg`<rect class="weakest" x=${item.x + 4} y=${axis - 19} width=${item.width - 8} height="60" rx="8"></rect>`
+          : nothing
+      }
       <rect x=${middle - CHIP / 2} y=${axis + 17} width=${CHIP} height="20" rx="5" style="fill:${fill}"></rect>
       <text class="margin" x=${middle} y=${axis + 31} style="fill:${ink}">${marginWords(part).replace(' dB', '')}</text>
       <text class="soft" x=${middle} y=${axis + 53}>${lossWords(part.loss_db)}</text>
@@ -122,21 +131,28 @@ class JwLineDrawing extends LitElement {
 
   _body(item, middle, axis, fill) {
     const style = `fill:${fill}`;
-    if (item.kind === 'cable')
-      return svg`<rect class="body" x=${item.x + 4} y=${axis - 6} width=${item.width - 8} height="12" rx="6" style=${style}></rect>`;
+    if (item.kind === 'cable') {
+      return svg`<rect class="body" style=${style}
+        x=${item.x + 4} y=${axis - 6} width=${item.width - 8} height="12" rx="6"></rect>`;
+    }
     if (item.kind === 'joint') {
-      return svg`<path class="body" style=${style} d="M${middle - 15} ${axis - 8}h11v-5h8v5h11v16h-11v5h-8v-5h-11z"></path>
+      return svg`<path class="body" style=${style}
+          d="M${middle - 15} ${axis - 8}h11v-5h8v5h11v16h-11v5h-8v-5h-11z"></path>
         <path class="body" d="M${middle} ${axis - 13}v26"></path>`;
     }
     const mark =
       item.kind === 'measured'
         ? svg`<path class="wire" d="M${middle - 12} ${axis + 6}l6 -10l6 7l6 -9l6 6"></path>`
         : nothing;
-    return svg`<rect class="body" x=${middle - 19} y=${axis - 14} width="38" height="28" rx="3" style=${style}></rect>${mark}`;
+    return svg`<rect class="body" style=${style}
+      x=${middle - 19} y=${axis - 14} width="38" height="28" rx="3"></rect>${mark}`;
   }
 
   _end(middle, y, name, words, shape) {
-    return svg`<g><text class="name" x=${middle} y=${y + 30}>${name}</text>${shape}<text class="margin" x=${middle} y=${y + AXIS + 31}>${words}</text></g>`;
+    return svg`<g>
+      <text class="name" x=${middle} y=${y + 30}>${name}</text>${shape}
+      <text class="margin" x=${middle} y=${y + AXIS + 31}>${words}</text>
+    </g>`;
   }
 
   _delivered() {
@@ -152,7 +168,8 @@ function transmitter(x, y) {
 }
 
 function antenna(x, y) {
-  return svg`<path class="own" d="M${x} ${y + 12}V${y - 4}M${x - 14} ${y - 20}L${x} ${y - 4}L${x + 14} ${y - 20}Z"></path>`;
+  return svg`<path class="own"
+    d="M${x} ${y + 12}V${y - 4}M${x - 14} ${y - 20}L${x} ${y - 4}L${x + 14} ${y - 20}Z"></path>`;
 }
 
 customElements.define('jw-line-drawing', JwLineDrawing);

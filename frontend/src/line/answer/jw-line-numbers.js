@@ -1,4 +1,5 @@
-import {LitElement, css, html, unsafeCSS} from 'lit';
+import {css, html, unsafeCSS} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
@@ -7,10 +8,13 @@ import {lossWords} from '../../shared/text/loss.js';
 import {LIMITED_BY} from '../limits.js';
 import {marginWords} from '../reading.js';
 
-const number = (value, unit) => (value === null ? '–' : quantity(value, unit, 3));
-const againstMost = (value, most, unit) =>
-  value === null || most === null ? number(value, unit) : `${digits(value, 3)} of ${digits(most, 3)} ${unit}`;
+/** @import {LinePart, LineResult} from '../result.js' */
 
+const number = (figure, unit) => (figure === null ? '–' : quantity(figure, unit, 3));
+const againstMost = (figure, most, unit) =>
+  figure === null || most === null ? number(figure, unit) : `${digits(figure, 3)} of ${digits(most, 3)} ${unit}`;
+
+/** @type {[name: string, read: (part: LinePart) => unknown][]} */
 const COLUMNS = [
   ['From', (part) => `${digits(part.distance_m, 4)} m`],
   ['Loss', (part) => lossWords(part.loss_db)],
@@ -21,12 +25,10 @@ const COLUMNS = [
   ['Hottest', (part) => againstMost(part.temperature_c, part.allowed_temperature_c, '°C')],
 ];
 
-/**
- * Every part with its numbers.
- *
- * @property {object} result
- */
-class JwLineNumbers extends LitElement {
+/** Every part with its numbers. */
+class JwLineNumbers extends element({
+  result: value(/** @type {LineResult} */ (of)),
+}) {
   static styles = [
     base,
     packStyles,
@@ -38,8 +40,6 @@ class JwLineNumbers extends LitElement {
       @media print { .plain { font-size: 7.5pt; min-width: 0; } }
     `,
   ];
-
-  static properties = {result: {attribute: false}};
 
   render() {
     return html`<div class="scroll" tabindex="0" role="group" aria-label="All numbers"><table class="plain">

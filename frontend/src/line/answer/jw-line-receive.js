@@ -1,9 +1,16 @@
 import {css, html, nothing} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {changesOf, control} from '../../shared/fields/control.js';
 import {base} from '../../shared/styles/base.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
 import {contrastWords} from './reception.js';
+
+/**
+ * @import {LineRequest} from '../../shared/lines/document.js'
+ * @import {Placed} from '../placed.js'
+ * @import {LineResult} from '../result.js'
+ */
 
 const PREAMPLIFIER = ['preamplifier.gain_db', 'preamplifier.noise_figure_db'];
 const FIRST = {gain_db: 15, noise_figure_db: 1};
@@ -11,17 +18,24 @@ const FIRST = {gain_db: 15, noise_figure_db: 1};
 /**
  * The line on receive: receiver and preamplifier, and what each part costs in signal over noise.
  *
- * @property {object} request
- * @property {object} result
- * @property {string[]} names - of the elements of the request
- * @property {{group: string, field: string, message: string}} refused
  * @fires jw-line-edit
  */
-class JwLineReceive extends Speaking {
+class JwLineReceive extends element(
+  {
+    request: value(/** @type {LineRequest} */ (of)),
+    result: value(/** @type {LineResult} */ (of)),
+    /** Of the elements of the request. */
+    names: value(/** @type {string[]} */ (of)),
+    refused: value(/** @type {Placed | undefined} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     css`
-      .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end; }
+      .fields {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end;
+      }
       label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
       .own { padding-bottom: 18px; }
       .why { margin: 4px 0 10px; }
@@ -35,13 +49,6 @@ class JwLineReceive extends Speaking {
       @media print { .fields { display: none; } .two { gap: 4mm; } }
     `,
   ];
-
-  static properties = {
-    request: {attribute: false},
-    result: {attribute: false},
-    names: {attribute: false},
-    refused: {attribute: false},
-  };
 
   render() {
     const {reception, bands, column} = this.result;
@@ -73,29 +80,34 @@ class JwLineReceive extends Speaking {
       <td class="number">${cost === null ? '–' : `${cost.toFixed(2).replace('-', '−')} dB`}</td>
       <td class="bar"><i style="width:${(Math.max(cost ?? 0, 0) / most) * 100}%"></i></td>
     </tr>`;
-    return html`<table class="plain"><tbody>${rows.map(row)}${last ? row({id: 'whole', name: last, cost: whole}) : nothing}</tbody></table>`;
+    return html`<table class="plain">
+      <tbody>${rows.map(row)}${last ? row({id: 'whole', name: last, cost: whole}) : nothing}</tbody>
+    </table>`;
   }
 
   _form() {
     const {receiver = {}} = this.request;
     const {preamplifier} = receiver;
+    const place = preamplifier?.before_element;
     const error = (name) =>
       this.refused && `${this.refused.group}.${this.refused.field}` === name ? this.refused.message : '';
-    const own = (name) => control(this.vocabulary, name, this.vocabulary.valueOf(receiver, name), error(name));
-    return html`${own('receiver.noise_figure_db')}${own('receiver.environment')}
+    const field = (record, name) => control(this.vocabulary, name, this.vocabulary.valueOf(record, name), error(name));
+    return html`${field(receiver, 'receiver.noise_figure_db')}${field(receiver, 'receiver.environment')}
       <div class="own">
         <label for="preamplifier">Preamplifier</label>
         <select id="preamplifier" @change=${this._placed}>
           <option value="" .selected=${!preamplifier}>none</option>
-          ${this.names.map((name, at) => html`<option value=${at} .selected=${preamplifier?.before_element === at}>before ${at + 1}, ${name}</option>`)}
+          ${this.names.map(
+            (name, at) => html`<option value=${at} .selected=${place === at}>before ${at + 1}, ${name}</option>`,
+          )}
         </select>
       </div>
-      ${preamplifier ? PREAMPLIFIER.map((name) => control(this.vocabulary, name, this.vocabulary.valueOf(preamplifier, name), error(name))) : nothing}`;
+      ${preamplifier ? PREAMPLIFIER.map((name) => field(preamplifier, name)) : nothing}`;
   }
 
-  _placed({target: {value}}) {
+  _placed({target}) {
     const before = this.request.receiver?.preamplifier ?? FIRST;
-    this._edit({preamplifier: value === '' ? null : {...before, before_element: Number(value)}});
+    this._edit({preamplifier: target.value === '' ? null : {...before, before_element: Number(target.value)}});
   }
 
   _changed(event) {
@@ -111,6 +123,7 @@ class JwLineReceive extends Speaking {
 }
 
 const noise = ({environment, external_noise_db: around, system_noise_db: all}) =>
-  `Noise over k·T₀·b: ${around.toFixed(1)} dB around the antenna (${environment.toLowerCase()}), ${all.toFixed(1)} dB with line and receiver.`;
+  `Noise over k·T₀·b: ${around.toFixed(1)} dB around the antenna (${environment.toLowerCase()}), ` +
+  `${all.toFixed(1)} dB with line and receiver.`;
 
 customElements.define('jw-line-receive', JwLineReceive);

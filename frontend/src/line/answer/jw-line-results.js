@@ -1,4 +1,5 @@
-import {LitElement, css, html} from 'lit';
+import {css, html} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-cautions.js';
 import {base} from '../../shared/styles/base.js';
 import {panelStyles} from '../../shared/styles/panels.js';
@@ -8,19 +9,30 @@ import './jw-line-numbers.js';
 import './jw-line-receive.js';
 
 /**
- * What else the core says of a line: charts, exchanges, receive, all numbers.
- *
- * @property {object} result
- * @property {object} request - as it stands now
- * @property {boolean} current - whether the result is of it
- * @property {string[]} names - of the elements of the request
- * @property {object} refused - a refusal that belongs to the receiver
- * @property {object} spread
- * @property {number} drawing - draws the core is at work on
- * @property {string} failure - why no spread came
- * @property {function(): Promise<object>} loadCharts
+ * @import {LoadCharts} from '../../shared/charts/jw-chart.js'
+ * @import {LineRequest} from '../../shared/lines/document.js'
+ * @import {Placed} from '../placed.js'
+ * @import {LineResult, SpreadResult} from '../result.js'
  */
-class JwLineResults extends LitElement {
+
+/** What else the core says of a line: charts, exchanges, receive, all numbers. */
+class JwLineResults extends element({
+  result: value(/** @type {LineResult} */ (of)),
+  /** As it stands now. */
+  request: value(/** @type {LineRequest} */ (of)),
+  /** Whether the result is of it. */
+  current: {type: Boolean},
+  /** Of the elements of the request. */
+  names: value(/** @type {string[]} */ (of)),
+  /** A refusal that belongs to the receiver. */
+  refused: value(/** @type {Placed | undefined} */ (of)),
+  spread: value(/** @type {SpreadResult | undefined} */ (of)),
+  /** Draws the core is at work on. */
+  drawing: {type: Number},
+  /** Why no spread came. */
+  failure: {type: String},
+  loadCharts: value(/** @type {LoadCharts} */ (of)),
+}) {
   static styles = [
     base,
     panelStyles,
@@ -30,27 +42,19 @@ class JwLineResults extends LitElement {
     `,
   ];
 
-  static properties = {
-    result: {attribute: false},
-    request: {attribute: false},
-    current: {type: Boolean},
-    names: {attribute: false},
-    refused: {attribute: false},
-    spread: {attribute: false},
-    drawing: {type: Number},
-    failure: {type: String},
-    loadCharts: {attribute: false},
-  };
-
   render() {
     const {result} = this;
     return html`<section><h2 class="unseen">Charts</h2>
-        <jw-line-charts .result=${result} .spread=${this.spread} .drawing=${this.drawing} .failure=${this.failure} .load=${this.loadCharts}></jw-line-charts>
+        <jw-line-charts .result=${result} .spread=${this.spread} .drawing=${this.drawing} .failure=${this.failure}
+          .load=${this.loadCharts}></jw-line-charts>
       </section>
-      <section class="panel"><h2>What would help</h2><jw-line-changes .result=${result} .current=${this.current}></jw-line-changes></section>
+      <section class="panel">
+        <h2>What would help</h2><jw-line-changes .result=${result} .current=${this.current}></jw-line-changes>
+      </section>
       <section class="panel">
         <h2>On receive</h2>
-        <jw-line-receive .request=${this.request} .result=${result} .names=${this.names} .refused=${this.refused}></jw-line-receive>
+        <jw-line-receive .request=${this.request} .result=${result} .names=${this.names}
+          .refused=${this.refused}></jw-line-receive>
       </section>
       <section class="panel numbers"><h2>All numbers</h2><jw-line-numbers .result=${result}></jw-line-numbers></section>
       <jw-cautions .cautions=${result.cautions}></jw-cautions>`;

@@ -1,35 +1,43 @@
-import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
+import {css, html, nothing, unsafeCSS} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
 import {decibels, digits, frequency, power, quantity, roundedDown} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 
-/**
- * What reaches the antenna, in a sentence and a few numbers.
- *
- * @property {object} result
- * @property {string} outdated - why the numbers are not those of the line as it stands; empty while they are
- */
-class JwLineVerdict extends LitElement {
+/** @import {LineResult} from '../result.js' */
+
+/** What reaches the antenna, in a sentence and a few numbers. */
+class JwLineVerdict extends element({
+  result: value(/** @type {LineResult} */ (of)),
+  /** Why the numbers are not those of the line as it stands; empty while they are. */
+  outdated: {type: String},
+}) {
   static styles = [
     base,
     unsafeCSS(STEP_RULES),
     css`
       .verdict { display: flex; gap: 14px; align-items: center; }
-      b.chip { padding: 10px 12px; border-radius: var(--round); font-size: 1.4rem; line-height: 1; white-space: nowrap; }
+      b.chip {
+        padding: 10px 12px; border-radius: var(--round); font-size: 1.4rem; line-height: 1; white-space: nowrap;
+      }
       b.none { background: var(--refused); color: var(--refused-ink); font-size: 1rem; }
-      .facts { display: grid; grid-template-columns: repeat(auto-fill, minmax(112px, 1fr)); gap: 8px 14px; margin-top: 12px; }
+      .facts {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(112px, 1fr)); gap: 8px 14px; margin-top: 12px;
+      }
       dt { color: var(--soft); font-size: 0.78rem; }
       dd { font-weight: 650; }
       dd small { display: block; font-weight: 400; line-height: 1.25; color: var(--soft); font-size: 0.78rem; }
-      .outdated { margin-bottom: 8px; padding: 8px 12px; border: 1px dashed var(--alarm); border-radius: var(--round); color: var(--alarm); font-size: 0.9rem; }
+      .outdated {
+        margin-bottom: 8px; padding: 8px 12px; border: 1px dashed var(--alarm); border-radius: var(--round);
+        color: var(--alarm); font-size: 0.9rem;
+      }
     `,
   ];
 
-  static properties = {result: {attribute: false}, outdated: {type: String}};
-
   render() {
     const {result} = this;
+    const doubt = result.undecided ? ' Sources differ on which side of the limit it lies.' : '';
     return html`${this.outdated ? html`<p class="outdated">${this.outdated}</p>` : nothing}
       <div class="verdict">
         ${
@@ -37,15 +45,20 @@ class JwLineVerdict extends LitElement {
             ? html`<b class="chip none">${result.parts.some((part) => part.refused_by) ? 'refused' : 'no limit'}</b>`
             : html`<b class="chip" data-step=${stepOf(result.margin_db)}>${decibels(result.margin_db)} dB</b>`
         }
-        <p id="verdict" role="status">${result.verdict}${result.undecided ? ' Sources differ on which side of the limit it lies.' : ''}</p>
+        <p id="verdict" role="status">${result.verdict}${doubt}</p>
       </div>
-      <dl class="facts">${this._facts().map(([term, value, more]) => html`<div><dt>${term}</dt><dd>${value} ${more ? html`<small>${more}</small>` : nothing}</dd></div>`)}</dl>`;
+      <dl class="facts">
+        ${this._facts().map(
+          ([term, words, more]) =>
+            html`<div><dt>${term}</dt><dd>${words} ${more ? html`<small>${more}</small>` : nothing}</dd></div>`,
+        )}
+      </dl>`;
   }
 
   _facts() {
     const {result} = this;
-    const largest = result.largest_power_w;
-    const setter = largest === null ? undefined : result.parts[result.largest_power_set_by];
+    const {largest_power_w: largest, largest_power_set_by: at} = result;
+    const setter = at === null ? undefined : result.parts[at];
     return [
       ...(result.power_w > 0
         ? [['At the antenna', watts(result.delivered_w), `cautious ${watts(result.delivered_low_w)}`]]
@@ -70,8 +83,8 @@ class JwLineVerdict extends LitElement {
   }
 }
 
-const watts = (value) => (value === null ? '–' : quantity(value, 'W', 3));
-const vswr = (value) => (value === null ? '–' : digits(value, 3));
+const watts = (power_w) => (power_w === null ? '–' : quantity(power_w, 'W', 3));
+const vswr = (ratio) => (ratio === null ? '–' : digits(ratio, 3));
 
 function impedance({resistance_ohm: r, reactance_ohm: x}) {
   if (r === null || x === null) return '';

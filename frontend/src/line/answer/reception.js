@@ -1,10 +1,16 @@
 /** What a line costs on receive, in sentences with the line's own numbers. */
 import {lossWords} from '../../shared/text/loss.js';
 
+/** @import {LineResult} from '../result.js' */
+
 /** Below this the ear and the log book notice nothing. */
 const NOTICED_DB = 0.1;
 
-/** The bands that show best that loss costs little below and much above: [{name, loss, cost, half}, …]. */
+/**
+ * The bands that show best that loss costs little below and much above: [{name, loss, cost, half}, …].
+ *
+ * @param {LineResult} result
+ */
 export function contrast(result) {
   const {whole_cost_by_band_db: costs, half_decibel_cost_by_band_db: halves} = result.reception;
   const rows = result.bands
@@ -26,13 +32,19 @@ function sentenceOf({name, loss, cost}) {
   return `on ${name} this line loses up to ${loss.toFixed(1)} dB and costs ${felt} on receive (${lossWords(cost)})`;
 }
 
-/** Why the same loss matters on one band and not on another; empty where the bands do not show it. */
+/**
+ * Why the same loss matters on one band and not on another; empty where the bands do not show it.
+ *
+ * @param {LineResult} result
+ */
 export function contrastWords(result) {
   const [low, high] = contrast(result);
   if (!low) return '';
   return (
-    `${capital(sentenceOf(low))}; ${sentenceOf(high)}. Half a decibel more at the antenna takes ${lossWords(low.half)} of signal over noise on ` +
-    `${low.name}, where the noise around the antenna is weakened along with the signal, and ${lossWords(high.half)} on ${high.name}, where the receiver’s own noise rules.`
+    `${capital(sentenceOf(low))}; ${sentenceOf(high)}. ` +
+    `Half a decibel more at the antenna takes ${lossWords(low.half)} of signal over noise on ${low.name}, where the ` +
+    `noise around the antenna is weakened along with the signal, and ${lossWords(high.half)} on ${high.name}, where ` +
+    'the receiver’s own noise rules.'
   );
 }
 

@@ -1,4 +1,6 @@
 import {css, html, nothing, unsafeCSS} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
+import {inside} from '../../shared/elements/inside.js';
 import {send} from '../../shared/elements/send.js';
 import {changesOf, control} from '../../shared/fields/control.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
@@ -6,6 +8,12 @@ import {base} from '../../shared/styles/base.js';
 import {decibels} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
+
+/**
+ * @import {Element} from '../../shared/lines/document.js'
+ * @import {Placed} from '../placed.js'
+ * @import {ElementReading} from '../reading.js'
+ */
 
 const FIELDS = {
   cable: ['cable.cable', 'cable.length_m', 'cable.name'],
@@ -24,16 +32,24 @@ const FIELDS = {
 /**
  * One element of a line: its numbers in a row, its fields under it when open.
  *
- * @property {object} element
- * @property {number} at - its place
- * @property {number} count - how many there are
- * @property {string} name
- * @property {object} reading - its margin and loss; undefined while they are awaited
- * @property {boolean} open
- * @property {{field: string, message: string}} refused - marks the field it names
  * @fires jw-line-edit, jw-line-toggle, jw-line-open, jw-line-grab
  */
-class JwLineCard extends Speaking {
+export class JwLineCard extends element(
+  {
+    element: value(/** @type {Element} */ (of)),
+    /** Its place. */
+    at: {type: Number},
+    /** How many there are. */
+    count: {type: Number},
+    name: {type: String},
+    /** Undefined while it is awaited. */
+    reading: value(/** @type {ElementReading | undefined} */ (of)),
+    open: {type: Boolean},
+    /** Marks the field it names. */
+    refused: value(/** @type {Placed | undefined} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     unsafeCSS(STEP_RULES),
@@ -41,9 +57,13 @@ class JwLineCard extends Speaking {
       article { background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
       :host([weakest]) article { border: 2px solid var(--accent); }
       .row { display: flex; }
-      #handle { padding: 0; border: 0; background: none; color: var(--soft); cursor: grab; touch-action: none; font-size: 1.1rem; }
+      #handle {
+        padding: 0; border: 0; background: none; color: var(--soft); cursor: grab; touch-action: none;
+        font-size: 1.1rem;
+      }
       #toggle {
-        flex: 1; min-width: 0; display: grid; grid-template-columns: 1.6em minmax(0, 1fr) auto 3.6em; gap: 0 8px; align-items: center;
+        flex: 1; min-width: 0; display: grid; grid-template-columns: 1.6em minmax(0, 1fr) auto 3.6em; gap: 0 8px;
+        align-items: center;
         min-height: 52px; padding: 4px 10px 4px 0; border: 0; background: none; color: inherit; text-align: left;
       }
       #toggle:hover .name { color: var(--accent); }
@@ -51,10 +71,19 @@ class JwLineCard extends Speaking {
       .name { display: block; font-weight: 600; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
       .sub { display: block; color: var(--soft); font-size: 0.78rem; line-height: 1.2; }
       .loss { font-size: 0.85rem; color: var(--soft); white-space: nowrap; }
-      .chip { padding: 5px 4px; border-radius: 6px; text-align: center; font-weight: 700; font-size: 0.9rem; white-space: nowrap; }
+      .chip {
+        padding: 5px 4px; border-radius: 6px; text-align: center; font-weight: 700; font-size: 0.9rem;
+        white-space: nowrap;
+      }
       .chip.none { background: var(--refused); color: var(--refused-ink); font-weight: 500; font-size: 0.8rem; }
-      .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end; padding: 6px 12px 2px; background: var(--sunk); }
-      .acts { display: flex; flex-wrap: wrap; gap: 6px; padding: 4px 12px 10px; background: var(--sunk); border-radius: 0 0 var(--round) var(--round); }
+      .fields {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end;
+        padding: 6px 12px 2px; background: var(--sunk);
+      }
+      .acts {
+        display: flex; flex-wrap: wrap; gap: 6px; padding: 4px 12px 10px; background: var(--sunk);
+        border-radius: 0 0 var(--round) var(--round);
+      }
       .acts button { font-size: 0.85rem; padding: 0 11px; }
       .marks { padding: 6px 12px; font-size: 0.82rem; }
       .whole { padding: 0 12px 6px; }
@@ -66,16 +95,6 @@ class JwLineCard extends Speaking {
     `,
   ];
 
-  static properties = {
-    element: {attribute: false},
-    at: {type: Number},
-    count: {type: Number},
-    name: {type: String},
-    reading: {attribute: false},
-    open: {type: Boolean},
-    refused: {attribute: false},
-  };
-
   updated() {
     this.toggleAttribute('weakest', this.reading?.weakest ?? false);
   }
@@ -83,8 +102,10 @@ class JwLineCard extends Speaking {
   render() {
     return html`<article aria-label="Element ${this.at + 1}, ${this.name}">
       <div class="row">
-        <button id="handle" aria-label="Move ${this.name}: drag, or Alt with the up and down arrows" @pointerdown=${this._grab}>⠿</button>
-        <button id="toggle" aria-expanded=${this.open} aria-controls="fields" @click=${() => send(this, 'jw-line-toggle', {at: this.at})}>
+        <button id="handle" aria-label="Move ${this.name}: drag, or Alt with the up and down arrows"
+          @pointerdown=${this._grab}>⠿</button>
+        <button id="toggle" aria-expanded=${this.open} aria-controls="fields"
+          @click=${() => send(this, 'jw-line-toggle', {at: this.at})}>
           <span class="at">${this.at + 1}</span>
           <span><span class="name">${this.name}</span><span class="sub">${this._sub()}</span></span>
           <span class="loss">${this.reading ? lossWords(this.reading.loss) : ''}</span>
@@ -97,11 +118,12 @@ class JwLineCard extends Speaking {
 
   /** The control that has the focus, by its id, so that it can have it again elsewhere. */
   get focused() {
-    return this.renderRoot.activeElement?.id ?? '';
+    return this.shadowRoot?.activeElement?.id ?? '';
   }
 
+  /** @param {string} id - of a control; the whole row has the focus where there is none */
   focusOn(id) {
-    (this.renderRoot.getElementById(id) ?? this.renderRoot.getElementById('toggle')).focus();
+    (this.shadowRoot?.getElementById(id) ?? inside(this.renderRoot, '#toggle')).focus();
   }
 
   _sub() {
@@ -129,20 +151,24 @@ class JwLineCard extends Speaking {
   }
 
   _form() {
-    const {element, reading, refused} = this;
-    const names = FIELDS[element.kind];
-    const error = (name) => (refused && name === `${element.kind}.${refused.field}` ? refused.message : '');
-    const elsewhere = refused && !names.includes(`${element.kind}.${refused.field}`);
+    const {reading, refused} = this;
+    const {kind} = this.element;
+    const names = FIELDS[kind];
+    const error = (name) => (refused && name === `${kind}.${refused.field}` ? refused.message : '');
+    const field = (name) => control(this.vocabulary, name, this.vocabulary.valueOf(this.element, name), error(name));
+    const elsewhere = refused && !names.includes(`${kind}.${refused.field}`);
     const notes = reading ? [reading.refusal, ...reading.marks].filter(Boolean) : [];
     return html`${notes.map((note) => html`<p class="marks">${note}</p>`)}
-      <div class="fields" @jw-change=${this._changed}>${names.map((name) => control(this.vocabulary, name, this.vocabulary.valueOf(element, name), error(name)))}</div>
+      <div class="fields" @jw-change=${this._changed}>${names.map(field)}</div>
       ${elsewhere ? html`<p class="error whole" role="alert">${refused.message}</p>` : nothing}
       <div class="acts">
         <button id="up" ?disabled=${this.at === 0} @click=${() => this._edit('move', {to: this.at - 1})}>Up</button>
-        <button id="down" ?disabled=${this.at === this.count - 1} @click=${() => this._edit('move', {to: this.at + 1})}>Down</button>
+        <button id="down" ?disabled=${this.at === this.count - 1}
+          @click=${() => this._edit('move', {to: this.at + 1})}>Down</button>
         <button id="duplicate" @click=${() => this._edit('duplicate')}>Duplicate</button>
         <button id="remove" ?disabled=${this.count === 1} @click=${() => this._edit('remove')}>Remove</button>
-        <button id="why" ?disabled=${!reading} @click=${() => send(this, 'jw-line-open', {open: String(this.at)})}>Derivation</button>
+        <button id="why" ?disabled=${!reading}
+          @click=${() => send(this, 'jw-line-open', {open: String(this.at)})}>Derivation</button>
       </div>`;
   }
 

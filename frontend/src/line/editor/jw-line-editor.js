@@ -1,4 +1,5 @@
-import {LitElement, css, html} from 'lit';
+import {css, html} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import {base} from '../../shared/styles/base.js';
 import {panelStyles} from '../../shared/styles/panels.js';
 import './jw-line-list.js';
@@ -6,15 +7,23 @@ import './jw-line-load.js';
 import './jw-line-station.js';
 
 /**
- * What the reader says of a line: its station, its elements, its antenna.
- *
- * @property {object} request
- * @property {string[]} names - of the elements
- * @property {object} answered - the request of the result
- * @property {object} result - the last good answer; undefined before the first
- * @property {{group: string, at: number, field: string, message: string}} refused - marks the field it names
+ * @import {LineRequest} from '../../shared/lines/document.js'
+ * @import {Placed} from '../placed.js'
+ * @import {LineResult} from '../result.js'
  */
-class JwLineEditor extends LitElement {
+
+/** What the reader says of a line: its station, its elements, its antenna. */
+class JwLineEditor extends element({
+  request: value(/** @type {LineRequest} */ (of)),
+  /** Of the elements. */
+  names: value(/** @type {string[]} */ (of)),
+  /** The request of the result. */
+  answered: value(/** @type {LineRequest | undefined} */ (of)),
+  /** The last good answer; undefined before the first. */
+  result: value(/** @type {LineResult | undefined} */ (of)),
+  /** Marks the field it names. */
+  refused: value(/** @type {Placed | undefined} */ (of)),
+}) {
   static styles = [
     base,
     panelStyles,
@@ -26,23 +35,21 @@ class JwLineEditor extends LitElement {
     `,
   ];
 
-  static properties = {
-    request: {attribute: false},
-    names: {attribute: false},
-    answered: {attribute: false},
-    result: {attribute: false},
-    refused: {attribute: false},
-  };
-
   render() {
     const {request} = this;
-    const of = (group) => (this.refused?.group === group ? this.refused : undefined);
-    return html`<section class="panel"><h2>Station and site</h2><jw-line-station .request=${request} .refused=${of('station')}></jw-line-station></section>
+    const refusedIn = (group) => (this.refused?.group === group ? this.refused : undefined);
+    return html`<section class="panel">
+        <h2>Station and site</h2>
+        <jw-line-station .request=${request} .refused=${refusedIn('station')}></jw-line-station>
+      </section>
       <section class="panel list">
         <h2>The line <small>loss, and margin in dB</small></h2>
-        <jw-line-list .elements=${request.elements} .names=${this.names} .answered=${this.answered} .result=${this.result} .refused=${of('elements')}></jw-line-list>
+        <jw-line-list .elements=${request.elements} .names=${this.names} .answered=${this.answered}
+          .result=${this.result} .refused=${refusedIn('elements')}></jw-line-list>
       </section>
-      <section class="panel noprint"><h2>The antenna</h2><jw-line-load .load=${request.load} .refused=${of('load')}></jw-line-load></section>`;
+      <section class="panel noprint">
+        <h2>The antenna</h2><jw-line-load .load=${request.load} .refused=${refusedIn('load')}></jw-line-load>
+      </section>`;
   }
 }
 

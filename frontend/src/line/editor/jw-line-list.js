@@ -1,4 +1,5 @@
-import {LitElement, css, html} from 'lit';
+import {css, html} from 'lit';
+import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {base} from '../../shared/styles/base.js';
 import {pickStyles} from '../../shared/styles/panels.js';
@@ -6,6 +7,13 @@ import {NEW_ELEMENTS} from '../new-parts.js';
 import {placeIn, readElement} from '../reading.js';
 import {landing} from './drag.js';
 import './jw-line-card.js';
+
+/**
+ * @import {Element, LineRequest} from '../../shared/lines/document.js'
+ * @import {Placed} from '../placed.js'
+ * @import {LineResult} from '../result.js'
+ * @import {JwLineCard} from './jw-line-card.js'
+ */
 
 const ADDED = [
   ['cable', 'Cable'],
@@ -17,14 +25,21 @@ const ADDED = [
 /**
  * The elements of a line in order; rows are moved by drag, by buttons and by Alt with the arrow keys.
  *
- * @property {object[]} elements
- * @property {object} answered - the request of the result
- * @property {object} result - the last good answer; undefined before the first
- * @property {string[]} names - of the elements
- * @property {{at: number, field: string, message: string}} refused - the element and field that must be corrected
  * @fires jw-line-edit
  */
-class JwLineList extends LitElement {
+class JwLineList extends element({
+  elements: value(/** @type {Element[]} */ (of)),
+  /** The request of the result. */
+  answered: value(/** @type {LineRequest | undefined} */ (of)),
+  /** The last good answer; undefined before the first. */
+  result: value(/** @type {LineResult | undefined} */ (of)),
+  /** Of the elements. */
+  names: value(/** @type {string[]} */ (of)),
+  /** The element and field that must be corrected. */
+  refused: value(/** @type {(Placed & {at: number}) | undefined} */ (of)),
+  _open: state(/** @type {number} */ (of)),
+  _drag: state(/** @type {{at: number, to: number} | undefined} */ (of)),
+}) {
   static styles = [
     base,
     pickStyles,
@@ -32,7 +47,9 @@ class JwLineList extends LitElement {
       ol { list-style: none; margin: 0; padding: 0; display: grid; gap: 6px; }
       li { position: relative; }
       li[data-moved] { opacity: 0.5; }
-      li[data-before]::before, li[data-after]::after { content: ''; position: absolute; left: 0; right: 0; height: 4px; border-radius: 2px; background: var(--accent); }
+      li[data-before]::before, li[data-after]::after {
+        content: ''; position: absolute; left: 0; right: 0; height: 4px; border-radius: 2px; background: var(--accent);
+      }
       li[data-before]::before { top: -5px; }
       li[data-after]::after { bottom: -5px; }
       .add { display: flex; flex-wrap: wrap; gap: 6px; align-items: center; margin-top: 8px; }
@@ -41,16 +58,6 @@ class JwLineList extends LitElement {
       @media print { .add { display: none; } ol { gap: 0; } }
     `,
   ];
-
-  static properties = {
-    elements: {attribute: false},
-    answered: {attribute: false},
-    result: {attribute: false},
-    names: {attribute: false},
-    refused: {attribute: false},
-    _open: {state: true},
-    _drag: {state: true},
-  };
 
   constructor() {
     super();
@@ -66,23 +73,33 @@ class JwLineList extends LitElement {
 
   render() {
     return html`<p class="end">Transmitter</p>
-      <ol @jw-line-toggle=${this._toggled} @jw-line-grab=${this._grabbed} @jw-line-edit=${this._edited} @keydown=${this._key}>
-        ${this.elements.map((element, at) => this._row(element, at))}
+      <ol @jw-line-toggle=${this._toggled} @jw-line-grab=${this._grabbed} @jw-line-edit=${this._edited}
+        @keydown=${this._key}>
+        ${this.elements.map((one, at) => this._row(one, at))}
       </ol>
       <p class="end">Antenna</p>
       <div class="add" role="group" aria-label="Add an element">
-        <span class="quiet">${this._open === -1 ? 'Add before the antenna:' : `Add after element ${this._open + 1}:`}</span>
-        ${ADDED.map(([kind, words]) => html`<button data-add=${kind} @click=${() => this._add(NEW_ELEMENTS[kind])}>${words}</button>`)}
-        <label class="pick">Measured<input id="measured" type="file" accept=".s2p,.ts,.txt" @change=${this._measured}></label>
+        <span class="quiet">
+          ${this._open === -1 ? 'Add before the antenna:' : `Add after element ${this._open + 1}:`}
+        </span>
+        ${ADDED.map(
+          ([kind, words]) =>
+            html`<button data-add=${kind} @click=${() => this._add(NEW_ELEMENTS[kind])}>${words}</button>`,
+        )}
+        <label class="pick">Measured<input id="measured" type="file" accept=".s2p,.ts,.txt"
+          @change=${this._measured}></label>
       </div>`;
   }
 
-  _row(element, at) {
-    const place = placeIn(this.answered, element, at);
-    const drag = this._drag ?? {};
-    return html`<li ?data-moved=${drag.at === at} ?data-before=${drag.to === at && at < drag.at} ?data-after=${drag.to === at && at > drag.at}>
-      <jw-line-card .element=${element} .at=${at} .count=${this.elements.length} .name=${this.names[at]} .open=${at === this._open}
-        .reading=${place === -1 || !this.result ? undefined : readElement(this.result, place)} .refused=${this.refused?.at === at ? this.refused : undefined}></jw-line-card>
+  _row(one, at) {
+    const place = placeIn(this.answered, one, at);
+    const reading = place === -1 || !this.result ? undefined : readElement(this.result, place);
+    const refused = this.refused?.at === at ? this.refused : undefined;
+    const {at: from, to} = this._drag ?? {at: -1, to: -1};
+    return html`<li ?data-moved=${from === at}
+      ?data-before=${to === at && at < from} ?data-after=${to === at && at > from}>
+      <jw-line-card .element=${one} .at=${at} .count=${this.elements.length} .name=${this.names[at]}
+        .open=${at === this._open} .reading=${reading} .refused=${refused}></jw-line-card>
     </li>`;
   }
 
@@ -91,7 +108,7 @@ class JwLineList extends LitElement {
   }
 
   _cards() {
-    return [...this.renderRoot.querySelectorAll('jw-line-card')];
+    return /** @type {JwLineCard[]} */ ([...this.renderRoot.querySelectorAll('jw-line-card')]);
   }
 
   /** What is open and what has the focus go with the element. */
@@ -137,10 +154,10 @@ class JwLineList extends LitElement {
     for (const [name, hear] of Object.entries(heard)) handle.addEventListener(name, hear);
   }
 
-  _add(element) {
+  _add(added) {
     const at = this._open === -1 ? this.elements.length : this._open + 1;
     this._open = at;
-    send(this, 'jw-line-edit', {kind: 'add', at, element});
+    send(this, 'jw-line-edit', {kind: 'add', at, element: added});
   }
 
   async _measured(event) {

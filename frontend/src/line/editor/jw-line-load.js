@@ -1,10 +1,16 @@
 import {css, html, nothing} from 'lit';
+import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {changesOf, control} from '../../shared/fields/control.js';
 import {base} from '../../shared/styles/base.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
 import {NEW_LOADS} from '../new-parts.js';
 import {pointsOf, rowsOf} from './rows.js';
+
+/**
+ * @import {Element} from '../../shared/lines/document.js'
+ * @import {Placed} from '../placed.js'
+ */
 
 const WAYS = [
   ['vswr', 'its VSWR'],
@@ -22,28 +28,32 @@ const FIELDS = {
 /**
  * How the antenna is known. Another way takes its place once it has its data.
  *
- * @property {object} load
- * @property {{field: string, message: string}} refused
  * @fires jw-line-edit
  */
-class JwLineLoad extends Speaking {
+class JwElement extends element(
+  {
+    load: value(/** @type {Element} */ (of)),
+    refused: value(/** @type {Placed | undefined} */ (of)),
+    _way: state(/** @type {string} */ (of)),
+    _problem: state(/** @type {string} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     css`
-      .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end; }
+      .fields {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end;
+      }
       label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
-      textarea { width: 100%; min-height: 130px; padding: 8px; font: 0.85rem/1.4 ui-monospace, monospace; color: inherit; background: var(--card); border: 1px solid var(--edge); border-radius: var(--round); }
+      textarea {
+        width: 100%; min-height: 130px; padding: 8px; font: 0.85rem/1.4 ui-monospace, monospace; color: inherit;
+        background: var(--card); border: 1px solid var(--edge); border-radius: var(--round);
+      }
       .own { padding-bottom: 18px; }
       .wide { grid-column: 1 / -1; }
     `,
   ];
-
-  static properties = {
-    load: {attribute: false},
-    refused: {attribute: false},
-    _way: {state: true},
-    _problem: {state: true},
-  };
 
   willUpdate(changed) {
     if (!changed.has('load')) return;
@@ -52,8 +62,8 @@ class JwLineLoad extends Speaking {
   }
 
   render() {
-    const value = (name) => (this._way === this.load.kind ? this.vocabulary.valueOf(this.load, name) : '');
-    const error = (name) => (this.refused?.field === name.split('.')[1] ? this.refused.message : '');
+    const shown = (name) => (this._way === this.load.kind ? this.vocabulary.valueOf(this.load, name) : '');
+    const error = (name) => (this.refused?.field === name.split('.')[1] ? this.refused?.message : '');
     return html`<div class="fields" @jw-change=${this._changed}>
       <div class="own">
         <label for="way">The antenna is known by</label>
@@ -61,7 +71,7 @@ class JwLineLoad extends Speaking {
           ${WAYS.map(([id, words]) => html`<option value=${id} .selected=${id === this._way}>${words}</option>`)}
         </select>
       </div>
-      ${FIELDS[this._way].map((name) => control(this.vocabulary, name, value(name), error(name)))}
+      ${FIELDS[this._way].map((name) => control(this.vocabulary, name, shown(name), error(name)))}
       ${this._way === 'table' ? this._table() : nothing}
       ${this.refused?.field === '' ? html`<p class="error wide" role="alert">${this.refused.message}</p>` : nothing}
     </div>`;
@@ -71,9 +81,12 @@ class JwLineLoad extends Speaking {
     const problem = this._problem || (this.refused?.field === 'points' ? this.refused.message : '');
     return html`<div class="wide">
       <label for="rows">Rows of frequency in MHz, resistance and reactance in Ω</label>
-      <textarea id="rows" spellcheck="false" placeholder="14.0  42  -8" aria-invalid=${problem ? 'true' : 'false'} aria-describedby="rows-under"
+      <textarea id="rows" spellcheck="false" placeholder="14.0  42  -8"
+        aria-invalid=${problem ? 'true' : 'false'} aria-describedby="rows-under"
         .value=${this.load.points ? rowsOf(this.load.points) : ''} @change=${this._pasted}></textarea>
-      <p id="rows-under" class=${problem ? 'error' : 'quiet'} role=${problem ? 'alert' : 'note'}>${problem || 'Paste them from a table or an analyser’s export.'}</p>
+      <p id="rows-under" class=${problem ? 'error' : 'quiet'} role=${problem ? 'alert' : 'note'}>
+        ${problem || 'Paste them from a table or an analyser’s export.'}
+      </p>
     </div>`;
   }
 
@@ -87,7 +100,7 @@ class JwLineLoad extends Speaking {
       this._set({kind: 'table', points: pointsOf(event.target.value)});
       this._problem = '';
     } catch (error) {
-      this._problem = error.message;
+      this._problem = /** @type {Error} */ (error).message;
     }
   }
 
@@ -101,4 +114,4 @@ class JwLineLoad extends Speaking {
   }
 }
 
-customElements.define('jw-line-load', JwLineLoad);
+customElements.define('jw-line-load', JwElement);

@@ -1,8 +1,14 @@
 import {css, html, nothing} from 'lit';
+import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {changesOf, control} from '../../shared/fields/control.js';
 import {base} from '../../shared/styles/base.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
+
+/**
+ * @import {LineRequest} from '../../shared/lines/document.js'
+ * @import {Placed} from '../placed.js'
+ */
 
 const ALWAYS = ['power_w', 'mode', 'band', 'frequency_hz', 'exposure', 'ambient_temperature_c'];
 const MORE = [
@@ -30,36 +36,43 @@ const FIRST_SPOT_HZ = 14.2e6;
 /**
  * The station and the site of a line.
  *
- * @property {object} request
- * @property {{field: string, message: string}} refused
  * @fires jw-line-edit
  */
-class JwLineStation extends Speaking {
+class JwLineStation extends element(
+  {
+    request: value(/** @type {LineRequest} */ (of)),
+    refused: value(/** @type {Placed | undefined} */ (of)),
+    _more: state(/** @type {boolean} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     css`
-      .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end; }
-      summary { cursor: pointer; min-height: var(--target); align-content: center; color: var(--accent); font-size: 0.9rem; }
+      .fields {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end;
+      }
+      summary {
+        cursor: pointer; min-height: var(--target); align-content: center; color: var(--accent); font-size: 0.9rem;
+      }
       .onpaper { display: none; }
       @media (max-width: 420px) { .fields { grid-template-columns: 1fr 1fr; } }
       @media print { .fields, details { display: none; } .onpaper { display: block; font-size: 8pt; } }
     `,
   ];
 
-  static properties = {request: {attribute: false}, refused: {attribute: false}, _more: {state: true}};
-
   /** A refused field must be seen. */
   willUpdate(changed) {
-    if (changed.has('refused') && MORE.includes(this.refused?.field)) this._more = true;
+    if (changed.has('refused') && this.refused && MORE.includes(this.refused.field)) this._more = true;
   }
 
   render() {
     const changed = MORE.filter((name) => this._value(name) !== this.vocabulary.valueOf({}, `station.${name}`)).length;
     return html`<p class="onpaper">${this._inWords()}</p>
-      <div class="fields" @jw-change=${this._changed}>${ALWAYS.map((name) => this._field(name))}</div>
+      ${this._fields(ALWAYS)}
       <details ?open=${this._more} @toggle=${(event) => (this._more = event.target.open)}>
         <summary>More about station and site${changed > 0 ? ` (${changed} set)` : ''}</summary>
-        ${this._more ? html`<div class="fields" @jw-change=${this._changed}>${MORE.map((name) => this._field(name))}</div>` : nothing}
+        ${this._more ? this._fields(MORE) : nothing}
       </details>`;
   }
 
@@ -69,18 +82,20 @@ class JwLineStation extends Speaking {
       (name) => ALWAYS.includes(name) || this._value(name) !== this.vocabulary.valueOf({}, `station.${name}`),
     );
     const known = given.filter((name) => this._value(name) !== null);
-    return known
-      .map(
-        (name) =>
-          `${this.vocabulary.labelOf(`station.${name}`)}: ${this.vocabulary.spoken(`station.${name}`, this._value(name))}`,
-      )
-      .join(' · ');
+    const inWords = (name, field) =>
+      `${this.vocabulary.labelOf(field)}: ${this.vocabulary.spoken(field, this._value(name))}`;
+    return known.map((name) => inWords(name, `station.${name}`)).join(' · ');
   }
 
   _value(name) {
     return this.vocabulary.valueOf(this.request, `station.${name}`);
   }
 
+  _fields(names) {
+    return html`<div class="fields" @jw-change=${this._changed}>${names.map((name) => this._field(name))}</div>`;
+  }
+
+  /** @param {string} name */
   _field(name) {
     if (name === 'frequency_hz' && this.request.band) return nothing;
     return control(

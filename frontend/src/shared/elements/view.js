@@ -89,7 +89,7 @@ export class View extends element(
     return html`<jw-progress status=${status} stage=${this.stage === READY ? '' : this.stage}></jw-progress>`;
   }
 
-  /** @param {?Partial<Notice>} notice */
+  /** @param {Partial<Notice> | false | '' | null} [notice] - falsy where there is nothing to say */
   _notice(notice) {
     if (notice) send(this, 'jw-notice', notice);
   }
