@@ -9,7 +9,7 @@ WHEELS := frontend/build/wheels
 PINNED := $(BIN)/python -m pip install -q --require-hashes
 LOCK := $(BIN)/uv pip compile -q --universal --generate-hashes --no-annotate --no-header --python-version 3.11
 
-.PHONY: serve test lint lint-page page bench fuzz lock audit
+.PHONY: serve test lint lint-page page pictures bench fuzz lock audit
 
 serve: .venv/run.stamp
 	$(BIN)/jointwise serve
@@ -32,6 +32,11 @@ lint-page: frontend/node_modules/.package-lock.json frontend/runtime/node_module
 
 page: .venv/run.stamp
 	$(BIN)/jointwise build
+
+# of the page as it stands in dist/, for the READMEs
+pictures: .venv/test.stamp
+	e2e/need-browsers
+	$(BIN)/python e2e/pictures.py
 
 bench: .venv/test.stamp frontend/node_modules/.package-lock.json
 	e2e/need-browsers

@@ -1,4 +1,4 @@
-"""Runs the server as README's "Many users" does: gunicorn with its workers, and nginx in front of it."""
+"""Runs the server as backend/README.md's "Many users" does: gunicorn with its workers, and nginx in front of it."""
 
 import re
 import shlex
@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 ROOT = Path(__file__).parents[1]
-README = ROOT / "README.md"
+README = ROOT / "backend/README.md"
 PROXY = ROOT / "backend/nginx.conf"
 APP = "jointwise.backend.app:create_app()"
 PATIENCE_S = 600

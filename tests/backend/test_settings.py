@@ -56,8 +56,8 @@ def test_every_setting_explains_itself():
 
 
 def test_the_readme_lists_every_setting_with_its_default():
-    """The README's table holds a row for every setting."""
-    readme = (Path(__file__).parents[2] / "README.md").read_text()
+    """The table of backend/README.md holds a row for every setting."""
+    readme = (Path(__file__).parents[2] / "backend/README.md").read_text()
 
     for field in object_of(Settings).fields.values():
         assert f"| `{environment_name(field.name)}` | {plain(field.default) or 'none'} |" in readme
