@@ -15,10 +15,10 @@ from .licences import licences
 from .page import check, expanded, part_element, policy, script_text, sizes
 from .start_data import start_data
 from .static_tables import markup
+from .version import PROJECT, VERSION
 
-__all__ = ["PROJECT", "build"]
+__all__ = ["build"]
 
-PROJECT = Path(__file__).resolve().parents[2]
 FRONTEND = PROJECT / "frontend"
 MADE = FRONTEND / "build"
 SITE = PROJECT / "dist" / "site"
@@ -74,7 +74,7 @@ def _run(*command: str) -> None:
 
 
 def _template(**parts: str) -> str:
-    page = expanded((FRONTEND / "src" / "index.html").read_text("utf-8"), parts)
+    page = expanded((FRONTEND / "src" / "index.html").read_text("utf-8"), {"version": VERSION, **parts})
     check(page)
     return page
 

@@ -25,6 +25,8 @@ from jointwise.calc.numeric.rounding import rounded
 from jointwise.calc.operations import OPERATIONS, call
 from jointwise.calc.sweep.requests import SweepRequest
 
+from .version import VERSION
+
 __all__ = ["FIRST_BANDS", "start_data"]
 
 FIRST_BANDS = [
@@ -102,6 +104,7 @@ def start_data() -> dict[str, Any]:
     request = {"bands": FIRST_BANDS}
     matrix = json.loads(call("matrix", json.dumps(request).encode()))
     return {
+        "version": VERSION,
         "fields": fields_of(CellRequest) | fields_of(MatrixRequest),
         "scenario_fields": list(MatrixRequest.__struct_fields__),
         "bands": [
