@@ -198,7 +198,10 @@ def schema() -> None:
 @main.command()
 def build() -> None:
     """Build dist/ from the sources of a clone; needs Node and npm for the bundles."""
-    from jointwise.assemble.build import build as build_pages  # the sources are there in a clone only
+    try:
+        from jointwise.assemble.build import build as build_pages
+    except ModuleNotFoundError as error:  # an installed package has no sources of the page
+        raise Refused("There is nothing to build from here; allowed: in a clone of the project.") from error
 
     build_pages()
 
