@@ -27,6 +27,7 @@ lint: .venv/test.stamp
 lint-page: frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json
 	$(NODE_BIN)/eslint -c frontend/eslint.config.mjs frontend tests/payload
 	$(NODE_BIN)/prettier --config frontend/.prettierrc.json --log-level warn --check 'frontend/**/*.{js,mjs}' 'tests/payload/*.mjs'
+	$(NODE_BIN)/dockerfile-utils lint backend/container/Containerfile
 	$(NODE_BIN)/tsc -p frontend
 	$(NODE_BIN)/tsc -p frontend/tsconfig.scripts.json
 
