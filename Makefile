@@ -23,6 +23,7 @@ lint: .venv/test.stamp
 	$(BIN)/ruff check -q .
 	$(BIN)/ruff format -q --check .
 	$(BIN)/mypy
+	$(BIN)/python tests/commit_messages.py
 
 lint-page: frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json
 	$(NODE_BIN)/eslint -c frontend/eslint.config.mjs frontend tests/payload
