@@ -1,4 +1,4 @@
-"""Keeps what was measured in a file of sections, each with the machine it ran on."""
+"""Keeps what was measured in a file of sections by version, each with the machine it ran on."""
 
 import datetime as dt
 import os
@@ -8,6 +8,8 @@ import shutil
 import subprocess
 from importlib.metadata import version
 from pathlib import Path
+
+from jointwise.assemble.version import VERSION
 
 PACKAGES = ["numpy", "msgspec", "flask", "werkzeug", "gunicorn", "waitress"]
 TOOLS = {"nginx": "-v", "wrk": "-v", "node": "--version", "chromium": "--version"}
@@ -36,9 +38,16 @@ def _told(tool: str, option: str) -> str:
 
 
 def rewrite(results: Path, title: str, command: str, names: list[str], name: str, on: list[str], told: str) -> None:
-    """Put what one of the names told on a machine into a file; its other sections stay as they are."""
+    """Put what one of the names told on a machine into a file, under the project's version.
+
+    Its other sections stay as they are, and so does what was told of other versions; the newest stands first.
+    """
     kept = results.read_text() if results.exists() else ""
-    sections = dict(re.findall(r"^## (\w+)\n\n(.*?)(?=^## |\Z)", kept, re.M | re.S))
+    versions = {VERSION: ""} | dict(re.findall(r"^## (\d\S*)\n\n(.*?)(?=^## \d|\Z)", kept, re.M | re.S))
+    sections = dict(re.findall(r"^### (\w+)\n\n(.*?)(?=^### |\Z)", versions[VERSION], re.M | re.S))
     sections[name] = "\n".join(f"- {line}" for line in on) + f"\n\n```\n{told}\n```"
-    ordered = [f"## {one}\n\n{sections[one].rstrip()}\n\n" for one in names if one in sections]
-    results.write_text(f"# {title}\n\nWritten by `{command}`.\n\n" + "".join(ordered).rstrip() + "\n")
+    versions[VERSION] = "".join(f"### {one}\n\n{sections[one].rstrip()}\n\n" for one in names if one in sections)
+    written = "".join(f"## {one}\n\n{text.rstrip()}\n\n" for one, text in versions.items())
+    results.write_text(
+        f"# {title}\n\nWritten by `{command}`, under the version it was run for.\n\n{written.rstrip()}\n"
+    )

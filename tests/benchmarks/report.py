@@ -1,4 +1,5 @@
-"""Runs the benchmarks and writes what they print, with the machine they ran on, to RESULTS.md. Run with `make bench`.
+"""Runs the benchmarks and writes what they print, with the machine they ran on, to RESULTS.md under the
+project's version. Run with `make bench`.
 
 Every ratio is of times from one run; the times themselves say as much about the machine and its other work.
 """
@@ -32,7 +33,7 @@ def printed(name: str) -> str:
 
 
 def main() -> None:
-    """Run those named, or all; a section of the file that was not run stays as it is."""
+    """Run those named, or all; what was not run stays in the file as it is."""
     for name in sys.argv[1:] or NAMES:
         on = machine()
         rewrite(RESULTS, "What was measured", "make bench", NAMES, name, on, printed(name))

@@ -1,7 +1,7 @@
 """The long fuzzing: `make fuzz`, a quarter of an hour on two idle processors; `make fuzz ONLY="line query"` for parts.
 
-Each part prints what it did, which is kept in RESULTS.md. The whole ends with a failure if an answer was a server's
-fault, an exception escaped, or one input took longer than its time.
+Each part prints what it did, which is kept in RESULTS.md by version. The whole ends with a failure if an answer was a
+server's fault, an exception escaped, or one input took longer than its time.
 
 - schemathesis asks the served description's operations, at least 20,000 requests, behind README's server command;
 - hypothesis spoils valid requests and hands them to the core's door;
