@@ -15,6 +15,8 @@ from pypdf import PdfReader
 from reading import assert_numbers, drawn, settled, sheet
 from visits import SIZES, TABLET, Visit, clean
 
+from jointwise.assemble.version import VERSION
+
 MM_PER_POINT = 25.4 / 72
 PAPER_MM = {"A4": (297, 210), "Letter": (279.4, 215.9)}
 
@@ -50,7 +52,7 @@ def test_csv_names_what_refuses(visit: Visit) -> None:
 
 
 def test_json_holds_request_and_answer(visit: Visit) -> None:
-    """The JSON file holds a request, and the answer that the core gives to that very request."""
+    """The JSON file holds a request, the answer that the core gives to that very request, and the version."""
     page = visit("#vswr=3&mode=fm")
     assert_numbers(page, expected.numbers(vswr=3, mode="fm"))
 
@@ -58,6 +60,7 @@ def test_json_holds_request_and_answer(visit: Visit) -> None:
 
     assert saved["request"].items() >= {"vswr": 3, "mode": "fm"}.items()
     assert saved["result"] == expected.asked("matrix", **saved["request"])
+    assert saved["made_by"] == f"Jointwise {VERSION}"
 
 
 def test_print_button_prints(visit: Visit) -> None:

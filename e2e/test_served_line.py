@@ -12,6 +12,8 @@ from reading import fragment, settled, sheet
 from test_served_accessibility import violations, with_axe
 from visits import PHONE, SIZES, Visit
 
+from jointwise.assemble.version import VERSION
+
 ELEMENTS = [
     {"kind": "joint", "family": "uhf"},
     {"kind": "cable", "cable": "rg_58", "length_m": 3},
@@ -294,8 +296,10 @@ def test_exported_lines_come_back(visit: Visit) -> None:
     with page.expect_download() as download:
         page.get_by_role("button", name="Export lines").click()
 
+    file = download.value.path()
+    assert json.loads(file.read_text())["made_by"] == f"Jointwise {VERSION}"
     elsewhere = opened(visit)
-    elsewhere.locator("jw-line-bar #import").set_input_files(download.value.path())
+    elsewhere.locator("jw-line-bar #import").set_input_files(file)
 
     assert_shows(elsewhere, answer(elements=with_element(LONG_RUN, length_m=77)))
     expect(elsewhere.locator("jw-line-compare tbody tr")).to_have_count(2)

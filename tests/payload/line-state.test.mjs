@@ -5,7 +5,7 @@ import {landing} from '../../frontend/src/line/editor/drag.js';
 import {pointsOf, rowsOf} from '../../frontend/src/line/editor/rows.js';
 import {edited} from '../../frontend/src/line/edits.js';
 import {exchange} from '../../frontend/src/line/exchange.js';
-import {asFile, fromFile} from '../../frontend/src/line/file.js';
+import {contentOf, fromFile} from '../../frontend/src/line/file.js';
 import {explained, headingOf} from '../../frontend/src/line/open.js';
 import {placed, placeOf} from '../../frontend/src/line/placed.js';
 import {taken} from '../../frontend/src/line/take.js';
@@ -188,12 +188,12 @@ test('a link cut short, altered or unknown is named in words and brings nothing'
 });
 
 test('an exported file comes back whole', () => {
-  assert.deepEqual(fromFile(asFile(FIRST_DOCUMENT.lines), TABLE), FIRST_DOCUMENT.lines);
+  assert.deepEqual(fromFile(JSON.stringify(contentOf(FIRST_DOCUMENT.lines)), TABLE), FIRST_DOCUMENT.lines);
 });
 
 test('a bad file is refused with field, value and allowed range', () => {
   const refusal = (change) => {
-    const file = JSON.parse(asFile(FIRST_DOCUMENT.lines));
+    const file = structuredClone(contentOf(FIRST_DOCUMENT.lines));
     change(file);
     try {
       fromFile(JSON.stringify(file), TABLE);

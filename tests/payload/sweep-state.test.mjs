@@ -5,7 +5,7 @@ import {FIRST_DOCUMENT} from '../../frontend/src/shared/lines/document.js';
 import {EXAMPLE} from '../../frontend/src/shared/lines/example.js';
 import {EXAMPLES} from '../../frontend/src/sweep/example-sweeps.js';
 import {distanceFigure, historyFigure, impedanceOf, lineSmith} from '../../frontend/src/sweep/figures.js';
-import {added, asFile, checkedEntries, entryOf, fromFile, historyOf} from '../../frontend/src/sweep/history.js';
+import {added, checkedEntries, contentOf, entryOf, fromFile, historyOf} from '../../frontend/src/sweep/history.js';
 import {choices, isExample, lineOf, ownId} from '../../frontend/src/sweep/lines.js';
 import {jointWords, leastWords, sizeWords} from '../../frontend/src/sweep/reading.js';
 import {MOST_BYTES, sweepRequest, tooLarge} from '../../frontend/src/sweep/request.js';
@@ -130,7 +130,7 @@ test('history is drawn from two sweeps of a line on: each joint, or the resistan
 test('kept sweeps go into a file and come back whole', () => {
   const kept = [entry('2026-10-01'), entry('2026-11-02', {ports: 2, joints: [], resistance_ohm: 0.3})];
 
-  assert.deepEqual(fromFile(asFile(kept)), kept);
+  assert.deepEqual(fromFile(JSON.stringify({made_by: 'Jointwise 0.2.0', ...contentOf(kept)})), kept);
 });
 
 test('a bad file of kept sweeps is refused with what is wrong', () => {

@@ -1,13 +1,12 @@
 /** The ways to take the shown matrix along; each resolves to a notice for the reader, or to nothing. */
 import {copyLink} from '../shared/export/copy-link.js';
-import {save} from '../shared/export/save.js';
+import {save, saveJson} from '../shared/export/save.js';
 import {matrixCsv} from './csv.js';
 
 export const WAYS = {
   link: () => copyLink(),
   csv: async (matrix) => save('jointwise-matrix.csv', 'text/csv', matrixCsv(matrix)),
-  json: async (matrix, request) =>
-    save('jointwise-matrix.json', 'application/json', JSON.stringify({request, result: matrix}, null, 1)),
+  json: async (matrix, request) => saveJson('jointwise-matrix.json', {request, result: matrix}),
   print: async () => window.print(),
 };
 

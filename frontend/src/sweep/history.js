@@ -108,7 +108,8 @@ export function checkedEntries(value) {
   });
 }
 
-export const asFile = (sweeps) => documentFile.asFile(KIND, sweeps);
+/** What a file of the entries holds. */
+export const contentOf = (sweeps) => documentFile.contentOf(KIND, sweeps);
 
 /** The entries of a file; throws as any document file does. */
 export const fromFile = (content) => documentFile.fromFile(KIND, content, checkedEntries);

@@ -2,11 +2,11 @@ import {css, html, nothing} from 'lit';
 import '../shared/charts/jw-chart.js';
 import {element, of, state, value} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
-import {save} from '../shared/export/save.js';
+import {saveJson} from '../shared/export/save.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles, pickStyles} from '../shared/styles/panels.js';
 import {historyFigure} from './figures.js';
-import {asFile, fromFile, historyOf} from './history.js';
+import {contentOf, fromFile, historyOf} from './history.js';
 
 /**
  * @import {LoadCharts} from '../shared/charts/jw-chart.js'
@@ -59,7 +59,7 @@ class JwSweepHistory extends element({
   render() {
     const {entries} = this;
     const dated = (event) => (this._date = event.target.value || today());
-    const exported = () => save('jointwise-sweeps.json', 'application/json', asFile(entries));
+    const exported = () => saveJson('jointwise-sweeps.json', contentOf(entries));
     return html`<section class="panel" id="kept">
       <h2>Kept sweeps <small>in this browser only</small></h2>
       <div class="bar">

@@ -1,3 +1,5 @@
+import START from '../../../build/start-data.json';
+
 /** Hands the reader a file. */
 export function save(name, type, text) {
   const link = document.createElement('a');
@@ -6,3 +8,7 @@ export function save(name, type, text) {
   link.click();
   URL.revokeObjectURL(link.href);
 }
+
+/** Hands the reader a file of JSON that says which version made it. */
+export const saveJson = (name, content) =>
+  save(name, 'application/json', JSON.stringify({made_by: `Jointwise ${START.version}`, ...content}, null, 1));

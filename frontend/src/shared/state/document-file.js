@@ -7,8 +7,12 @@ import {refuse} from './check.js';
  * @typedef {{format: string, version: number, key: string}} Kind
  */
 
-/** @param {Kind} kind */
-export const asFile = ({format, version, key}, document) => JSON.stringify({format, version, [key]: document}, null, 1);
+/**
+ * What a file of the document holds.
+ *
+ * @param {Kind} kind
+ */
+export const contentOf = ({format, version, key}, document) => ({format, version, [key]: document});
 
 /**
  * The document of a file. Throws a RangeError with one sentence for a file that can't be taken whole.

@@ -23,6 +23,7 @@
  * @typedef {Record<string, Fields>} Groups - fields by the part of a request they belong to
  *
  * @typedef {object} StartData
+ * @property {string} version - of the project
  * @property {Fields} fields - of a cell and of the matrix
  * @property {string[]} scenario_fields - those of the matrix, in the order of the core
  * @property {(Entry & {regions: string[]})[]} bands
