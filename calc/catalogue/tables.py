@@ -163,9 +163,7 @@ def _packed() -> Traversable:
 def _read(folder: Traversable) -> dict[str, Any]:
     """What each file holds, by its name without ending, and under a folder's name what its files hold, as a list."""
     return {
-        path.name.removesuffix(".toml"): list(_read(path).values())
-        if path.is_dir()
-        else _toml(path)
+        path.name.removesuffix(".toml"): list(_read(path).values()) if path.is_dir() else _toml(path)
         for path in folder.iterdir()
         if path.is_dir() or path.name.endswith(".toml")
     }

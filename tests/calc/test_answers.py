@@ -90,7 +90,9 @@ def test_every_operation_has_an_example():
     """The list of requests has one for each operation, and the first of each is answered."""
     without = [name for name in OPERATIONS if name not in EXAMPLES]
 
-    assert not without, f"frontend/payload/cases.json has no request of {without}: add one that is answered, and some bad"
+    assert not without, (
+        f"frontend/payload/cases.json has no request of {without}: add one that is answered, and some bad"
+    )
     for operation, request in EXAMPLES.items():
         if operation in OPERATIONS:
             answer(operation, **request)

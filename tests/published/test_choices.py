@@ -2,9 +2,9 @@
 
 The sets are the trade's reasoning, written down by hand without asking the core: what is sold for the cable, what is
 customary at the power and frequency, what keeps water out, what lasts. Where the core passes more, or less, the row
-names each family with the reason. A row judges the families that were sold when it was written, `JUDGED`: those it
-passes over must fail, and a family that is none of them may do either. All at VSWR 1.5, 40 °C, sea level, Region 1 and five matings a year for ten years
-where nothing else is given.
+names each family with the reason. A row judges the families of `JUDGED`: those it passes over must fail. A family that
+is not among them may do either. All at VSWR 1.5, 40 °C, sea level, Region 1 and five matings a year for ten years where
+nothing else is said.
 """
 
 import json
@@ -14,9 +14,10 @@ import pytest
 
 from jointwise.calc.operations import call
 
-JUDGED = set(
-    "uhf mini_uhf bnc bnc_75 tnc n n_75 c hn 7_16 4_3_10 sma rp_sma smb mcx mmcx 3_5mm 2_92mm f".split()
-)
+JUDGED = {
+    *("uhf", "mini_uhf", "bnc", "bnc_75", "tnc", "n", "n_75", "c", "hn", "7_16", "4_3_10"),
+    *("sma", "rp_sma", "smb", "mcx", "mmcx", "3_5mm", "2_92mm", "f"),
+}
 COMMON_PRACTICE = "common practice"
 DURABILITY = "MIL-PRF-39012 slash sheets, 500 matings, from memory"
 SEALING = "IEC 60529, meaning of the second numeral"
