@@ -5,7 +5,7 @@ import {optional} from '../../frontend/src/shared/vocabulary/choices.js';
 import {Vocabulary, bandsOf} from '../../frontend/src/shared/vocabulary/vocabulary.js';
 
 const START = Object.freeze({
-  fields: {powers_w: {type: 'list', items: {min: 0, max: 1e5}, default: [0, 100]}},
+  requests: {matrix: {powers_w: {type: 'list', items: {min: 0, max: 1e5}, default: [0, 100]}}},
   families: [
     {id: 'n', name: 'N'},
     {id: 'bnc', name: 'BNC'},
@@ -24,9 +24,9 @@ const START = Object.freeze({
 const VIEWS = [
   {
     id: 'matrix',
-    fields: ({fields}, {powers_w}) => ({
+    fields: ({requests}, {powers_w}) => ({
       matrix: {
-        powers_w: {...fields.powers_w, default: powers_w},
+        powers_w: {...requests.matrix.powers_w, default: powers_w},
         vswr: {type: 'number', min: 1, max: 20, default: 1.5},
       },
     }),
