@@ -1,5 +1,6 @@
 """The recipes of DEVELOPERS.md, "Adding", followed in a copy of the sources: what they add passes the tests."""
 
+import json
 import os
 import re
 import shutil
@@ -19,16 +20,18 @@ def sources(tmp_path):
     for folder in COPIED:
         shutil.copytree(ROOT / folder, tmp_path / folder, symlinks=True, ignore=shutil.ignore_patterns("__pycache__"))
     shutil.copy(ROOT / "pyproject.toml", tmp_path)
-    (tmp_path / "dist").symlink_to(ROOT / "dist")
+    for folder in ("dist", "frontend/node_modules"):
+        (tmp_path / folder).symlink_to(ROOT / folder)
     return tmp_path
 
 
 def run(sources, *command):
-    """Run a command on the copy; fails with what it says."""
+    """What a command prints that is run on the copy; fails with what it says."""
     environment = os.environ | {"PYTHONPATH": str(sources / ".package"), "PYTHONDONTWRITEBYTECODE": "1"}
     done = subprocess.run(command, cwd=sources, env=environment, capture_output=True, text=True, check=False)
 
     assert done.returncode == 0, done.stdout + done.stderr
+    return done.stdout
 
 
 def run_tests(sources, *tests):
@@ -245,3 +248,38 @@ def test_an_operation_is_added(sources):
         *("tests/backend/test_app.py", "tests/backend/test_bounds.py", "tests/backend/test_texts.py"),
         *("tests/backend/test_openapi.py", "-k", "added or openapi_3_1"),
     )
+
+
+VIEW = """/** The view Added. */
+import {html} from 'lit';
+
+export const added = {
+  id: 'added',
+  label: 'Added',
+  fields: ({requests: {line}}) => ({added: {power_w: line.power_w}}),
+  words: () => ({'added.power_w': {label: 'Power'}}),
+  element: () => html`<p class="view">Added</p>`,
+};
+"""
+START_DATA = """
+import json
+from jointwise.assemble.start_data import start_data
+print(json.dumps(start_data()))
+"""
+
+
+def test_a_view_is_added(sources):
+    """A view is a folder with its descriptor and a line in the list: the switch offers it, its fields are there."""
+    views = sources / "frontend/src/app/views.js"
+    (sources / "frontend/src/added").mkdir()
+    (sources / "frontend/src/added/view.js").write_text(VIEW, "utf-8")
+    change(views, "import {choose}", "import {added} from '../added/view.js';\nimport {choose}")
+    change(views, "sweep];", "sweep, added];")
+
+    (sources / "frontend/build").mkdir()
+    (sources / "frontend/build/start-data.json").write_text(run(sources, sys.executable, "-c", START_DATA), "utf-8")
+    page = json.loads(run(sources, "node", "tests/payload/switch.mjs"))
+    assert re.search(r"<button data-view=added [^<]*>Added</button>", page["switch"])
+    assert page["views"][-2:] == ["added", "packs"]
+    assert page["fields"]["added"] == ["power_w"]
+    run(sources, "node", "--test", "tests/payload/rooms.test.mjs")
