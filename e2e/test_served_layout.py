@@ -50,7 +50,7 @@ def test_whole_width_of_the_matrix_is_on_a_tablet(visit: Visit) -> None:
           .map(({left, right}) => [left, right])"""
     )
 
-    assert len(edges) == 19 * expected.TABLET_COLUMNS
+    assert len(edges) == len(expected.asked("catalogue")["families"]) * expected.TABLET_COLUMNS
     assert all(left >= 0 and right <= TABLET["viewport"]["width"] for left, right in edges)
 
 

@@ -133,12 +133,19 @@ def built_in_tables() -> Catalogue:
 
 
 def _folder(name: str, entry: type[OrderedEntry]) -> dict[str, OrderedEntry]:
-    entries = [msgspec.convert(read, entry) for read in _files()[name]]
+    entries = [_entry(read, entry, name) for read in _files()[name]]
     return _by_id(sorted(entries, key=lambda one: one.order))
 
 
 def _table(file: str, key: str, entry: type[Entry]) -> dict[str, Entry]:
-    return _by_id([msgspec.convert(read, entry) for read in _files()[file][key]])
+    return _by_id([_entry(read, entry, f"{file}.toml") for read in _files()[file][key]])
+
+
+def _entry(read: dict[str, Any], entry: type[Entry], place: str) -> Entry:
+    try:
+        return msgspec.convert(read, entry)
+    except msgspec.ValidationError as error:
+        raise ValueError(f"{place}, {entry.__name__} {read.get('id')!r}: {error}") from None
 
 
 @lru_cache(maxsize=1)
@@ -156,18 +163,24 @@ def _packed() -> Traversable:
 def _read(folder: Traversable) -> dict[str, Any]:
     """What each file holds, by its name without ending, and under a folder's name what its files hold, as a list."""
     return {
-        path.name.removesuffix(".toml"): list(_read(path).values())
-        if path.is_dir()
-        else msgspec.toml.decode(path.read_bytes())
+        path.name.removesuffix(".toml"): list(_read(path).values()) if path.is_dir() else _toml(path)
         for path in folder.iterdir()
         if path.is_dir() or path.name.endswith(".toml")
     }
 
 
+def _toml(path: Traversable) -> Any:
+    try:
+        return msgspec.toml.decode(path.read_bytes())
+    except msgspec.DecodeError as error:
+        raise ValueError(f"{path.name}: {error}") from None
+
+
 def _by_id(entries: list[Entry]) -> dict[str, Entry]:
     table = {entry.id: entry for entry in entries}
     if len(table) != len(entries):
-        raise ValueError(f"two {type(entries[0]).__name__} entries have the same id")
+        twice = sorted({entry.id for entry in entries if table[entry.id] is not entry})
+        raise ValueError(f"two {type(entries[0]).__name__} entries have the same id: {', '.join(twice)}")
     return table
 
 

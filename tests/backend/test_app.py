@@ -6,6 +6,7 @@ from pathlib import Path
 
 import msgspec
 import pytest
+from examples import EXAMPLES
 
 from jointwise.backend.app import HEADERS, create_app
 from jointwise.backend.settings import Settings
@@ -13,26 +14,6 @@ from jointwise.calc.operations import OPERATIONS
 
 CELL = {"family": "n", "band": "2m", "power_w": 100}
 LINE = {"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "vswr", "vswr": 1.5}, "band": "2m"}
-PORTS = [
-    {"family": "n", "gender": "plug", "highest_frequency_hz": 1e8},
-    {"family": "uhf", "gender": "jack", "highest_frequency_hz": 3e7},
-]
-REQUESTS = {
-    "matrix": {"powers_w": [0, 100]},
-    "cell": CELL,
-    "snapshot": {"families": ["n"], "bands": ["2m"]},
-    "catalogue": {},
-    "line": LINE,
-    "spread": LINE | {"draws": 100},
-    "choose": {},
-    "fitout": {"elements": LINE["elements"], "band": "2m"},
-    "kit": {"ports": PORTS},
-    "sweep": {
-        "elements": LINE["elements"],
-        "load": {"kind": "end", "what": "matched"},
-        "touchstone": "# MHz S RI R 50\n" + "\n".join(f"{at} 0.01 0" for at in range(1, 21)),
-    },
-}
 
 SAME = [
     ("catalogue", "", {}),
@@ -76,7 +57,7 @@ def page(tmp_path: Path) -> Path:
 @pytest.mark.parametrize("operation", OPERATIONS)
 def test_operation_answers_with_its_result(client, operation):
     """Every operation answers a POST with JSON that reads as its declared result."""
-    answer = client.post(operation, REQUESTS[operation])
+    answer = client.post(operation, EXAMPLES[operation])
 
     assert (answer.status, answer.headers["Content-Type"]) == (200, "application/json")
     msgspec.json.decode(answer.body, type=OPERATIONS[operation].result)

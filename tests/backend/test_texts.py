@@ -6,7 +6,7 @@ import pytest
 
 from jointwise.backend.texts import plain, range_words, request_body, single
 from jointwise.calc.cell.requests import CellRequest
-from jointwise.calc.fields import Choice, Number, object_of
+from jointwise.calc.fields import Number, OneOf, object_of
 from jointwise.calc.matrix.requests import MatrixRequest
 from jointwise.calc.operations import OPERATIONS
 
@@ -58,4 +58,4 @@ def test_every_field_explains_itself(operation):
     """Each field of each request has a description, and each number its range."""
     for field in object_of(operation.request).fields.values():
         assert field.description, field.name
-        assert range_words(field) or not isinstance(single(field).shape, Number | Choice), field.name
+        assert range_words(field) or not isinstance(single(field).shape, Number | OneOf), field.name

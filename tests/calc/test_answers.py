@@ -5,6 +5,7 @@ import json
 import msgspec
 import numpy as np
 import pytest
+from examples import EXAMPLES
 from hypothesis import example, given
 from hypothesis import strategies as st
 from scenarios import BANDS, FAMILIES, POWERS_W, STATIONS, examples, numbers, refused, table
@@ -85,25 +86,21 @@ def test_a_refusal_and_a_mark_have_a_sentence(station):
         assert all(family.gate_reasons[gate] for gate in refusing | marking)
 
 
-LINE = b'{"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "vswr", "vswr": 1.5}, "band": "2m"}'
-SHEET = b'{"elements": [{"kind": "joint", "family": "n"}], "band": "2m"}'
-PLUG = b'{"family": "n", "gender": "plug", "highest_frequency_hz": 1e8}'
-KIT = b'{"ports": [%s, %s]}' % (PLUG, PLUG)
-POINTS = rb"\n".join(b"%d 0.01 0" % at for at in range(1, 21))
-SWEEP = b'{"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "end", "what": "open"}, "touchstone": "%s"}'
-BODIES = {
-    "cell": b'{"family": "n", "band": "2m"}',
-    "line": LINE,
-    "spread": LINE,
-    "fitout": SHEET,
-    "kit": KIT,
-    "sweep": SWEEP % (rb"# MHz S RI R 50\n" + POINTS),
-}
+def test_every_operation_has_an_example():
+    """The list of requests has one for each operation, and the first of each is answered."""
+    without = [name for name in OPERATIONS if name not in EXAMPLES]
+
+    assert not without, (
+        f"frontend/payload/cases.json has no request of {without}: add one that is answered, and some bad"
+    )
+    for operation, request in EXAMPLES.items():
+        if operation in OPERATIONS:
+            answer(operation, **request)
 
 
 @pytest.mark.parametrize("operation", OPERATIONS)
 def test_the_same_request_has_the_same_answer(operation):
     """An operation answers the same bytes twice."""
-    body = BODIES.get(operation, b"{}")
+    body = json.dumps(EXAMPLES[operation]).encode()
 
     assert call(operation, body) == call(operation, body)

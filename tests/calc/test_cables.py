@@ -44,10 +44,10 @@ def points(*pairs):
 
 
 def test_all_cables_are_there():
-    """The catalogue holds all its cables, in one order without a tie."""
+    """The catalogue holds the cables it promises, in one order without a tie."""
     orders = [cable.order for cable in CABLES.values()]
 
-    assert set(CABLES) == PROMISED
+    assert set(CABLES) >= PROMISED
     assert orders == sorted(set(orders))
 
 

@@ -291,8 +291,11 @@ def test_every_family_is_in_the_trade():
     entries = catalogue().adapters
     pairs = [frozenset({entry.id, family}) for entry in entries.values() for family in entry.joins]
 
-    assert {one for one in pairs if len(one) == 1} == {frozenset({family}) for family in catalogue().interfaces}
-    assert len(pairs) == len(set(pairs))
+    missing = [family for family in catalogue().interfaces if frozenset({family}) not in pairs]
+    twice = {tuple(sorted(pair)) for pair in pairs if pairs.count(pair) > 1}
+
+    assert not missing, f"adapters.toml has no entry with the barrels of {missing}: an `id` that is in its own `joins`"
+    assert not twice, f"adapters.toml names {twice} twice: a pair stands under one of its families only"
 
 
 N_PLUG = {"family": "n", "gender": "plug", "highest_frequency_hz": 1e8}

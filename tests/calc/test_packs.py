@@ -7,6 +7,7 @@ from pathlib import Path
 
 import msgspec
 import pytest
+from examples import EXAMPLES
 from hypothesis import given
 from hypothesis import strategies as st
 from packs import HEAD, LIMIT, ask, built_in, edition, value
@@ -16,24 +17,6 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import MOST_PACK_BYTES, Document, Pack
 from jointwise.calc.operations import OPERATIONS, InputError, call
-
-JOINT = {"kind": "joint", "family": "bnc"}
-LOAD = {"kind": "vswr", "vswr": 1.5}
-PORTS = [{"family": "bnc", "gender": "plug", "highest_frequency_hz": 14e6, "power_w": 100}] * 2
-RUN = [JOINT, {"kind": "cable", "cable": "rg_58", "length_m": 5}]
-SWEPT = "\n".join(["# MHz S RI R 50", *(f"{megahertz} 0.01 0" for megahertz in range(5, 505, 5))])
-REQUESTS = {
-    "matrix": {},
-    "cell": {"family": "bnc", "band": "20m"},
-    "snapshot": {"bands": ["20m"]},
-    "choose": {"bands": ["20m"]},
-    "line": {"elements": RUN, "load": LOAD, "band": "20m"},
-    "sweep": {"elements": RUN, "load": {"kind": "end", "what": "matched"}, "touchstone": SWEPT},
-    "spread": {"elements": [JOINT], "load": LOAD, "band": "20m", "draws": 100},
-    "fitout": {"elements": RUN, "band": "20m"},
-    "kit": {"ports": PORTS},
-    "catalogue": {},
-}
 
 
 def family(**changed):
@@ -166,7 +149,7 @@ def test_packs_in_conflict_are_refused(other, path):
 @pytest.mark.parametrize("operation", OPERATIONS)
 def test_an_empty_pack_changes_nothing(operation):
     """With a pack of no entries every operation answers the same bytes, but for the pack's name in the catalogue."""
-    body = json.dumps(REQUESTS[operation]).encode()
+    body = json.dumps(EXAMPLES[operation]).encode()
     with_pack = json.loads(call(operation, body, edition()))
     if operation == "catalogue":
         assert [pack["name"] for pack in with_pack["packs"]] == [HEAD["name"]]
@@ -192,6 +175,22 @@ def test_a_pack_that_overrides_nothing_changes_no_answer(station):
     assert ask("matrix", ADDED, **asked) == ask("matrix", **asked)
 
 
+def about(operation, interface, cable):
+    """The example of an operation with one family in the place of all it names, and one cable."""
+    example = EXAMPLES[operation]
+    named = {"families": FAMILIES[:1]} if "families" in OPERATIONS[operation].request.__struct_fields__ else {}
+    return exchanged(example | named, dict.fromkeys(FAMILIES, interface) | dict.fromkeys(catalogue().cables, cable))
+
+
+def exchanged(found, names):
+    """Plain data with each text that is a name exchanged for another."""
+    if isinstance(found, dict):
+        return {key: exchanged(one, names) for key, one in found.items()}
+    if isinstance(found, list):
+        return [exchanged(one, names) for one in found]
+    return names.get(found, found) if isinstance(found, str) else found
+
+
 @pytest.mark.parametrize("operation", [name for name in OPERATIONS if name != "catalogue"])
 @pytest.mark.parametrize("original", FAMILIES)
 def test_a_copied_family_answers_as_the_original(operation, original):
@@ -203,12 +202,10 @@ def test_a_copied_family_answers_as_the_original(operation, original):
         adapters=[barrel],
         cables=[built_in("cables", "rg_58", id="copied", name="Copied", order=500)],
     )
-    asked = json.dumps(REQUESTS[operation] | ({"families": [original]} if operation in ("matrix", "snapshot") else {}))
-    renamed = asked.replace('"bnc"', f'"{original}"').replace('"rg_58"', '"copied"')
-    answered = json.loads(call(operation, renamed.replace(f'"{original}"', '"copy"').encode(), packed))
-    msgspec.convert(answered, OPERATIONS[operation].result)
-    expected = json.loads(call(operation, asked.replace('"bnc"', f'"{original}"').encode()))
+    answered = ask(operation, packed, **about(operation, "copy", "copied"))
+    expected = ask(operation, **about(operation, original, "rg_58"))
 
+    msgspec.convert(answered, OPERATIONS[operation].result)
     for name in ("margin_db", "largest_power_w", "loss_db", "delivered_w", "total_loss_db", "undecided"):
         assert answered.get(name) == expected.get(name), name
 
@@ -271,7 +268,7 @@ def test_a_house_limit_binds_in_a_cell():
 
 def test_a_house_limit_binds_in_a_line():
     """A line through the family is refused above the limit, and below it has no larger power than it."""
-    asked = {"elements": [JOINT], "load": LOAD, "band": "20m"}
+    asked = {"elements": [{"kind": "joint", "family": "bnc"}], "load": {"kind": "vswr", "vswr": 1.5}, "band": "20m"}
     over, under = ask("line", RULED, **asked, power_w=51), ask("line", RULED, **asked, power_w=50)
     bands = {one["column"]["id"]: one for one in under["bands"]}
 
@@ -283,7 +280,7 @@ def test_a_house_limit_binds_in_a_line():
 def test_a_house_limit_binds_in_a_choice_and_a_kit():
     """Above the limit the family is not among those that may be fitted, and a kit can't join through it."""
     rejected = next(one for one in ask("choose", RULED, bands=["20m"], power_w=51)["choices"] if one["family"] == "bnc")
-    asked = [PORTS[0] | {"power_w": 51}] * 2
+    asked = [{"family": "bnc", "gender": "plug", "highest_frequency_hz": 14e6, "power_w": 51}] * 2
 
     assert [one["demand"] for one in rejected["rejections"]] == ["house limit"]
     assert "Old panel." in ask("kit", edition(house_limits=[LIMIT]), ports=asked)["pairs"][0]["sentence"]

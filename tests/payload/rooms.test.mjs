@@ -1,6 +1,6 @@
 /** The rooms of the page's code: who may import whom. */
 import assert from 'node:assert/strict';
-import {readFileSync, readdirSync} from 'node:fs';
+import {existsSync, readFileSync, readdirSync} from 'node:fs';
 import {dirname, join, relative} from 'node:path';
 import {test} from 'node:test';
 import {fileURLToPath} from 'node:url';
@@ -8,7 +8,8 @@ import {fileURLToPath} from 'node:url';
 const SRC = fileURLToPath(new URL('../../frontend/src', import.meta.url));
 const IMPORT = /(?:\bfrom|\bimport)\s*\(?\s*'(\.{1,2}\/[^']+)'/g;
 
-const FEATURES = ['matrix', 'choose', 'line', 'kit', 'fitout', 'sweep', 'packs'];
+/** The folders of the views: what holds a descriptor. */
+const FEATURES = readdirSync(SRC).filter((room) => existsSync(join(SRC, room, 'view.js')));
 /** What each room may import beside itself. */
 const ALLOWED = {
   ...Object.fromEntries(FEATURES.map((feature) => [feature, ['shared', 'transport', 'worker']])),

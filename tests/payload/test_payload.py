@@ -72,13 +72,6 @@ def differences(one: Any, other: Any, path: str = "") -> list[str]:
     return [] if one == other else [f"{path}: {one!r}, {other!r}"]
 
 
-def test_every_operation_has_a_case() -> None:
-    """The cases ask every operation for an answer and for a refusal."""
-    operations = {case["operation"] for case in CASES}
-
-    assert operations >= OPERATIONS.keys()
-
-
 @pytest.mark.parametrize("index", [index for index, case in enumerate(CASES) if case["operation"] in OPERATIONS])
 def test_the_browsers_core_answers_as_this_one(answers: list[Any], index: int) -> None:
     """Every request, good or bad, gets the same answer in both homes."""

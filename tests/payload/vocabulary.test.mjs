@@ -6,7 +6,7 @@ import {Vocabulary, bandsOf} from '../../frontend/src/shared/vocabulary/vocabula
 
 /** @type {any} - what of the start data a vocabulary is made of */
 const START = Object.freeze({
-  fields: {powers_w: {type: 'list', items: {min: 0, max: 1e5}, default: [0, 100]}},
+  requests: {matrix: {powers_w: {type: 'list', items: {min: 0, max: 1e5}, default: [0, 100]}}},
   families: [
     {id: 'n', name: 'N'},
     {id: 'bnc', name: 'BNC'},
@@ -25,9 +25,9 @@ const START = Object.freeze({
 const VIEWS = [
   {
     id: 'matrix',
-    fields: ({fields}, {powers_w}) => ({
+    fields: ({requests}, {powers_w}) => ({
       matrix: {
-        powers_w: {...fields.powers_w, default: powers_w},
+        powers_w: {...requests.matrix.powers_w, default: powers_w},
         vswr: {type: 'number', min: 1, max: 20, default: 1.5},
       },
     }),

@@ -2,6 +2,6 @@
 import {given} from '../shared/state/given.js';
 import {bandsOf} from '../shared/vocabulary/vocabulary.js';
 
-export const chooseFields = ({choose}) => ({choose});
+export const chooseFields = ({requests: {choose}}) => ({choose});
 
 export const chooseRequest = (state, vocabulary) => ({...given(state), bands: bandsOf(state, vocabulary)});

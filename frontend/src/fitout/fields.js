@@ -1,12 +1,12 @@
 /** What the fit-out view is told, with ranges: the core's own, and which joint it is about. */
-import {lineFields} from '../shared/lines/fields.js';
+import {lineFields, withoutLine} from '../shared/lines/fields.js';
 
 const FIRST_JOINT = {family: 'n', cable: 'rg_213', length_m: 10, band: '20m', exposure: 'exposed'};
 
 export function fitoutFields(start, lists) {
   const {joint, cable} = lineFields(start, lists);
   const fields = {
-    ...start.fitout,
+    ...withoutLine(start.requests.fitout),
     of: {type: 'choice', choices: ['line', 'joint'], default: 'line', nullable: false},
     shown: {type: 'number', min: 1, max: 120, default: 1, nullable: false},
     family: joint.family,

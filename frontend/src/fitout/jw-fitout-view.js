@@ -5,6 +5,7 @@ import {View} from '../shared/elements/view.js';
 import {copyLink} from '../shared/export/copy-link.js';
 import {save} from '../shared/export/save.js';
 import {FIRST_DOCUMENT, currentOf} from '../shared/lines/document.js';
+import {withoutLine} from '../shared/lines/fields.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
 import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
 import {base} from '../shared/styles/base.js';
@@ -121,7 +122,7 @@ export class JwFitoutView extends View {
     const {_state: state} = this;
     return state.of === 'line'
       ? lineRequest(state, this._atHand.request)
-      : jointRequest(state, Object.keys(START.fitout));
+      : jointRequest(state, Object.keys(withoutLine(START.requests.fitout)));
   }
 
   _ask(again = false) {

@@ -3,11 +3,12 @@
 const openField = (choices) => ({type: 'choice', choices, nullable: true, default: null});
 
 /** A first visit has the columns that fit a tablet, and the powers of a pack where one gives them. */
-export const matrixFields = ({fields, first_bands}, {powers_w}) => ({
+export const matrixFields = ({requests: {cell, matrix}, first_bands}, {powers_w}) => ({
   matrix: {
-    ...fields,
-    bands: {...fields.bands, default: first_bands},
-    powers_w: {...fields.powers_w, default: powers_w},
+    ...cell,
+    ...matrix,
+    bands: {...matrix.bands, default: first_bands},
+    powers_w: {...matrix.powers_w, default: powers_w},
     shows: {type: 'choice', choices: ['margin', 'largest'], default: 'margin', nullable: false},
     view: openField(['methods', 'website']),
   },

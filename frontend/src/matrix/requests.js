@@ -4,13 +4,14 @@ import {bandsOf} from '../shared/vocabulary/vocabulary.js';
 
 /** Fields of the scenario, without columns, rows and powers. */
 const MATRIX_ONLY = new Set(['families', 'bands', 'frequencies_hz', 'powers_w']);
-const SCENARIO = START.scenario_fields.filter((name) => !MATRIX_ONLY.has(name));
+const FIELDS = Object.keys(START.requests.matrix);
+const SCENARIO = FIELDS.filter((name) => !MATRIX_ONLY.has(name));
 
 const pick = (state, names) =>
   Object.fromEntries(names.filter((name) => state[name] !== null).map((name) => [name, state[name]]));
 
 export function matrixRequest(state, vocabulary) {
-  return {...pick(state, START.scenario_fields), bands: bandsOf(state, vocabulary)};
+  return {...pick(state, FIELDS), bands: bandsOf(state, vocabulary)};
 }
 
 /** The cell that is open in the state; undefined when none is. */

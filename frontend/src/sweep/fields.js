@@ -2,9 +2,10 @@
 
 const ENDS = ['short', 'open', 'matched', 'antenna'];
 
-export const sweepFields = ({sweep}) => ({
+export const sweepFields = ({requests: {sweep}}) => ({
   sweep: {
-    ...sweep,
+    length_tolerance: sweep.length_tolerance,
+    window_shape: sweep.window_shape,
     of: {type: 'text', longest: 20, default: 'line', nullable: false},
     end: {type: 'choice', choices: ENDS, default: 'short', nullable: false},
   },

@@ -43,6 +43,6 @@ export function listsOf(start, packs) {
     cable_dielectrics,
     installations,
     noise_environments,
-    powers_w: powers ?? start.fields.powers_w.default,
+    powers_w: powers ?? start.requests.matrix.powers_w.default,
   };
 }

@@ -24,8 +24,8 @@
  *
  * @typedef {object} StartData
  * @property {string} version - of the project
- * @property {Fields} fields - of a cell and of the matrix
- * @property {string[]} scenario_fields - those of the matrix, in the order of the core
+ * @property {Groups} requests - the fields of each operation's request
+ * @property {Groups} parts - the fields of what requests are made of, by the core's name
  * @property {(Entry & {regions: string[]})[]} bands
  * @property {Entry[]} families
  * @property {Mode[]} modes
@@ -35,11 +35,6 @@
  * @property {(Entry & {dielectric: string, diameter_m: number})[]} cables
  * @property {(Entry & {least_vibration: string})[]} installations
  * @property {Entry[]} noise_environments
- * @property {Groups} line
- * @property {Fields} choose
- * @property {Fields} fitout
- * @property {Fields} sweep
- * @property {Groups} kit
  * @property {{values: Record<string, {unit: string, min: number, max: number}>, house_limit: Fields, kinds: string[],
  *   seen: string[], most_bytes: number}} pack - what a pack may hold
  * @property {Record<string, number>} longest_s - how long an answer may take, by operation
