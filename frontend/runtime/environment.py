@@ -1,4 +1,4 @@
-"""The cross-build environment that pyodide-build asks for, put together from Pyodide's npm package and Debian's headers.
+"""The cross-build environment that pyodide-build asks for, of Pyodide's npm package and Debian's headers.
 
 The project publishes such environments as downloads of its own; what a build
 without other packages needs of one is in npm's package already. Public name:
@@ -38,7 +38,7 @@ def environment(pyodide: Path, headers: Path, native: str) -> bytes:
         f"{ROOT}/Makefile.envs": _makefile(info, values["MULTIARCH"]).encode(),
         f"{ROOT}/dist/pyodide-lock.json": lock,
         f"{install}/sysconfigdata/{SYSCONFIG}.py": sysconfig,
-        **{f"{include}/{path.relative_to(headers)}": path.read_bytes() for path in headers.rglob("*") if path.is_file()},
+        **{f"{include}/{path.relative_to(headers)}": path.read_bytes() for path in sorted(headers.rglob("*.h"))},
         f"{include}/pyconfig.h": configuration(native, values).encode(),
     }
     target = io.BytesIO()
@@ -52,7 +52,8 @@ def environment(pyodide: Path, headers: Path, native: str) -> bytes:
 
 def _build_time_values(sysconfig: str) -> dict[str, str | int]:
     """What stands as a plain text or number in the module's `build_time_vars`; the module is read, not run."""
-    assigned = {ast.unparse(one.targets[0]): one.value for one in ast.parse(sysconfig).body if isinstance(one, ast.Assign)}
+    assignments = [one for one in ast.parse(sysconfig).body if isinstance(one, ast.Assign)]
+    assigned = {ast.unparse(one.targets[0]): one.value for one in assignments}
     variables = assigned["build_time_vars"]
     if not isinstance(variables, ast.Dict):
         raise SystemExit(f"{SYSCONFIG}: build_time_vars is no plain dict any more")
