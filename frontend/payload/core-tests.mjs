@@ -1,12 +1,11 @@
 /**
- * Runs the project's own tests of the core on the payload's packages, under Node:
+ * Runs the core's own tests that core_tests.py chooses on the payload's packages, under Node:
  *
  *   node core-tests.mjs PAYLOAD TOOLS [PYTEST ARGUMENTS]
  *
  * PAYLOAD is a folder made by payload.mjs, TOOLS one with the wheels of
  * frontend/runtime/requirements-test.txt. Pytest needs the whole standard
- * library, so it has it. Tests of what is not in the payload are left out by
- * name. Ends with pytest's own exit code.
+ * library, so it has it. Ends with pytest's own exit code.
  */
 import {module} from './python.mjs';
 import {openPayload} from './open.mjs';
