@@ -7,7 +7,6 @@
  * @property {string} type - number, boolean, choice, text or list
  * @property {boolean} [nullable] - whether null may be sent
  * @property {any} [default]
- * @property {string} [description]
  * @property {string} [unit]
  * @property {number} [min] - of a number
  * @property {number} [max]
