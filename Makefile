@@ -4,20 +4,31 @@ PYTHON ?= python3
 BIN := .venv/bin
 NODE_BIN := frontend/node_modules/.bin
 WHEELS := frontend/build/wheels
+MODULES := frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json
 
 # what `make lock` pinned: each package with the hashes of its files
 PINNED := $(BIN)/python -m pip install -q --require-hashes
 LOCK := $(BIN)/uv pip compile -q --universal --generate-hashes --no-annotate --no-header --python-version 3.11
 
-.PHONY: serve test lint lint-page page pictures bench fuzz lock audit
+.PHONY: serve quick test nightly lint lint-page page pictures bench fuzz lock audit
 
 serve: .venv/run.stamp
 	$(BIN)/jointwise serve
 
-test: .venv/test.stamp frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json lint
-test: $(WHEELS)/tools.stamp $(WHEELS)/numpy.stamp
+# the core and the backend, while one works on them
+quick: .venv/test.stamp
+	$(BIN)/python -m pytest -n auto --dist loadfile -m 'not nightly and not slow' tests/calc tests/published tests/backend
+
+# all that protects a change
+test: .venv/test.stamp $(MODULES) lint lint-page $(WHEELS)/tools.stamp
 	e2e/need-browsers
 	$(BIN)/python -m pytest -n auto --dist loadfile --no-loadscope-reorder
+
+# other people's software, long fuzzing, long simulations: an hour or two
+nightly: .venv/test.stamp $(MODULES) $(WHEELS)/tools.stamp $(WHEELS)/numpy.stamp
+	$(BIN)/python -m pytest -m nightly
+	$(MAKE) fuzz
+	$(MAKE) bench ONLY="sweep kit limits soak"
 
 lint: .venv/test.stamp
 	$(BIN)/ruff check -q .
@@ -25,7 +36,7 @@ lint: .venv/test.stamp
 	$(BIN)/mypy
 	$(BIN)/python tests/commit_messages.py
 
-lint-page: frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json
+lint-page: $(MODULES)
 	$(NODE_BIN)/eslint -c frontend/eslint.config.mjs frontend tests/payload
 	$(NODE_BIN)/prettier --config frontend/.prettierrc.json --log-level warn --check 'frontend/**/*.{js,mjs}' 'tests/payload/*.mjs'
 	$(NODE_BIN)/dockerfile-utils lint backend/container/Containerfile
@@ -40,7 +51,7 @@ pictures: .venv/test.stamp
 	e2e/need-browsers
 	$(BIN)/python e2e/pictures.py
 
-bench: .venv/test.stamp frontend/node_modules/.package-lock.json
+bench: .venv/test.stamp $(MODULES)
 	e2e/need-browsers
 	command -v wrk >/dev/null || apt-get install -y -q --no-install-recommends wrk
 	PYTHONPATH=tests $(BIN)/python tests/benchmarks/report.py $(ONLY)

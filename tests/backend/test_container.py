@@ -15,6 +15,8 @@ from many_users import APP, PROXY, ROOT, command
 
 from jointwise.backend.settings import read
 
+pytestmark = pytest.mark.slow
+
 FOLDER = ROOT / "backend/container"
 CONTAINERFILE = (FOLDER / "Containerfile").read_text()
 STAGES = re.findall(r"^FROM \S+ AS (\w+)$", CONTAINERFILE, re.M)

@@ -3,8 +3,11 @@
 import socket
 from pathlib import Path
 
+import pytest
 from many_users import comes, gunicorn, nginx
 from wire import Client
+
+pytestmark = pytest.mark.slow
 
 HERE = Path(__file__).parent
 JOINT = {"kind": "joint", "family": "n", "adapter_to": "uhf"}

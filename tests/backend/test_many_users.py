@@ -15,6 +15,8 @@ from wire import Client
 
 from jointwise.calc.operations import call
 
+pytestmark = pytest.mark.slow
+
 AT_ONCE = 8
 WORKERS = 4
 """As in README."""

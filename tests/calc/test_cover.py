@@ -1,6 +1,7 @@
 """The search for the smallest cover, its bound and what follows from a choice, each against trying every subset."""
 
 import numpy as np
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from scenarios import examples
@@ -47,6 +48,7 @@ def assert_smallest(groups, hints):
     assert cover.chosen.bit_count() == cover.lower_bound == smallest(groups)
 
 
+@pytest.mark.slow
 @examples(150)
 @given(groups=GROUPS, branching_sets=st.lists(SETS, max_size=4))
 def test_a_cover_is_the_smallest_of_all(groups, branching_sets):
@@ -56,6 +58,7 @@ def test_a_cover_is_the_smallest_of_all(groups, branching_sets):
     assert_smallest(groups, SearchHints(branching_sets, [], branching_sets))
 
 
+@pytest.mark.slow
 @examples(100)
 @given(groups=GROUPS, branching_sets=st.lists(SETS, max_size=2), permutation=st.permutations(range(WIDTH)))
 def test_symmetries_leave_the_smallest(groups, branching_sets, permutation):
@@ -67,6 +70,7 @@ def test_symmetries_leave_the_smallest(groups, branching_sets, permutation):
     assert_smallest(symmetric, SearchHints(branching_sets, images[1:], []))
 
 
+@pytest.mark.slow
 @examples(100)
 @given(groups=GROUPS, work=st.integers(0, 4_000_000), branching_sets=st.lists(SETS, max_size=3))
 def test_a_search_cut_short_still_bounds(groups, work, branching_sets):
@@ -114,6 +118,7 @@ def test_no_cover_of_a_child_is_below_its_look_ahead(groups, branching_set):
             assert bound[members[0] if members else WIDTH] <= cover.bit_count() + BOUND_TOLERANCE
 
 
+@pytest.mark.slow
 @examples(150)
 @given(groups=GROUPS)
 def test_no_cover_is_below_the_bound(groups):

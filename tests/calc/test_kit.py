@@ -63,6 +63,7 @@ def fits(bag, before, more):
     return bag.total() - before.total() <= more
 
 
+@pytest.mark.slow
 @examples(120)
 @given(question=questions(), most_in_series=st.integers(1, 2))
 def test_no_kit_is_smaller(question, most_in_series):
@@ -77,6 +78,7 @@ def test_no_kit_is_smaller(question, most_in_series):
     assert result.added == 0 or not can_join(tried, owned_types, result.added - 1, set())
 
 
+@pytest.mark.slow
 @examples(25)
 @given(question=questions(most_ports=4, most_pairs=3))
 def test_no_kit_of_longer_chains_is_smaller(question):
@@ -102,6 +104,7 @@ def test_the_bound_for_too_many_chains_holds(question, most_in_series):
     assert chain_free_bound(open_pairs, trade(), types_of(request.owned)) <= result.added
 
 
+@pytest.mark.slow
 @examples(60)
 @given(ports=st.lists(ENDS, min_size=2, max_size=8), owned_=OWNED)
 def test_no_adapter_of_the_kit_can_be_spared(ports, owned_):
@@ -115,6 +118,7 @@ def test_no_adapter_of_the_kit_can_be_spared(ports, owned_):
         assert not all(joins(bag - Counter([one]), chains) for chains in tried)
 
 
+@pytest.mark.slow
 @examples(60)
 @given(question=questions())
 def test_owned_adapters_never_make_the_kit_larger(question):
@@ -152,6 +156,7 @@ def test_a_joint_is_that_of_the_cell(family):
     assert joint.loss_db == pytest.approx(same.losses.expected_db, rel=1e-9)
 
 
+@pytest.mark.slow
 def test_no_exchange_lowers_the_loss_any_more():
     """No exchange of one adapter of the kit for another loses less and joins as much."""
     ports = [port("uhf", "plug"), port("uhf", "jack"), port("sma", "jack"), port("bnc", "plug")]
@@ -262,6 +267,7 @@ def test_what_the_trade_does_not_sell_is_not_added():
     assert [one.name for one in result.adapters] == ["HN jack to HN jack"]
 
 
+@pytest.mark.slow
 def test_a_longer_search_proves_what_a_shorter_leaves_open():
     """Fourteen unlike ports, every pair: a quick kit and its bound hold the proven one between them."""
     ends = ["sma plug", "mcx jack", "mmcx plug", "3_5mm jack", "3_5mm jack", "c plug", "mcx plug"]
@@ -274,6 +280,7 @@ def test_a_longer_search_proves_what_a_shorter_leaves_open():
     assert thorough.optimal
 
 
+@pytest.mark.slow
 def test_a_large_station_is_answered_with_a_bound():
     """Sixty ports and four hundred pairs are answered with a kit and a bound beneath it."""
     families = ["uhf", "n", "bnc", "sma", "tnc", "rp_sma", "mini_uhf", "7_16", "4_3_10", "mcx"]

@@ -11,6 +11,8 @@ from scipy.sparse import coo_array
 
 from jointwise.calc.kit.adapters import trade
 
+pytestmark = pytest.mark.slow
+
 FAMILIES = ["uhf", "n", "bnc", "sma", "tnc", "rp_sma", "mini_uhf", "smb", "f", "bnc_75"]
 SECONDS = 60  # what the solver is given; it then holds a bound of its own
 
