@@ -21,9 +21,12 @@
  * @typedef {Record<string, FieldDescription>} Fields - by name
  * @typedef {Record<string, Fields>} Groups - fields by the part of a request they belong to
  *
+ * @typedef {'matrix' | 'cell' | 'snapshot' | 'choose' | 'line' | 'spread' | 'sweep' | 'fitout' | 'kit' | 'catalogue'}
+ *   Operation
+ *
  * @typedef {object} StartData
  * @property {string} version - of the project
- * @property {Groups} requests - the fields of each operation's request
+ * @property {Record<Operation, Fields>} requests
  * @property {Groups} parts - the fields of what requests are made of, by the core's name
  * @property {(Entry & {regions: string[]})[]} bands
  * @property {Entry[]} families
@@ -36,7 +39,7 @@
  * @property {Entry[]} noise_environments
  * @property {{values: Record<string, {unit: string, min: number, max: number}>, house_limit: Fields, kinds: string[],
  *   seen: string[], most_bytes: number}} pack - what a pack may hold
- * @property {Record<string, number>} longest_s - how long an answer may take, by operation
+ * @property {Record<Operation, number>} longest_s - how long an answer may take
  * @property {string[]} first_bands - the columns of a first visit
  * @property {import('../answers.js').Matrix} matrix - that of a first visit
  *
