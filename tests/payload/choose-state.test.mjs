@@ -27,12 +27,12 @@ const MATRIX = {
 };
 const CATALOGUE = {
   cables: [
-    {id: 'rg_213', dielectric: 'solid_pe', diameter_m: 0.0103},
-    {id: 'ptfe', dielectric: 'ptfe', diameter_m: 0.005},
+    {id: 'rg_213', name: '10.3 mm', dielectric: 'solid_pe', diameter_m: 0.0103},
+    {id: 'ptfe', name: '5 mm', dielectric: 'ptfe', diameter_m: 0.005},
   ],
   installations: [
-    {id: 'fixed', least_vibration: 'none'},
-    {id: 'mast', least_vibration: 'vehicle'},
+    {id: 'fixed', name: 'fixed', least_vibration: 'none'},
+    {id: 'mast', name: 'mast', least_vibration: 'vehicle'},
   ],
   vibrations: ['none', 'vehicle', 'severe'],
 };
@@ -47,8 +47,8 @@ const REQUEST = {
   frequencies_hz: [],
 };
 const COLUMNS = [
-  {id: '4m', name: '4 m', low_hz: 70e6, high_hz: 70.5e6},
-  {id: 'spot', name: '100 MHz', low_hz: 100e6, high_hz: 100e6},
+  {id: '4m', name: '4 m', low_hz: 70e6, high_hz: 70.5e6, pack: ''},
+  {id: 'spot', name: '100 MHz', low_hz: 100e6, high_hz: 100e6, pack: ''},
 ];
 
 function choice(more = {}) {

@@ -37,6 +37,15 @@ const BY_ONE = {
 const TURNED = {...BY_ONE, adapters: [adapter('n', 'jack', 'uhf', 'plug')]};
 const BY_TWO = {...BY_ONE, adapters: [adapter('uhf', 'plug', 'n', 'jack'), adapter('uhf', 'plug', 'n', 'jack')]};
 
+/**
+ * @import {Chain, Pair} from '../../frontend/src/kit/answer/answer.js'
+ *
+ * @param {[number, number]} ports
+ * @param {?Chain} joined
+ * @param {?Chain} [joined_by_owned]
+ * @param {string} [trap]
+ * @returns {Pair}
+ */
 const pair = (ports, joined, joined_by_owned = null, trap = '') => ({
   ports,
   joined,
@@ -114,6 +123,7 @@ const ADDED = {
   count: 1,
   source: 'x',
   kind: 'memory',
+  pack: '',
 };
 
 test('the packing list has what is to be added and the owned ones in use, whichever way round', () => {

@@ -40,11 +40,11 @@ const SMALL = {
   ],
 };
 const edit = (request, one) => edited(request, one, TABLE.kit);
-const named = ({ports, pairs}) =>
-  pairs
+const named = (request) =>
+  pairsOf(request)
     .map((pair) =>
       pair
-        .map((at) => ports[at].name)
+        .map((at) => request.ports[at].name)
         .sort()
         .join(''),
     )
@@ -127,7 +127,7 @@ test('what is emptied is left out; adapters come and go', () => {
   );
 
   const one = edit(SMALL, {kind: 'acquire', adapter: NEW_ADAPTER});
-  assert.equal(edit(one, {kind: 'own', at: 0, changes: {count: 3}}).owned[0].count, 3);
+  assert.equal(edit(one, {kind: 'own', at: 0, changes: {count: 3}}).owned?.[0].count, 3);
   assert.deepEqual(edit(one, {kind: 'discard', at: 0}).owned, []);
   assert.equal(edit(SMALL, {kind: 'limit', changes: {most_loss_db: 1}}).most_loss_db, 1);
 });

@@ -19,12 +19,12 @@ export {Vocabulary} from './src/shared/vocabulary/vocabulary.js';
 `;
 
 /** Of a browser, what the page's modules ask for when they are loaded. */
-globalThis.matchMedia = () => ({matches: false});
-globalThis.CSSStyleSheet = class {
+class StyleSheet {
   cssRules = [];
 
   replaceSync() {}
-};
+}
+Object.assign(globalThis, {matchMedia: () => ({matches: false}), CSSStyleSheet: StyleSheet});
 
 async function loaded() {
   const folder = mkdtempSync(join(tmpdir(), 'switch-'));
@@ -55,7 +55,7 @@ function markup(part) {
 const {PACKS, VIEWS, Vocabulary} = await loaded();
 const start = JSON.parse(readFileSync(join(FRONTEND, 'build/start-data.json'), 'utf8'));
 const {fields, views} = new Vocabulary(start, [...VIEWS, PACKS], []);
-const Masthead = globalThis.customElements.get('jw-masthead');
+const Masthead = /** @type {any} */ (globalThis.customElements.get('jw-masthead'));
 console.log(
   JSON.stringify({
     switch: markup(new Masthead().render()),

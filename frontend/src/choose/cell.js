@@ -2,6 +2,12 @@
 import {toFragment} from '../shared/state/fragment.js';
 import {levelsWith} from '../shared/state/levels.js';
 
+/**
+ * @import {Lists} from '../shared/vocabulary/lists.js'
+ * @import {Answer, Choice} from './answer.js'
+ * @import {Demands} from './fields.js'
+ */
+
 /** What the matrix asks of a joint, too; the rest of the demands it does not know. */
 const DEMANDS_ONLY = [
   'use',
@@ -43,8 +49,11 @@ function station(request, choice, {cables, installations, vibrations}) {
 }
 
 /**
- * @param {object} catalogue - {cables, installations, vibrations}, vibrations from none to worst
- * @param {object} first - the matrix's state on a first visit
+ * @param {Choice} choice
+ * @param {Demands} request
+ * @param {Pick<Answer, 'columns' | 'power_w' | 'choices'>} result
+ * @param {Pick<Lists, 'cables' | 'installations'> & {vibrations: string[]}} catalogue - vibrations from none to worst
+ * @param {Record<string, any>} first - the matrix's state on a first visit
  */
 export function cellFragment(choice, request, result, catalogue, first) {
   const row = bindingRow(choice, request, result);

@@ -1,6 +1,7 @@
 /** The families of an answer as comma-separated values, one line each, in the order shown. */
 import {valuesOf} from '../shared/export/values.js';
 
+/** @type {import('../shared/export/values.js').Column[]} */
 const COLUMNS = [
   ['family', (one) => one.name],
   ['passes', (one) => one.passes],

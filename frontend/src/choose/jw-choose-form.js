@@ -1,4 +1,5 @@
 import {css, html, nothing} from 'lit';
+import {element, of, state, value} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
 import {changesOf, control} from '../shared/fields/control.js';
 import '../shared/fields/jw-list-field.js';
@@ -8,6 +9,12 @@ import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
 import {Speaking} from '../shared/vocabulary/speaking.js';
 
+/**
+ * @import {Refused} from '../shared/answers.js'
+ * @import {Demands} from './fields.js'
+ */
+
+/** @type {[id: string, words: string, names: string[]][]} */
 const GROUPS = [
   ['carries', 'What it carries', ['use', 'power_w', 'mode', 'vswr', 'bands', 'frequencies_hz']],
   [
@@ -47,19 +54,23 @@ const same = (one, other) => JSON.stringify(one) === JSON.stringify(other);
 /**
  * The demands on one joint, as a form.
  *
- * @property {object} state
- * @property {{field?: string, message: string}} refusal - marks the field it names
  * @fires jw-choose-change - {changes, live}
  */
-class JwChooseForm extends Speaking {
+class JwChooseForm extends element(
+  {
+    state: value(/** @type {Demands} */ (of)),
+    /** Marks the field it names. */
+    refusal: value(/** @type {Refused | undefined} */ (of)),
+    _open: state(/** @type {Set<string>} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     formStyles,
     css`:host { padding: 12px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
     .plan { max-width: 420px; }`,
   ];
-
-  static properties = {state: {attribute: false}, refusal: {attribute: false}, _open: {state: true}};
 
   constructor() {
     super();
@@ -92,21 +103,25 @@ class JwChooseForm extends Speaking {
   }
 
   _field(name) {
-    const {state} = this;
-    if (name.startsWith('cable_') && state.cable !== null) return nothing;
-    if (name === 'power_w' && state.use === 'receive') return nothing;
-    const of = `choose.${name}`;
-    const error = refusedField(this.refusal) === name ? refusedWords(this.refusal, this.vocabulary.labelOf(of)) : '';
+    const {state: demands} = this;
+    if (name.startsWith('cable_') && demands.cable !== null) return nothing;
+    if (name === 'power_w' && demands.use === 'receive') return nothing;
+    const key = `choose.${name}`;
+    const {refusal} = this;
+    const isRefused = refusal && refusedField(refusal) === name;
+    const error = isRefused ? refusedWords(refusal, this.vocabulary.labelOf(key)) : '';
     if (name === 'bands') {
       const choices = this.vocabulary.lists.bands.map((band) => ({
         ...band,
-        hidden: !band.regions.includes(String(state.region)),
+        hidden: !band.regions.includes(String(demands.region)),
       }));
-      return html`<jw-toggles-field class="wide" name=${of} .choices=${choices} .sets=${NO_BANDS} .value=${state.bands} .error=${error}></jw-toggles-field>`;
+      return html`<jw-toggles-field class="wide" name=${key} .choices=${choices} .sets=${NO_BANDS}
+        .value=${demands.bands} .error=${error}></jw-toggles-field>`;
     }
     if (name === 'frequencies_hz')
-      return html`<jw-list-field class="wide" name=${of} .value=${state.frequencies_hz} .error=${error}></jw-list-field>`;
-    return control(this.vocabulary, of, state[name], error);
+      return html`<jw-list-field class="wide" name=${key} .value=${demands.frequencies_hz}
+        .error=${error}></jw-list-field>`;
+    return control(this.vocabulary, key, demands[name], error);
   }
 
   _toggled(id, isOpen) {

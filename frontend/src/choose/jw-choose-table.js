@@ -1,4 +1,5 @@
-import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
+import {css, html, nothing, unsafeCSS} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {STEP_RULES, stepOf} from '../shared/margins/scale.js';
 import {packMark, packStyles} from '../shared/packs/mark.js';
 import {base} from '../shared/styles/base.js';
@@ -15,18 +16,22 @@ import {
   weatherWords,
 } from './reading.js';
 
+/** @import {Choice} from './answer.js' */
+
 const HEADS = ['Rank', 'Family', 'Smallest margin', 'Loss', 'Size', 'Coupling', 'Matings', 'Weather'];
 
-/**
- * Families as a table; on a narrow screen each is a card.
- *
- * @property {object[]} choices - those to show
- * @property {object[]} all - of the whole answer, for ties
- * @property {string} plan - comes marked
- * @property {string} heading
- * @property {function(object): string} linkOf - the fragment that opens a family's derivation
- */
-class JwChooseTable extends LitElement {
+/** Families as a table; on a narrow screen each is a card. */
+class JwChooseTable extends element({
+  /** Those to show. */
+  choices: value(/** @type {Choice[]} */ (of)),
+  /** Those of the whole answer, for ties. */
+  all: value(/** @type {Choice[]} */ (of)),
+  /** The family that comes marked. */
+  plan: {type: String},
+  heading: {type: String},
+  /** The fragment that opens a family's derivation. */
+  linkOf: value(/** @type {(choice: Choice) => string} */ (of)),
+}) {
   static styles = [
     base,
     packStyles,
@@ -35,20 +40,32 @@ class JwChooseTable extends LitElement {
       table { width: 100%; border-collapse: collapse; font-size: 0.85rem; }
       th, td { padding: 4px 10px 4px 0; text-align: left; border-bottom: 1px solid var(--line); }
       thead th { color: var(--soft); font-weight: 500; }
-      tbody th a { display: inline-grid; align-items: center; min-height: var(--target); min-width: var(--target); font-size: 1rem; font-weight: 700; }
-      .chip { display: inline-block; min-width: 4.6em; padding: 4px 6px; border-radius: 6px; text-align: center; font-weight: 700; white-space: nowrap; }
+      tbody th a {
+        display: inline-grid; align-items: center; min-height: var(--target); min-width: var(--target); font-size: 1rem;
+        font-weight: 700;
+      }
+      .chip {
+        display: inline-block; min-width: 4.6em; padding: 4px 6px; border-radius: 6px; text-align: center;
+        font-weight: 700; white-space: nowrap;
+      }
       .chip.none { background: var(--refused); color: var(--refused-ink); font-weight: 500; }
       .number { white-space: nowrap; }
       .rank { font-size: 1.05rem; font-weight: 700; }
       small { display: block; color: var(--soft); line-height: 1.3; }
-      .mark { display: inline-block; white-space: nowrap; margin: 0 4px 2px 0; padding: 0 7px; border: 1px solid var(--edge); border-radius: 99px; font-size: 0.75rem; font-weight: 500; color: inherit; }
+      .mark {
+        display: inline-block; white-space: nowrap; margin: 0 4px 2px 0; padding: 0 7px; border: 1px solid var(--edge);
+        border-radius: 99px; font-size: 0.75rem; font-weight: 500; color: inherit;
+      }
       .mark.plan { background: var(--accent-wash); border-color: var(--accent); }
       ul { padding-left: 1.1em; }
       .missed td, .missed th { vertical-align: top; }
       @media (max-width: 760px) {
         thead { position: absolute; clip-path: inset(50%); }
         table, tbody { display: block; }
-        tr { display: grid; grid-template-columns: 2.2em 1fr; align-items: center; padding: 8px 0; border-bottom: 1px solid var(--edge); }
+        tr {
+          display: grid; grid-template-columns: 2.2em 1fr; align-items: center; padding: 8px 0;
+          border-bottom: 1px solid var(--edge);
+        }
         td, tbody th { padding: 2px 0; border: 0; }
         td:not(.rank), .missed th { grid-column: 1 / -1; }
         td[data-head]::before { content: attr(data-head) ': '; color: var(--soft); }
@@ -56,17 +73,13 @@ class JwChooseTable extends LitElement {
         tbody th { display: flex; flex-wrap: wrap; gap: 0 12px; align-items: center; }
         .margin::before { content: none !important; }
       }
-      @media print { tr { break-inside: avoid; } tbody th a { min-height: 0; color: inherit; text-decoration: none; } th, td { padding: 1px 6px 1px 0; } }
+      @media print {
+        tr { break-inside: avoid; }
+        tbody th a { min-height: 0; color: inherit; text-decoration: none; }
+        th, td { padding: 1px 6px 1px 0; }
+      }
     `,
   ];
-
-  static properties = {
-    choices: {attribute: false},
-    all: {attribute: false},
-    plan: {type: String},
-    heading: {type: String},
-    linkOf: {attribute: false},
-  };
 
   render() {
     return this.choices.length > 0 && this.choices.every(({passes}) => !passes) ? this._missed() : this._passing();
@@ -74,7 +87,9 @@ class JwChooseTable extends LitElement {
 
   _passing() {
     return html`<table role="table" aria-label=${this.heading}>
-      <thead role="rowgroup"><tr role="row">${HEADS.map((head) => html`<th role="columnheader" scope="col">${head}</th>`)}</tr></thead>
+      <thead role="rowgroup"><tr role="row">${HEADS.map(
+        (head) => html`<th role="columnheader" scope="col">${head}</th>`,
+      )}</tr></thead>
       <tbody role="rowgroup">
         ${this.choices.map(
           (one) => html`<tr role="row" data-family=${one.family}>
@@ -94,12 +109,16 @@ class JwChooseTable extends LitElement {
   _missed() {
     const heads = ['Family', 'Smallest margin', 'Demands missed'];
     return html`<table role="table" class="missed" aria-label=${this.heading}>
-      <thead role="rowgroup"><tr role="row">${heads.map((head) => html`<th role="columnheader" scope="col">${head}</th>`)}</tr></thead>
+      <thead role="rowgroup"><tr role="row">${heads.map(
+        (head) => html`<th role="columnheader" scope="col">${head}</th>`,
+      )}</tr></thead>
       <tbody role="rowgroup">
         ${this.choices.map(
           (one) => html`<tr role="row" data-family=${one.family}>
             ${this._name(one)} ${this._margin(one)}
-            <td role="cell" ><ul>${one.rejections.map(({name, sentence}) => html`<li><b>${name}.</b> ${sentence}</li>`)}</ul></td>
+            <td role="cell" ><ul>${one.rejections.map(
+              ({name, sentence}) => html`<li><b>${name}.</b> ${sentence}</li>`,
+            )}</ul></td>
           </tr>`,
         )}
       </tbody>
@@ -108,13 +127,17 @@ class JwChooseTable extends LitElement {
 
   _name(one) {
     const marks = marksOf(one);
-    return html`<th role="rowheader" scope="row"><a href="#${this.linkOf(one)}" aria-label="${one.name}: open its derivation">${one.name}</a>
-      <div>${one.family === this.plan ? html`<span class="mark plan">your plan</span>` : nothing}${marks.map((mark) => html`<span class="mark">${mark}</span>`)}${packMark(one.pack)}</div></th>`;
+    return html`<th role="rowheader" scope="row"><a href="#${this.linkOf(one)}"
+      aria-label="${one.name}: open its derivation">${one.name}</a>
+      <div>${
+        one.family === this.plan ? html`<span class="mark plan">your plan</span>` : nothing
+      }${marks.map((mark) => html`<span class="mark">${mark}</span>`)}${packMark(one.pack)}</div></th>`;
   }
 
   _margin(one) {
     const step = one.margin_db === null ? nothing : stepOf(one.margin_db);
-    return html`<td role="cell" class="margin" data-head="Margin"><span class=${one.margin_db === null ? 'chip none' : 'chip'} data-step=${step}>${marginWords(one)}</span>
+    return html`<td role="cell" class="margin" data-head="Margin"><span
+      class=${one.margin_db === null ? 'chip none' : 'chip'} data-step=${step}>${marginWords(one)}</span>
       <small>${rangeWords(one)}</small><small>${bindingWords(one)}</small></td>`;
   }
 }

@@ -1,4 +1,5 @@
 import {css, html, nothing} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
@@ -6,14 +7,26 @@ import {Speaking} from '../shared/vocabulary/speaking.js';
 import {planWords} from './reading.js';
 
 /**
- * The answer in sentences: the verdict, how the plan stands, doubts about the port, and what would help where nothing passes.
+ * @import {Answer, Relaxation} from './answer.js'
+ * @import {Demands} from './fields.js'
+ */
+
+/**
+ * The answer in sentences: the verdict, how the plan stands, doubts about the port, and what would help where nothing
+ * passes.
  *
- * @property {object} result
- * @property {object} answered - the request it is of
- * @property {string} outdated - why it is not of the form as it stands; empty while it is
  * @fires jw-choose-change - a relaxation is taken
  */
-class JwChooseVerdict extends Speaking {
+class JwChooseVerdict extends element(
+  {
+    result: value(/** @type {Answer} */ (of)),
+    /** The request it is of. */
+    answered: value(/** @type {Demands} */ (of)),
+    /** Why it is not of the form as it stands; empty while it is. */
+    outdated: {type: String},
+  },
+  Speaking,
+) {
   static styles = [
     base,
     panelStyles,
@@ -21,17 +34,23 @@ class JwChooseVerdict extends Speaking {
       #verdict { font-size: 1.1rem; font-weight: 600; line-height: 1.35; }
       #plan { font-weight: 600; margin-top: 6px; }
       .rule { margin-top: 4px; }
-      .outdated, .doubts { padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round); }
+      .outdated, .doubts {
+        padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm);
+        border-radius: var(--round);
+      }
       h3 { margin-top: 10px; }
       ul { padding-left: 1.1em; }
       .ways { display: grid; gap: 10px; padding: 4px 0 0; list-style: none; }
       .ways li { display: flex; flex-wrap: wrap; gap: 4px 12px; align-items: center; min-height: var(--target); }
       .ways button { font-size: 0.85rem; }
-      @media print { button { display: none; } #verdict { font-size: 11pt; } .ways { gap: 0; } .ways li { min-height: 0; } }
+      @media print {
+        button { display: none; }
+        #verdict { font-size: 11pt; }
+        .ways { gap: 0; }
+        .ways li { min-height: 0; }
+      }
     `,
   ];
-
-  static properties = {result: {attribute: false}, answered: {attribute: false}, outdated: {type: String}};
 
   render() {
     const {result, answered} = this;
@@ -41,7 +60,11 @@ class JwChooseVerdict extends Speaking {
         <p id="verdict">${result.verdict}</p>
         ${answered.plan ? html`<p id="plan">${planWords(answered.plan, result)}</p>` : nothing}
       </div>
-      ${misses.length > 0 ? html`<ul class="misses">${misses.map(({name, sentence}) => html`<li>${name}: ${sentence}</li>`)}</ul>` : nothing}
+      ${
+        misses.length > 0
+          ? html`<ul class="misses">${misses.map(({name, sentence}) => html`<li>${name}: ${sentence}</li>`)}</ul>`
+          : nothing
+      }
       <p class="quiet rule">${result.rule}</p>
       ${this.outdated ? html`<p class="outdated" role="alert">${this.outdated}</p>` : nothing}
       ${this._doubts()} ${this._ways()}
@@ -51,7 +74,9 @@ class JwChooseVerdict extends Speaking {
   _doubts() {
     const {port_doubts: doubts} = this.result;
     if (doubts.length === 0) return nothing;
-    return html`<div class="doubts"><p>What speaks against the port:</p><ul>${doubts.map((sentence) => html`<li>${sentence}</li>`)}</ul></div>`;
+    return html`<div class="doubts"><p>What speaks against the port:</p><ul>${doubts.map(
+      (sentence) => html`<li>${sentence}</li>`,
+    )}</ul></div>`;
   }
 
   _ways() {
@@ -61,13 +86,15 @@ class JwChooseVerdict extends Speaking {
       <ul class="ways">${relaxations.map((one) => this._way(one))}</ul>`;
   }
 
-  _way({demand, sentence, field, value}) {
+  /** @param {Relaxation} relaxation */
+  _way({demand, sentence, field, value: eased}) {
     return html`<li data-demand=${demand}>
       <span>${sentence}</span>
       ${
         field
-          ? html`<button ?disabled=${this.outdated !== ''} @click=${() => send(this, 'jw-choose-change', {changes: {[field]: value}, live: false})}>
-            Set ${this._changeWords(field, value)}
+          ? html`<button ?disabled=${this.outdated !== ''}
+            @click=${() => send(this, 'jw-choose-change', {changes: {[field]: eased}, live: false})}>
+            Set ${this._changeWords(field, eased)}
           </button>`
           : nothing
       }
@@ -75,9 +102,9 @@ class JwChooseVerdict extends Speaking {
   }
 
   /** What a button that eases a demand sets, in words. */
-  _changeWords(field, value) {
+  _changeWords(field, eased) {
     const name = `choose.${field}`;
-    return `${this.vocabulary.labelOf(name).toLowerCase()}: ${this.vocabulary.spoken(name, value)}`;
+    return `${this.vocabulary.labelOf(name).toLowerCase()}: ${this.vocabulary.spoken(name, eased)}`;
   }
 }
 

@@ -1,4 +1,5 @@
 import {css, html, nothing} from 'lit';
+import {element, of, state} from '../shared/elements/element.js';
 import '../shared/elements/jw-cautions.js';
 import {View} from '../shared/elements/view.js';
 import {copyLink} from '../shared/export/copy-link.js';
@@ -15,12 +16,19 @@ import './jw-choose-form.js';
 import './jw-choose-table.js';
 import './jw-choose-verdict.js';
 
+/** @import {Demands} from './fields.js' */
+
 /**
  * Which family to fit at a joint: the demands, the families that meet them, and why the others do not.
  *
  * @fires jw-notice - {text, link}: a sentence for the reader
  */
-export class JwChooseView extends View {
+export class JwChooseView extends element(
+  {
+    _state: state(/** @type {Demands} */ (of)),
+  },
+  View,
+) {
   static view = 'choose';
 
   static styles = [
@@ -36,8 +44,6 @@ export class JwChooseView extends View {
       }
     `,
   ];
-
-  static properties = {_state: {state: true}};
 
   constructor() {
     super();
@@ -58,13 +64,16 @@ export class JwChooseView extends View {
       <main @jw-choose-change=${({detail}) => this._change(detail.changes, detail.live)}>
         <div class="bar" role="group" aria-label="Take along">
           <button @click=${async () => this._notice(await copyLink())}>Copy link</button>
-          <button ?disabled=${!result} @click=${() => save('jointwise-choose.csv', 'text/csv', choicesCsv(result))}>CSV</button>
+          <button ?disabled=${!result} @click=${() => save('jointwise-choose.csv', 'text/csv', choicesCsv(result))}
+            >CSV</button>
           <button @click=${() => window.print()}>Print</button>
           <button @click=${() => this._change(this._first)}>Reset</button>
         </div>
         ${this._trouble()}
         <jw-choose-form class="noprint" .state=${this._state} .refusal=${error}></jw-choose-form>
-        ${result ? this._answer() : html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`}
+        ${
+          result ? this._answer() : html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`
+        }
       </main>`;
   }
 
@@ -88,8 +97,15 @@ export class JwChooseView extends View {
     const linkOf = (choice) => cellFragment(choice, answered, result, catalogue, first.matrix);
     return html`<section class="panel" id=${id}>
       <h2>${heading} <small>a tap on a family opens its derivation in the matrix</small></h2>
-      <jw-choose-table .choices=${choices} .all=${result.choices} .plan=${answered.plan ?? ''} .heading=${heading} .linkOf=${linkOf}></jw-choose-table>
-      ${id === 'passing' ? html`<p class="quiet legend">Equal ranks are ties (=). “Best in something”: no other family that passes is at least as good in margin, loss, size and torque, and better in one. Loss is that of the mated pair at the highest frequency${answered.port ? ', with the port’s own joint' : ''}.</p>` : nothing}
+      <jw-choose-table .choices=${choices} .all=${result.choices} .plan=${answered.plan ?? ''} .heading=${heading}
+        .linkOf=${linkOf}></jw-choose-table>
+      ${
+        id === 'passing'
+          ? html`<p class="quiet legend">Equal ranks are ties (=). “Best in something”: no other family that passes is
+          at least as good in margin, loss, size and torque, and better in one. Loss is that of the mated pair at the
+          highest frequency${answered.port ? ', with the port’s own joint' : ''}.</p>`
+          : nothing
+      }
     </section>`;
   }
 
@@ -103,7 +119,8 @@ export class JwChooseView extends View {
   _trouble() {
     const {error} = this._choose;
     if (!error || refusedField(error) in this.vocabulary.fields.choose) return nothing;
-    return html`<p class="trouble" role="alert">${error.message} <button @click=${() => this._ask(true)}>Try again</button></p>`;
+    return html`<p class="trouble" role="alert">${error.message} <button
+      @click=${() => this._ask(true)}>Try again</button></p>`;
   }
 
   /** The demands in words, for paper. */
@@ -133,9 +150,9 @@ export class JwChooseView extends View {
   }
 
   _restore(fragment) {
-    const {state, unknown} = viewState(fragment, this.vocabulary.fields.choose, this._first);
-    this._state = state;
-    this._notice(unknownNotice(unknown));
+    const read = viewState(fragment, this.vocabulary.fields.choose, this._first);
+    this._state = read.state;
+    this._notice(unknownNotice(read.unknown));
   }
 }
 

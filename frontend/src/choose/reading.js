@@ -67,5 +67,6 @@ export function planWords(plan, result) {
   if (choice.rank === 1) return `Your plan, ${choice.name}, meets every demand, and none has more room.`;
   const best = result.choices.find(({rank}) => rank === 1);
   const less = (best.margin_db - choice.margin_db).toFixed(1);
-  return `Your plan, ${choice.name}, meets every demand: rank ${rankWords(choice, result.choices)} of ${result.passing.length}, ${less} dB less room than ${best.name}.`;
+  const rank = `rank ${rankWords(choice, result.choices)} of ${result.passing.length}`;
+  return `Your plan, ${choice.name}, meets every demand: ${rank}, ${less} dB less room than ${best.name}.`;
 }

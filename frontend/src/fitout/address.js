@@ -13,7 +13,8 @@ export const isServed = (address) => URL.canParse(address) && SCHEMES.includes(n
 /** Why an address can't be taken, in a sentence; empty when it can. */
 export function refusalOf(address) {
   if (address === '' || (address.length <= LONGEST && isServed(address) && !address.includes('#'))) return '';
-  return `Address of the page is “${address}”; allowed: a web address with its http or https, without “#”, up to ${LONGEST} characters.`;
+  const allowed = `a web address with its http or https, without “#”, up to ${LONGEST} characters`;
+  return `Address of the page is “${address}”; allowed: ${allowed}.`;
 }
 
 /** The address that was kept; empty where none was, or where it can't be read. */

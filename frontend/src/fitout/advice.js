@@ -25,5 +25,7 @@ export function stepList(steps, numbers) {
 /** The texts that the numbers lead to. */
 export function sourceList(numbers, titles) {
   if (numbers.size === 0) return nothing;
-  return html`<p class="sources">${[...numbers].map(([id, number]) => html`<span>[${number}] ${titles.get(id) ?? id}. </span>`)}</p>`;
+  return html`<p class="sources">${[...numbers].map(
+    ([id, number]) => html`<span>[${number}] ${titles.get(id) ?? id}. </span>`,
+  )}</p>`;
 }

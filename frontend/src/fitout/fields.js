@@ -1,6 +1,8 @@
 /** What the fit-out view is told, with ranges: the core's own, and which joint it is about. */
 import {lineFields, withoutLine} from '../shared/lines/fields.js';
 
+/** @typedef {Record<string, any>} State - a value for each field */
+
 const FIRST_JOINT = {family: 'n', cable: 'rg_213', length_m: 10, band: '20m', exposure: 'exposed'};
 
 export function fitoutFields(start, lists) {

@@ -1,15 +1,17 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {base} from '../shared/styles/base.js';
 import {origin, sentence, sentences} from './advice.js';
 import {sheetStyles} from './styles.js';
 
-/**
- * What becomes of a joint: its metals, when to look at it again, its wear, and what it must never meet.
- *
- * @property {object} sheet
- * @property {Map<string, number>} numbers - of the sources
- */
-class JwFitoutCare extends LitElement {
+/** @import {Care} from './answer.js' */
+
+/** What becomes of a joint: its metals, when to look at it again, its wear, and what it must never meet. */
+class JwFitoutCare extends element({
+  sheet: value(/** @type {Care} */ (of)),
+  /** The numbers of the sources, by id. */
+  numbers: value(/** @type {Map<string, number>} */ (of)),
+}) {
   static styles = [
     base,
     sheetStyles,
@@ -21,21 +23,28 @@ class JwFitoutCare extends LitElement {
     `,
   ];
 
-  static properties = {sheet: {attribute: false}, numbers: {attribute: false}};
-
   render() {
     const {galvanic, inspection, near_relatives: relatives, wear} = this.sheet;
     const {numbers} = this;
     return html`<section id="galvanic"><h3>Metals that meet</h3>
-        <ul>${galvanic.map((one) => html`<li><span class=${one.passed ? '' : 'not'}>${one.contact}: ${one.sentence}</span> ${origin(one.kinds, one.sources, numbers)}</li>`)}</ul></section>
+        <ul>${galvanic.map(
+          (one) =>
+            html`<li><span class=${one.passed ? '' : 'not'}>${one.contact}: ${one.sentence}</span>
+            ${origin(one.kinds, one.sources, numbers)}</li>`,
+        )}</ul></section>
       <section id="inspection"><h3>Look again</h3>
-        <p>Every ${inspection.interval_months} months${inspection.due ? html`, next by <b>${inspection.due}</b>` : ''}${inspection.note ? `; ${inspection.note}` : ''}. ${origin([inspection.kind], [inspection.source], numbers)}</p>
+        <p>Every ${inspection.interval_months} months${
+          inspection.due ? html`, next by <b>${inspection.due}</b>` : ''
+        }${inspection.note ? `; ${inspection.note}` : ''}.
+        ${origin([inspection.kind], [inspection.source], numbers)}</p>
         ${sentences(inspection.checks, numbers)}</section>
       <section id="wear"><h3>Wear</h3><p>${wear.sentence} ${origin([wear.kind], [wear.source], numbers)}</p></section>
       ${
         relatives.length > 0
           ? html`<section id="relatives"><h3>Near relatives: what not to mate</h3>
-            <ul>${relatives.map((one) => html`<li><b>${one.name}, ${one.verdict}.</b> ${sentence(one, numbers)}</li>`)}</ul></section>`
+            <ul>${relatives.map(
+              (one) => html`<li><b>${one.name}, ${one.verdict}.</b> ${sentence(one, numbers)}</li>`,
+            )}</ul></section>`
           : nothing
       }`;
   }

@@ -1,4 +1,5 @@
 import {css, html, nothing} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
 import {changesOf, control} from '../shared/fields/control.js';
 import {refusedWords} from '../shared/fields/refused.js';
@@ -7,6 +8,12 @@ import {formStyles} from '../shared/styles/forms.js';
 import {Speaking} from '../shared/vocabulary/speaking.js';
 import './jw-fitout-date.js';
 import {fieldOf} from './request.js';
+
+/**
+ * @import {Refused} from '../shared/answers.js'
+ * @import {Line} from '../shared/lines/document.js'
+ * @import {State} from './fields.js'
+ */
 
 const JOINT = ['family', 'adapter_to', 'cable', 'length_m', 'name', 'exposure', 'added_sealing'];
 const MORE = [
@@ -25,13 +32,20 @@ const FIRST_SPOT_HZ = 14.2e6;
 /**
  * What is fitted: the line at hand or a single joint, with the words for its labels.
  *
- * @property {object} state
- * @property {{name: string, request: object}} line - the line at hand
- * @property {boolean} linked - whether it came with a link
- * @property {{field?: string, message: string}} refusal - marks the field it names
  * @fires jw-fitout-change - {changes}; jw-fitout-own - the line of this browser is wanted
  */
-class JwFitoutForm extends Speaking {
+class JwFitoutForm extends element(
+  {
+    state: value(/** @type {State} */ (of)),
+    /** The line at hand. */
+    line: value(/** @type {Line} */ (of)),
+    /** Whether it came with a link. */
+    linked: {type: Boolean},
+    /** Marks the field it names. */
+    refusal: value(/** @type {Refused | undefined} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     formStyles,
@@ -40,13 +54,6 @@ class JwFitoutForm extends Speaking {
     p { margin: 4px 0 8px; font-size: 0.9rem; }
     p a { display: inline-grid; min-height: var(--target); align-items: center; }`,
   ];
-
-  static properties = {
-    state: {attribute: false},
-    line: {attribute: false},
-    linked: {type: Boolean},
-    refusal: {attribute: false},
-  };
 
   render() {
     return html`<div @jw-change=${this._changed}>
@@ -59,9 +66,12 @@ class JwFitoutForm extends Speaking {
   _line() {
     const {name, request} = this.line;
     const {length} = request.elements;
-    return html`<p><b>${name}</b>, ${length === 1 ? 'one element' : `${length} elements`}${this.linked ? ', as it came with the link' : ''}.
+    const size = length === 1 ? 'one element' : `${length} elements`;
+    return html`<p><b>${name}</b>, ${size}${this.linked ? ', as it came with the link' : ''}.
       <a href="#view=line">Change it in the Line view</a>
-      ${this.linked ? html`<button @click=${() => send(this, 'jw-fitout-own')}>Use my own line</button>` : nothing}</p>`;
+      ${
+        this.linked ? html`<button @click=${() => send(this, 'jw-fitout-own')}>Use my own line</button>` : nothing
+      }</p>`;
   }
 
   _joint() {
@@ -69,14 +79,15 @@ class JwFitoutForm extends Speaking {
   }
 
   _field(name) {
-    const {state} = this;
-    if (name === 'length_m' && state.cable === null) return nothing;
-    if (name === 'frequency_hz' && state.band !== null) return nothing;
-    const of = `fitout.${name}`;
-    const error = fieldOf(this.refusal) === name ? refusedWords(this.refusal, this.vocabulary.labelOf(of)) : '';
+    if (name === 'length_m' && this.state.cable === null) return nothing;
+    if (name === 'frequency_hz' && this.state.band !== null) return nothing;
+    const key = `fitout.${name}`;
+    const {refusal, state: joint} = this;
+    const isRefused = refusal && fieldOf(refusal) === name;
+    const error = isRefused ? refusedWords(refusal, this.vocabulary.labelOf(key)) : '';
     if (name === 'date')
-      return html`<jw-fitout-date class="double" name=${of} .value=${state.date} .error=${error}></jw-fitout-date>`;
-    return control(this.vocabulary, of, state[name], error);
+      return html`<jw-fitout-date class="double" name=${key} .value=${joint.date} .error=${error}></jw-fitout-date>`;
+    return control(this.vocabulary, key, joint[name], error);
   }
 
   _changed(event) {

@@ -1,4 +1,5 @@
 import {css, html, nothing, svg} from 'lit';
+import {element, of, state, value} from '../shared/elements/element.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
 import {frequency} from '../shared/text/format.js';
@@ -7,12 +8,17 @@ import {Speaking} from '../shared/vocabulary/speaking.js';
 import {isServed, ownAddress, recalledAddress, refusalOf, rememberAddress} from './address.js';
 import {codePath, codeText} from './code.js';
 
-/**
- * Labels to cut out, one for each joint, each with a code that opens the joint's derivation.
- *
- * @property {object} result
- */
-class JwFitoutLabels extends Speaking {
+/** @import {Answer} from './answer.js' */
+
+/** Labels to cut out, one for each joint, each with a code that opens the joint's derivation. */
+class JwFitoutLabels extends element(
+  {
+    result: value(/** @type {Answer} */ (of)),
+    _typed: state(/** @type {string} */ (of)),
+    _unkept: state(/** @type {boolean} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     panelStyles,
@@ -20,7 +26,10 @@ class JwFitoutLabels extends Speaking {
       .address { max-width: 640px; margin-bottom: 10px; }
       label { display: block; font-size: 0.8rem; font-weight: 600; }
       .labels { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 340px), 1fr)); gap: 10px; }
-      .label { display: flex; gap: 8px; justify-content: space-between; padding: 8px; color: #000; background: #fff; border: 1px dashed #666; break-inside: avoid; }
+      .label {
+        display: flex; gap: 8px; justify-content: space-between; padding: 8px; color: #000; background: #fff;
+        border: 1px dashed #666; break-inside: avoid;
+      }
       .label p { font-size: 0.8rem; line-height: 1.3; }
       .label .name { font-size: 1rem; font-weight: 700; overflow-wrap: anywhere; }
       svg { flex: none; width: 128px; height: 128px; }
@@ -28,15 +37,16 @@ class JwFitoutLabels extends Speaking {
         .noprint { display: none; }
         .panel { border: 0; padding: 0; break-inside: auto; }
         .labels { display: block; font-size: 0; }
-        .label { display: inline-flex; width: 88mm; height: 36mm; padding: 2mm; margin: 0 2mm 2mm 0; vertical-align: top; overflow: hidden; }
+        .label {
+          display: inline-flex; width: 88mm; height: 36mm; padding: 2mm; margin: 0 2mm 2mm 0; vertical-align: top;
+          overflow: hidden;
+        }
         .label p { font-size: 7.5pt; }
         .label .name { font-size: 10pt; }
         svg { width: 31mm; height: 31mm; }
       }
     `,
   ];
-
-  static properties = {result: {attribute: false}, _typed: {state: true}, _unkept: {state: true}};
 
   constructor() {
     super();
@@ -52,7 +62,8 @@ class JwFitoutLabels extends Speaking {
         <label for="address">Address of the page in the codes</label>
         <input id="address" type="url" autocomplete="off" placeholder=${ownAddress(location)} .value=${this._typed}
           aria-invalid=${refusal ? 'true' : 'false'} aria-describedby="about" @change=${this._changed}>
-        <p id="about" class=${refusal ? 'error' : 'quiet'} role=${refusal ? 'alert' : 'note'}>${refusal || this._about()}</p>
+        <p id="about" class=${refusal ? 'error' : 'quiet'}
+          role=${refusal ? 'alert' : 'note'}>${refusal || this._about()}</p>
       </div>
       <div class="labels">${this.result.joints.map((joint) => this._label(joint))}</div>
     </section>`;
@@ -65,7 +76,10 @@ class JwFitoutLabels extends Speaking {
   _about() {
     const kept = this._unkept ? ' This browser keeps nothing for the page, so give it again next time.' : '';
     if (isServed(this._address)) return `Each code opens the derivation of its joint at ${this._address}.${kept}`;
-    return 'This page is a file, so its codes open on this device alone; give the address of a served page, and they open there.';
+    return (
+      'This page is a file, so its codes open on this device alone; ' +
+      'give the address of a served page, and they open there.'
+    );
   }
 
   _changed(event) {
@@ -84,9 +98,11 @@ class JwFitoutLabels extends Speaking {
         ${label.date ? html`<p>Fitted ${label.date}</p>` : nothing}
         <p>At ${frequency(label.frequency_hz)}:</p>
         <p>loss ${lossWords(label.expected_loss_db)}</p>
-        <p>return loss ${label.expected_return_loss_db.toFixed(0)} dB, least ${label.least_return_loss_db.toFixed(0)} dB</p>
+        <p>return loss ${label.expected_return_loss_db.toFixed(0)} dB, least ${label.least_return_loss_db.toFixed(0)}
+        dB</p>
       </div>
-      <svg viewBox="0 0 ${size} ${size}" role="img" aria-label="Code that opens the derivation of ${heading}" shape-rendering="crispEdges">
+      <svg viewBox="0 0 ${size} ${size}" role="img" aria-label="Code that opens the derivation of ${heading}"
+        shape-rendering="crispEdges">
         ${svg`<rect width=${size} height=${size} fill="#fff"></rect><path d=${path} fill="#000"></path>`}
       </svg>
     </div>`;

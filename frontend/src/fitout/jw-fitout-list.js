@@ -1,4 +1,5 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {save} from '../shared/export/save.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
@@ -9,9 +10,16 @@ import {numbered} from './from.js';
 import {quantitiesCsv, toBuy} from './quantities.js';
 import {sheetStyles} from './styles.js';
 
+/** @import {Answer} from './answer.js' */
+
 const decibels = (db) => `${db.toFixed(1)} dB`;
 
-/** What to expect of the first measurement, each with its words. */
+/**
+ * What to expect of the first measurement, each with its words.
+ *
+ * @type {['expected_loss_db' | 'expected_return_loss_db' | 'least_return_loss_db' | 'shorted_return_loss_db', string,
+ *   (db: number) => string][]}
+ */
 const EXPECTED = [
   ['expected_loss_db', 'Loss of the line', lossWords],
   ['expected_return_loss_db', 'Return loss, expected', decibels],
@@ -19,13 +27,12 @@ const EXPECTED = [
   ['shorted_return_loss_db', 'Return loss with the far end shorted', decibels],
 ];
 
-/**
- * What to have ready, what to measure first, and how it is bonded.
- *
- * @property {object} result
- * @property {Map<string, string>} titles - of the sources
- */
-class JwFitoutList extends LitElement {
+/** What to have ready, what to measure first, and how it is bonded. */
+class JwFitoutList extends element({
+  result: value(/** @type {Answer} */ (of)),
+  /** The titles of the sources, by id. */
+  titles: value(/** @type {Map<string, string>} */ (of)),
+}) {
   static styles = [
     base,
     panelStyles,
@@ -40,33 +47,42 @@ class JwFitoutList extends LitElement {
     `,
   ];
 
-  static properties = {result: {attribute: false}, titles: {attribute: false}};
-
   render() {
     const {bonding, marks, measurement, quantities} = this.result;
     const numbers = numbered(measurement, {bonding});
     return html`<section class="panel" id="quantities">
         <div class="head"><h2>What to have ready</h2>
-          <button ?disabled=${quantities.length === 0} @click=${() => save('jointwise-quantities.csv', 'text/csv', quantitiesCsv(quantities))}>List as CSV</button></div>
+          <button ?disabled=${quantities.length === 0}
+            @click=${() => save('jointwise-quantities.csv', 'text/csv', quantitiesCsv(quantities))}>List as
+            CSV</button></div>
         <table class="plain">
-          <thead><tr><th scope="col">What</th><th scope="col">Detail</th><th scope="col" class="number">Quantity</th></tr></thead>
+          <thead><tr><th scope="col">What</th><th scope="col">Detail</th><th scope="col"
+            class="number">Quantity</th></tr></thead>
           <tbody>${quantities.map(
             (row) =>
-              html`<tr><th scope="row">${row.what}</th><td>${row.detail}</td><td class="number">${toBuy(row)}${row.unit === 'm' ? ' m' : ''}</td></tr>`,
+              html`<tr><th scope="row">${row.what}</th><td>${row.detail}</td><td
+                class="number">${toBuy(row)}${row.unit === 'm' ? ' m' : ''}</td></tr>`,
           )}</tbody>
         </table>
         ${marks.map((mark) => html`<p class="warning">${mark}</p>`)}
       </section>
       <section class="panel" id="measurement">
         <h2>First measurement</h2>
-        <p>At ${frequency(measurement.frequency_hz)}, with a good load of ${digits(measurement.load_ohm)} Ω in place of the antenna:</p>
+        <p>At ${frequency(measurement.frequency_hz)}, with a good load of ${digits(measurement.load_ohm)} Ω in place of
+        the antenna:</p>
         <table class="plain"><tbody>${EXPECTED.filter(([name]) => measurement[name] !== null).map(
           ([name, words, said]) =>
-            html`<tr data-field=${name}><th scope="row">${words}</th><td class="number">${said(measurement[name])}</td></tr>`,
+            html`<tr data-field=${name}><th scope="row">${words}</th><td
+              class="number">${said(/** @type {number} */ (measurement[name]))}</td></tr>`,
         )}</tbody></table>
         ${sentences(measurement.advice, numbers)}
       </section>
-      ${bonding.length > 0 ? html`<section class="panel" id="bonding"><h2>Bonding and lightning</h2>${sentences(bonding, numbers)}</section>` : nothing}
+      ${
+        bonding.length > 0
+          ? html`<section class="panel" id="bonding"><h2>Bonding and
+          lightning</h2>${sentences(bonding, numbers)}</section>`
+          : nothing
+      }
       ${sourceList(numbers, this.titles)}`;
   }
 }

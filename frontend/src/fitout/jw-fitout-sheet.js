@@ -1,4 +1,5 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {packMark, packStyles} from '../shared/packs/mark.js';
 import {base} from '../shared/styles/base.js';
 import {digits} from '../shared/text/format.js';
@@ -7,27 +8,29 @@ import {numbered} from './from.js';
 import './jw-fitout-care.js';
 import {sheetStyles} from './styles.js';
 
+/** @import {Sheet} from './answer.js' */
+
 const millimetres = (metres) => `${digits(metres * 1e3, 3)} mm`;
 
-/**
- * The sheet of one joint, from its parts to its care.
- *
- * @property {object} sheet
- * @property {Map<string, string>} titles - of the sources
- * @property {string} of - station and day
- */
-class JwFitoutSheet extends LitElement {
+/** The sheet of one joint, from its parts to its care. */
+class JwFitoutSheet extends element({
+  sheet: value(/** @type {Sheet} */ (of)),
+  /** The titles of the sources, by id. */
+  titles: value(/** @type {Map<string, string>} */ (of)),
+  /** Station and day. */
+  of: {type: String},
+}) {
   static styles = [
     base,
     packStyles,
     sheetStyles,
     css`
-      article { padding: 14px 16px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
+      article {
+        padding: 14px 16px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round);
+      }
       @media print { article { padding: 0; border: 0; } }
     `,
   ];
-
-  static properties = {sheet: {attribute: false}, titles: {attribute: false}, of: {type: String}};
 
   render() {
     const {sheet} = this;
@@ -35,7 +38,10 @@ class JwFitoutSheet extends LitElement {
     return html`<article aria-labelledby="heading">
       <h2 id="heading">${sheet.heading}${packMark(sheet.pack)}</h2>
       ${this.of ? html`<p class="quiet">${this.of}</p>` : nothing}
-      ${sheet.warnings.map((one) => html`<p class="warning"><b>${one.name}.</b> ${one.sentence} ${origin([one.kind], [one.source], numbers)}</p>`)}
+      ${sheet.warnings.map(
+        (one) =>
+          html`<p class="warning"><b>${one.name}.</b> ${one.sentence} ${origin([one.kind], [one.source], numbers)}</p>`,
+      )}
       <div class="columns">
         <section id="parts"><h3>Parts</h3>${this._parts()}</section>
         <section id="tools"><h3>Tools</h3>${sentences(sheet.tools, numbers)}</section>
@@ -55,10 +61,12 @@ class JwFitoutSheet extends LitElement {
 
   _parts() {
     const {adapter, gender, halves} = this.sheet;
-    return html`<table class="plain"><thead><tr><th scope="col">Half</th><th scope="col">On</th><th scope="col">Put on by</th></tr></thead>
+    return html`<table class="plain"><thead><tr><th scope="col">Half</th><th scope="col">On</th><th
+      scope="col">Put on by</th></tr></thead>
       <tbody>${halves.map(
         (half) => html`<tr><th scope="row">${half.half}, ${this.sheet.family_name}</th>
-          <td>${half.on}${half.cable_diameter_m === null ? '' : `, ${millimetres(half.cable_diameter_m)}`}</td><td>${half.attachment || '–'}</td></tr>`,
+          <td>${half.on}${half.cable_diameter_m === null ? '' : `, ${millimetres(half.cable_diameter_m)}`}</td><td
+            >${half.attachment || '–'}</td></tr>`,
       )}</tbody></table>
       <ul>${adapter ? html`<li>Adapter: ${adapter}</li>` : nothing}<li>${sentence(gender, this._numbers)}</li></ul>`;
   }
@@ -72,13 +80,18 @@ class JwFitoutSheet extends LitElement {
   _sealing() {
     const {sealing} = this.sheet;
     const numbers = this._numbers;
-    return html`<p class=${sealing.refused ? 'warning' : ''}>${sealing.sentence} ${origin([sealing.kind], [sealing.source], numbers)}</p>
-      <p class="quiet">Mated: ${sealing.mated}${sealing.mated_meaning.length > 0 ? `, ${sealing.mated_meaning.map(({text}) => text).join('; ')}` : ''}.</p>
+    const meaning = sealing.mated_meaning.map(({text}) => text).join('; ');
+    return html`<p class=${sealing.refused ? 'warning' : ''}>${sealing.sentence}
+    ${origin([sealing.kind], [sealing.source], numbers)}</p>
+      <p class="quiet">Mated: ${sealing.mated}${meaning && `, ${meaning}`}.</p>
       ${this._part('Prepare', sealing.preparation)}
       ${
         sealing.layers.length > 0
           ? html`<h4>Layers, from the inside out</h4>
-            <ol class="layers">${sealing.layers.map((layer) => html`<li><b>${layer.name}</b>, ${digits(layer.length_m, 2)} m. ${sentence(layer, numbers)}</li>`)}</ol>`
+            <ol class="layers">${sealing.layers.map(
+              (layer) =>
+                html`<li><b>${layer.name}</b>, ${digits(layer.length_m, 2)} m. ${sentence(layer, numbers)}</li>`,
+            )}</ol>`
           : nothing
       }
       ${this._part('Lead the water away', sealing.water)}`;
@@ -100,8 +113,10 @@ class JwFitoutSheet extends LitElement {
       bend.repeated_radius_m === null
         ? 'not to be bent again'
         : `bent again and again: ${millimetres(bend.repeated_radius_m)}`;
+    const kinds = [bend.fixed_kind, bend.repeated_kind].filter(Boolean);
+    const sources = [bend.fixed_source, bend.repeated_source].filter(Boolean);
     return html`${bend.name}, smallest radius laid once: ${millimetres(bend.fixed_radius_m)}; ${often}.
-      ${origin([bend.fixed_kind, bend.repeated_kind].filter(Boolean), [bend.fixed_source, bend.repeated_source].filter(Boolean), this._numbers)}`;
+      ${origin(kinds, sources, this._numbers)}`;
   }
 }
 

@@ -1,5 +1,6 @@
 import {html, nothing} from 'lit';
 import START from '../../build/start-data.json';
+import {element, of, state} from '../shared/elements/element.js';
 import '../shared/elements/jw-cautions.js';
 import {View} from '../shared/elements/view.js';
 import {copyLink} from '../shared/export/copy-link.js';
@@ -19,6 +20,11 @@ import {lineIn, withLine} from './link.js';
 import {fieldOf, jointRequest, lineRequest} from './request.js';
 import {fitoutViewStyles} from './styles.js';
 
+/**
+ * @import {Line} from '../shared/lines/document.js'
+ * @import {State} from './fields.js'
+ */
+
 const PAPERS = [
   ['all', 'everything'],
   ['sheets', 'joint sheets'],
@@ -26,7 +32,8 @@ const PAPERS = [
   ['labels', 'labels'],
 ];
 const NOTHING_KEPT =
-  'This browser keeps nothing for the page, so the line at hand is the example. Choose a single joint, or open a link that holds your line.';
+  'This browser keeps nothing for the page, so the line at hand is the example. ' +
+  'Choose a single joint, or open a link that holds your line.';
 const LINE_FIELDS = ['station', 'date'];
 
 /**
@@ -34,15 +41,23 @@ const LINE_FIELDS = ['station', 'date'];
  *
  * @fires jw-notice - {text, link}: a sentence for the reader
  */
-export class JwFitoutView extends View {
+export class JwFitoutView extends element(
+  {
+    _state: state(/** @type {State} */ (of)),
+    _line: state(/** @type {Line | undefined} */ (of)),
+    _paper: state(/** @type {string} */ (of)),
+    _flowing: state(/** @type {boolean} */ (of)),
+  },
+  View,
+) {
   static view = 'fitout';
 
   static styles = [base, pageStyles, fitoutViewStyles];
 
-  static properties = {_state: {state: true}, _line: {state: true}, _paper: {state: true}, _flowing: {state: true}};
-
   constructor() {
     super();
+    /** The line this browser keeps; read with the address. */
+    this._own = /** @type {Line} */ (of);
     this._paper = 'all';
     this._flowing = false;
     this._fitout = this._enquiry('fitout');
@@ -60,10 +75,16 @@ export class JwFitoutView extends View {
   render() {
     const {error, result} = this._fitout;
     return html`${this._progress(this._fitout)}
-      <main @jw-fitout-change=${({detail}) => this._change(detail.changes)} @jw-fitout-own=${() => this._take(undefined)}>
+      <main @jw-fitout-change=${({detail}) => this._change(detail.changes)}
+        @jw-fitout-own=${() => this._take(undefined)}>
         ${this._bar()} ${this._trouble()}
-        <jw-fitout-form class="noprint" .state=${this._state} .line=${this._atHand} .linked=${this._line !== undefined} .refusal=${error}></jw-fitout-form>
-        ${result ? this._answer(result) : html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`}
+        <jw-fitout-form class="noprint" .state=${this._state} .line=${this._atHand} .linked=${this._line !== undefined}
+          .refusal=${error}></jw-fitout-form>
+        ${
+          result
+            ? this._answer(result)
+            : html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`
+        }
       </main>`;
   }
 
@@ -73,27 +94,38 @@ export class JwFitoutView extends View {
       <label>On paper <select id="paper" @change=${(event) => (this._paper = event.target.value)}>
         ${PAPERS.map(([id, words]) => html`<option value=${id} .selected=${id === this._paper}>${words}</option>`)}
       </select></label>
-      <button id="flowing" aria-pressed=${this._flowing} @click=${() => (this._flowing = !this._flowing)}>Several joints a page</button>
+      <button id="flowing" aria-pressed=${this._flowing}
+        @click=${() => (this._flowing = !this._flowing)}>Several joints a page</button>
       <button @click=${() => window.print()}>Print</button>
     </div>`;
   }
 
   _answer(result) {
     const titles = titlesOf(this._catalogue.result);
-    const of = [result.station, result.date].filter(Boolean).join(', ');
+    const subject = [result.station, result.date].filter(Boolean).join(', ');
     const shown = Math.min(this._state.shown, result.joints.length);
     return html`<div class="answer" data-paper=${this._paper} ?data-flowing=${this._flowing}>
-      <p class="unseen" role="status">${result.joints.length === 1 ? 'One sheet.' : `${result.joints.length} sheets.`}</p>
-      ${result.joints.length === 0 ? html`<p class="trouble">This line has no joint, so there is nothing to fit but its cable.</p>` : nothing}
+      <p class="unseen" role="status"
+        >${result.joints.length === 1 ? 'One sheet.' : `${result.joints.length} sheets.`}</p>
+      ${
+        result.joints.length === 0
+          ? html`<p class="trouble">This line has no joint, so there is nothing to fit but its cable.</p>`
+          : nothing
+      }
       ${
         result.joints.length > 1
           ? html`<div class="joints" role="group" aria-label="Joints">${result.joints.map(
               ({number, label, family_name: family}) =>
-                html`<button aria-pressed=${number === shown} @click=${() => this._change({shown: number})}>${label.name}, ${family}</button>`,
+                html`<button aria-pressed=${number === shown}
+                  @click=${() => this._change({shown: number})}>${label.name}, ${family}</button>`,
             )}</div>`
           : nothing
       }
-      ${result.joints.map((sheet) => html`<jw-fitout-sheet ?data-shown=${sheet.number === shown} .sheet=${sheet} .titles=${titles} of=${of}></jw-fitout-sheet>`)}
+      ${result.joints.map(
+        (sheet) =>
+          html`<jw-fitout-sheet ?data-shown=${sheet.number === shown} .sheet=${sheet} .titles=${titles}
+            of=${subject}></jw-fitout-sheet>`,
+      )}
       <jw-fitout-list .result=${result} .titles=${titles}></jw-fitout-list>
       <jw-cautions .cautions=${result.cautions}></jw-cautions>
       ${result.joints.length > 0 ? html`<jw-fitout-labels .result=${result}></jw-fitout-labels>` : nothing}
@@ -110,7 +142,8 @@ export class JwFitoutView extends View {
         : fieldOf(error) in this.vocabulary.fields.fitout;
     const stale = result ? 'Out of date, these are the sheets from before the last change. ' : '';
     if (shown && !stale) return nothing;
-    return html`<p class="trouble" role="alert">${stale}${error.message} <button @click=${() => this._ask(true)}>Try again</button></p>`;
+    return html`<p class="trouble" role="alert">${stale}${error.message} <button
+      @click=${() => this._ask(true)}>Try again</button></p>`;
   }
 
   /** The line the sheets are of: the one that came with a link, or the one kept in this browser. */
@@ -119,10 +152,9 @@ export class JwFitoutView extends View {
   }
 
   get _request() {
-    const {_state: state} = this;
-    return state.of === 'line'
-      ? lineRequest(state, this._atHand.request)
-      : jointRequest(state, Object.keys(withoutLine(START.requests.fitout)));
+    return this._state.of === 'line'
+      ? lineRequest(this._state, this._atHand.request)
+      : jointRequest(this._state, Object.keys(withoutLine(START.requests.fitout)));
   }
 
   _ask(again = false) {
@@ -153,17 +185,21 @@ export class JwFitoutView extends View {
   _restore(fragment) {
     const {fields} = this.vocabulary;
     const {line, rest, problem} = lineIn(fragment, fields);
-    const {state, unknown} = viewState(rest, fields.fitout, this._first);
+    const read = viewState(rest, fields.fitout, this._first);
     const kept = KEPT_LINES.recalled(() => localStorage, fields);
     this._own = currentOf(kept.document ?? FIRST_DOCUMENT);
-    this._state = state;
+    this._state = read.state;
     this._line = line;
     if (problem) this._notice({text: problem});
-    else if (unknown.length > 0) this._notice(unknownNotice(unknown));
+    else if (read.unknown.length > 0) this._notice(unknownNotice(read.unknown));
     else if (kept.problem && !line) this._notice(this._lost(kept));
   }
 
-  /** Why the line at hand is the example. */
+  /**
+   * Why the line at hand is the example.
+   *
+   * @param {{problem: string, spoilt?: string}} kept
+   */
   _lost({problem, spoilt}) {
     if (!spoilt) return {text: NOTHING_KEPT};
     return {

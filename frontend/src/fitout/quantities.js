@@ -9,6 +9,7 @@ const NOISE = 1e-9;
 export const toBuy = ({quantity, unit}) =>
   unit === 'm' ? Math.ceil(quantity * PER_METRE - NOISE) / PER_METRE : Math.ceil(quantity - NOISE);
 
+/** @type {import('../shared/export/values.js').Column[]} */
 const COLUMNS = [
   ['what', (row) => row.what],
   ['detail', (row) => row.detail],

@@ -20,5 +20,9 @@ export function jointRequest(state, names) {
   return {elements: elementsOf(state), ...filled(Object.fromEntries(names.map((name) => [name, state[name]])))};
 }
 
-/** The field of the form that a refusal's path means: of an element its own field. */
+/**
+ * The field of the form that a refusal's path means: of an element its own field.
+ *
+ * @param {{field?: string} | undefined} refusal
+ */
 export const fieldOf = (refusal) => refusal?.field?.replace(/^elements\[\d+\]\./, '').split(/[[.]/)[0] ?? '';

@@ -13,7 +13,10 @@ export const sheetStyles = css`
   .sources { color: var(--soft); font-size: 0.78rem; }
   .columns { columns: 2 340px; column-gap: 24px; margin-top: 10px; }
   .columns > section { break-inside: avoid-column; padding-bottom: 12px; }
-  .warning { padding: 8px 12px; margin-top: 8px; border-left: 4px solid var(--alarm); background: var(--alarm-wash); border-radius: 4px; font-size: 0.9rem; }
+  .warning {
+    padding: 8px 12px; margin-top: 8px; border-left: 4px solid var(--alarm); background: var(--alarm-wash);
+    border-radius: 4px; font-size: 0.9rem;
+  }
   .figure { font-size: 1.15rem; font-weight: 700; }
   .plain td { vertical-align: top; }
   @media print {
@@ -44,7 +47,8 @@ export const fitoutViewStyles = css`
     jw-fitout-sheet { break-before: page; }
     jw-fitout-sheet:first-of-type { break-before: auto; }
     jw-fitout-list, jw-fitout-labels { break-before: page; }
-    [data-paper='sheets'] :is(jw-fitout-list, jw-fitout-labels), [data-paper='list'] :is(jw-fitout-sheet, jw-fitout-labels),
+    [data-paper='sheets'] :is(jw-fitout-list, jw-fitout-labels),
+    [data-paper='list'] :is(jw-fitout-sheet, jw-fitout-labels),
     [data-paper='labels'] :is(jw-fitout-sheet, jw-fitout-list, jw-cautions) { display: none; }
     [data-paper='list'] jw-fitout-list, [data-paper='labels'] jw-fitout-labels { break-before: auto; }
     [data-flowing] jw-fitout-sheet { break-before: auto; margin-bottom: 4mm; }

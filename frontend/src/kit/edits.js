@@ -7,18 +7,57 @@
  */
 import {given} from '../shared/state/given.js';
 
+/**
+ * @typedef {object} Port
+ * @property {string} name
+ * @property {string} family
+ * @property {string} gender
+ * @property {number} highest_frequency_hz
+ * @property {number} [power_w] - any where it is left out
+ * @property {number} [impedance_ohm]
+ *
+ * @typedef {import('./answer/answer.js').Ends & {count: number}} Adapter - that is owned
+ *
+ * @typedef {{least: number, most: number}} Bounds - of how many there may be
+ *
+ * @typedef {object} Joining - what is to be joined
+ * @property {Port[]} ports
+ * @property {[number, number][]} [pairs] - every two where it is left out
+ * @property {Adapter[]} [owned]
+ *
+ * @typedef {Joining & {[field: string]: any}} Request - with the limits and the site
+ */
+
 const replaced = (list, at, value) => list.map((one, index) => (index === at ? value : one));
 
+/**
+ * @param {[number, number]} pair
+ * @returns {[number, number]}
+ */
 const inOrder = ([one, other]) => (one < other ? [one, other] : [other, one]);
+/**
+ * @param {[number, number]} one
+ * @param {[number, number]} other
+ */
 const byPlace = ([a, b], [c, d]) => a - c || b - d;
 
-/** Every two of so many ports. */
+/**
+ * Every two of so many ports.
+ *
+ * @param {number} count
+ * @returns {[number, number][]}
+ */
 export const everyPair = (count) =>
   Array.from({length: count}, (_, one) =>
-    Array.from({length: count - one - 1}, (_, more) => [one, one + 1 + more]),
+    Array.from({length: count - one - 1}, (_, more) => /** @type {[number, number]} */ ([one, one + 1 + more])),
   ).flat();
 
-/** The pairs of a request: those named, else every two. */
+/**
+ * The pairs of a request: those named, else every two.
+ *
+ * @param {Request} request
+ * @returns {[number, number][]}
+ */
 export const pairsOf = ({pairs, ports}) => pairs ?? everyPair(ports.length);
 
 /** Ports in another order; `from` lists the old place of each, and one that stands twice is a copy. */
@@ -73,6 +112,9 @@ const EDITS = {
 /**
  * The request after one edit: {kind, ...}; the same request where the edit changes nothing.
  *
+ * @param {Request} request
+ * @param {{kind: string, [what: string]: any}} edit
  * @param {object} limits - the fields of a request, for how many there may be
+ * @returns {Request}
  */
 export const edited = (request, edit, limits) => EDITS[edit.kind](request, edit, limits);

@@ -1,4 +1,4 @@
-/** The fields of a kit with their ranges, from the core by way of the start data; a name of the catalogue is a choice. */
+/** The fields of a kit with their ranges, from the core by way of the start data; a catalogue's entry is a choice. */
 import {named} from '../shared/vocabulary/choices.js';
 
 /** The groups are port, owned, and kit for the request itself. */

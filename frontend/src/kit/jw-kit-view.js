@@ -1,4 +1,5 @@
 import {css, html, nothing} from 'lit';
+import {element, of, state} from '../shared/elements/element.js';
 import {View} from '../shared/elements/view.js';
 import {copyLink} from '../shared/export/copy-link.js';
 import {save} from '../shared/export/save.js';
@@ -16,6 +17,8 @@ import {fromLink, toLink} from './link.js';
 import {portNames} from './names.js';
 import {placed} from './placed.js';
 
+/** @import {Request} from './edits.js' */
+
 const TOO_LONG = 'This kit is too long for a link; the browser keeps it, and the packing list can be saved as CSV.';
 /** Marks the page's own entries in the history: their kit is the one at hand. */
 const OWN = {kit: true};
@@ -25,7 +28,12 @@ const OWN = {kit: true};
  *
  * @fires jw-notice - {text, link, action}: a sentence for the reader
  */
-export class JwKitView extends View {
+export class JwKitView extends element(
+  {
+    _said: state(/** @type {string} */ (of)),
+  },
+  View,
+) {
   static view = 'kit';
 
   static styles = [
@@ -39,11 +47,13 @@ export class JwKitView extends View {
         .bar, .trouble { order: -2; }
       }
       @media (min-width: 1180px) { main { grid-template-columns: minmax(400px, 32%) minmax(0, 1fr); } }
-      @media print { .answer { display: block; } .onpaper { display: block; font-size: 8pt; margin-bottom: 2mm; } h2.onpaper { font-size: 13pt; } }
+      @media print {
+        .answer { display: block; }
+        .onpaper { display: block; font-size: 8pt; margin-bottom: 2mm; }
+        h2.onpaper { font-size: 13pt; }
+      }
     `,
   ];
-
-  static properties = {_said: {state: true}};
 
   constructor() {
     super();
@@ -51,6 +61,10 @@ export class JwKitView extends View {
     this._told = '';
     this._isNew = true;
     this._kit = this._enquiry('kit');
+    /** Made once the vocabulary is there. */
+    this._document = /** @type {KeptDocument<Request>} */ (of);
+    /** What the core is to be asked, and the kit as it was when that was last settled. */
+    this._request = this._settled = /** @type {Request} */ (of);
   }
 
   _begin() {
@@ -66,7 +80,12 @@ export class JwKitView extends View {
     return html`${this._progress(this._kit)}
       <main @jw-kit-edit=${({detail}) => this._edit(detail)} @jw-kit-search=${this._search}>
         ${this._bar(result, answered)}
-        ${refused?.group === '' ? html`<p class="trouble" role="alert">${refused.message} <button @click=${() => this._ask(true)}>Try again</button></p>` : nothing}
+        ${
+          refused?.group === ''
+            ? html`<p class="trouble" role="alert">${refused.message} <button
+              @click=${() => this._ask(true)}>Try again</button></p>`
+            : nothing
+        }
         <jw-kit-form class="noprint" .request=${request} .names=${names} .refused=${refused}></jw-kit-form>
         ${
           result
@@ -83,7 +102,8 @@ export class JwKitView extends View {
     return html`<div class="answer">
       <h2 class="onpaper">Adapters to carry</h2>
       <p class="onpaper">${this._limits(answered)}</p>
-      <jw-kit-verdict .result=${result} .answered=${answered} .names=${names} .outdated=${outdated} .searching=${this._isSearching}></jw-kit-verdict>
+      <jw-kit-verdict .result=${result} .answered=${answered} .names=${names} .outdated=${outdated}
+        .searching=${this._isSearching}></jw-kit-verdict>
       <jw-kit-answer .result=${result} .answered=${answered} .names=${names}></jw-kit-answer>
     </div>`;
   }

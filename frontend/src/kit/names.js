@@ -16,6 +16,10 @@ export const pairName = ([one, other], names) => `${one + 1} ${names[one]} – $
 /** "1–3", where the ports' names stand nearby. */
 export const pairNumbers = ([one, other]) => `${one + 1}–${other + 1}`;
 
-/** What a port is used for, as in a row under its name. */
+/**
+ * What a port is used for, as in a row under its name.
+ *
+ * @param {import('./edits.js').Port} port
+ */
 export const dutyWords = ({highest_frequency_hz: highest, power_w: watts}) =>
   `up to ${frequency(highest)}, ${watts === undefined ? 'any power' : power(watts)}`;

@@ -1,4 +1,4 @@
-/** One cell of the matrix: folded into number, range, marks and ladder, or unfolded into a line for each power level. */
+/** One cell of the matrix: folded into number, range, marks and ladder, or unfolded into a line per power level. */
 import {html, nothing, render} from 'lit';
 import {ladderClass} from '../shared/margins/ladder.js';
 import {rangeClass} from '../shared/margins/range.js';
@@ -13,9 +13,8 @@ const lettersOf = (cell, disagrees) => cell.marks.map(letterOf).join('') + (disa
 function rung(cell, chosen) {
   const letters = lettersOf(cell, chosen && cell.disagrees);
   const words = cell.refusedBy ? refusedWord(cell.refusedBy) : decibels(cell.margin);
-  return html`<span class="rung" data-power=${cell.power} data-step=${stepNameOf(cell)} ?data-chosen=${chosen} ?data-undecided=${cell.undecided}>${
-    letters ? html`<small>${letters}</small>` : nothing
-  }${words}</span>`;
+  return html`<span class="rung" data-power=${cell.power} data-step=${stepNameOf(cell)} ?data-chosen=${chosen}
+    ?data-undecided=${cell.undecided}>${letters ? html`<small>${letters}</small>` : nothing}${words}</span>`;
 }
 
 const rungs = (levels, p) =>
@@ -51,7 +50,8 @@ export function cellTemplate({matrix, f, c, p, shows, focusable, open, unfolded}
   const word = printed(cell, shows);
   const {ladder, letters, high} = unfolded ? BARE : around(cell, levels);
   return html`<td data-family=${cell.family.id} data-band=${cell.column.id} data-power=${cell.power} ?data-open=${open}>
-    <button class=${ladder} data-letters=${letters} data-high=${high} data-row=${f} data-column=${c} tabindex=${focusable ? 0 : -1} aria-label=${spokenCell(cell)}
+    <button class=${ladder} data-letters=${letters} data-high=${high} data-row=${f} data-column=${c}
+      tabindex=${focusable ? 0 : -1} aria-label=${spokenCell(cell)}
       data-step=${stepNameOf(cell)} ?data-undecided=${cell.undecided}>
       <span class=${word.length > 5 ? 'number long' : 'number'}>${word}</span>
       ${unfolded ? rungs(levels, p) : bar(cell)}

@@ -2,6 +2,7 @@
 import {valuesOf} from '../shared/export/values.js';
 import {readCell} from '../shared/margins/reading.js';
 
+/** @type {import('../shared/export/values.js').Column[]} */
 const COLUMNS = [
   ['family', (cell) => cell.family.name],
   ['band', (cell) => cell.column.name],

@@ -1,5 +1,7 @@
 /** What the matrix is asked, and what is open in it: every field that can stand in a link. */
 
+/** @typedef {Record<string, any>} State - a value for each field */
+
 const openField = (choices) => ({type: 'choice', choices, nullable: true, default: null});
 
 /** A first visit has the columns that fit a tablet, and the powers of a pack where one gives them. */

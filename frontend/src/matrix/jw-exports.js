@@ -1,4 +1,5 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {element} from '../shared/elements/element.js';
 import {base} from '../shared/styles/base.js';
 
 const KINDS = [
@@ -12,21 +13,24 @@ const KINDS = [
 /**
  * Ways to take the shown matrix along.
  *
- * @property {string} file - address of the page as one file; empty where there is none
  * @fires jw-export - {kind}: link, csv, json, print or website
  */
-class JwExports extends LitElement {
+class JwExports extends element({
+  /** Address of the page as one file; empty where there is none. */
+  file: {type: String},
+}) {
   static styles = [
     base,
     css`
       div { display: flex; flex-wrap: wrap; gap: 6px; }
       button, a { font-size: 0.82rem; padding: 0 9px; }
-      a { display: grid; align-items: center; min-height: var(--target); color: inherit; text-decoration: none; border: 1px solid var(--edge); border-radius: var(--round); background: var(--card); }
+      a {
+        display: grid; align-items: center; min-height: var(--target); color: inherit; text-decoration: none;
+        border: 1px solid var(--edge); border-radius: var(--round); background: var(--card);
+      }
       a:hover { border-color: var(--ink); }
     `,
   ];
-
-  static properties = {file: {type: String}};
 
   constructor() {
     super();
@@ -35,8 +39,14 @@ class JwExports extends LitElement {
 
   render() {
     return html`<div role="group" aria-label="Take along">
-      ${KINDS.map(([kind, words]) => html`<button id="export-${kind}" @click=${() => this._export(kind)}>${words}</button>`)}
-      ${this.file ? html`<a id="export-offline" href=${this.file} download="jointwise.html">Save for offline use</a>` : nothing}
+      ${KINDS.map(
+        ([kind, words]) => html`<button id="export-${kind}" @click=${() => this._export(kind)}>${words}</button>`,
+      )}
+      ${
+        this.file
+          ? html`<a id="export-offline" href=${this.file} download="jointwise.html">Save for offline use</a>`
+          : nothing
+      }
     </div>`;
   }
 

@@ -1,8 +1,10 @@
 import {html, nothing} from 'lit';
 import START from '../../build/start-data.json';
+import {element, of, state, value} from '../shared/elements/element.js';
 import '../shared/elements/jw-cautions.js';
 import '../shared/elements/jw-sheet.js';
 import {View} from '../shared/elements/view.js';
+import {refusedField} from '../shared/fields/refused.js';
 import {fromFragment, toFragment} from '../shared/state/fragment.js';
 import {nearestPower} from '../shared/state/levels.js';
 import {unknownNotice} from '../shared/state/view-link.js';
@@ -21,23 +23,29 @@ import {awaitedMatrix, headingOf, isOpenCell, isSpot, openColumn} from './shown.
 import {MATRIX_WAYS, WAYS} from './ways.js';
 
 /**
+ * @import {LoadCharts} from '../shared/charts/jw-chart.js'
+ * @import {State} from './fields.js'
+ */
+
+/**
  * Every family against every band: holds the state, asks the core, and keeps the address in step.
  * It draws into the shell's own tree, whose styles it takes and whose tables it can show.
  *
- * @property {string} file - address of the page as one file; empty where there is none
- * @property {function(): Promise<object>} loadCharts - brings the chart library
- * @property {function(): Promise<string>} loadEmbed - brings the element for other websites, and its script's text
  * @fires jw-notice - {text, link}: a sentence for the reader
  */
-export class JwMatrixView extends View {
-  static view = 'matrix';
-
-  static properties = {
+export class JwMatrixView extends element(
+  {
+    /** Address of the page as one file; empty where there is none. */
     file: {type: String},
-    loadCharts: {attribute: false},
-    loadEmbed: {attribute: false},
-    _state: {state: true},
-  };
+    /** Brings the chart library. */
+    loadCharts: value(/** @type {LoadCharts} */ (of)),
+    /** Brings the element for other websites, and its script's text. */
+    loadEmbed: value(/** @type {() => Promise<string>} */ (of)),
+    _state: state(/** @type {State} */ (of)),
+  },
+  View,
+) {
+  static view = 'matrix';
 
   constructor() {
     super();
@@ -66,34 +74,39 @@ export class JwMatrixView extends View {
   }
 
   render() {
-    const {_state: state, _shown: matrix} = this;
-    const sheet = openSheet(state);
+    const {_state, _shown: matrix} = this;
+    const sheet = openSheet(_state);
     return html`<div @jw-change=${this._changed} @jw-preset=${this._preset}
         @jw-open=${this._opened} @jw-close=${() => this._change(NOTHING_OPEN)} @jw-export=${this._exported}>
       ${this._progress(this._matrix)}
       <main>
         ${this._trouble()}
-        <div class="bar tools"><jw-presets .state=${state}></jw-presets><jw-exports file=${this.file}></jw-exports></div>
-        <jw-scenario .state=${state} .refusal=${this._matrix.error}></jw-scenario>
+        <div class="bar tools"><jw-presets .state=${_state}></jw-presets><jw-exports
+          file=${this.file}></jw-exports></div>
+        <jw-scenario .state=${_state} .refusal=${this._matrix.error}></jw-scenario>
         <div class="bar">
-          <jw-power-choice .powers=${matrix.powers_w} .chosen=${this._power} .shows=${state.shows}></jw-power-choice>
+          <jw-power-choice .powers=${matrix.powers_w} .chosen=${this._power} .shows=${_state.shows}></jw-power-choice>
         </div>
-        <h2 class="onpaper">${state.shows === 'margin' ? `Margin in dB, at ${power(this._power)} where outlined` : 'Margin in dB'}</h2>
-        <jw-matrix .matrix=${matrix} .power=${this._power} .shows=${state.shows} .outdated=${this._outdated}
-          .opened=${{family: state.family, column: openColumn(state, matrix)?.id}}></jw-matrix>
+        <h2 class="onpaper">${
+          _state.shows === 'margin' ? `Margin in dB, at ${power(this._power)} where outlined` : 'Margin in dB'
+        }</h2>
+        <jw-matrix .matrix=${matrix} .power=${this._power} .shows=${_state.shows} .outdated=${this._outdated}
+          .opened=${{family: _state.family, column: openColumn(_state, matrix)?.id}}></jw-matrix>
         <section class="below">
-          <jw-legend .gates=${START.matrix.gates} ?packed=${[...matrix.families, ...matrix.columns].some(({pack}) => pack)}></jw-legend>
+          <jw-legend .gates=${START.matrix.gates}
+            ?packed=${[...matrix.families, ...matrix.columns].some(({pack}) => pack)}></jw-legend>
           <jw-summary class="onpaper" .state=${this._computed}></jw-summary>
           <jw-cautions .cautions=${START.cautions}></jw-cautions>
         </section>
         ${this._withoutCore ? html`<section class="tables"><slot></slot></section>` : nothing}
       </main>
-      <jw-sheet .heading=${headingOf(sheet, state, matrix, this.vocabulary.lists)}>
+      <jw-sheet .heading=${headingOf(sheet, _state, matrix, this.vocabulary.lists)}>
         ${
           sheet
-            ? html`<jw-detail .kind=${sheet} .state=${state} .matrix=${matrix} .cell=${this._wantedCell}
+            ? html`<jw-detail .kind=${sheet} .state=${_state} .matrix=${matrix} .cell=${this._wantedCell}
               .catalogue=${this._catalogue.result} .error=${this._cell.error ?? this._catalogue.error}
-              .power=${this._power} .loadCharts=${this.loadCharts} .loadEmbed=${this.loadEmbed} .transport=${this.transport}></jw-detail>`
+              .power=${this._power} .loadCharts=${this.loadCharts} .loadEmbed=${this.loadEmbed}
+              .transport=${this.transport}></jw-detail>`
             : nothing
         }
       </jw-sheet>
@@ -119,7 +132,7 @@ export class JwMatrixView extends View {
 
   /** Whether two states ask the core for the same numbers. */
   _asksTheSame(...states) {
-    const [one, other] = states.map((state) => JSON.stringify(matrixRequest(state, this.vocabulary)));
+    const [one, other] = states.map((each) => JSON.stringify(matrixRequest(each, this.vocabulary)));
     return one === other;
   }
 
@@ -148,8 +161,9 @@ export class JwMatrixView extends View {
   /** A refusal that no control of the form can show. */
   _trouble() {
     const {error} = this._matrix;
-    if (!error || error.field?.split('[')[0] in this.vocabulary.words) return nothing;
-    return html`<p class="trouble" role="alert">${error.message} <button @click=${() => this._askAll(true)}>Try again</button></p>`;
+    if (!error || refusedField(error) in this.vocabulary.words) return nothing;
+    return html`<p class="trouble" role="alert">${error.message} <button
+      @click=${() => this._askAll(true)}>Try again</button></p>`;
   }
 
   _askAll(again = false) {
@@ -208,9 +222,9 @@ export class JwMatrixView extends View {
   }
 
   _restore(fragment) {
-    const {state, unknown} = fromFragment(fragment, this.vocabulary.fields.matrix, this._first);
-    this._state = state;
-    this._notice(unknownNotice(unknown));
+    const read = fromFragment(fragment, this.vocabulary.fields.matrix, this._first);
+    this._state = read.state;
+    this._notice(unknownNotice(read.unknown));
   }
 
   async _exported(event) {

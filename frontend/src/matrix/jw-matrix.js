@@ -1,4 +1,6 @@
-import {LitElement, html} from 'lit';
+import {html} from 'lit';
+import {element, of, state, value} from '../shared/elements/element.js';
+import {inside} from '../shared/elements/inside.js';
 import {destination} from '../shared/margins/keys.js';
 import {packSign, packStyles} from '../shared/packs/mark.js';
 import {base} from '../shared/styles/base.js';
@@ -6,8 +8,10 @@ import {power} from '../shared/text/format.js';
 import {cellTemplate, emptyCell, readyForPaper} from './cell.js';
 import {UNFOLDED, matrixStyles} from './styles.js';
 
+/** @import {Matrix} from '../shared/answers.js' */
+
 const spoken = (pack) => (pack ? `, from pack ${pack}` : '');
-const WIDE_OR_PAPER = matchMedia(UNFOLDED);
+const WIDE_OR_PAPER = matchMedia(UNFOLDED.cssText);
 const HEAD_PX = 46;
 /** The heads stop above the last row, which would else have none of its cells in sight. */
 const LAST_ROW_PX = 50;
@@ -15,33 +19,32 @@ const LAST_ROW_PX = 50;
 /**
  * Margins of families against bands, every power level inside each cell.
  *
- * @property {object} matrix - a matrix result, or its heads only while the first is awaited
- * @property {number} power - the power level printed, in W
- * @property {string} shows - margin or largest
- * @property {string} outdated - why the numbers are not those of the controls; empty while they are
- * @property {{family: ?string, column: ?string}} opened - what is open beside the matrix
  * @fires jw-open - {family, column, power}: a cell, a family (no column) or a column (no family)
  */
-class JwMatrix extends LitElement {
+class JwMatrix extends element({
+  /** A matrix result, or its heads only while the first is awaited. */
+  matrix: value(/** @type {Matrix} */ (of)),
+  /** The power level printed, in W. */
+  power: {type: Number},
+  /** Margin or largest. */
+  shows: {type: String},
+  /** What is open beside the matrix. */
+  opened: {
+    ...value(/** @type {{family?: string | null, column?: string}} */ (of)),
+    hasChanged: (one, other) => one.family !== other?.family || one.column !== other?.column,
+  },
+  /** Why the numbers are not those of the controls; empty while they are. */
+  outdated: {type: String},
+  _at: state(/** @type {[number, number]} */ (of)),
+  _unfolded: state(/** @type {boolean} */ (of)),
+}) {
   static styles = [base, ...matrixStyles, packStyles];
-
-  static properties = {
-    matrix: {attribute: false},
-    power: {type: Number},
-    shows: {type: String},
-    opened: {
-      attribute: false,
-      hasChanged: (one, other) => one.family !== other?.family || one.column !== other?.column,
-    },
-    outdated: {type: String},
-    _at: {state: true},
-    _unfolded: {state: true},
-  };
 
   constructor() {
     super();
     this.opened = {};
     this.outdated = '';
+    /** @type {[number, number]} - row and column that the Tab key reaches */
     this._at = [0, 0];
     this._unfolded = WIDE_OR_PAPER.matches;
     this._turned = () => (this._unfolded = WIDE_OR_PAPER.matches);
@@ -89,7 +92,8 @@ class JwMatrix extends LitElement {
     const chosen = powers.indexOf(this.power) / Math.max(powers.length - 1, 1);
     return html`<p id="outdated" role="status">${this.outdated}</p>
     <div class="frame" style="--columns:${columns.length};--levels:${powers.length};--chosen:${chosen * 100}%">
-      <table role="grid" aria-describedby="outdated" ?data-outdated=${this.outdated !== ''} data-shows=${this.shows} aria-label=${this._caption} @keydown=${this._moved} @click=${this._clicked} @focusin=${this._focused}>
+      <table role="grid" aria-describedby="outdated" ?data-outdated=${this.outdated !== ''} data-shows=${this.shows}
+        aria-label=${this._caption} @keydown=${this._moved} @click=${this._clicked} @focusin=${this._focused}>
         <thead>
           <tr>
             <th><span class="unseen">Interface family</span></th>
@@ -97,7 +101,9 @@ class JwMatrix extends LitElement {
           </tr>
         </thead>
         <tbody>
-          ${families.map((family, f) => html`<tr>${this._familyHead(family, f)}${columns.map((_, c) => this._cell(f, c))}</tr>`)}
+          ${families.map(
+            (family, f) => html`<tr>${this._familyHead(family, f)}${columns.map((_, c) => this._cell(f, c))}</tr>`,
+          )}
         </tbody>
       </table>
     </div>`;
@@ -112,7 +118,8 @@ class JwMatrix extends LitElement {
   _columnHead(column, c) {
     const [size, ...unit] = column.name.split(' ');
     return html`<th scope="col" data-band=${column.id}>
-      <button data-row="-1" data-column=${c} tabindex=${this._tab(-1, c)} aria-label="${column.name}, all limits${spoken(column.pack)}">
+      <button data-row="-1" data-column=${c} tabindex=${this._tab(-1, c)}
+        aria-label="${column.name}, all limits${spoken(column.pack)}">
         <span>${size} <small>${unit.join(' ')}${packSign(column.pack)}</small></span>
       </button>
     </th>`;
@@ -120,11 +127,14 @@ class JwMatrix extends LitElement {
 
   _familyHead(family, f) {
     return html`<th scope="row" data-family=${family.id}>
-      <button data-row=${f} data-column="-1" tabindex=${this._tab(f, -1)} aria-label="${family.name}, data sheet${spoken(family.pack)}">
+      <button data-row=${f} data-column="-1" tabindex=${this._tab(f, -1)}
+        aria-label="${family.name}, data sheet${spoken(family.pack)}">
         <span>${family.name}${packSign(family.pack)}</span>
         <span class="powers" aria-hidden="true">
           <span class="largest">largest, W</span>
-          ${this.matrix.powers_w.map((watts) => html`<span ?data-chosen=${watts === this.power}>${power(watts)}</span>`)}
+          ${this.matrix.powers_w.map(
+            (watts) => html`<span ?data-chosen=${watts === this.power}>${power(watts)}</span>`,
+          )}
         </span>
       </button>
     </th>`;
@@ -150,15 +160,14 @@ class JwMatrix extends LitElement {
 
   /** Without sideways scrolling the headers stick to the window instead of the frame. */
   _measure() {
-    const table = this.renderRoot.querySelector('table');
-    const least = parseFloat(getComputedStyle(table).minWidth);
+    const least = parseFloat(getComputedStyle(inside(this.renderRoot, 'table')).minWidth);
     this.toggleAttribute('fits', least <= this.clientWidth);
     this._carry();
   }
 
   /** A frame that scrolls sideways holds on to its heads, so they are carried along with the window. */
   _carry() {
-    const frame = this.renderRoot.querySelector('.frame');
+    const frame = inside(this.renderRoot, '.frame');
     const {top, height} = frame.getBoundingClientRect();
     const most = height - HEAD_PX - LAST_ROW_PX;
     frame.style.setProperty('--lift', `${this.hasAttribute('fits') ? 0 : Math.max(0, Math.min(-top, most))}px`);
@@ -172,8 +181,14 @@ class JwMatrix extends LitElement {
     this._button(to)?.focus();
   }
 
+  /**
+   * The button in a place; a cell whose number is still awaited has none.
+   *
+   * @param {number[]} place
+   */
   _button([row, column]) {
-    return this.renderRoot.querySelector(`button[data-row="${row}"][data-column="${column}"]`);
+    const button = this.renderRoot.querySelector(`button[data-row="${row}"][data-column="${column}"]`);
+    return /** @type {?HTMLElement} */ (button);
   }
 
   _focused(event) {

@@ -1,16 +1,21 @@
-import {LitElement, css, html} from 'lit';
+import {css, html} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {base} from '../shared/styles/base.js';
 import {power} from '../shared/text/format.js';
 
 /**
  * Which power level the cells print, and whether they print the margin or the largest power.
  *
- * @property {number[]} powers - levels in W
- * @property {number} chosen - one of them
- * @property {string} shows - margin or largest
  * @fires jw-change
  */
-class JwPowerChoice extends LitElement {
+class JwPowerChoice extends element({
+  /** Levels in W. */
+  powers: value(/** @type {number[]} */ (of)),
+  /** One of them. */
+  chosen: {type: Number},
+  /** Margin or largest. */
+  shows: {type: String},
+}) {
   static styles = [
     base,
     css`
@@ -24,14 +29,16 @@ class JwPowerChoice extends LitElement {
       }
       label:first-of-type { border-radius: var(--round) 0 0 var(--round); margin-left: 0; }
       label:last-of-type { border-radius: 0 var(--round) var(--round) 0; }
-      label:has(:checked) { background: var(--accent); border-color: var(--accent); color: var(--accent-ink); position: relative; }
-      label:has(:focus-visible) { outline: 3px solid var(--accent); outline-offset: 2px; z-index: 1; position: relative; }
+      label:has(:checked) {
+        background: var(--accent); border-color: var(--accent); color: var(--accent-ink); position: relative;
+      }
+      label:has(:focus-visible) {
+        outline: 3px solid var(--accent); outline-offset: 2px; z-index: 1; position: relative;
+      }
       input { position: absolute; opacity: 0; pointer-events: none; }
       @media (max-width: 420px) { label { padding: 0 8px; font-size: 0.9rem; } }
     `,
   ];
-
-  static properties = {powers: {attribute: false}, chosen: {type: Number}, shows: {type: String}};
 
   render() {
     const showings = [
@@ -48,9 +55,10 @@ class JwPowerChoice extends LitElement {
       </fieldset>`;
   }
 
-  _option(name, value, words, checked) {
+  _option(name, choice, words, checked) {
     return html`<label>
-      <input type="radio" name=${name} value=${value} .checked=${checked} @change=${() => this._change({[name]: value})}>${words}
+      <input type="radio" name=${name} value=${choice} .checked=${checked}
+        @change=${() => this._change({[name]: choice})}>${words}
     </label>`;
   }
 

@@ -1,17 +1,21 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {base} from '../shared/styles/base.js';
 import {SCENARIOS} from './scenarios.js';
 
+/** @import {State} from './fields.js' */
+
 const holds = (state, fields) =>
-  Object.entries(fields).every(([name, value]) => JSON.stringify(state[name]) === JSON.stringify(value));
+  Object.entries(fields).every(([name, preset]) => JSON.stringify(state[name]) === JSON.stringify(preset));
 
 /**
  * Invented stations to start from, one tap each.
  *
- * @property {object} state
  * @fires jw-preset - {fields}: the request fields, everything else as on a first visit
  */
-class JwPresets extends LitElement {
+class JwPresets extends element({
+  state: value(/** @type {State} */ (of)),
+}) {
   static styles = [
     base,
     css`
@@ -24,16 +28,13 @@ class JwPresets extends LitElement {
     `,
   ];
 
-  static properties = {state: {attribute: false}};
-
   render() {
     const held = SCENARIOS.find(({fields}) => holds(this.state, fields));
     return html`<div role="group" aria-label="Invented example stations">
       <span class="quiet try">Invented stations</span>
       ${SCENARIOS.map(
-        (
-          scenario,
-        ) => html`<button data-preset=${scenario.id} aria-pressed=${scenario === held} @click=${() => this._choose(scenario)}>
+        (scenario) => html`<button data-preset=${scenario.id} aria-pressed=${scenario === held}
+          @click=${() => this._choose(scenario)}>
           ${scenario.name}
         </button>`,
       )}

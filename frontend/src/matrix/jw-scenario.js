@@ -1,13 +1,24 @@
 import {css, html, nothing} from 'lit';
+import {element, of, state, value} from '../shared/elements/element.js';
 import '../shared/fields/jw-choice-field.js';
 import '../shared/fields/jw-list-field.js';
 import '../shared/fields/jw-number-field.js';
 import '../shared/fields/jw-switch-field.js';
 import '../shared/fields/jw-toggles-field.js';
+import {refusedField} from '../shared/fields/refused.js';
 import {base} from '../shared/styles/base.js';
 import {Speaking} from '../shared/vocabulary/speaking.js';
 
-/** Fields behind a button each; the most used ones stand above them. */
+/**
+ * @import {Refused} from '../shared/answers.js'
+ * @import {State} from './fields.js'
+ */
+
+/**
+ * Fields behind a button each; the most used ones stand above them.
+ *
+ * @type {[id: string, words: string, names: string[]][]}
+ */
 const GROUPS = [
   ['bands', 'Bands and powers', ['powers_w', 'power_is', 'region', 'frequencies_hz', 'bands']],
   ['families', 'Families', ['families']],
@@ -28,11 +39,18 @@ const KEYINGS = {
 /**
  * The station around the joint, as a form.
  *
- * @property {object} state
- * @property {{field?: string, message: string}} refusal - marks the field it names
  * @fires jw-change
  */
-class JwScenario extends Speaking {
+class JwScenario extends element(
+  {
+    state: value(/** @type {State} */ (of)),
+    /** Marks the field it names. */
+    refusal: value(/** @type {Refused | undefined} */ (of)),
+    _open: state(/** @type {string} */ (of)),
+    _unfolded: {type: Boolean, attribute: 'unfolded', reflect: true},
+  },
+  Speaking,
+) {
   static styles = [
     base,
     css`
@@ -55,7 +73,9 @@ class JwScenario extends Speaking {
       .group { margin-top: 8px; padding: 10px 12px 4px; background: var(--sunk); border-radius: var(--round); }
       #conditions { display: none; }
       @media (max-width: 720px) {
-        #conditions { display: grid; width: 100%; padding: 6px 36px 6px 12px; text-align: left; border: 0; position: relative; }
+        #conditions {
+          display: grid; width: 100%; padding: 6px 36px 6px 12px; text-align: left; border: 0; position: relative;
+        }
         #conditions::after { content: '▾'; position: absolute; right: 14px; top: 50%; translate: 0 -50%; }
         #conditions[aria-expanded='true']::after { content: '▴'; }
         #conditions small { opacity: 0.8; font-size: 0.78rem; line-height: 1.3; }
@@ -68,13 +88,6 @@ class JwScenario extends Speaking {
       @media (max-width: 420px) { .double { grid-column: 1 / -1; } }
     `,
   ];
-
-  static properties = {
-    state: {attribute: false},
-    refusal: {attribute: false},
-    _open: {state: true},
-    _unfolded: {type: Boolean, attribute: 'unfolded', reflect: true},
-  };
 
   constructor() {
     super();
@@ -101,7 +114,8 @@ class JwScenario extends Speaking {
       <div class="groups" role="group" aria-label="More conditions">
         ${GROUPS.map(
           ([id, words, names]) => html`<button aria-expanded=${id === this._open} aria-controls="group" data-group=${id}
-            class=${names.some((name) => this._differs(name)) ? 'changed' : ''} @click=${this._toggle}>${words}</button>`,
+            class=${names.some((name) => this._differs(name)) ? 'changed' : ''}
+            @click=${this._toggle}>${words}</button>`,
         )}
       </div>
       <div id="group" class=${open ? 'fields group' : ''}>
@@ -111,7 +125,7 @@ class JwScenario extends Speaking {
   }
 
   get _refused() {
-    return this.refusal?.field?.split('[')[0];
+    return refusedField(this.refusal);
   }
 
   get _bands() {
@@ -141,26 +155,32 @@ class JwScenario extends Speaking {
   }
 
   _field(name) {
-    const value = this.state[name];
-    const error = this._refused === name ? this.refusal.message : '';
+    const given = this.state[name];
+    const error = this.refusal && this._refused === name ? this.refusal.message : '';
     if (name === 'keying') return this._keyingField();
     if (name === 'transmit_share' && this._keying !== 'share') return nothing;
     if (name.endsWith('time_s') && this._keying !== 'overs') return nothing;
     if (name === 'bands')
-      return html`<jw-toggles-field class="wide" name="bands" of=" of Region ${this.state.region}" .choices=${this._bands} .sets=${this._sets}
-        hint="National limits differ from the Region’s edges; yours decide." .value=${value} .error=${error}></jw-toggles-field>`;
+      return html`<jw-toggles-field class="wide" name="bands" of=" of Region ${this.state.region}"
+        .choices=${this._bands} .sets=${this._sets}
+        hint="National limits differ from the Region’s edges; yours decide." .value=${given}
+        .error=${error}></jw-toggles-field>`;
     if (name === 'families')
-      return html`<jw-toggles-field class="wide" name="families" .choices=${this.vocabulary.lists.families} .sets=${ALL_FAMILIES}
-        hint="Pick those you own or can buy; the others leave the matrix." .value=${value} .error=${error}></jw-toggles-field>`;
+      return html`<jw-toggles-field class="wide" name="families" .choices=${this.vocabulary.lists.families}
+        .sets=${ALL_FAMILIES}
+        hint="Pick those you own or can buy; the others leave the matrix." .value=${given}
+        .error=${error}></jw-toggles-field>`;
     if (name === 'powers_w')
-      return html`<jw-list-field class="double" name="powers_w" zero="receive" .value=${value} .error=${error}></jw-list-field>`;
+      return html`<jw-list-field class="double" name="powers_w" zero="receive" .value=${given}
+        .error=${error}></jw-list-field>`;
     if (name === 'frequencies_hz')
-      return html`<jw-list-field class="double" name="frequencies_hz" .value=${value} .error=${error}></jw-list-field>`;
+      return html`<jw-list-field class="double" name="frequencies_hz" .value=${given} .error=${error}></jw-list-field>`;
     if (name === 'added_sealing')
-      return html`<jw-switch-field name="added_sealing" .value=${value} .error=${error}></jw-switch-field>`;
+      return html`<jw-switch-field name="added_sealing" .value=${given} .error=${error}></jw-switch-field>`;
     if (typeof this.vocabulary.first.matrix[name] === 'string' || name === 'region')
-      return html`<jw-choice-field name=${name} .value=${value} .error=${error} .hint=${this._hint(name)}></jw-choice-field>`;
-    return html`<jw-number-field name=${name} .value=${value} .error=${error}></jw-number-field>`;
+      return html`<jw-choice-field name=${name} .value=${given} .error=${error}
+        .hint=${this._hint(name)}></jw-choice-field>`;
+    return html`<jw-number-field name=${name} .value=${given} .error=${error}></jw-number-field>`;
   }
 
   _inWords(name) {

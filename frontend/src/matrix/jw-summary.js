@@ -1,13 +1,17 @@
 import {css, html} from 'lit';
+import {element, of, value} from '../shared/elements/element.js';
 import {base} from '../shared/styles/base.js';
 import {Speaking} from '../shared/vocabulary/speaking.js';
 
-/**
- * The scenario in words, for paper.
- *
- * @property {object} state
- */
-class JwSummary extends Speaking {
+/** @import {State} from './fields.js' */
+
+/** The scenario in words, for paper. */
+class JwSummary extends element(
+  {
+    state: value(/** @type {State} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     css`
@@ -19,12 +23,14 @@ class JwSummary extends Speaking {
     `,
   ];
 
-  static properties = {state: {attribute: false}};
-
   render() {
     const given = Object.keys(this.vocabulary.words).filter((name) => (this.state[name] ?? []).length !== 0);
     return html`<dl>
-      ${given.map((name) => html`<div><dt>${this.vocabulary.labelOf(name)}</dt><dd>${this.vocabulary.spoken(name, this.state[name])}</dd></div>`)}
+      ${given.map(
+        (name) =>
+          html`<div><dt>${this.vocabulary.labelOf(name)}</dt><dd>${this.vocabulary.spoken(name, this.state[name])}</dd
+            ></div>`,
+      )}
     </dl>`;
   }
 }

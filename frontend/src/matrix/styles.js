@@ -5,7 +5,10 @@ import {RANGE_RULES} from '../shared/margins/range.js';
 import {STEP_RULES} from '../shared/margins/scale.js';
 
 const folded = css`
-  :host { --head: 97px; --least: 44px; --most: 112px; --rung: 15px; --hatch: repeating-linear-gradient(135deg, var(--refused) 0 4px, var(--refused-line) 4px 5px); }
+  :host {
+    --head: 97px; --least: 44px; --most: 112px; --rung: 15px;
+    --hatch: repeating-linear-gradient(135deg, var(--refused) 0 4px, var(--refused-line) 4px 5px);
+  }
   .frame {
     position: relative; overflow: auto hidden; overscroll-behavior-x: contain;
     scroll-padding-left: var(--head); background: var(--card);
@@ -14,15 +17,26 @@ const folded = css`
   .frame { max-width: calc(var(--head) + var(--columns) * var(--most)); }
   :host([fits]) .frame { overflow: visible; scroll-padding: 0; }
   #outdated:empty { display: none; }
-  #outdated { margin-bottom: 6px; padding: 8px 14px; background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round); }
+  #outdated {
+    margin-bottom: 6px; padding: 8px 14px; background: var(--alarm-wash); border: 1px solid var(--alarm);
+    border-radius: var(--round);
+  }
   /* grey keeps the contrast of the numbers, which fading would take */
   [data-outdated] td { filter: grayscale(1); }
-  table { border-collapse: separate; border-spacing: 0; table-layout: fixed; width: 100%; min-width: calc(var(--head) + var(--columns) * var(--least)); }
+  table {
+    border-collapse: separate; border-spacing: 0; table-layout: fixed; width: 100%;
+    min-width: calc(var(--head) + var(--columns) * var(--least));
+  }
   th, td { padding: 0; font-weight: inherit; }
-  thead th { position: sticky; top: var(--lift, 0); z-index: 2; background: var(--card); height: 45px; border-bottom: 1px solid var(--edge); }
+  thead th {
+    position: sticky; top: var(--lift, 0); z-index: 2; background: var(--card); height: 45px;
+    border-bottom: 1px solid var(--edge);
+  }
   thead th:last-child { border-radius: 0 var(--round) 0 0; }
   tbody th { position: sticky; left: 0; z-index: 1; background: var(--card); border-right: 1px solid var(--edge); }
-  thead th:first-child { left: 0; z-index: 3; width: var(--head); border-right: 1px solid var(--edge); border-radius: var(--round) 0 0 0; }
+  thead th:first-child {
+    left: 0; z-index: 3; width: var(--head); border-right: 1px solid var(--edge); border-radius: var(--round) 0 0 0;
+  }
   button, .empty {
     display: grid; width: 100%; height: 100%; min-width: 0; min-height: 46px; padding: 0;
     border: 1px solid transparent; border-radius: 5px; background-clip: padding-box;
@@ -32,18 +46,28 @@ const folded = css`
   button:hover { border-color: var(--ink); }
   :focus-visible { outline-offset: -2px; position: relative; z-index: 1; border-radius: 5px; }
   th button { background: none; border-color: transparent; align-content: center; }
-  tbody th button { text-align: left; padding: 2px 4px 2px 8px; font-size: 0.78rem; line-height: 1.15; font-weight: 600; overflow-wrap: anywhere; }
+  tbody th button {
+    text-align: left; padding: 2px 4px 2px 8px; font-size: 0.78rem; line-height: 1.15; font-weight: 600;
+    overflow-wrap: anywhere;
+  }
   thead button { min-height: 44px; text-align: center; font-size: 0.9rem; font-weight: 650; line-height: 1.05; }
   thead button span { font-stretch: condensed; letter-spacing: -0.02em; }
   thead button small { display: block; font-size: 0.7rem; font-weight: 400; color: var(--soft); }
   td[data-open] button { outline: 3px solid var(--accent); outline-offset: -2px; position: relative; z-index: 1; }
-  .number { grid-row: 2; font-size: 0.84rem; font-stretch: condensed; font-weight: 600; line-height: 16px; text-align: center; letter-spacing: -0.02em; white-space: nowrap; }
+  .number {
+    grid-row: 2; font-size: 0.84rem; font-stretch: condensed; font-weight: 600; line-height: 16px; text-align: center;
+    letter-spacing: -0.02em; white-space: nowrap;
+  }
   .long { font-size: 0.66rem; font-weight: 500; letter-spacing: -0.03em; }
-  td > button::before { grid-row: 1; align-self: end; overflow: clip; font-size: 0.66rem; line-height: 11px; height: 11px; padding-left: 3px; text-align: left; white-space: nowrap; letter-spacing: 0.06em; font-weight: 600; }
+  td > button::before {
+    grid-row: 1; align-self: end; overflow: clip; font-size: 0.66rem; line-height: 11px; height: 11px;
+    padding-left: 3px; text-align: left; white-space: nowrap; letter-spacing: 0.06em; font-weight: 600;
+  }
   td > button[data-letters]::before { content: attr(data-letters); }
   td > button[data-high]::after {
     content: '?';
-    grid-row: 1; justify-self: end; width: 17px; height: 17px; margin-bottom: -6px; padding-right: 2px; border-radius: 0 4px 0 0;
+    grid-row: 1; justify-self: end; width: 17px; height: 17px; margin-bottom: -6px; padding-right: 2px;
+    border-radius: 0 4px 0 0;
     font: 700 10px/11px var(--figures); text-align: right;
   }
   td button[data-undecided] { border: 1px dashed currentColor; background-clip: border-box; }
@@ -62,7 +86,8 @@ const unfold = css`
   td > button { display: block; min-height: 0; }
   .number { display: none; }
   [data-shows='largest'] td .number {
-    display: block; padding-right: 16%; font-size: 0.78rem; line-height: var(--rung); text-align: right; font-weight: 700;
+    display: block; padding-right: 16%; font-size: 0.78rem; line-height: var(--rung); text-align: right;
+    font-weight: 700;
   }
   [data-shows='largest'] .powers .largest { display: block; font-weight: 700; color: var(--ink); }
   .rungs { display: block; }

@@ -4,6 +4,37 @@ import START from '../../build/start-data.json';
 /** Units and ranges of a family's values, kinds of figures and ways a source was seen, from the core. */
 export const {values: VALUES, kinds: KINDS, seen: SEEN, house_limit: LIMIT_FIELDS} = START.pack;
 
+/**
+ * @typedef {object} Limit - of the house
+ * @property {number} power_w
+ * @property {string} reason
+ * @property {string[]} interfaces - none: all
+ * @property {string[]} bands - none: all
+ *
+ * @typedef {object} FamilyNumber - one that the form can change
+ * @property {string} field
+ * @property {string} end - low or high; empty for a lone one
+ * @property {number} value
+ * @property {string} unit
+ * @property {number} min
+ * @property {number} max
+ *
+ * @typedef {object} Family - made from a built-in one
+ * @property {{id: string, name: string, [field: string]: any}} entry - the built-in one
+ * @property {string} id
+ * @property {string} name
+ * @property {FamilyNumber[]} numbers
+ *
+ * @typedef {object} Draft
+ * @property {string} name
+ * @property {string} version
+ * @property {{title: string, seen: string, address: string, kind: string}} source
+ * @property {string} powers
+ * @property {Limit[]} limits
+ * @property {?Family} family
+ */
+
+/** @type {Draft} */
 export const FIRST_DRAFT = {
   name: '',
   version: '1',
@@ -17,6 +48,9 @@ export const NEW_LIMIT = {power_w: 50, reason: '', interfaces: [], bands: []};
 
 const SOURCE = 'own';
 
+/** Of a number whose sources differ. */
+const ENDS = ['low', 'high'];
+
 /** An id of small letters, digits and underscores, as near to a name as can be. */
 export const idOf = (name) =>
   name
@@ -28,14 +62,22 @@ export const idOf = (name) =>
 
 const isQuantity = (value) => typeof value?.value === 'number' && typeof value.source === 'string';
 
-/** The numbers of a family that the form can change: {field, end, value, unit, min, max}; `end` is empty for a lone one. */
+/**
+ * The numbers of a family that the form can change.
+ *
+ * @param {Record<string, any>} entry
+ * @returns {FamilyNumber[]}
+ */
 export function numbersOf(entry) {
   return Object.entries(VALUES).flatMap(([field, range]) => {
     const value = entry[field];
     if (isQuantity(value)) return [{field, end: '', value: value.value, ...range}];
-    return ['low', 'high']
-      .filter((end) => isQuantity(value?.[end]))
-      .map((end) => ({field, end, value: value[end].value, ...range}));
+    return ENDS.filter((end) => isQuantity(value?.[end])).map((end) => ({
+      field,
+      end,
+      value: value[end].value,
+      ...range,
+    }));
   });
 }
 
@@ -57,7 +99,11 @@ function changed({entry, numbers, id, name}, kind) {
   return family;
 }
 
-/** The pack as the core takes it; what is missing, the core says. */
+/**
+ * The pack as the core takes it; what is missing, the core says.
+ *
+ * @param {Draft} draft
+ */
 export function packOf({name, version, source, powers, limits, family}) {
   const {kind, ...listed} = source;
   const id = idOf(name);
@@ -77,5 +123,9 @@ export function packOf({name, version, source, powers, limits, family}) {
   };
 }
 
-/** The same as the text of a file. */
+/**
+ * The same as the text of a file.
+ *
+ * @param {Draft} draft
+ */
 export const textOf = (draft) => `${JSON.stringify(packOf(draft), null, 2)}\n`;

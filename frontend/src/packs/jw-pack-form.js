@@ -1,5 +1,7 @@
 import {ContextConsumer} from '@lit/context';
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {element, of, state, value} from '../shared/elements/element.js';
+import {inside} from '../shared/elements/inside.js';
 import {send} from '../shared/elements/send.js';
 import {save} from '../shared/export/save.js';
 import {base} from '../shared/styles/base.js';
@@ -8,6 +10,12 @@ import {panelStyles} from '../shared/styles/panels.js';
 import {vocabularyContext} from '../shared/vocabulary/speaking.js';
 import {FIRST_DRAFT, KINDS, LIMIT_FIELDS, NEW_LIMIT, SEEN, idOf, numbersOf, textOf, wordsOf} from './draft.js';
 
+/**
+ * @import {Transport} from '../shared/answers.js'
+ * @import {Vocabulary} from '../shared/vocabulary/vocabulary.js'
+ * @import {Draft, Family, FamilyNumber} from './draft.js'
+ */
+
 const BUILT_IN = [];
 
 /**
@@ -15,10 +23,14 @@ const BUILT_IN = [];
  *
  * Everything in it has one source, which it can't do without.
  *
- * @property {{ask: function}} transport - how the core is reached
  * @fires jw-pack-made - {text, label}: the pack is to be taken
  */
-class JwPackForm extends LitElement {
+class JwPackForm extends element({
+  /** How the core is reached. */
+  transport: value(/** @type {Transport} */ (of)),
+  _draft: state(/** @type {Draft} */ (of)),
+  _problem: state(/** @type {string} */ (of)),
+}) {
   static styles = [
     base,
     formStyles,
@@ -34,13 +46,15 @@ class JwPackForm extends LitElement {
     `,
   ];
 
-  static properties = {transport: {attribute: false}, _draft: {state: true}, _problem: {state: true}};
-
   constructor() {
     super();
     this._vocabulary = new ContextConsumer(this, {context: vocabularyContext, subscribe: true});
     this._draft = FIRST_DRAFT;
     this._problem = '';
+  }
+
+  get _lists() {
+    return /** @type {Vocabulary} */ (this._vocabulary.value).lists;
   }
 
   render() {
@@ -49,21 +63,45 @@ class JwPackForm extends LitElement {
       <summary>Make a pack <small>limits of your station, default powers, a family of your own</small></summary>
       <form @submit=${this._made}>
         <div class="fields">
-          ${this._text('name', 'Name of the pack', name, (value) => this._put({name: value}), 80, true)}
-          ${this._text('version', 'Version or date', version, (value) => this._put({version: value}), 40, true)}
+          ${this._text('name', 'Name of the pack', name, (text) => this._put({name: text}), 80, true)}
+          ${this._text('version', 'Version or date', version, (text) => this._put({version: text}), 40, true)}
         </div>
         <h3>Source of everything in it</h3>
         <div class="fields">
-          ${this._text('title', 'What it says, and where', source.title, (title) => this._source({title}), 300, true, 'wide')}
+          ${this._text(
+            'title',
+            'What it says, and where',
+            source.title,
+            (title) => this._source({title}),
+            300,
+            true,
+            'wide',
+          )}
           ${this._choice('seen', 'You have', source.seen, SEEN, (seen) => this._source({seen}))}
           ${this._choice('kind', 'Its figures are', source.kind, KINDS, (kind) => this._source({kind}))}
-          ${this._text('address', 'Web address, if any', source.address, (address) => this._source({address}), 300, false)}
+          ${this._text(
+            'address',
+            'Web address, if any',
+            source.address,
+            (address) => this._source({address}),
+            300,
+            false,
+          )}
         </div>
         <h3>Default powers</h3>
-        <div class="fields">${this._text('powers', 'Power levels in W, with commas between', powers, (value) => this._put({powers: value}), 200, false, 'wide')}</div>
+        <div class="fields">${this._text(
+          'powers',
+          'Power levels in W, with commas between',
+          powers,
+          (text) => this._put({powers: text}),
+          200,
+          false,
+          'wide',
+        )}</div>
         <h3>House limits</h3>
         ${limits.map((limit, at) => this._limit(limit, at))}
-        <button type="button" id="add-limit" @click=${() => this._put({limits: [...limits, NEW_LIMIT]})}>Add a limit</button>
+        <button type="button" id="add-limit" @click=${() => this._put({limits: [...limits, NEW_LIMIT]})}>Add a
+        limit</button>
         <h3>A family</h3>
         ${this._family()}
         <p class="error" role="alert">${this._problem}</p>
@@ -76,36 +114,40 @@ class JwPackForm extends LitElement {
     </details>`;
   }
 
-  _text(id, label, value, put, longest, required, className = '') {
+  _text(id, label, text, put, longest, required, className = '') {
     return html`<div class=${className}><label for=${id}>${label}</label>
-      <input id=${id} type="text" autocomplete="off" maxlength=${longest} ?required=${required} .value=${value}
+      <input id=${id} type="text" autocomplete="off" maxlength=${longest} ?required=${required} .value=${text}
         @change=${(event) => put(event.target.value.trim())}></div>`;
   }
 
-  _choice(id, label, value, choices, put) {
+  _choice(id, label, chosen, choices, put) {
     return html`<div><label for=${id}>${label}</label>
       <select id=${id} @change=${(event) => put(event.target.value)}>
-        ${choices.map((one) => html`<option value=${one} .selected=${one === value}>${one}</option>`)}
+        ${choices.map((one) => html`<option value=${one} .selected=${one === chosen}>${one}</option>`)}
       </select></div>`;
   }
 
   _limit(limit, at) {
     const put = (changes) => this._put({limits: this._draft.limits.with(at, {...limit, ...changes})});
     const {min, max} = LIMIT_FIELDS.power_w;
+    const {_lists: lists} = this;
     return html`<div class="limit fields" role="group" aria-label="House limit ${at + 1}">
       <div><label for="power-${at}">At most, in W PEP</label>
         <input id="power-${at}" type="number" step="any" min=${min} max=${max} required .value=${String(limit.power_w)}
           @change=${(event) => put({power_w: event.target.valueAsNumber})}></div>
       ${this._text(`reason-${at}`, 'Because', limit.reason, (reason) => put({reason}), 300, true)}
-      ${this._several(`families-${at}`, 'Through (none chosen: all)', this._vocabulary.value.lists.families, limit.interfaces, (interfaces) => put({interfaces}))}
-      ${this._several(`bands-${at}`, 'On (none chosen: all)', this._vocabulary.value.lists.bands, limit.bands, (bands) => put({bands}))}
-      <button type="button" @click=${() => this._put({limits: this._draft.limits.toSpliced(at, 1)})}>Remove limit ${at + 1}</button>
+      ${this._several(`families-${at}`, 'Through (none chosen: all)', lists.families, limit.interfaces, (interfaces) =>
+        put({interfaces}),
+      )}
+      ${this._several(`bands-${at}`, 'On (none chosen: all)', lists.bands, limit.bands, (bands) => put({bands}))}
+      <button type="button" @click=${() => this._put({limits: this._draft.limits.toSpliced(at, 1)})}>Remove limit
+      ${at + 1}</button>
     </div>`;
   }
 
   _several(id, label, entries, chosen, put) {
     return html`<div><label for=${id}>${label}</label>
-      <select id=${id} multiple @change=${(event) => put([...event.target.selectedOptions].map(({value}) => value))}>
+      <select id=${id} multiple @change=${({target}) => put([...target.selectedOptions].map((option) => option.value))}>
         ${entries.map((one) => html`<option value=${one.id} .selected=${chosen.includes(one.id)}>${one.name}</option>`)}
       </select></div>`;
   }
@@ -116,28 +158,43 @@ class JwPackForm extends LitElement {
         <div><label for="copied">Made from</label>
           <select id="copied" @change=${(event) => this._copy(event.target.value)}>
             <option value="" .selected=${!family}>none</option>
-            ${this._vocabulary.value.lists.families.map(({id, name}) => html`<option value=${id} .selected=${family?.entry.id === id}>${name}</option>`)}
+            ${this._lists.families.map(
+              ({id, name}) => html`<option value=${id} .selected=${family?.entry.id === id}>${name}</option>`,
+            )}
           </select></div>
         ${
           family
             ? html`<div><label for="replaces">It</label>
-              <select id="replaces" @change=${(event) => this._rename(event.target.value === 'yes')}>
+              <select id="replaces" @change=${(event) => this._rename(family, event.target.value === 'yes')}>
                 <option value="no" .selected=${family.id !== family.entry.id}>stands beside the built-in one</option>
                 <option value="yes" .selected=${family.id === family.entry.id}>takes its place</option>
               </select></div>
-              ${this._text('family-name', 'Its name', family.name, (name) => this._changeFamily(family.id === family.entry.id ? {name} : {name, id: idOf(name)}), 80, true)}`
+              ${this._text('family-name', 'Its name', family.name, (name) => this._called(family, name), 80, true)}`
             : nothing
         }
       </div>
-      ${family ? html`<p class="quiet">A number you change has your source; the others keep theirs.</p><div class="fields numbers">${family.numbers.map((one, at) => this._number(one, at))}</div>` : nothing}`;
+      ${
+        family
+          ? html`<p class="quiet">A number you change has your source; the others keep theirs.</p><div
+            class="fields numbers">${family.numbers.map((one, at) => this._number(one, at))}</div>`
+          : nothing
+      }`;
   }
 
+  /**
+   * @param {FamilyNumber} one
+   * @param {number} at
+   */
   _number(one, at) {
     const id = `${one.field}${one.end && `-${one.end}`}`;
-    const put = (value) => this._changeFamily({numbers: this._draft.family.numbers.with(at, {...one, value})});
     return html`<div><label for=${id}>${wordsOf(one)}${one.unit === '1' ? '' : `, ${one.unit}`}</label>
       <input id=${id} type="number" step="any" min=${one.min} max=${one.max} required .value=${String(one.value)}
-        @change=${(event) => put(event.target.valueAsNumber)}></div>`;
+        @change=${(event) => this._renumber(at, event.target.valueAsNumber)}></div>`;
+  }
+
+  _renumber(at, number) {
+    const {numbers} = /** @type {Family} */ (this._draft.family);
+    this._changeFamily({numbers: numbers.with(at, {...numbers[at], value: number})});
   }
 
   async _copy(id) {
@@ -148,12 +205,16 @@ class JwPackForm extends LitElement {
       const name = `${entry.name}, own`;
       this._put({family: {entry, id: idOf(name), name, numbers: numbersOf(entry)}});
     } catch (error) {
-      this._problem = error.message;
+      this._problem = /** @type {Error} */ (error).message;
     }
   }
 
-  _rename(replaces) {
-    const {entry} = this._draft.family;
+  /** A family that takes the built-in one's place keeps its id. */
+  _called(family, name) {
+    this._changeFamily(family.id === family.entry.id ? {name} : {name, id: idOf(name)});
+  }
+
+  _rename({entry}, replaces) {
     const name = replaces ? entry.name : `${entry.name}, own`;
     this._changeFamily({name, id: replaces ? entry.id : idOf(name)});
   }
@@ -176,8 +237,8 @@ class JwPackForm extends LitElement {
   }
 
   _save() {
-    if (this.renderRoot.querySelector('form').reportValidity())
-      save(`${idOf(this._draft.name)}.json`, 'application/json', textOf(this._draft));
+    const form = /** @type {HTMLFormElement} */ (inside(this.renderRoot, 'form'));
+    if (form.reportValidity()) save(`${idOf(this._draft.name)}.json`, 'application/json', textOf(this._draft));
   }
 }
 

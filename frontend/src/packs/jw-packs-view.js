@@ -1,5 +1,6 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
 import START from '../../build/start-data.json';
+import {element, of, state, value} from '../shared/elements/element.js';
 import '../shared/elements/jw-progress.js';
 import {save} from '../shared/export/save.js';
 import {packStyles} from '../shared/packs/mark.js';
@@ -11,19 +12,31 @@ import {READY} from '../worker/messages.js';
 import './jw-pack-form.js';
 import {entriesInWords} from './words.js';
 
+/**
+ * @import {Shelf} from '../shared/packs/shelf.js'
+ * @import {Transport} from '../shared/answers.js'
+ */
+
 const MOST_BYTES = START.pack.most_bytes;
 
 /**
  * The packs of the page: taken from files, turned off and on, saved, removed, and made.
  *
  * A pack is tried out with the others before it is taken; one that is refused changes nothing.
- *
- * @property {{ask: function}} transport - how the core is reached
- * @property {string} stage - how far a core of the page's own has come in starting
- * @property {Shelf} shelf
- * @property {number} version - another one after every change of the shelf
  */
-export class JwPacksView extends LitElement {
+export class JwPacksView extends element({
+  /** How the core is reached. */
+  transport: value(/** @type {Transport} */ (of)),
+  /** How far a core of the page's own has come in starting. */
+  stage: {type: String},
+  shelf: value(/** @type {Shelf} */ (of)),
+  /** Another one after every change of the shelf. */
+  version: {type: Number},
+  _over: state(/** @type {boolean} */ (of)),
+  _refused: state(/** @type {string | undefined} */ (of)),
+  _said: state(/** @type {string} */ (of)),
+  _busy: state(/** @type {boolean} */ (of)),
+}) {
   static view = 'packs';
 
   static styles = [
@@ -33,10 +46,16 @@ export class JwPacksView extends LitElement {
     packStyles,
     css`
       main { max-width: 1100px; margin: 0 auto; grid-template-columns: minmax(0, 1fr) !important; }
-      .drop { margin-top: 8px; display: grid; gap: 6px; padding: 14px; border: 2px dashed var(--edge); border-radius: var(--round); background: var(--card); }
+      .drop {
+        margin-top: 8px; display: grid; gap: 6px; padding: 14px; border: 2px dashed var(--edge);
+        border-radius: var(--round); background: var(--card);
+      }
       .drop[data-over] { border-color: var(--accent); background: var(--accent-wash); }
       input[type='file'] { padding: 8px; width: 100%; }
-      ::file-selector-button { font: inherit; padding: 4px 10px; color: var(--ink); background: var(--sunk); border: 1px solid var(--edge); border-radius: 6px; }
+      ::file-selector-button {
+        font: inherit; padding: 4px 10px; color: var(--ink); background: var(--sunk); border: 1px solid var(--edge);
+        border-radius: 6px;
+      }
       ul { list-style: none; padding: 0; display: grid; gap: 10px; }
       li { padding: 12px 14px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
       li[data-off] { border-style: dashed; }
@@ -49,17 +68,6 @@ export class JwPacksView extends LitElement {
       @media print { .drop, jw-pack-form, li header button { display: none; } }
     `,
   ];
-
-  static properties = {
-    transport: {attribute: false},
-    stage: {type: String},
-    shelf: {attribute: false},
-    version: {type: Number},
-    _over: {state: true},
-    _refused: {state: true},
-    _said: {state: true},
-    _busy: {state: true},
-  };
 
   constructor() {
     super();
@@ -81,17 +89,24 @@ export class JwPacksView extends LitElement {
       <main>
         <section class="panel">
           <h2>Packs</h2>
-          <p>A pack holds entries of your own: interfaces, cables, bands, modes, default powers, and the limits your station sets itself.
-            It stays in this browser. What comes from one is marked “from pack” wherever it shows; no formula is ever changed.</p>
-          <div class="drop" ?data-over=${this._over} @dragover=${this._dragged} @dragleave=${() => (this._over = false)} @drop=${this._dropped}>
+          <p>A pack holds entries of your own: interfaces, cables, bands, modes, default powers, and the limits your
+            station sets itself. It stays in this browser. What comes from one is marked “from pack” wherever it shows;
+            no formula is ever changed.</p>
+          <div class="drop" ?data-over=${this._over} @dragover=${this._dragged} @dragleave=${() => (this._over = false)}
+            @drop=${this._dropped}>
             <label for="file">Drop a pack file here, or choose one</label>
             <input id="file" type="file" accept=".json,application/json" @change=${this._picked}>
           </div>
-          ${refused ? html`<p class="trouble" role="alert" id="refused">Nothing was changed. <b>${refused}</b></p>` : nothing}
+          ${
+            refused
+              ? html`<p class="trouble" role="alert" id="refused">Nothing was changed. <b>${refused}</b></p>`
+              : nothing
+          }
           <p class="quiet" role="status" id="said">${this._said}</p>
         </section>
         <section class="panel"><h2>On this page</h2>${this._list()}</section>
-        <jw-pack-form .transport=${this.transport} @jw-pack-made=${({detail}) => this._take(detail.text, detail.label)}></jw-pack-form>
+        <jw-pack-form .transport=${this.transport}
+          @jw-pack-made=${({detail}) => this._take(detail.text, detail.label)}></jw-pack-form>
       </main>`;
   }
 
@@ -112,8 +127,14 @@ export class JwPacksView extends LitElement {
             ? html`<span class="quiet">of the server</span>`
             : html`<button class="turn" aria-pressed=${on} @click=${() => this._turn(pack)}>In force</button>`
         }
-        <button class="save" aria-label="Save ${pack.name} as a file" @click=${() => save(`${pack.id}.json`, 'application/json', pack.text)}>Save as file</button>
-        ${ofServer ? nothing : html`<button class="remove" aria-label="Remove ${pack.name}" @click=${() => this._remove(pack)}>Remove</button>`}
+        <button class="save" aria-label="Save ${pack.name} as a file"
+          @click=${() => save(`${pack.id}.json`, 'application/json', pack.text)}>Save as file</button>
+        ${
+          ofServer
+            ? nothing
+            : html`<button class="remove" aria-label="Remove ${pack.name}"
+              @click=${() => this._remove(pack)}>Remove</button>`
+        }
       </header>
       ${pack.refused ? html`<p class="error">Turned off: ${pack.refused}</p>` : nothing}
       ${on && told ? this._told(told) : nothing}
@@ -161,7 +182,7 @@ export class JwPacksView extends LitElement {
       this.shelf.put(text);
       this._said = `${label} is in force.`;
     } catch (error) {
-      this._refuse(error.message);
+      this._refuse(/** @type {Error} */ (error).message);
     }
     this._busy = false;
   }

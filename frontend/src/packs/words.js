@@ -17,7 +17,7 @@ const spaced = (text) => text.replaceAll('_', ' ').replaceAll('.', ' ');
 export function entriesInWords(paths) {
   const entries = new Map();
   for (const path of paths) {
-    const [, table, id = '', inside = ''] = /^([^/]+)(?:\/([^.]+)(?:\.(.+))?)?$/.exec(path);
+    const [, table, id = '', inside = ''] = /^([^/]+)(?:\/([^.]+)(?:\.(.+))?)?$/.exec(path) ?? [];
     const name = `${TABLES[table]} ${id}`.trim();
     entries.set(name, [...(entries.get(name) ?? []), ...(inside ? [spaced(inside)] : [])]);
   }

@@ -65,6 +65,9 @@
  * @property {boolean[][][]} undecided
  * @property {boolean[][]} heat_disagrees
  * @property {(?number)[][]} largest_power_w
+ * @property {(?number)[][][]} heat_allowed_w - [family][column], low and high end, as the next two
+ * @property {(?number)[][][]} voltage_allowed_w
+ * @property {(?number)[][][]} match_margin_db
  *
  * @typedef {object} Limit - of a cell
  * @property {string} id
@@ -87,6 +90,9 @@
  * @property {boolean} undecided
  * @property {?string} refused_by
  * @property {string} verdict
+ * @property {?number} contact_temperature_c
+ * @property {number} allowed_temperature_c
+ * @property {number} peak_voltage_v
  * @property {?number} largest_power_w
  * @property {Limit[]} limits
  * @property {(Gate & {passed: boolean, sentence: string, source: string, kind: string})[]} gates

@@ -18,10 +18,18 @@ const BEND = 0.15;
 /** Where on a line its mark may stand; the first place that is free is taken. */
 const PLACES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.27, 0.73, 0.2, 0.8];
 
+/** @typedef {{x: number, y: number}} Point */
+
 const mixed = (a, b, t) => ({x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t});
 const apart = (a, b) => Math.hypot(a.x - b.x, a.y - b.y);
 
-/** The point at `t` of a curve with these control points. */
+/**
+ * The point at `t` of a curve with these control points.
+ *
+ * @param {Point[]} points
+ * @param {number} t - from 0 to 1
+ * @returns {Point}
+ */
 function along(points, t) {
   if (points.length === 1) return points[0];
   return along(
@@ -32,6 +40,7 @@ function along(points, t) {
 
 const written = ({x, y}) => `${x.toFixed(1)} ${y.toFixed(1)}`;
 
+/** @param {Point[]} points */
 function pathOf([start, ...rest]) {
   return `M${written(start)}${rest.length === 3 ? 'C' : 'Q'}${rest.map(written).join(' ')}`;
 }
@@ -71,8 +80,8 @@ function stacked(count, width, longest) {
 }
 
 /**
- * {height, ports: [{x, y, anchor, label}], lines: [{path, mark}]} in a drawing of `width` pixels; label is where the name
- * stands from its port, mark where a line is told about.
+ * {height, ports: [{x, y, anchor, label}], lines: [{path, mark}]} in a drawing of `width` pixels; label is where the
+ * name stands from its port, mark where a line is told about.
  */
 export function laidOut(count, pairs, width) {
   const longest = Math.max(1, ...pairs.map(([one, other]) => Math.abs(one - other)));
@@ -88,13 +97,13 @@ export function laidOut(count, pairs, width) {
   return {height, ports: points, lines};
 }
 
-/** What stands on a line: how many adapters, "no" where nothing joins the pair, with "!" where they look as if they fitted. */
+/** What stands on a line: how many adapters, "no" where nothing joins the pair, "!" where it looks as if it fitted. */
 export const markOf = ({joined, trap}) => `${joined ? joined.adapters.length : 'no'}${trap ? '!' : ''}`;
 
 /** The drawing in a sentence. */
 export function spokenGraph(count, {pairs, joined}) {
-  const apart = pairs.length - joined;
-  const rest = apart === 0 ? 'all can be joined' : `${joined} can be joined, ${apart} can’t`;
+  const unjoined = pairs.length - joined;
+  const rest = unjoined === 0 ? 'all can be joined' : `${joined} can be joined, ${unjoined} can’t`;
   const many = pairs.length === 1 ? '1 pair' : `${pairs.length} pairs`;
   return `${count} ports and ${many}: ${rest}. Every pair is in the list below.`;
 }

@@ -1,4 +1,5 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-cautions.js';
 import {base} from '../../shared/styles/base.js';
 import {panelStyles} from '../../shared/styles/panels.js';
@@ -8,13 +9,18 @@ import './jw-kit-joins.js';
 import {trapsOf} from './reading.js';
 
 /**
- * The answer in full: the drawing, what looks as if it fitted, every pair, and the cautions.
- *
- * @property {object} result
- * @property {object} answered - the request it is of
- * @property {string[]} names - of its ports
+ * @import {Request} from '../edits.js'
+ * @import {Answer} from './answer.js'
  */
-class JwKitAnswer extends LitElement {
+
+/** The answer in full: the drawing, what looks as if it fitted, every pair, and the cautions. */
+class JwKitAnswer extends element({
+  result: value(/** @type {Answer} */ (of)),
+  /** The request it is of. */
+  answered: value(/** @type {Request} */ (of)),
+  /** What its ports are called. */
+  names: value(/** @type {string[]} */ (of)),
+}) {
   static styles = [
     base,
     panelStyles,
@@ -31,19 +37,21 @@ class JwKitAnswer extends LitElement {
     `,
   ];
 
-  static properties = {result: {attribute: false}, answered: {attribute: false}, names: {attribute: false}};
-
   render() {
     const {answered, names, result} = this;
     const traps = trapsOf(result);
-    return html`<section class="panel" id="graph"><h2>Ports and pairs</h2><jw-kit-graph .result=${result} .ports=${answered.ports} .names=${names}></jw-kit-graph></section>
+    return html`<section class="panel" id="graph"><h2>Ports and pairs</h2><jw-kit-graph .result=${result}
+      .ports=${answered.ports} .names=${names}></jw-kit-graph></section>
       ${
         traps.length > 0
           ? html`<section class="panel" id="traps"><h2>Looks as if it fitted <small>and must not be tried</small></h2>
-            <ul>${traps.map(({sentence, pairs}) => html`<li><b>${pairs.map(pairNumbers).join(', ')}</b> ${sentence}</li>`)}</ul></section>`
+            <ul>${traps.map(
+              ({sentence, pairs}) => html`<li><b>${pairs.map(pairNumbers).join(', ')}</b> ${sentence}</li>`,
+            )}</ul></section>`
           : nothing
       }
-      <section class="panel long" id="pairs"><h2>Pair by pair <small>with the smallest margin of its joints</small></h2><jw-kit-joins .pairs=${result.pairs} .names=${names}></jw-kit-joins></section>
+      <section class="panel long" id="pairs"><h2>Pair by pair <small>with the smallest margin of its
+      joints</small></h2><jw-kit-joins .pairs=${result.pairs} .names=${names}></jw-kit-joins></section>
       <jw-cautions .cautions=${result.cautions}></jw-cautions>`;
   }
 }

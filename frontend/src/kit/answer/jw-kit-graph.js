@@ -1,23 +1,32 @@
 import {css, html, nothing, svg} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import {Width} from '../../shared/elements/width.js';
 import {base} from '../../shared/styles/base.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
 import {endWords} from '../names.js';
 import {MOST_DRAWN, laidOut, markOf, spokenGraph} from './graph.js';
 
+/**
+ * @import {Port} from '../edits.js'
+ * @import {Answer} from './answer.js'
+ */
+
 const FIRST_WIDTH = 720;
 const LONGEST = 22;
 
 const cut = (text) => (text.length > LONGEST ? `${text.slice(0, LONGEST - 1)}…` : text);
 
-/**
- * The ports, and a line for every pair: solid with the number of adapters, dashed with "no" where nothing joins it.
- *
- * @property {object} result
- * @property {object[]} ports - of the request that was answered
- * @property {string[]} names - of the ports
- */
-class JwKitGraph extends Speaking {
+/** The ports, and a line for every pair: solid with the number of adapters, dashed with "no" where nothing joins it. */
+class JwKitGraph extends element(
+  {
+    result: value(/** @type {Answer} */ (of)),
+    /** The ports of the request that was answered. */
+    ports: value(/** @type {Port[]} */ (of)),
+    /** What the ports are called. */
+    names: value(/** @type {string[]} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     css`
@@ -38,8 +47,6 @@ class JwKitGraph extends Speaking {
     `,
   ];
 
-  static properties = {result: {attribute: false}, ports: {attribute: false}, names: {attribute: false}};
-
   constructor() {
     super();
     this._width = new Width(this, FIRST_WIDTH);
@@ -54,13 +61,20 @@ class JwKitGraph extends Speaking {
       result.pairs.map((pair) => pair.ports),
       this._width.pixels,
     );
-    return html`<svg viewBox="0 0 ${this._width.pixels} ${drawn.height}" role="img" aria-label=${spokenGraph(ports.length, result)}>
-        ${drawn.lines.map(({path}, at) => svg`<g ?data-added=${this._added(at)} ?data-apart=${this._apart(at)}><path class="line" d=${path}></path></g>`)}
+    return html`<svg viewBox="0 0 ${this._width.pixels} ${drawn.height}" role="img"
+      aria-label=${spokenGraph(ports.length, result)}>
+        ${drawn.lines.map(
+          ({path}, at) =>
+            svg`<g ?data-added=${this._added(at)} ?data-apart=${this._apart(at)}><path class="line"
+              d=${path}></path></g>`,
+        )}
         ${drawn.lines.map(({mark}, at) => this._mark(mark, at))}
         ${drawn.ports.map((place, at) => this._port(place, at))}
       </svg>
-      <p class="quiet legend">On a line: how many adapters; 0, they mate as they are. Thick: some of them are to be added.
-        Dashed, “no”: can’t be joined.${result.pairs.some(({trap}) => trap) ? ' “!”: looks as if it fitted without, and must not be tried.' : nothing}</p>`;
+      <p class="quiet legend">On a line: how many adapters; 0, they mate as they are. Thick: some of them are to be
+        added. Dashed, “no”: can’t be joined.${
+          result.pairs.some(({trap}) => trap) ? ' “!”: looks as if it fitted without, and must not be tried.' : nothing
+        }</p>`;
   }
 
   _apart(at) {
@@ -75,7 +89,8 @@ class JwKitGraph extends Speaking {
   _mark({x, y}, at) {
     const words = markOf(this.result.pairs[at]);
     const width = 10 + 7 * words.length;
-    return svg`<g data-line=${this.result.pairs[at].ports.join('-')} ?data-added=${this._added(at)} ?data-apart=${this._apart(at)}>
+    return svg`<g data-line=${this.result.pairs[at].ports.join('-')} ?data-added=${this._added(at)}
+      ?data-apart=${this._apart(at)}>
       <rect class="plate" x=${x - width / 2} y=${y - 9} width=${width} height="18" rx="5"></rect>
       <text class="mark" x=${x} y=${y + 4}>${words}</text>
     </g>`;
@@ -87,7 +102,8 @@ class JwKitGraph extends Speaking {
       <circle class="dot" cx=${x} cy=${y} r="9"></circle>
       <text class="at" x=${x} y=${y + 3.5}>${at + 1}</text>
       <text x=${x + label.x} y=${y + label.y} text-anchor=${anchor}>${cut(this.names[at])}</text>
-      <text class="end" x=${x + label.x} y=${y + label.y + 13} text-anchor=${anchor}>${endWords(this.vocabulary.lists.families, family, gender)}</text>
+      <text class="end" x=${x + label.x} y=${y + label.y + 13}
+        text-anchor=${anchor}>${endWords(this.vocabulary.lists.families, family, gender)}</text>
     </g>`;
   }
 }

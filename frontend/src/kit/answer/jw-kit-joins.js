@@ -1,4 +1,5 @@
 import {css, html, nothing, unsafeCSS} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
 import {decibels} from '../../shared/text/format.js';
@@ -6,30 +7,43 @@ import {Speaking} from '../../shared/vocabulary/speaking.js';
 import {pairName} from '../names.js';
 import {chainWords, dutyOf, lossOf, notesOf, ownedWords} from './reading.js';
 
-/**
- * How every pair is joined, or why it can't be.
- *
- * @property {object[]} pairs
- * @property {string[]} names - of the ports
- */
-class JwKitJoins extends Speaking {
+/** @import {Pair} from './answer.js' */
+
+/** How every pair is joined, or why it can't be. */
+class JwKitJoins extends element(
+  {
+    pairs: value(/** @type {Pair[]} */ (of)),
+    /** What the ports are called. */
+    names: value(/** @type {string[]} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     unsafeCSS(STEP_RULES),
     css`
       ol { list-style: none; margin: 0; padding: 0; }
-      li { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 1px 10px; padding: 7px 0; border-bottom: 1px solid var(--line); align-items: start; break-inside: avoid; }
+      li {
+        display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 1px 10px; padding: 7px 0;
+        border-bottom: 1px solid var(--line); align-items: start; break-inside: avoid;
+      }
       li > :not(h3, .chip) { grid-column: 1 / -1; }
       h3 { font-size: 0.95rem; }
       p { font-size: 0.88rem; }
-      .chip { padding: 3px 6px; min-width: 4.8em; border-radius: 6px; text-align: center; font-weight: 700; font-size: 0.85rem; white-space: nowrap; }
+      .chip {
+        padding: 3px 6px; min-width: 4.8em; border-radius: 6px; text-align: center; font-weight: 700;
+        font-size: 0.85rem; white-space: nowrap;
+      }
       .chip.none { background: var(--refused); color: var(--refused-ink); font-weight: 500; }
       .mind { padding-left: 10px; border-left: 3px solid var(--alarm); }
-      @media print { li { padding: 0.8mm 0; } h3 { font-size: 8.5pt; } p { font-size: 7.5pt; } .chip { padding: 0 4px; font-size: 7.5pt; } }
+      @media print {
+        li { padding: 0.8mm 0; }
+        h3 { font-size: 8.5pt; }
+        p { font-size: 7.5pt; }
+        .chip { padding: 0 4px; font-size: 7.5pt; }
+      }
     `,
   ];
-
-  static properties = {pairs: {attribute: false}, names: {attribute: false}};
 
   render() {
     return html`<ol>${this.pairs.map((pair) => this._pair(pair))}</ol>`;
@@ -37,12 +51,19 @@ class JwKitJoins extends Speaking {
 
   _pair(pair) {
     const {joined, ports, sentence, trap} = pair;
+    const {families} = this.vocabulary.lists;
     const ends = ports.map((at) => this.names[at]);
+    const duty = joined ? `${dutyOf(pair)}: ${lossOf(joined)}` : dutyOf(pair);
+    const owned = ownedWords(pair, ends, families);
     return html`<li data-pair=${ports.join('-')}>
       <h3>${pairName(ports, this.names)}</h3>
-      ${joined ? html`<span class="chip" data-step=${stepOf(joined.margin_db)}>${decibels(joined.margin_db)} dB</span>` : html`<span class="chip none">no</span>`}
-      <p class="chain">${joined ? chainWords(joined, ends, this.vocabulary.lists.families) : sentence}</p>
-      <p class="quiet">${[`${dutyOf(pair)}${joined ? `: ${lossOf(joined)}` : ''}`, ownedWords(pair, ends, this.vocabulary.lists.families)].filter(Boolean).join('. ')}</p>
+      ${
+        joined
+          ? html`<span class="chip" data-step=${stepOf(joined.margin_db)}>${decibels(joined.margin_db)} dB</span>`
+          : html`<span class="chip none">no</span>`
+      }
+      <p class="chain">${joined ? chainWords(joined, ends, families) : sentence}</p>
+      <p class="quiet">${[duty, owned].filter(Boolean).join('. ')}</p>
       ${trap ? html`<p class="mind">As they are: ${trap}</p>` : nothing}
       ${joined ? notesOf(joined).map((note) => html`<p class="mind">${note}</p>`) : nothing}
     </li>`;

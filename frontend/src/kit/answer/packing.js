@@ -18,10 +18,25 @@ function typesOwned(owned) {
   return held;
 }
 
-/** Rows {what, count, from, pairs, kind}, what is to be added first; one pair is joined at a time, so the greediest decides the count. */
+/**
+ * @import {Request} from '../edits.js'
+ * @import {Answer, Ends} from './answer.js'
+ *
+ * @typedef {Ends & {what: string, count: number, from: 'add' | 'own', pairs: [number, number][], kind: string,
+ *   pack?: string}} Row
+ */
+
+/**
+ * The rows, what is to be added first; one pair is joined at a time, so the greediest decides the count.
+ *
+ * @param {Pick<Answer, 'adapters' | 'pairs'>} result
+ * @param {Pick<Request, 'owned'>} request
+ * @param {{id: string, name: string}[]} families
+ * @returns {Row[]}
+ */
 export function packingOf(result, request, families) {
-  const name = (one) =>
-    `${endWords(families, one.one_family, one.one_gender)} to ${endWords(families, one.other_family, one.other_gender)}`;
+  const end = (one, side) => endWords(families, one[`${side}_family`], one[`${side}_gender`]);
+  const name = (one) => `${end(one, 'one')} to ${end(one, 'other')}`;
   const users = (key) => result.pairs.filter((pair) => takes(pair, key) > 0).map(({ports}) => ports);
   const added = result.adapters.map((one) => ({...one, what: one.name, from: 'add', pairs: users(keyOf(one))}));
   const owned = [...typesOwned(request.owned ?? [])].map(([key, one]) => {
@@ -31,6 +46,7 @@ export function packingOf(result, request, families) {
   return [...added, ...owned.filter(({count}) => count > 0)];
 }
 
+/** @type {import('../../shared/export/values.js').Column[]} */
 const COLUMNS = [
   ['adapter', (row) => row.what],
   ['one_family', (row) => row.one_family],

@@ -1,4 +1,4 @@
-/** Reading a kit's answer: verdict, chains, packing list, and what is possible with the owned adapters alone, in words. */
+/** A kit's answer in words: verdict, chains, packing list, and what is possible with the owned adapters alone. */
 import {frequency, power} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 import {endWords, pairNumbers} from '../names.js';
@@ -43,7 +43,8 @@ export function ownedAloneWords({pairs}) {
   const able = pairs.filter(({joined_by_owned: owned}) => owned).map(({ports}) => pairNumbers(ports));
   if (able.length === 0) return 'With what you own alone no pair can be joined.';
   if (able.length === pairs.length) return 'With what you own alone every pair can be joined.';
-  return `With what you own alone ${able.length} of ${plural(pairs.length, 'pair', 'pairs')} can be joined: ${able.join(', ')}.`;
+  const some = `${able.length} of ${plural(pairs.length, 'pair', 'pairs')}`;
+  return `With what you own alone ${some} can be joined: ${able.join(', ')}.`;
 }
 
 /** What looks as if it fits: {sentence, pairs}, each sentence once with all its pairs. */

@@ -1,4 +1,5 @@
 import {css, html, nothing} from 'lit';
+import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {changesOf, control} from '../../shared/fields/control.js';
 import {base} from '../../shared/styles/base.js';
@@ -8,6 +9,11 @@ import {Speaking} from '../../shared/vocabulary/speaking.js';
 import './jw-kit-owned.js';
 import './jw-kit-pairs.js';
 import './jw-kit-ports.js';
+
+/**
+ * @import {Request} from '../edits.js'
+ * @import {Refused} from '../placed.js'
+ */
 
 const LIMITS = ['most_in_series', 'most_loss_db', 'mode', 'vswr', 'return_loss_asked_db', 'impedance_steps'];
 const SITE = [
@@ -27,12 +33,19 @@ const SITE = [
 /**
  * What is to be joined, what is owned, and the limits.
  *
- * @property {object} request
- * @property {string[]} names - of the ports
- * @property {{group: string, at: number, field: string, message: string}} refused - marks the field it names
  * @fires jw-kit-edit
  */
-class JwKitForm extends Speaking {
+class JwKitForm extends element(
+  {
+    request: value(/** @type {Request} */ (of)),
+    /** What the ports are called. */
+    names: value(/** @type {string[]} */ (of)),
+    /** Marks the field it names. */
+    refused: value(/** @type {Refused | undefined} */ (of)),
+    _site: state(/** @type {boolean} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     panelStyles,
@@ -43,13 +56,6 @@ class JwKitForm extends Speaking {
     .ports h2 { padding-left: 6px; }`,
   ];
 
-  static properties = {
-    request: {attribute: false},
-    names: {attribute: false},
-    refused: {attribute: false},
-    _site: {state: true},
-  };
-
   /** A refused field must be seen. */
   willUpdate(changed) {
     if (changed.has('refused') && this.refused?.group === 'limits' && SITE.includes(this.refused.field))
@@ -58,19 +64,23 @@ class JwKitForm extends Speaking {
 
   render() {
     const {names, request} = this;
-    const of = (group) => (this.refused?.group === group ? this.refused : undefined);
+    const refusedIn = (group) => (this.refused?.group === group ? this.refused : undefined);
     const set = SITE.filter((name) => name in request).length;
     return html`<section class="panel ports"><h2>Ports <small>of your gear, and the ends of its leads</small></h2>
-        <jw-kit-ports .ports=${request.ports} .refused=${of('ports')}></jw-kit-ports></section>
+        <jw-kit-ports .ports=${request.ports} .refused=${refusedIn('ports')}></jw-kit-ports></section>
       <section class="panel"><h2>Which must join <small>one pair at a time</small></h2>
-        <jw-kit-pairs .request=${request} .names=${names} .refused=${of('pairs')}></jw-kit-pairs></section>
+        <jw-kit-pairs .request=${request} .names=${names} .refused=${refusedIn('pairs')}></jw-kit-pairs></section>
       <section class="panel"><h2>Adapters you own</h2>
-        <jw-kit-owned .owned=${request.owned ?? []} .refused=${of('owned')}></jw-kit-owned></section>
+        <jw-kit-owned .owned=${request.owned ?? []} .refused=${refusedIn('owned')}></jw-kit-owned></section>
       <section class="panel"><h2>Limits</h2>
         <div class="fields" @jw-change=${this._changed}>${LIMITS.map((name) => this._field(name))}</div>
         <details ?open=${this._site} @toggle=${({target}) => (this._site = target.open)}>
           <summary>More about station and site${set > 0 ? ` (${set} set)` : ''}</summary>
-          ${this._site ? html`<div class="fields" @jw-change=${this._changed}>${SITE.map((name) => this._field(name))}</div>` : nothing}
+          ${
+            this._site
+              ? html`<div class="fields" @jw-change=${this._changed}>${SITE.map((name) => this._field(name))}</div>`
+              : nothing
+          }
         </details></section>`;
   }
 

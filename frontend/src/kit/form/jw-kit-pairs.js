@@ -1,9 +1,15 @@
-import {LitElement, css, html, nothing} from 'lit';
+import {css, html, nothing} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {Width} from '../../shared/elements/width.js';
 import {base} from '../../shared/styles/base.js';
 import {pairsOf} from '../edits.js';
 import {pairName} from '../names.js';
+
+/**
+ * @import {Request} from '../edits.js'
+ * @import {Refused} from '../placed.js'
+ */
 
 /** A matrix needs so much for its row heads and its last margin, and a finger for every column. */
 const HEADS_PX = 150;
@@ -12,16 +18,20 @@ const FINGER_PX = 44;
 /**
  * Which ports must join which: every two, or those ticked in a matrix; where there is no room for one, in a list.
  *
- * @property {object} request
- * @property {string[]} names - of the ports
- * @property {{message: string}} refused
  * @fires jw-kit-edit
  */
-class JwKitPairs extends LitElement {
+class JwKitPairs extends element({
+  request: value(/** @type {Request} */ (of)),
+  /** What the ports are called. */
+  names: value(/** @type {string[]} */ (of)),
+  refused: value(/** @type {Refused | undefined} */ (of)),
+}) {
   static styles = [
     base,
     css`
-      .every { display: flex; gap: 10px; align-items: center; min-height: var(--target); font-weight: 600; font-size: 0.9rem; }
+      .every {
+        display: flex; gap: 10px; align-items: center; min-height: var(--target); font-weight: 600; font-size: 0.9rem;
+      }
       input { width: 22px; height: 22px; margin: 0; }
       .box { display: grid; place-items: center; min-width: var(--target); min-height: var(--target); }
       table { border-collapse: collapse; font-size: 0.85rem; }
@@ -34,13 +44,14 @@ class JwKitPairs extends LitElement {
       fieldset { margin: 0 0 6px; padding: 0 0 4px; border: 0; border-bottom: 1px solid var(--line); min-width: 0; }
       legend { font-size: 0.85rem; font-weight: 600; padding: 0; }
       fieldset div { display: grid; grid-template-columns: repeat(auto-fill, minmax(118px, 1fr)); gap: 0 8px; }
-      fieldset label { display: flex; gap: 8px; align-items: center; min-height: var(--target); font-size: 0.85rem; overflow-wrap: anywhere; }
+      fieldset label {
+        display: flex; gap: 8px; align-items: center; min-height: var(--target); font-size: 0.85rem;
+        overflow-wrap: anywhere;
+      }
       .acts { display: flex; gap: 6px; margin-top: 8px; }
       .acts button { font-size: 0.85rem; }
     `,
   ];
-
-  static properties = {request: {attribute: false}, names: {attribute: false}, refused: {attribute: false}};
 
   constructor() {
     super();
@@ -52,11 +63,17 @@ class JwKitPairs extends LitElement {
     const every = !request.pairs;
     const chosen = new Set(pairsOf(request).map(([one, other]) => `${Math.min(one, other)}-${Math.max(one, other)}`));
     const fits = this._width.pixels >= HEADS_PX + FINGER_PX * (names.length - 1);
-    return html`<label class="every"><input id="every" type="checkbox" .checked=${every} aria-invalid=${refused ? 'true' : 'false'}
+    return html`<label class="every"><input id="every" type="checkbox" .checked=${every}
+      aria-invalid=${refused ? 'true' : 'false'}
         @change=${({target}) => this._pairs(target.checked ? undefined : pairsOf(request))}> Every two ports</label>
       ${refused ? html`<p class="error" role="alert">${refused.message}</p>` : nothing}
       ${every ? nothing : fits ? this._matrix(chosen) : this._list(chosen)}
-      ${every ? nothing : html`<div class="acts"><button id="none" ?disabled=${chosen.size === 0} @click=${() => this._pairs([])}>Untick all</button></div>`}`;
+      ${
+        every
+          ? nothing
+          : html`<div class="acts"><button id="none" ?disabled=${chosen.size === 0}
+            @click=${() => this._pairs([])}>Untick all</button></div>`
+      }`;
   }
 
   _matrix(chosen) {
@@ -64,10 +81,16 @@ class JwKitPairs extends LitElement {
     const columns = names.map((_, at) => at).slice(1);
     return html`<table>
       <caption class="unseen">Which ports must join</caption>
-      <thead><tr><td class="empty"></td>${columns.map((at) => html`<th scope="col" title=${names[at]}>${at + 1}</th>`)}</tr></thead>
+      <thead><tr><td class="empty"></td>${columns.map(
+        (at) => html`<th scope="col" title=${names[at]}>${at + 1}</th>`,
+      )}</tr></thead>
       <tbody>${names.slice(0, -1).map(
         (name, one) => html`<tr><th scope="row" title=${name}>${one + 1} ${name}</th>
-          ${columns.map((other) => (other > one ? html`<td><label class="box">${this._box(one, other, chosen)}</label></td>` : html`<td class="empty"></td>`))}</tr>`,
+          ${columns.map((other) =>
+            other > one
+              ? html`<td><label class="box">${this._box(one, other, chosen)}</label></td>`
+              : html`<td class="empty"></td>`,
+          )}</tr>`,
       )}</tbody>
     </table>`;
   }
@@ -76,14 +99,17 @@ class JwKitPairs extends LitElement {
     const {names} = this;
     return names.slice(0, -1).map(
       (name, one) => html`<fieldset><legend>${one + 1} ${name} joins</legend><div>
-        ${names.map((other, at) => (at > one ? html`<label>${this._box(one, at, chosen)} ${at + 1} ${other}</label>` : nothing))}
+        ${names.map((other, at) =>
+          at > one ? html`<label>${this._box(one, at, chosen)} ${at + 1} ${other}</label>` : nothing,
+        )}
       </div></fieldset>`,
     );
   }
 
   _box(one, other, chosen) {
     const key = `${one}-${other}`;
-    return html`<input type="checkbox" data-pair=${key} aria-label=${pairName([one, other], this.names)} .checked=${chosen.has(key)}
+    return html`<input type="checkbox" data-pair=${key} aria-label=${pairName([one, other], this.names)}
+      .checked=${chosen.has(key)}
       @change=${({target}) => send(this, 'jw-kit-edit', {kind: 'join', pair: [one, other], joined: target.checked})}>`;
   }
 

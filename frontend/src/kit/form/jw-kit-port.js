@@ -1,32 +1,51 @@
 import {css, html, nothing} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
+import {inside} from '../../shared/elements/inside.js';
 import {send} from '../../shared/elements/send.js';
 import {changesOf, control} from '../../shared/fields/control.js';
 import {base} from '../../shared/styles/base.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
 import {dutyWords, endWords, portName} from '../names.js';
 
+/**
+ * @import {Port} from '../edits.js'
+ * @import {Refused} from '../placed.js'
+ */
+
+/** @typedef {JwKitPort} KitPort - the element */
+
 const FIELDS = ['name', 'family', 'gender', 'highest_frequency_hz', 'power_w', 'impedance_ohm'];
 
 /**
  * One port: what it is in a row, its fields under it when open.
  *
- * @property {object} port
- * @property {number} at - its place
- * @property {number} count - how many there are
- * @property {number} least - how many there must be
- * @property {number} most - how many there may be
- * @property {boolean} open
- * @property {{field: string, message: string}} refused - marks the field it names
  * @fires jw-kit-edit
  * @fires jw-kit-toggle - {at}
  */
-class JwKitPort extends Speaking {
+class JwKitPort extends element(
+  {
+    port: value(/** @type {Port} */ (of)),
+    /** Its place. */
+    at: {type: Number},
+    /** How many there are. */
+    count: {type: Number},
+    /** How many there must be. */
+    least: {type: Number},
+    /** How many there may be. */
+    most: {type: Number},
+    open: {type: Boolean},
+    /** Marks the field it names. */
+    refused: value(/** @type {Refused | undefined} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     css`
       article { background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
       #toggle {
-        display: grid; grid-template-columns: 1.6em minmax(0, 1fr) auto; gap: 0 8px; align-items: center; width: 100%; min-height: 48px;
+        display: grid; grid-template-columns: 1.6em minmax(0, 1fr) auto; gap: 0 8px; align-items: center; width: 100%;
+        min-height: 48px;
         padding: 3px 10px; border: 0; background: none; color: inherit; text-align: left;
       }
       #toggle:hover .name { color: var(--accent); }
@@ -35,21 +54,17 @@ class JwKitPort extends Speaking {
       .sub, .end { color: var(--soft); font-size: 0.8rem; line-height: 1.25; }
       .sub { display: block; }
       .end { white-space: nowrap; }
-      .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end; padding: 6px 12px 2px; background: var(--sunk); }
-      .acts { display: flex; flex-wrap: wrap; gap: 6px; padding: 4px 12px 10px; background: var(--sunk); border-radius: 0 0 var(--round) var(--round); }
+      .fields {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end;
+        padding: 6px 12px 2px; background: var(--sunk);
+      }
+      .acts {
+        display: flex; flex-wrap: wrap; gap: 6px; padding: 4px 12px 10px; background: var(--sunk);
+        border-radius: 0 0 var(--round) var(--round);
+      }
       .acts button { font-size: 0.85rem; padding: 0 11px; }
     `,
   ];
-
-  static properties = {
-    port: {attribute: false},
-    at: {type: Number},
-    count: {type: Number},
-    least: {type: Number},
-    most: {type: Number},
-    open: {type: Boolean},
-    refused: {attribute: false},
-  };
 
   render() {
     const {at, port, refused} = this;
@@ -58,7 +73,9 @@ class JwKitPort extends Speaking {
       <button id="toggle" aria-expanded=${this.open} @click=${() => send(this, 'jw-kit-toggle', {at})}>
         <span class="at">${at + 1}</span>
         <span><span class="name">${name}</span>
-          <span class="sub">${refused ? html`<span class="error">needs a correction</span>` : dutyWords(port)}</span></span>
+          <span class="sub">${
+            refused ? html`<span class="error">needs a correction</span>` : dutyWords(port)
+          }</span></span>
         <span class="end">${endWords(this.vocabulary.lists.families, port.family, port.gender)}</span>
       </button>
       ${this.open ? this._form() : nothing}
@@ -66,26 +83,37 @@ class JwKitPort extends Speaking {
   }
 
   _form() {
-    const {at, count, port, refused} = this;
+    const {at, count} = this;
     const act = (id, words, off, detail) =>
-      html`<button id=${id} ?disabled=${off} @click=${() => send(this, 'jw-kit-edit', {at, ...detail})}>${words}</button>`;
+      html`<button id=${id} ?disabled=${off}
+        @click=${() => send(this, 'jw-kit-edit', {at, ...detail})}>${words}</button>`;
     return html`<div class="fields" @jw-change=${this._changed}>
-        ${FIELDS.map((name) => control(this.vocabulary, `port.${name}`, this.vocabulary.valueOf(port, `port.${name}`), refused?.field === name ? refused.message : ''))}
+        ${FIELDS.map((name) => this._field(name))}
       </div>
       <div class="acts">
-        ${act('up', 'Up', at === 0, {kind: 'move', to: at - 1})} ${act('down', 'Down', at === count - 1, {kind: 'move', to: at + 1})}
-        ${act('duplicate', 'Duplicate', count >= this.most, {kind: 'duplicate'})} ${act('remove', 'Remove', count <= this.least, {kind: 'remove'})}
+        ${act('up', 'Up', at === 0, {kind: 'move', to: at - 1})}
+        ${act('down', 'Down', at === count - 1, {kind: 'move', to: at + 1})}
+        ${act('duplicate', 'Duplicate', count >= this.most, {kind: 'duplicate'})}
+        ${act('remove', 'Remove', count <= this.least, {kind: 'remove'})}
       </div>`;
+  }
+
+  /** @param {string} name */
+  _field(name) {
+    const {port, refused} = this;
+    const key = `port.${name}`;
+    const error = refused?.field === name ? refused.message : '';
+    return control(this.vocabulary, key, this.vocabulary.valueOf(port, key), error);
   }
 
   /** The control that has the focus, by its id, so that it can have it again elsewhere. */
   get focused() {
-    return this.renderRoot.activeElement?.id ?? '';
+    return this.shadowRoot?.activeElement?.id ?? '';
   }
 
   focusOn(id) {
-    const wanted = this.renderRoot.getElementById(id);
-    (wanted && !wanted.disabled ? wanted : this.renderRoot.getElementById('toggle')).focus();
+    const isFree = id !== '' && this.renderRoot.querySelector(`#${id}:not(:disabled)`) !== null;
+    inside(this.renderRoot, isFree ? `#${id}` : '#toggle').focus();
   }
 
   _changed(event) {

@@ -1,4 +1,5 @@
 import {css, html} from 'lit';
+import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {base} from '../../shared/styles/base.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
@@ -6,13 +7,25 @@ import {NEW_PORT} from '../example.js';
 import './jw-kit-port.js';
 
 /**
+ * @import {Bounds, Port} from '../edits.js'
+ * @import {Refused} from '../placed.js'
+ * @import {KitPort} from './jw-kit-port.js'
+ */
+
+/**
  * The ports of a kit in order; they are moved by buttons and by Alt with the arrow keys.
  *
- * @property {object[]} ports
- * @property {{at: number, field: string, message: string}} refused - the port and field that must be corrected
  * @fires jw-kit-edit
  */
-class JwKitPorts extends Speaking {
+class JwKitPorts extends element(
+  {
+    ports: value(/** @type {Port[]} */ (of)),
+    /** The port and field that must be corrected. */
+    refused: value(/** @type {Refused | undefined} */ (of)),
+    _open: state(/** @type {number} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     css`
@@ -20,8 +33,6 @@ class JwKitPorts extends Speaking {
       #add { margin-top: 8px; font-size: 0.85rem; }
     `,
   ];
-
-  static properties = {ports: {attribute: false}, refused: {attribute: false}, _open: {state: true}};
 
   constructor() {
     super();
@@ -32,18 +43,19 @@ class JwKitPorts extends Speaking {
   willUpdate(changed) {
     const {refused} = this;
     const same = refused?.message === changed.get('refused')?.message;
-    if (changed.has('refused') && refused && !same) this._open = refused.at;
+    if (changed.has('refused') && refused && !same) this._open = refused.at ?? -1;
   }
 
   render() {
     const {ports, refused} = this;
-    const {least, most} = this.vocabulary.fields.kit.ports;
+    const {least, most} = /** @type {Bounds} */ (this.vocabulary.fields.kit.ports);
     return html`<ol @jw-kit-toggle=${this._toggled} @jw-kit-edit=${this._edited} @keydown=${this._key}>
         ${ports.map(
           (
             port,
             at,
-          ) => html`<li><jw-kit-port .port=${port} .at=${at} .count=${ports.length} .least=${least} .most=${most} .open=${at === this._open}
+          ) => html`<li><jw-kit-port .port=${port} .at=${at} .count=${ports.length} .least=${least} .most=${most}
+            .open=${at === this._open}
             .refused=${refused?.at === at ? refused : undefined}></jw-kit-port></li>`,
         )}
       </ol>
@@ -67,7 +79,8 @@ class JwKitPorts extends Speaking {
   async _focus(at, id) {
     await Promise.resolve();
     await this.updateComplete;
-    const card = this.renderRoot.querySelectorAll('jw-kit-port')[at];
+    const cards = /** @type {NodeListOf<KitPort>} */ (this.renderRoot.querySelectorAll('jw-kit-port'));
+    const card = cards[at];
     await card?.updateComplete;
     card?.focusOn(id);
   }

@@ -1,17 +1,21 @@
-import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
+import {css, html, nothing, unsafeCSS} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import {letterOf, readCell, refusedWord} from '../../shared/margins/reading.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
 import {decibels, digits, frequency, largestPower} from '../../shared/text/format.js';
 
-/**
- * All limits of one band over the families.
- *
- * @property {object} matrix - a matrix result
- * @property {number} column - index of the band in it
- * @property {number} power - the power level of the margin, in W
- */
-class JwBandLimits extends LitElement {
+/** @import {Matrix} from '../../shared/answers.js' */
+
+/** All limits of one band over the families. */
+class JwBandLimits extends element({
+  /** A matrix result. */
+  matrix: value(/** @type {Matrix} */ (of)),
+  /** Index of the band in it. */
+  column: {type: Number},
+  /** The power level of the margin, in W. */
+  power: {type: Number},
+}) {
   static styles = [
     base,
     unsafeCSS(STEP_RULES),
@@ -24,17 +28,17 @@ class JwBandLimits extends LitElement {
     `,
   ];
 
-  static properties = {matrix: {attribute: false}, column: {type: Number}, power: {type: Number}};
-
   render() {
     const {low_hz: low, high_hz: high} = this.matrix.columns[this.column];
-    return html`<p>${low === high ? frequency(low) : `${frequency(low)} to ${frequency(high)}`}. Cautious to generous figures; the power limits are PEP.</p>
+    return html`<p>${low === high ? frequency(low) : `${frequency(low)} to ${frequency(high)}`}. Cautious to generous
+    figures; the power limits are PEP.</p>
       <div class="scroll" tabindex="0" role="region" aria-label="Limits by family">
         <table class="plain">
           <thead>
             <tr>
               <th>Family</th><th class="number">Margin, dB</th><th class="number">Heat, W</th>
-              <th class="number">Voltage, W</th><th class="number">Match, dB</th><th class="number">Largest, W</th><th>Marks</th>
+              <th class="number">Voltage, W</th><th class="number">Match, dB</th><th
+                class="number">Largest, W</th><th>Marks</th>
             </tr>
           </thead>
           <tbody>
@@ -60,6 +64,10 @@ class JwBandLimits extends LitElement {
     </tr>`;
   }
 
+  /**
+   * @param {(?number)[]} ends - the cautious and the generous one
+   * @param {(value: ?number) => string} words
+   */
   _range([low, high], words) {
     if (low === null) return html`<td class="number">–</td>`;
     return html`<td class="number">${low === high ? words(low) : html`${words(low)}<br>to ${words(high)}`}</td>`;

@@ -1,17 +1,23 @@
-import {LitElement, css, html} from 'lit';
+import {css, html} from 'lit';
 import {limitFigure, limitLabel} from '../../shared/charts/figure.js';
 import '../../shared/charts/jw-chart.js';
+import {element, of, state, value} from '../../shared/elements/element.js';
 import {base} from '../../shared/styles/base.js';
+
+/**
+ * @import {Cell} from '../../shared/answers.js'
+ * @import {LoadCharts} from '../../shared/charts/jw-chart.js'
+ */
 
 const AXES = ['frequency', 'power'];
 
-/**
- * The charts of one limit of a cell; the binding one first, the others a tap away.
- *
- * @property {object} cell
- * @property {function(): Promise<object>} load - brings the chart library
- */
-class JwCharts extends LitElement {
+/** The charts of one limit of a cell; the binding one first, the others a tap away. */
+class JwCharts extends element({
+  cell: value(/** @type {Cell} */ (of)),
+  /** Brings the chart library. */
+  load: value(/** @type {LoadCharts} */ (of)),
+  _chosen: state(/** @type {string | undefined} */ (of)),
+}) {
   static styles = [
     base,
     css`
@@ -21,7 +27,11 @@ class JwCharts extends LitElement {
     `,
   ];
 
-  static properties = {cell: {attribute: false}, load: {attribute: false}, _chosen: {state: true}};
+  constructor() {
+    super();
+    /** @type {ReturnType<JwCharts['_chart']>[]} - made anew only where what they show changes */
+    this._charts = [];
+  }
 
   willUpdate(changed) {
     if (changed.has('cell') && changed.get('cell')?.family.id !== this.cell.family.id) this._chosen = undefined;
@@ -39,7 +49,8 @@ class JwCharts extends LitElement {
         ({along, figure, label}) => html`<h4>Against ${along}</h4>
           <jw-chart data-along=${along} .figure=${figure} .label=${label} .load=${this.load}></jw-chart>`,
       )}
-      <p class="quiet">Solid: most cautious figures; dotted: most generous; between them the range. The diamond is this cell.</p>`;
+      <p class="quiet">Solid: most cautious figures; dotted: most generous; between them the range. The diamond is this
+      cell.</p>`;
   }
 
   get _limit() {

@@ -1,25 +1,36 @@
-import {LitElement, css, html} from 'lit';
+import {css, html} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-steps.js';
 import {base} from '../../shared/styles/base.js';
 import {digits, power} from '../../shared/text/format.js';
 
 /**
- * The power allowed by heat, found two ways.
+ * @import {Catalogue, Step} from '../../shared/answers.js'
  *
- * @property {object} check
- * @property {object} catalogue
+ * @typedef {object} CrossCheck
+ * @property {number} rating_allowed_w
+ * @property {number} rating_allowed_high_w
+ * @property {number} first_principles_allowed_w
+ * @property {number} ratio
+ * @property {boolean} agrees
+ * @property {Step[]} steps
  */
-class JwCrossCheck extends LitElement {
+
+/** The power allowed by heat, found two ways. */
+class JwCrossCheck extends element({
+  check: value(/** @type {CrossCheck} */ (of)),
+  catalogue: value(/** @type {Catalogue | undefined} */ (of)),
+}) {
   static styles = [
     base,
     css`
-      summary { cursor: pointer; min-height: var(--target); align-content: center; color: var(--accent); font-size: 0.9rem; }
+      summary {
+        cursor: pointer; min-height: var(--target); align-content: center; color: var(--accent); font-size: 0.9rem;
+      }
       @media print { table { break-inside: avoid; } }
       .far { font-weight: 700; color: var(--alarm); }
     `,
   ];
-
-  static properties = {check: {attribute: false}, catalogue: {attribute: false}};
 
   render() {
     const {check} = this;
@@ -40,7 +51,11 @@ class JwCrossCheck extends LitElement {
         </tbody>
       </table>
       <p class=${check.agrees ? 'quiet' : 'far'}>
-        ${check.agrees ? 'The two agree within a factor of three.' : 'The two differ by more than a factor of three: take the number with care.'}
+        ${
+          check.agrees
+            ? 'The two agree within a factor of three.'
+            : 'The two differ by more than a factor of three: take the number with care.'
+        }
       </p>
       <details class="more">
         <summary>Steps from first principles</summary>

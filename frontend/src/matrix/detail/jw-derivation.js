@@ -1,4 +1,5 @@
-import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
+import {css, html, nothing, unsafeCSS} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-cautions.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
@@ -10,22 +11,31 @@ import './jw-limit.js';
 import './jw-losses.js';
 
 /**
- * Why a cell says what it says: verdict, limits with their steps, charts, checks, losses.
- *
- * @property {object} cell - a cell result
- * @property {object} catalogue - formulas and sources
- * @property {function(): Promise<object>} loadCharts
+ * @import {Catalogue, Cell} from '../../shared/answers.js'
+ * @import {LoadCharts} from '../../shared/charts/jw-chart.js'
  */
-class JwDerivation extends LitElement {
+
+/** Why a cell says what it says: verdict, limits with their steps, charts, checks, losses. */
+class JwDerivation extends element({
+  /** A cell result. */
+  cell: value(/** @type {Cell} */ (of)),
+  /** Formulas and sources. */
+  catalogue: value(/** @type {Catalogue | undefined} */ (of)),
+  loadCharts: value(/** @type {LoadCharts} */ (of)),
+}) {
   static styles = [
     base,
     packStyles,
     unsafeCSS(STEP_RULES),
     css`
       .verdict { display: flex; gap: 14px; align-items: center; padding-bottom: 12px; }
-      .verdict b { padding: 10px 12px; border-radius: var(--round); font-size: 1.5rem; line-height: 1; white-space: nowrap; }
+      .verdict b {
+        padding: 10px 12px; border-radius: var(--round); font-size: 1.5rem; line-height: 1; white-space: nowrap;
+      }
       .verdict b[data-step='refused'] { font-size: 1rem; background: var(--refused); color: var(--refused-ink); }
-      .facts { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 8px 14px; padding-bottom: 6px; }
+      .facts {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 8px 14px; padding-bottom: 6px;
+      }
       dt { color: var(--soft); font-size: 0.78rem; }
       dd { font-weight: 600; }
       section { margin-top: 20px; }
@@ -38,11 +48,11 @@ class JwDerivation extends LitElement {
         section:has(> .more:not([open])) { display: none; }
         h3 { break-after: avoid; }
       }
-      summary { cursor: pointer; min-height: var(--target); align-content: center; color: var(--accent); font-size: 0.9rem; }
+      summary {
+        cursor: pointer; min-height: var(--target); align-content: center; color: var(--accent); font-size: 0.9rem;
+      }
     `,
   ];
-
-  static properties = {cell: {attribute: false}, catalogue: {attribute: false}, loadCharts: {attribute: false}};
 
   render() {
     const {cell, catalogue} = this;
@@ -57,7 +67,9 @@ class JwDerivation extends LitElement {
       <dl class="facts">${this._facts()}</dl>
       <section aria-label="Limits">
         <h3>Limits</h3>
-        ${cell.limits.map((limit) => html`<jw-limit data-limit=${limit.id} .limit=${limit} .catalogue=${catalogue}></jw-limit>`)}
+        ${cell.limits.map(
+          (limit) => html`<jw-limit data-limit=${limit.id} .limit=${limit} .catalogue=${catalogue}></jw-limit>`,
+        )}
       </section>
       <section><h3>Charts</h3><jw-charts .cell=${cell} .load=${this.loadCharts}></jw-charts></section>
       <section><h3>Checks</h3>${this._gates()}</section>
@@ -65,7 +77,8 @@ class JwDerivation extends LitElement {
         <h3>Loss of the mated pair</h3>
         <jw-losses .losses=${cell.losses} .sources=${catalogue?.sources}></jw-losses>
       </section>
-      <section><h3>Heat, two ways</h3><jw-cross-check .check=${cell.cross_check} .catalogue=${catalogue}></jw-cross-check></section>
+      <section><h3>Heat, two ways</h3><jw-cross-check .check=${cell.cross_check}
+        .catalogue=${catalogue}></jw-cross-check></section>
       <section>
         <h3>Breakdown of the air gap and wave modes</h3>
         <p class="quiet">For information; these do not enter the margin.</p>
@@ -111,7 +124,8 @@ class JwDerivation extends LitElement {
       <tbody>
         ${this.cell.gates.map(
           (gate) => html`<tr class=${gate.passed ? 'gate' : 'gate failed'} data-gate=${gate.id}>
-            <td>${gate.passed ? '✓' : gate.hard ? '✕' : '!'}<span class="unseen">${gate.passed ? 'passed' : gate.hard ? 'refuses' : 'marked'}</span></td>
+            <td>${gate.passed ? '✓' : gate.hard ? '✕' : '!'}<span
+              class="unseen">${gate.passed ? 'passed' : gate.hard ? 'refuses' : 'marked'}</span></td>
             <td>${gate.name}</td>
             <td>${gate.sentence} ${gate.kind ? html`<span class="kind">${gate.kind}</span>` : nothing}</td>
           </tr>`,

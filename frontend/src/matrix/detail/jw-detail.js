@@ -1,4 +1,5 @@
-import {LitElement, css, html} from 'lit';
+import {css, html} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-methods.js';
 import {base} from '../../shared/styles/base.js';
 import {openColumn} from '../shown.js';
@@ -8,34 +9,29 @@ import './jw-data-sheet.js';
 import './jw-derivation.js';
 
 /**
- * What the open sheet shows: one of derivation, family, band, methods, website, or why it cannot.
- *
- * @property {string} kind
- * @property {object} state
- * @property {object} matrix
- * @property {object} cell - the cell result asked for; undefined while it is awaited
- * @property {object} catalogue - undefined while it is awaited
- * @property {Error} error - why what is awaited does not come
- * @property {number} power - the power level printed, in W
- * @property {function(): Promise<object>} loadCharts
- * @property {function(): Promise<string>} loadEmbed
- * @property {{ask: function}} transport
+ * @import {Catalogue, Cell, Matrix, Transport} from '../../shared/answers.js'
+ * @import {LoadCharts} from '../../shared/charts/jw-chart.js'
+ * @import {State} from '../fields.js'
  */
-class JwDetail extends LitElement {
-  static styles = [base, css`.room { height: 70vh; }`];
 
-  static properties = {
-    kind: {type: String},
-    state: {attribute: false},
-    matrix: {attribute: false},
-    cell: {attribute: false},
-    catalogue: {attribute: false},
-    error: {attribute: false},
-    power: {type: Number},
-    loadCharts: {attribute: false},
-    loadEmbed: {attribute: false},
-    transport: {attribute: false},
-  };
+/** What the open sheet shows: one of derivation, family, band, methods, website, or why it cannot. */
+class JwDetail extends element({
+  kind: {type: String},
+  state: value(/** @type {State} */ (of)),
+  matrix: value(/** @type {Matrix} */ (of)),
+  /** The cell result asked for; undefined while it is awaited. */
+  cell: value(/** @type {Cell | undefined} */ (of)),
+  /** Undefined while it is awaited. */
+  catalogue: value(/** @type {Catalogue | undefined} */ (of)),
+  /** Why what is awaited does not come. */
+  error: value(/** @type {Error | undefined} */ (of)),
+  /** The power level printed, in W. */
+  power: {type: Number},
+  loadCharts: value(/** @type {LoadCharts} */ (of)),
+  loadEmbed: value(/** @type {() => Promise<string>} */ (of)),
+  transport: value(/** @type {Transport} */ (of)),
+}) {
+  static styles = [base, css`.room { height: 70vh; }`];
 
   render() {
     return this._view() ?? html`<p class="room" role="status">${this.error?.message ?? this._waiting()}</p>`;
@@ -60,10 +56,12 @@ class JwDetail extends LitElement {
       case 'methods':
         return catalogue && html`<jw-methods .catalogue=${catalogue}></jw-methods>`;
       case 'website':
-        return html`<jw-website .state=${state} .power=${this.power} .transport=${this.transport} .loadEmbed=${this.loadEmbed}></jw-website>`;
+        return html`<jw-website .state=${state} .power=${this.power} .transport=${this.transport}
+          .loadEmbed=${this.loadEmbed}></jw-website>`;
       case 'family': {
         const sheet = catalogue?.families.find(({id}) => id === state.family);
         return (
+          catalogue &&
           sheet &&
           html`<jw-data-sheet .sheet=${sheet} .sources=${catalogue.sources} .packs=${catalogue.packs}></jw-data-sheet>`
         );

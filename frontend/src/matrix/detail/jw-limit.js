@@ -1,28 +1,38 @@
-import {LitElement, css, html, nothing, unsafeCSS} from 'lit';
+import {css, html, nothing, unsafeCSS} from 'lit';
+import {element, of, state, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-steps.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
 import {decibels, power} from '../../shared/text/format.js';
 
-/**
- * One limit of a cell with its margin, its sentence and its steps.
- *
- * @property {object} limit
- * @property {object} catalogue
- */
-class JwLimit extends LitElement {
+/** @import {Catalogue, Limit} from '../../shared/answers.js' */
+
+/** One limit of a cell with its margin, its sentence and its steps. */
+class JwLimit extends element({
+  limit: value(/** @type {Limit} */ (of)),
+  catalogue: value(/** @type {Catalogue | undefined} */ (of)),
+  binding: {type: Boolean, reflect: true},
+  _open: state(/** @type {boolean} */ (of)),
+}) {
   static styles = [
     base,
     unsafeCSS(STEP_RULES),
     css`
       details { border: 1px solid var(--line); border-radius: var(--round); }
       :host([binding]) details { border: 2px solid var(--accent); }
-      summary { display: flex; flex-wrap: wrap; gap: 4px 10px; align-items: center; min-height: 52px; padding: 6px 12px; cursor: pointer; }
+      summary {
+        display: flex; flex-wrap: wrap; gap: 4px 10px; align-items: center; min-height: 52px; padding: 6px 12px;
+        cursor: pointer;
+      }
       summary::marker { content: ''; }
-      summary::after { content: 'steps'; margin-left: auto; color: var(--accent); font-size: 0.85rem; text-decoration: underline; }
+      summary::after {
+        content: 'steps'; margin-left: auto; color: var(--accent); font-size: 0.85rem; text-decoration: underline;
+      }
       details[open] summary::after { content: 'fold'; }
       .margin { padding: 3px 8px; border-radius: 5px; font-weight: 700; }
-      .binds { padding: 1px 8px; border-radius: 99px; background: var(--accent); color: var(--accent-ink); font-size: 0.75rem; }
+      .binds {
+        padding: 1px 8px; border-radius: 99px; background: var(--accent); color: var(--accent-ink); font-size: 0.75rem;
+      }
       p { flex: 1 0 100%; font-size: 0.9rem; }
       jw-steps { padding: 0 12px 10px; }
       @media print {
@@ -32,17 +42,11 @@ class JwLimit extends LitElement {
     `,
   ];
 
-  static properties = {
-    limit: {attribute: false},
-    catalogue: {attribute: false},
-    binding: {type: Boolean, reflect: true},
-    _open: {state: true},
-  };
-
   willUpdate(changed) {
     if (!changed.has('limit')) return;
-    if (this.binding !== this.limit.binding || this._open === undefined) this._open = this.limit.binding;
-    this.binding = this.limit.binding;
+    const {binding} = this.limit;
+    if (changed.get('limit')?.binding !== binding) this._open = binding;
+    this.binding = binding;
   }
 
   render() {

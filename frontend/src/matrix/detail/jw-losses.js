@@ -1,7 +1,11 @@
-import {LitElement, css, html} from 'lit';
+import {css, html} from 'lit';
+import {element, of, value} from '../../shared/elements/element.js';
 import {base} from '../../shared/styles/base.js';
 import {digits} from '../../shared/text/format.js';
 
+/** @import {Source} from '../../shared/answers.js' */
+
+/** @type {['contact_db' | 'conductor_db' | 'dielectric_db' | 'mismatch_db', string][]} */
 const CAUSES = [
   ['contact_db', 'contacts'],
   ['conductor_db', 'conductors, skin effect'],
@@ -22,12 +26,22 @@ const FIGURES = {
 };
 
 /**
- * Loss of the mated pair by cause; the computed and the published figure stand apart.
- *
- * @property {object} losses
- * @property {object[]} sources
+ * @typedef {object} Losses - of the mated pair, in dB
+ * @property {number} contact_db
+ * @property {number} conductor_db
+ * @property {number} dielectric_db
+ * @property {number} mismatch_db
+ * @property {number} expected_db
+ * @property {number} guaranteed_db
+ * @property {string} guaranteed_source
+ * @property {keyof typeof FIGURES} guaranteed_kind
  */
-class JwLosses extends LitElement {
+
+/** Loss of the mated pair by cause; the computed and the published figure stand apart. */
+class JwLosses extends element({
+  losses: value(/** @type {Losses} */ (of)),
+  sources: value(/** @type {Source[] | undefined} */ (of)),
+}) {
   static styles = [
     base,
     css`
@@ -41,8 +55,6 @@ class JwLosses extends LitElement {
     `,
   ];
 
-  static properties = {losses: {attribute: false}, sources: {attribute: false}};
-
   render() {
     const {losses} = this;
     const largest = Math.max(...CAUSES.map(([key]) => losses[key]));
@@ -55,8 +67,8 @@ class JwLosses extends LitElement {
         <table class="plain">
           <tbody>
             ${CAUSES.map(
-              ([key, words]) => html`<tr>
-                <th scope="row">${words}</th>
+              ([key, cause]) => html`<tr>
+                <th scope="row">${cause}</th>
                 <td class="number">${digits(losses[key], 3)} dB</td>
                 <td><i style="width:${largest > 0 ? (losses[key] / largest) * 100 : 0}%"></i></td>
               </tr>`,

@@ -1,4 +1,5 @@
 import {css, html, nothing} from 'lit';
+import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {copyLink} from '../../shared/export/copy-link.js';
 import {save} from '../../shared/export/save.js';
@@ -8,6 +9,12 @@ import {base} from '../../shared/styles/base.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
 import {NOTHING_OPEN, matrixRequest} from '../requests.js';
 import {SCRIPT_FILE, SNAPSHOT_FILE, snippet} from './snippet.js';
+
+/**
+ * @import {Transport} from '../../shared/answers.js'
+ * @import {State} from '../fields.js'
+ * @import {Look} from './snippet.js'
+ */
 
 const WAYS = [
   [
@@ -39,42 +46,44 @@ const isPublic = ({protocol, hostname}) => protocol.startsWith('http') && !/^(lo
 /**
  * The line that puts the shown matrix on another website, the files it needs, and how it looks there.
  *
- * @property {object} state
- * @property {number} power - the power level printed, in W
- * @property {{ask: function}} transport
- * @property {function(): Promise<string>} loadEmbed - defines the element, resolves to its script's text
  * @fires jw-notice - {text, link}: the line was copied, or is to be copied by hand
  */
-class JwWebsite extends Speaking {
+class JwWebsite extends element(
+  {
+    state: value(/** @type {State} */ (of)),
+    /** The power level printed, in W. */
+    power: {type: Number},
+    transport: value(/** @type {Transport} */ (of)),
+    /** Defines the element, resolves to its script's text. */
+    loadEmbed: value(/** @type {() => Promise<string>} */ (of)),
+    _way: state(/** @type {string} */ (of)),
+    _look: state(/** @type {Look} */ (of)),
+    _script: state(/** @type {string} */ (of)),
+    _failed: state(/** @type {string} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     css`
       :host > * + * { margin-top: 14px; }
       .ways { display: flex; flex-wrap: wrap; gap: 6px; }
-      .choices { display: grid; grid-template-columns: repeat(auto-fill, minmax(190px, 1fr)); gap: 10px 14px; align-items: end; }
+      .choices {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(190px, 1fr)); gap: 10px 14px; align-items: end;
+      }
       label { display: grid; gap: 3px; font-size: 0.85rem; }
       label:has([type='checkbox']) { display: flex; gap: 10px; align-items: center; min-height: var(--target); }
       input[type='checkbox'] { width: 22px; height: 22px; }
       .wide { grid-column: 1 / -1; }
       textarea {
-        width: 100%; min-height: 7.5rem; padding: 10px; font: 0.82rem/1.45 ui-monospace, monospace; color: inherit; resize: vertical;
+        width: 100%; min-height: 7.5rem; padding: 10px; font: 0.82rem/1.45 ui-monospace, monospace; color: inherit;
+        resize: vertical;
         background: var(--sunk); border: 1px solid var(--edge); border-radius: var(--round); overflow-wrap: anywhere;
       }
       .acts { display: flex; flex-wrap: wrap; gap: 6px; }
       .preview { min-height: 320px; }
     `,
   ];
-
-  static properties = {
-    state: {attribute: false},
-    power: {type: Number},
-    transport: {attribute: false},
-    loadEmbed: {attribute: false},
-    _way: {state: true},
-    _look: {state: true},
-    _script: {state: true},
-    _failed: {state: true},
-  };
 
   constructor() {
     super();
@@ -99,19 +108,26 @@ class JwWebsite extends Speaking {
 
   render() {
     const ways = location.protocol.startsWith('http') ? WAYS : WAYS.slice(0, 1);
-    const [, , words] = WAYS.find(([way]) => way === this._way);
-    return html`<p>The matrix as it is set now, with every derivation, on a page of your own. Each cell opens there as it does here.</p>
+    const [, , words] = WAYS.find(([way]) => way === this._way) ?? WAYS[0];
+    return html`<p>The matrix as it is set now, with every derivation, on a page of your own. Each cell opens there as
+    it does here.</p>
       <div class="ways" role="group" aria-label="How it is brought in">
-        ${ways.map(([way, name]) => html`<button data-way=${way} aria-pressed=${way === this._way} @click=${() => (this._way = way)}>${name}</button>`)}
+        ${ways.map(
+          ([way, name]) =>
+            html`<button data-way=${way} aria-pressed=${way === this._way}
+              @click=${() => (this._way = way)}>${name}</button>`,
+        )}
       </div>
       <p class="quiet">${words}</p>
       <div class="choices">
         ${this._select('theme', 'Light or dark', THEMES)} ${this._select('lang', 'Language', LANGUAGES)}
-        <label><input id="site-compact" type="checkbox" .checked=${this._look.compact} @change=${({target}) => this._set('compact', target.checked)}>Compact: numbers only</label>
+        <label><input id="site-compact" type="checkbox" .checked=${this._look.compact}
+          @change=${({target}) => this._set('compact', target.checked)}>Compact: numbers only</label>
         ${
           this._way === 'files'
             ? html`<label class="wide">Where the full page lies for your visitors; empty for nowhere
-              <input id="site-page" placeholder="jointwise.html" .value=${this._look.page} @input=${({target}) => this._set('page', target.value.trim())}></label>`
+              <input id="site-page" placeholder="jointwise.html" .value=${this._look.page}
+                @input=${({target}) => this._set('page', target.value.trim())}></label>`
             : nothing
         }
       </div>
@@ -121,12 +137,14 @@ class JwWebsite extends Speaking {
   _select(name, words, options) {
     return html`<label>${words}
       <select id="site-${name}" @change=${({target}) => this._set(name, target.value)}>
-        ${options.map(([value, label]) => html`<option value=${value} ?selected=${value === this._look[name]}>${label}</option>`)}
+        ${options.map(
+          ([id, label]) => html`<option value=${id} ?selected=${id === this._look[name]}>${label}</option>`,
+        )}
       </select></label>`;
   }
 
-  _set(name, value) {
-    this._look = {...this._look, [name]: value};
+  _set(name, chosen) {
+    this._look = {...this._look, [name]: chosen};
   }
 
   get _server() {
@@ -155,13 +173,16 @@ class JwWebsite extends Speaking {
         <button id="copy" @click=${async () => send(this, 'jw-notice', await copied(line))}>Copy the line</button>
         ${
           this._way === 'files'
-            ? html`<button id="save-script" @click=${() => save(SCRIPT_FILE, 'text/javascript', this._script)}>Save ${SCRIPT_FILE}</button>
-              <button id="save-snapshot" @click=${() => save(SNAPSHOT_FILE, 'application/json', text)}>Save ${SNAPSHOT_FILE}</button>`
+            ? html`<button id="save-script" @click=${() => save(SCRIPT_FILE, 'text/javascript', this._script)}>Save
+            ${SCRIPT_FILE}</button>
+              <button id="save-snapshot" @click=${() => save(SNAPSHOT_FILE, 'application/json', text)}>Save
+              ${SNAPSHOT_FILE}</button>`
             : nothing
         }
       </div>
       <h3>As your visitors see it</h3>
-      <div class="preview"><jointwise-matrix .snapshot=${text} theme=${theme} lang=${lang || nothing} ?compact=${compact} link=${page || nothing}></jointwise-matrix></div>`;
+      <div class="preview"><jointwise-matrix .snapshot=${text} theme=${theme} lang=${lang || nothing}
+        ?compact=${compact} link=${page || nothing}></jointwise-matrix></div>`;
   }
 }
 

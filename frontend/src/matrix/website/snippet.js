@@ -23,9 +23,11 @@ const FITTED =
   'if(f.contentWindow===e.source&&e.data&&e.data.type==="jointwise-height")f.height=e.data.height})</script>';
 
 /**
+ * @typedef {{theme: string, lang: string, compact: boolean, page: string}} Look - with the address of the full page
+ *
  * @param {string} way - files, server or frame
- * @param {{server: string, fragment: string, page: string, theme: string, lang: string, compact: boolean, rows: number, columns: number}} wanted -
- * address of this page's server, scenario as in a link, address of the full page, and how it looks
+ * @param {Look & {server: string, fragment: string, rows: number, columns: number}} wanted - with the address of this
+ * page's server, and the scenario as in a link
  */
 export function snippet(way, {server, fragment, page, theme, lang, compact, rows, columns}) {
   const look = {theme: theme === 'auto' ? '' : theme, lang, compact};
@@ -41,11 +43,10 @@ export function snippet(way, {server, fragment, page, theme, lang, compact, rows
       return script(new URL(SCRIPT_FILE, server).href) + tag('jointwise-matrix', {link, ...look});
   }
   const address = new URL('embed.html', server);
-  address.search = new URLSearchParams(
-    Object.entries(look)
-      .filter(([, value]) => value)
-      .map(([name, value]) => [name, value === true ? '' : value]),
-  );
+  const query = Object.entries(look)
+    .filter(([, value]) => value)
+    .map(([name, value]) => [name, value === true ? '' : String(value)]);
+  address.search = String(new URLSearchParams(query));
   address.hash = fragment;
   const height = FRAME_AROUND + rows * (compact ? FRAME_COMPACT_ROW : FRAME_ROW);
   return (

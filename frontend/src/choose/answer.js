@@ -1,0 +1,45 @@
+/**
+ * What the core answers about the families for one joint, as far as the page reads it.
+ *
+ * @import {Column} from '../shared/answers.js'
+ *
+ * @typedef {object} Choice - one family against all demands
+ * @property {string} family
+ * @property {string} name
+ * @property {string} pack - that the family comes from; empty for a built-in one
+ * @property {boolean} passes
+ * @property {?number} rank - 1 is best; equal ranks are ties; null where it does not pass
+ * @property {?number} margin_db - the smallest cautious one over all columns and limits; null where it is refused
+ * @property {?number} margin_high_db
+ * @property {boolean} undecided
+ * @property {?string} binding
+ * @property {?string} binding_column
+ * @property {boolean} port_binds - whether the port's own joint has less room than this family's
+ * @property {number} loss_db - of the mated pair at the highest frequency
+ * @property {number} diameter_m
+ * @property {string} coupling
+ * @property {number} torque_nm
+ * @property {boolean} needs_adapter
+ * @property {boolean} best_in_something
+ * @property {{name: string, sentence: string}[]} rejections - the demands it misses
+ * @property {{needed: number, good_for: number, runs_out_after_years: ?number}} wear - matings
+ * @property {{stands: string, stands_sealed: string, asked: string}} weather
+ *
+ * @typedef {object} Relaxation - one demand that, relaxed alone, lets families pass
+ * @property {string} demand
+ * @property {string} sentence
+ * @property {?string} field - of the request, that can be set to `value`
+ * @property {any} value
+ *
+ * @typedef {object} Answer
+ * @property {Column[]} columns
+ * @property {number} power_w
+ * @property {Choice[]} choices
+ * @property {string[]} passing
+ * @property {string[]} port_doubts
+ * @property {string} rule
+ * @property {string} verdict
+ * @property {Relaxation[]} relaxations
+ * @property {string[]} cautions
+ */
+export {};
