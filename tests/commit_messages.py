@@ -10,7 +10,7 @@ from pathlib import Path
 
 ROOT = Path(__file__).parents[1]
 LONGEST_SUBJECT = 72
-KEPT_SINCE = "a9e7a39f3fd8"
+KEPT_SINCE = "2bfcb419869858062b49a5772c90827b581a74cf"
 """The last commit before the rule."""
 
 
