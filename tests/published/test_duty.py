@@ -9,6 +9,13 @@ from jointwise.calc.matrix.matrix import matrix
 from jointwise.calc.matrix.requests import MatrixRequest
 
 BULLETIN = "OET Bulletin 65 Supplement B (97-01), Table 2, as quoted"
+AM = "article on AM and PEP, 4 July 2002: 375 W of carrier, 562.5 W mean, 1500 W PEP at full modulation by a sine"
+COMPARISON = "national league's journal, comparison of modes, text as corrected on 11 August 2014, p. 1"
+DMR = "ETSI TS 102 361-1, two slots of 30 ms, as quoted"
+GUIDE = "user guide of the suite of weak-signal modes, chapter Protocols, Table 7; sequences: chapter Modes"
+SYMBOLS = "the same guide, chapter Protocols: 79 symbols at 6.25 baud; sequences: chapter Modes"
+FAST = "the same guide, chapters Protocols and VHF features: without gaps, 15 s or 30 s by local custom"
+EME = "national league's handbook, 1988, EME operating techniques, as quoted: twelve periods to the half hour"
 
 DUTY_FACTORS = [  # mode, printed per cent
     ("ssb", 20, BULLETIN),
@@ -17,9 +24,25 @@ DUTY_FACTORS = [  # mode, printed per cent
     ("rtty", 100, BULLETIN),
     ("cw", 40, BULLETIN),
     ("carrier", 100, BULLETIN),
+    ("am", 100 * 562.5 / 1500, AM),
+    ("psk31", 75, COMPARISON),
+    ("dmr", 50, DMR),
+    ("sstv", 100, "book on slow-scan television, 2012, chapter 4: one tone at a time"),
 ]
 
-FULL_DUTY = ["ft8", "wspr", "rtty", "sstv", "fm"]
+TIMED = [  # mode, published time on air in s, published sequence in s
+    ("ft8", 79 / 6.25, 15, SYMBOLS),
+    ("ft4", 5.04, 7.5, GUIDE),
+    ("jt65", 46.8, 60, GUIDE),
+    ("q65_60", 51.0, 60, GUIDE),
+    ("q65_300", 293.8, 300, GUIDE),
+    ("wspr", 110.6, 120, GUIDE),
+    ("msk144", 30, 30, FAST),
+    ("cw_eme", 1800 / 12, 1800 / 12, EME),
+]
+
+CONSTANT_ENVELOPE = [mode for mode, *_ in TIMED if mode != "cw_eme"]
+FULL_DUTY = [*CONSTANT_ENVELOPE, "rtty", "sstv", "fm"]
 
 
 def heat_allowed(mode):
@@ -28,9 +51,48 @@ def heat_allowed(mode):
 
 
 @pytest.mark.parametrize(("mode", "percent", "source"), DUTY_FACTORS)
-def test_duty_factor_is_the_bulletins(mode, percent, source):
-    """A mode's duty factor is the one that the bulletin prints."""
+def test_duty_factor_is_the_published_one(mode, percent, source):
+    """A mode's duty factor is the one that its source prints."""
     assert catalogue().modes[mode].duty_factor.value == pytest.approx(percent / 100, abs=0.0005), source
+
+
+@pytest.mark.parametrize("mode", CONSTANT_ENVELOPE)
+def test_weak_signal_modes_have_a_constant_envelope(mode):
+    """The guide: "continuous phase and constant envelope" for all of its modes (chapter Protocols, overview)."""
+    assert catalogue().modes[mode].duty_factor.value == 1
+
+
+@pytest.mark.parametrize(("mode", "on_s", "sequence_s", "source"), TIMED)
+def test_timed_modes_send_in_every_other_sequence(mode, on_s, sequence_s, source):
+    """One transmission as published, then silence to the end of the other station's sequence."""
+    entry = catalogue().modes[mode]
+
+    assert entry.on_time_s.value == pytest.approx(on_s, abs=1e-9), source
+    assert entry.on_time_s.value + entry.off_time_s.value == pytest.approx(2 * sequence_s, abs=1e-9), source
+
+
+def test_am_is_the_mean_of_a_full_envelope_over_its_peak():
+    """A carrier modulated fully by a sine: the mean of ((1 + cos p)/2)² over a cycle is 3/8."""
+    envelope = (1 + np.cos(np.linspace(0, 2 * np.pi, 1000, endpoint=False))) / 2
+
+    assert catalogue().modes["am"].duty_factor.value == pytest.approx(np.mean(envelope**2), abs=1e-12)
+
+
+def test_psk31_is_the_mean_of_its_ones_and_zeros():
+    """A one leaves the envelope at its peak, a zero turns the phase through a half cosine: 1 and 1/2, as often."""
+    turning = np.cos(np.linspace(0, np.pi, 1000, endpoint=False))
+
+    assert catalogue().modes["psk31"].duty_factor.value == pytest.approx((1 + np.mean(turning**2)) / 2, abs=1e-12)
+
+
+def test_cw_by_eme_is_the_word_paris_over_and_over():
+    """The comparison prints 0.44 for PARIS: dots of key down in its 50, with the gaps after letters and word."""
+    letters = [".--.", ".-", ".-.", "..", "..."]
+    down = sum({".": 1, "-": 3}[sign] for letter in letters for sign in letter)
+    gaps = sum(len(letter) - 1 for letter in letters) + 3 * (len(letters) - 1) + 7
+
+    assert down + gaps == 50
+    assert catalogue().modes["cw_eme"].duty_factor.value == pytest.approx(down / 50, abs=1e-12), COMPARISON
 
 
 def test_average_power_of_the_bulletins_example():

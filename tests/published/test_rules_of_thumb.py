@@ -52,7 +52,7 @@ def test_a_smaller_family_stands_less(smaller, larger):
     assert (powers[smaller][both] < powers[larger][both]).all()
 
 
-@pytest.mark.parametrize("mode", ["ft8", "rtty", "fm", "sstv", "wspr"])
+@pytest.mark.parametrize("mode", ["ft8", "ft4", "jt65", "q65_300", "msk144", "rtty", "fm", "sstv", "wspr"])
 def test_full_duty_modes_never_stand_more_than_ssb(mode):
     """The largest power of a full-duty mode is at most that of SSB at every band and family."""
     full, speech = largest(mode), largest("ssb")
