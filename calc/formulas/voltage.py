@@ -98,16 +98,16 @@ def uniform_breakdown_voltage(delta: Number, g: Number) -> Number:
 
 @formula(
     title="Corona onset between coaxial cylinders (Peek)",
-    equation="V_k = 3e6*delta*(1 + 0.0301/sqrt(delta*d/2))*d/2*log(D/d)",
+    equation="V_k = 3.1e6*delta*(1 + 0.0308/sqrt(delta*d/2))*d/2*log(D/d)",
     symbols={
         "V_k": ("onset voltage, peak", "V"),
         "delta": _DELTA,
         "d": CENTRE_DIAMETER,
         "D": BORE,
     },
-    validity="polished, dry, D/d above about 2.7; Peek's law in metres: 30 kV/cm, 0.301 cm^0.5",
+    validity="polished, dry, D/d above about 2.7; Peek's constants of concentric cylinders: 31 kV/cm, 0.308 cm^0.5",
     holds=lambda d, D: 2.7 * d < D,
-    source="peek_1929",
+    source="peek_cylinders",
 )
 def peek_onset_voltage(delta: Number, d: Number, D: Number) -> Number:
-    return 3e6 * delta * (1 + 0.0301 / np.sqrt(delta * d / 2)) * d / 2 * np.log(D / d)
+    return 3.1e6 * delta * (1 + 0.0308 / np.sqrt(delta * d / 2)) * d / 2 * np.log(D / d)
