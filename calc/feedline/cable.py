@@ -11,7 +11,7 @@ from ..formulas.formula import Broadcast, Number, purpose
 from ..numeric.units import engineering
 from ..physics.gates import EXPOSURES, GateResult, heat_room
 from ..physics.ratings import CAUTIOUS, ENDS
-from ..physics.scenario import Exposure
+from ..physics.scenario import Surroundings
 from ..physics.station import Station
 from ..waves.cable_fit import attenuation_coefficients
 from ..waves.two_port import TwoPort, Waves, line_section
@@ -196,13 +196,16 @@ class CableLink(Link):
         return np.full(np.shape(frequency), not all(gate.passed for gate in self.gates(0.0, power_w)))
 
 
-def cable_marks(entry: Cable, frequency: float, exposure: Exposure) -> list[str]:
-    """A sentence for each soft doubt about a cable at a frequency [Hz] in some weather."""
+def cable_marks(entry: Cable, frequency: float, site: Surroundings) -> list[str]:
+    """A sentence for each soft doubt about a cable at a frequency [Hz] and a site."""
     marks = []
     fit = attenuation_coefficients(entry.attenuation)
     if not fit.f_low <= frequency <= fit.f_high:
         reach = f"{engineering(fit.f_low, 'Hz')} to {engineering(fit.f_high, 'Hz')}"
         marks.append(f"Published loss figures of {entry.name} reach from {reach}; beyond them the law is drawn on.")
-    if EXPOSURES.index(exposure) > EXPOSURES.index(entry.outdoor_use):
-        marks.append(f"The jacket of {entry.name} stands: {entry.outdoor_use}; the site: {exposure}.")
+    if EXPOSURES.index(site.exposure) > EXPOSURES.index(entry.outdoor_use):
+        marks.append(f"The jacket of {entry.name} stands: {entry.outdoor_use}; the site: {site.exposure}.")
+    lowest_c = entry.lowest_temperature_c.value
+    if site.ambient_temperature_c < lowest_c:
+        marks.append(f"{entry.name} is rated down to {lowest_c:g} °C; the site: {site.ambient_temperature_c:g} °C.")
     return marks

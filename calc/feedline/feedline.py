@@ -97,7 +97,7 @@ def _cable_link(site: Surroundings, index: int, run: CableRun, station: Station,
         models=(CableModel(cautious, run.length_m, station), CableModel(generous, run.length_m, station)),
         pack=catalogue().pack_of("cables", cable.id),
         cable=cable.id,
-        marks=cable_marks(cable, frequency, site.exposure),
+        marks=cable_marks(cable, frequency, site),
     )
 
 

@@ -124,7 +124,7 @@ def _cables(request: LineRequest, feedline: Feedline, index: int, link: CableLin
         if cable.id != link.cable
         and abs(cable.impedance_ohm.value / impedance - 1) < SAME_IMPEDANCE
         and cable.highest_temperature_c.value > request.ambient_temperature_c
-        and not cable_marks(cable, feedline.frequency_hz, request.exposure)
+        and not cable_marks(cable, feedline.frequency_hz, request)
         and all(_takes(joint, cable) for joint in joints.values())
     ]
 

@@ -468,6 +468,23 @@ def test_a_link_is_refused_where_a_hard_gate_fails(request):
         assert link.refused(frequency, request["power_w"]).tolist() == refused
 
 
+@pytest.mark.parametrize("cable", ["rg_213", "rg_400"])
+def test_a_cable_colder_than_it_may_get_is_marked(cable):
+    """A cable bears a mark below its lowest temperature, not at it, and only those that stand the cold are offered."""
+    cables = catalogue().cables
+    lowest_c = cables[cable].lowest_temperature_c.value
+    mark = f"{cables[cable].name} is rated down to {lowest_c:g} °C; the site: {lowest_c - 1:g} °C."
+    at_lowest, colder = (
+        line(elements=[JOINT, CABLE | {"cable": cable}], ambient_temperature_c=air_c)
+        for air_c in (lowest_c, lowest_c - 1)
+    )
+    offered = {change["to"] for change in colder["changes"]} & set(cables)
+
+    assert mark in colder["parts"][1]["marks"]
+    assert not any("rated down to" in found for found in at_lowest["parts"][1]["marks"])
+    assert all(cables[other].lowest_temperature_c.value < lowest_c for other in offered)
+
+
 def test_a_cable_in_air_hotter_than_it_may_get_is_refused():
     """Where the air is as hot as a cable may get, the line is refused for it, and only on transmit."""
     hot = {"elements": [{"kind": "cable", "cable": "rg_6", "length_m": 5.0}], "ambient_temperature_c": 75.0}
