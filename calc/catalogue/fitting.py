@@ -53,13 +53,14 @@ class Attachment(Struct, forbid_unknown_fields=True, frozen=True):
 
 
 class Screen(Struct, forbid_unknown_fields=True, frozen=True):
-    """How the screen of some cables is built."""
+    """How the screen of some cables is built, and the metal of it that corrodes first, where that is known."""
 
     id: Id
     name: str
     cables: list[Id]
     source: str
     kind: Kind
+    surface: str = ""
 
 
 class SealingLayer(Struct, forbid_unknown_fields=True, frozen=True):

@@ -2,10 +2,9 @@
 
 from collections.abc import Mapping
 
-from ..catalogue import catalogue
 from ..catalogue.schema import Cable, Interface
 from ..physics.scenario import Exposure, Surroundings
-from .pairs import attachment
+from .pairs import attachment, screen_of
 from .results import Torque
 
 __all__ = ["Circumstances", "at_cable", "at_joint"]
@@ -33,12 +32,12 @@ def at_cable(
     interface: Interface, cable: Cable, circumstances: Circumstances, words: Mapping[str, str]
 ) -> tuple[Circumstances, Mapping[str, str]]:
     """The circumstances and words of the half on a cable, by those of its pair."""
-    screen = next((screen.id for screen in catalogue().screens.values() if cable.id in screen.cables), "")
+    screen = screen_of(cable)
     thin = cable.outer_diameter_m.value < THINNER * interface.cable_diameter_m.high.value
     on_cable = {
         "cable": "yes",
         "attachment": attachment(interface, cable).id,
-        "screen": screen,
+        "screen": screen.id if screen else "",
         "dielectric": cable.dielectric,
         "centre": cable.centre_conductor.value,
         "thin": "yes" if thin else "no",

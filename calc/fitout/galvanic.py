@@ -8,6 +8,7 @@ from itertools import combinations_with_replacement
 from ..catalogue import catalogue
 from ..catalogue.fitting import GalvanicMetal, PlatingSold
 from ..catalogue.schema import Cable, Interface
+from .pairs import screen_of
 from .results import Contact, GalvanicCheck
 
 __all__ = ["galvanic_checks", "metal_of"]
@@ -19,11 +20,12 @@ REMEDIES: dict[Contact, str] = {
     "outer contacts": "take both halves of one plating, and keep the joint dry",
     "centre contacts": "take both halves of one plating, and keep the joint dry",
     "cable conductor": "solder it well and seal the cable entry",
+    "cable screen": "seal the cable entry",
 }
 
 
 def galvanic_checks(interface: Interface, cables: list[Cable], exposure: str) -> list[GalvanicCheck]:
-    """The worst pair of platings the family is sold with, outside and inside, and each cable's conductor."""
+    """The worst pair of platings the family is sold with, outside and inside, and each cable's conductors."""
     usual = PlatingSold(interface.id, [interface.inner_plating.value], [interface.outer_plating.value], "", "memory")
     sold = catalogue().platings_sold.get(interface.id, usual)
     contacts: list[tuple[Contact, GalvanicMetal, GalvanicMetal]] = [
@@ -33,13 +35,18 @@ def galvanic_checks(interface: Interface, cables: list[Cable], exposure: str) ->
             ("cable conductor", metal_of(cable.centre_conductor.value), metal_of(interface.inner_plating.value))
             for cable in cables
         ),
+        *(
+            ("cable screen", metal_of(screen.surface), metal_of(interface.outer_plating.value))
+            for cable in cables
+            if (screen := screen_of(cable)) and screen.surface
+        ),
     ]
     checks = [_check(*contact, exposure) for contact in contacts]
     return list({check.sentence + check.contact: check for check in checks}.values())
 
 
 def metal_of(name: str) -> GalvanicMetal:
-    """The metal at the surface of a material or a centre conductor of the catalogue."""
+    """The metal at the surface of a material, a centre conductor or a screen of the catalogue."""
     return next(metal for metal in catalogue().galvanic_metals.values() if name in metal.found_as)
 
 

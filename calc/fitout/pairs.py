@@ -3,7 +3,7 @@
 from typing import NamedTuple
 
 from ..catalogue import catalogue
-from ..catalogue.fitting import Attachment
+from ..catalogue.fitting import Attachment, Screen
 from ..catalogue.mating import OPPOSITE, Gender
 from ..catalogue.schema import Cable, Interface
 from ..feedline.elements import CableRun, Element, Joint
@@ -12,7 +12,7 @@ from ..feedline.joint import JointLink
 from ..feedline.surroundings import touching
 from .results import Half, JointEnd
 
-__all__ = ["Pair", "Side", "adapter_names", "attachment", "halves", "pairs"]
+__all__ = ["Pair", "Side", "adapter_names", "attachment", "halves", "pairs", "screen_of"]
 
 
 class Holder(NamedTuple):
@@ -81,6 +81,11 @@ def attachment(interface: Interface, cable: Cable) -> Attachment:
         and (not candidate.constructions or cable.construction in candidate.constructions)
         and (candidate.thickest_m is None or cable.outer_diameter_m.value <= candidate.thickest_m)
     )
+
+
+def screen_of(cable: Cable) -> Screen | None:
+    """How the screen of a cable is built; a pack's cable says nothing of it."""
+    return next((screen for screen in catalogue().screens.values() if cable.id in screen.cables), None)
 
 
 def halves(pair: Pair) -> list[Half]:

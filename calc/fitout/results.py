@@ -30,7 +30,7 @@ __all__ = [
     "WorkStep",
 ]
 
-Contact = Literal["outer contacts", "centre contacts", "cable conductor"]
+Contact = Literal["outer contacts", "centre contacts", "cable conductor", "cable screen"]
 JointEnd = Literal["whole", "transmitter", "antenna"]
 """Which end of an adapter a mated pair is at; the whole where there is no adapter."""
 

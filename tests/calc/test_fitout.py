@@ -209,6 +209,24 @@ def test_metals_too_far_apart_are_named():
     assert passed == [True, False, False, False]
 
 
+@pytest.mark.parametrize("exposure", EXPOSURES)
+def test_an_aluminium_foil_is_too_far_from_silver(exposure):
+    """The foil of a low-loss cable on an N connector's silver is beyond the limit everywhere, and said so."""
+    elements = [{"kind": "cable", "cable": "foam_10_mm", "length_m": 1}, {"kind": "joint", "family": "n"}]
+    checks = sheets(elements, exposure=exposure)["joints"][0]["galvanic"]
+    screen = next(check for check in checks if check["contact"] == "cable screen")
+
+    assert (screen["one"], screen["difference_v"], screen["passed"]) == ("aluminium", 0.75, False)
+    assert "seal the cable entry" in screen["sentence"]
+
+
+def test_a_screen_of_unknown_metal_is_not_judged():
+    """One braid is tinned, silvered or bare by the cable, so nothing is said of it."""
+    elements = [{"kind": "cable", "cable": "rg_213", "length_m": 1}, {"kind": "joint", "family": "n"}]
+
+    assert "cable screen" not in [check["contact"] for check in sheets(elements)["joints"][0]["galvanic"]]
+
+
 def test_more_weather_and_shaking_never_lengthen_the_interval():
     """The inspection interval falls or stays from one exposure and one shaking to the next."""
     months = [
@@ -300,6 +318,7 @@ def test_the_fitting_tables_cover_the_catalogue():
         assert entry.outer_plating.value in sold.outer
         assert entry.inner_plating.value in sold.inner
         assert all(metal_of(name) for name in sold.inner + sold.outer)
+    assert all(metal_of(screen.surface) for screen in tables.screens.values() if screen.surface)
 
 
 def test_a_hard_gate_warns_on_the_sheet():
