@@ -196,6 +196,8 @@ class Interface(Struct, forbid_unknown_fields=True, frozen=True):
     gender: Label
     receive_only: bool
     receive_only_reason: Text = ""
+    usual_cable_diameter_m: Annotated[Quantity | None, Unit("m", 0.0001, 0.2)] = None
+    """Of the cable whose conductors carry the heat away; left out, that of the thickest."""
     section: Section | None = None
 
 

@@ -65,7 +65,7 @@ class Ratings(NamedTuple, Generic[Value]):
     conductor_thermal_conductivity: Value
     """Thermal conductivity of the cables' conductors [W/(m K)]."""
     cable_diameter_m: Value
-    """Diameter of the thickest cable that the family takes [m]."""
+    """Diameter of the cable that is usual on the family, or else of the thickest it takes [m]."""
     cable_conductor_area_m2: Value
     """Cross-section of that cable's conductors [m²]."""
     centre_contact_resistance_ohm: Value
@@ -137,7 +137,7 @@ def family_ratings(family: str, end: RatingEnd) -> Ratings[Sourced]:
         outer_conductivity=_material(outer, "conductivity_s_per_m"),
         outer_permeability=_material(outer, "relative_permeability"),
         conductor_thermal_conductivity=_material("copper", "thermal_conductivity_w_per_m_k"),
-        cable_diameter_m=sourced(interface.cable_diameter_m.high),
+        cable_diameter_m=sourced(interface.usual_cable_diameter_m or interface.cable_diameter_m.high),
         cable_conductor_area_m2=sourced(interface.cable_conductor_area_m2),
         centre_contact_resistance_ohm=sourced(getattr(interface.centre_contact_resistance_ohm, resistance_end)),
         outer_contact_resistance_ohm=sourced(getattr(interface.outer_contact_resistance_ohm, resistance_end)),

@@ -93,7 +93,7 @@ NAMED = [  # demands, family, name of what it misses, value asked and limit as i
     ({"exposure": "exposed"}, "bnc", "Weather", ["exposed", "sheltered"]),
     ({"vibration": "severe"}, "bnc", "Vibration", ["severe", "vehicle"]),
     ({"matings_per_year": 60}, "n", "Wear", ["600", "500"]),
-    ({"cable": "rg_213"}, "sma", "Cable fit", ["10.3 mm", "5.4 mm"]),
+    ({"cable": "rg_213"}, "sma", "Cable fit", ["10.3 mm", "6.2 mm"]),
     ({"largest_diameter_m": 0.012}, "n", "Room", ["12 mm", "20.3 mm"]),
     (SCORCHING, "7_16", "Air temperature", ["90 °C with the sun", "allowed: 85 °C"]),
 ]
@@ -153,14 +153,24 @@ RELAXED = [  # situation in which nothing passes, the demand named, the field th
     ({"exposure": "exposed", "largest_diameter_m": 0.012}, "weather", "added_sealing", lambda taped: taped is True),
     ({"largest_diameter_m": 0.001, "cable": "rg_213"}, "room", "largest_diameter_m", lambda size: 0.01 < size < 0.03),
     ({"return_loss_asked_db": 40, "bands": ["3cm"]}, "match", "return_loss_asked_db", lambda loss: 14 < loss < 40),
-    ({"bands": ["20m", "3cm"], "cable": "corrugated_7_8"}, "frequency", "bands", lambda bands: bands == ["20m"]),
+    (
+        {"bands": ["20m", "3cm"], "cable": "corrugated_7_8", "power_w": 200},
+        "frequency",
+        "bands",
+        lambda bands: bands == ["20m"],
+    ),
     (
         {**SCORCHING, "cable": "rg_213", "power_w": 1},
         "air temperature",
         "solar_irradiance_w_per_m2",
         lambda sun: sun == 0,
     ),
-    ({"cable": "corrugated_7_8", "bands": ["3cm"]}, "cable", "cable", lambda cable: cable in catalogue().cables),
+    (
+        {"cable": "corrugated_7_8", "largest_diameter_m": 0.012},
+        "cable",
+        "cable",
+        lambda cable: cable in catalogue().cables,
+    ),
     ({"port": "uhf", "bands": ["3cm"]}, "port", "port", lambda port: port in FAMILIES and port != "uhf"),
 ]
 

@@ -13,6 +13,7 @@ from jointwise.calc.cell.requests import CellRequest
 from jointwise.calc.datasheets.datasheets import datasheets
 from jointwise.calc.datasheets.requests import CatalogueRequest
 from jointwise.calc.feedline.cable_ratings import cable_ratings
+from jointwise.calc.physics.gates import cable_fits
 
 KINDS = set(Kind.__args__)
 INTERFACES = catalogue().interfaces
@@ -110,6 +111,7 @@ def test_every_number_is_positive(family):
 
     assert all(getattr(interface, field).value > 0 for field in POSITIVE)
     assert all(getattr(interface, field).low.value > 0 for field in POSITIVE_INTERVALS)
+    assert interface.usual_cable_diameter_m is None or cable_fits(interface, interface.usual_cable_diameter_m.value)
 
 
 @pytest.mark.parametrize("family", INTERFACES)

@@ -140,7 +140,7 @@ SITUATIONS = [
         "7_16 n",
         COMMON_PRACTICE,
         "7/8 inch cable comes with 7/16 or N",
-        {"n": "the catalogue knows N for cables up to half an inch, and its cautious rating is a decibel short"},
+        {"n": "its cautious rating is a decibel short"},
     ),
     Situation(
         "hand-held aerial swapped daily",

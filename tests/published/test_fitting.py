@@ -6,6 +6,7 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.fitout.galvanic import metal_of
 from jointwise.calc.fitout.sealing import ip_meaning
 from jointwise.calc.fitout.torque import torque
+from jointwise.calc.physics.gates import cable_fits
 
 IEEE_287 = "IEEE 287-2007 table of coupling torques, restated on an engineering reference page"
 BULLETIN = "cable maker's field bulletin 7634613 rev A"
@@ -102,6 +103,17 @@ def test_every_ip_code_of_the_catalogue_is_one(family):
     code = catalogue().interfaces[family].sealing_mated.value
 
     assert code == "none" or len(ip_meaning(code)) == 2
+
+
+@pytest.mark.parametrize(
+    ("family", "cable"),
+    [("n", "corrugated_7_8"), ("7_16", "corrugated_7_8"), ("bnc", "foam_6_mm"), ("sma", "foam_6_mm")],
+)
+def test_a_plug_on_sale_fits_its_cable(family, cable):
+    """A connector maker lists plugs for these cables; of SMA those for 5 and 7.6 mm foam, beside the 6.1 mm here."""
+    tables = catalogue()
+
+    assert cable_fits(tables.interfaces[family], tables.cables[cable].outer_diameter_m.value)
 
 
 @pytest.mark.parametrize(
