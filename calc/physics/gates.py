@@ -12,7 +12,7 @@ import numpy as np
 from msgspec import Struct
 
 from ..catalogue import catalogue, per_edition
-from ..catalogue.schema import HouseLimit, Interface, Label, PowerRating, Quantity
+from ..catalogue.schema import HouseLimit, Interface, Kind, Label, PowerRating, Quantity
 from ..formulas.coax import te11_cutoff
 from ..formulas.formula import Broadcast, Sourced
 from ..numeric.units import engineering
@@ -81,6 +81,10 @@ EXPOSURES: list[Exposure] = ["indoor", "sheltered", "exposed", "immersed"]
 VIBRATIONS = ["none", "vehicle", "severe"]
 SEALED_TO = EXPOSURES.index("exposed")
 """What tape and butyl over a mated joint raise it to: rain, never immersion (common practice)."""
+
+
+UNDOCUMENTED: set[Kind] = {"common practice", "memory"}
+"""The kinds of value that no text vouches for."""
 
 
 class Demand(NamedTuple):
@@ -204,13 +208,27 @@ def _no_heat_room(heat: HeatPath, station: Station) -> Broadcast:
     return station.ambient_temperature_c + heat.solar_rise_k >= heat.allowed_temperature_c
 
 
+def _cutoff_hz(family: str) -> float:
+    """TE11 cutoff [Hz] of the mating plane as the catalogue has it."""
+    ratings = family_ratings(family, "low")
+    return float(te11_cutoff(ratings.te11_root, ratings.inner_diameter_m, ratings.permittivity))
+
+
+def _published_beyond_cutoff(family: str) -> bool:
+    """Whether a published frequency limit shows that bore or filling, one of them a guess, is guessed too large."""
+    interface = catalogue().interfaces[family]
+    guessed = not {interface.outer_diameter_m.kind, interface.dielectric.kind}.isdisjoint(UNDOCUMENTED)
+    published = interface.rated_frequency_hz.high
+    return guessed and published.kind not in UNDOCUMENTED and published.value >= _cutoff_hz(family)
+
+
 @per_edition(maxsize=256)
 def _thresholds(family: str) -> tuple[float, float, float, float]:
     """TE11 cutoff, highest published and customary frequency [Hz], and receive only as 0 or 1."""
-    interface, ratings = catalogue().interfaces[family], family_ratings(family, "low")
+    interface = catalogue().interfaces[family]
     rated = interface.rated_frequency_hz
     return (
-        float(te11_cutoff(ratings.te11_root, ratings.inner_diameter_m, ratings.permittivity)),
+        np.inf if _published_beyond_cutoff(family) else _cutoff_hz(family),
         # a section of known impedance is computed at any frequency: it needs no published figure
         rated.high.value if interface.section is None else np.inf,
         rated.low.value,
@@ -221,9 +239,12 @@ def _thresholds(family: str) -> tuple[float, float, float, float]:
 @per_edition(maxsize=256)
 def _family_sentences(family: str) -> dict[str, str]:
     interface = catalogue().interfaces[family]
-    cutoff, highest, customary, _ = _thresholds(family)
+    _, highest, customary, _ = _thresholds(family)
+    cutoff = engineering(_cutoff_hz(family), "Hz")
     return {
-        "te11": f"Below its TE11 cutoff, {engineering(cutoff, 'Hz')}, one wave travels; above it no figure holds.",
+        "te11": f"By a guessed bore or filling its TE11 cutoff is {cutoff}; the published limit, higher, counts."
+        if _published_beyond_cutoff(family)
+        else f"Below its TE11 cutoff, {cutoff}, one wave travels; above it no figure holds.",
         "no_figures": f"Published match figures end at {engineering(highest, 'Hz')}."
         if interface.section is None
         else "Its impedance is known from the geometry, so the match is computed at any frequency.",

@@ -146,6 +146,14 @@ def test_greatest_power_at_a_given_cutoff_is_near_44_ohm():
     assert characteristic_impedance(best.x, 1.0, 1.0) == pytest.approx(44, abs=0.5)
 
 
+def test_a_guessed_filling_does_not_refuse_what_is_published():
+    """C, listed to 11 GHz as SC, is let through there though the same text has 10.44 GHz for its bore full of PTFE."""
+    request = MatrixRequest(families=["c"], bands=["3cm"], frequencies_hz=[11e9, 11.01e9])
+    refused = [None if index[0] < 0 else GATES[index[0]].id for index in matrix(request).refused_by[0]]
+
+    assert refused == [None, None, "no_figures"], DESIGN_DATA
+
+
 @pytest.mark.parametrize(("family", "cutoff"), [("3_5mm", 38.8e9), ("2_92mm", 46.5e9)])
 def test_gate_closes_at_the_printed_cutoff(family, cutoff):
     """The matrix refuses by TE11 just above the printed cutoff and not by TE11 just below it."""
