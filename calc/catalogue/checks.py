@@ -11,13 +11,14 @@ from ..errors import InputError, known
 from .schema import Adapter, Band, Cable, CablePower, HouseLimit, Interface, Mating, Mode, PowerRating
 from .tables import Catalogue
 
-__all__ = ["CHECKS"]
+__all__ = ["CHECKS", "TIGHTENED_BY"]
 
 PLATING = ("conductivity_s_per_m", "relative_permeability")
 FILLING = ("relative_permittivity", "loss_tangent", "thermal_conductivity_w_per_m_k")
 RATIOS = (1.05, 12.0)
 """Outer over inner diameter, as far as the TE11 cutoff is computed (formulas/coax.py)."""
 
+TIGHTENED_BY = ("torque wrench", "hand or torque wrench", "hand")
 VIBRATIONS = ("none", "vehicle", "severe")
 SEALINGS = "none, or an IP code of two numerals such as IP67"
 
@@ -45,6 +46,8 @@ def _interface(entry: Interface, path: str, tables: Catalogue) -> None:
     _is_one_of(f"{path}.inner_plating.value", entry.inner_plating.value, platings)
     _is_one_of(f"{path}.outer_plating.value", entry.outer_plating.value, platings)
     _is_one_of(f"{path}.vibration.value", entry.vibration.value, VIBRATIONS)
+    if entry.tightened_by is not None:
+        _is_one_of(f"{path}.tightened_by.value", entry.tightened_by.value, TIGHTENED_BY)
     sealing, numerals = entry.sealing_mated.value, tables.ip_numerals
     coded = sealing.startswith("IP") and len(sealing) == len("IP67")
     if sealing != "none" and not (coded and {f"solids_{sealing[2]}", f"water_{sealing[3]}"} <= set(numerals)):

@@ -196,6 +196,10 @@ class Interface(Struct, forbid_unknown_fields=True, frozen=True):
     gender: Label
     receive_only: bool
     receive_only_reason: Text = ""
+    stainless_torque_nm: Annotated[Interval | None, Unit("N·m", 0, 500)] = None
+    """Of parts of stainless steel, where `coupling_torque_nm` is that of brass; left out, one range holds for both."""
+    tightened_by: Label | None = None
+    """Left out, a threaded coupling is tightened by a torque wrench."""
     usual_cable_diameter_m: Annotated[Quantity | None, Unit("m", 0.0001, 0.2)] = None
     """Of the cable whose conductors carry the heat away; left out, that of the thickest."""
     section: Section | None = None

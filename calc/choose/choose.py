@@ -101,6 +101,7 @@ def _choice(
         diameter_m=interface.body_diameter_m.value,
         coupling=interface.coupling.value,
         torque_nm=interface.coupling_torque_nm.low.value,
+        by_hand=interface.tightened_by is not None and interface.tightened_by.value == "hand",
         needs_adapter=request.port is not None and request.port != family,
         best_in_something=best_in_something,
         rejections=missed,

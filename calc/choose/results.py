@@ -62,6 +62,8 @@ class Choice(Struct, frozen=True):
     diameter_m: float
     coupling: str
     torque_nm: float
+    by_hand: bool
+    """Whether the trade tightens it by hand and not with a torque wrench."""
     needs_adapter: bool
     """Whether the port is of another family; margin and loss then count the port's own joint too."""
     best_in_something: bool

@@ -21,11 +21,12 @@ def at_joint(
     circumstances = {
         "family": interface.id,
         "coupling": interface.coupling.value,
+        "tightened_by": torque.tightened_by,
         "exposure": exposure,
         "vibration": site.vibration,
         "gasket": "no" if interface.sealing_mated.value == "none" else "yes",
     }
-    return circumstances, {"family": interface.name, "torque": torque.sentence}
+    return circumstances, {"family": interface.name, "torque": torque.figures}
 
 
 def at_cable(

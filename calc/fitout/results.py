@@ -65,14 +65,22 @@ class WorkStep(Struct, frozen=True):
 
 
 class Torque(Struct, frozen=True):
-    """Coupling torque, lowest and highest credible; all 0 where there is nothing to tighten."""
+    """Coupling torque, lowest and highest credible; all 0 where there is nothing to tighten.
 
+    Where brass and stainless steel differ the numbers are those of brass.
+    """
+
+    tightened_by: str
+    """Hand, torque wrench or either; empty where there is nothing to tighten."""
     tightened: bool
     low_nm: float
     high_nm: float
     low_in_lb: float
     high_in_lb: float
+    figures: str
+    """Both units, by metal where it matters; empty where there is nothing to tighten."""
     sentence: str
+    """The figures, and what the tool is where it is no torque wrench."""
     sources: list[str]
     kinds: list[str]
     notes: list[str]

@@ -1,6 +1,6 @@
-"""Coupling torque as a wrench shows it."""
+"""Coupling torque as a wrench shows it, or what a hand gives."""
 
-from ..catalogue.schema import Interface
+from ..catalogue.schema import Interface, Interval, Label, Quantity
 from .results import Torque
 
 __all__ = ["torque"]
@@ -8,26 +8,45 @@ __all__ = ["torque"]
 INCH_POUND_NM = 0.0254 * 4.4482216152605
 """One inch-pound [N m], exact by the definitions of inch and pound-force."""
 
+WRENCH = "torque wrench"
+SENTENCES = {
+    WRENCH: "{figures}",
+    "hand or torque wrench": "{figures}; a knurled nut by hand",
+    "hand": "by hand or with soft pliers, not with a torque wrench: about {figures}",
+}
+
 
 def torque(interface: Interface) -> Torque:
     """The range of a family's coupling torque with its sources; a bayonet or a snap has none."""
-    ends = (interface.coupling_torque_nm.low, interface.coupling_torque_nm.high)
-    newton_metres = [end.value for end in ends]
-    inch_pounds = [value / INCH_POUND_NM for value in newton_metres]
-    tightened = newton_metres[1] > 0
+    brass, stainless = interface.coupling_torque_nm, interface.stainless_torque_nm
+    tightened = brass.high.value > 0
+    tool = interface.tightened_by.value if interface.tightened_by else WRENCH
+    figures = _figures(brass)
+    if stainless is not None:
+        figures = f"{figures} for brass and where the metal is not known, {_figures(stainless)} for stainless steel"
+    origins: list[Quantity | Label] = [end for metal in (brass, stainless) if metal for end in (metal.low, metal.high)]
+    if interface.tightened_by is not None:
+        origins.append(interface.tightened_by)
     return Torque(
+        tightened_by=tool if tightened else "",
         tightened=tightened,
-        low_nm=newton_metres[0],
-        high_nm=newton_metres[1],
-        low_in_lb=inch_pounds[0],
-        high_in_lb=inch_pounds[1],
-        sentence=f"{_span(newton_metres)} N·m ({_span(inch_pounds)} in-lb)"
+        low_nm=brass.low.value,
+        high_nm=brass.high.value,
+        low_in_lb=brass.low.value / INCH_POUND_NM,
+        high_in_lb=brass.high.value / INCH_POUND_NM,
+        figures=figures if tightened else "",
+        sentence=SENTENCES[tool].format(figures=figures)
         if tightened
         else f"none: the {interface.coupling.value} coupling is not tightened",
-        sources=list(dict.fromkeys(end.source for end in ends)),
-        kinds=list(dict.fromkeys(end.kind for end in ends)),
-        notes=[note for note in dict.fromkeys(end.note for end in ends) if note],
+        sources=list(dict.fromkeys(origin.source for origin in origins)),
+        kinds=list(dict.fromkeys(origin.kind for origin in origins)),
+        notes=[note for note in dict.fromkeys(origin.note for origin in origins) if note],
     )
+
+
+def _figures(range_nm: Interval) -> str:
+    ends = [range_nm.low.value, range_nm.high.value]
+    return f"{_span(ends)} N·m ({_span([end / INCH_POUND_NM for end in ends])} in-lb)"
 
 
 def _span(ends: list[float]) -> str:

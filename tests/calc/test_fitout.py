@@ -10,6 +10,7 @@ from lines import CABLES, ELEMENTS, ask
 from scenarios import FAMILIES, examples
 
 from jointwise.calc.catalogue import catalogue
+from jointwise.calc.catalogue.checks import TIGHTENED_BY
 from jointwise.calc.errors import InputError
 from jointwise.calc.fitout.galvanic import metal_of
 from jointwise.calc.fitout.pairs import attachment
@@ -18,6 +19,7 @@ from jointwise.calc.physics.gates import EXPOSURES, GATES, VIBRATIONS
 
 CIRCUMSTANCES = {
     "family": set(FAMILIES),
+    "tightened_by": set(TIGHTENED_BY),
     "coupling": {interface.coupling.value for interface in catalogue().interfaces.values()},
     "exposure": set(EXPOSURES),
     "vibration": set(VIBRATIONS),
@@ -80,8 +82,28 @@ def test_a_sheet_has_the_torque_of_the_catalogue(family, exposure):
     assert (torque["low_nm"], torque["high_nm"]) == (ends.low.value, ends.high.value)
     assert torque["high_in_lb"] == pytest.approx(ends.high.value * 8.8507, rel=1e-5)  # printed in unit tables
     assert torque["tightened"] == (entry.coupling.value == "threaded")
-    assert any("torque wrench" in tool["text"].lower() for tool in sheet["tools"]) == torque["tightened"]
-    assert any(torque["sentence"] in step["text"] for step in sheet["steps"]) == torque["tightened"]
+    wrenches = [tool for tool in sheet["tools"] if "torque wrench" in tool["text"].lower()]
+    assert bool(wrenches) == ("wrench" in torque["tightened_by"])
+    assert any(torque["figures"] in step["text"] for step in sheet["steps"]) or not torque["tightened"]
+
+
+def test_a_uhf_plug_is_tightened_without_a_torque_wrench():
+    """By hand or soft pliers: no word of its sheet sends anyone for a torque wrench, but the one that says not to."""
+    sheet = joint("uhf")
+    advice = [line["text"] for part in ("tools", "steps") for line in sheet[part]]
+    advice += [check["text"] for check in sheet["inspection"]["checks"]]
+
+    assert sheet["torque"]["sentence"].startswith("by hand or with soft pliers, not with a torque wrench")
+    assert any("soft pliers" in text for text in advice)
+    assert not any("torque wrench" in text.lower() for text in advice)
+
+
+def test_a_knurled_nut_is_tightened_by_hand():
+    """N is sold with a knurled and with a hexagonal nut: each has its own tool."""
+    sheet = joint("n")
+
+    assert sheet["torque"]["sentence"].endswith("; a knurled nut by hand")
+    assert any("knurled one firmly by hand" in step["text"] for step in sheet["steps"])
 
 
 @pytest.mark.parametrize("exposure", EXPOSURES)

@@ -67,16 +67,23 @@ FREQUENCIES = [  # family, printed GHz; one of the two ends of the catalogue's r
     ("2_92mm", 40.0, PAPER),
 ]
 
+SMA_BRASS = "maker's catalogue of brass SMA, 2006, as quoted"
 TORQUES = [  # family, printed nominal or end of a range, N·m; must lie inside the catalogue's range
     ("n", 1.5, 0.05, IEEE_287),
-    ("3_5mm", 1.5, 0.05, IEEE_287),
     ("2_92mm", 0.8, 0.05, IEEE_287),
     ("n", 15 * POUND_INCH, 0.05, FIELD_BULLETIN),
     ("n", 25 * POUND_INCH, 0.05, FIELD_BULLETIN),
     ("7_16", 18 * POUND_FOOT, 1, FIELD_BULLETIN),
     ("7_16", 22 * POUND_FOOT, 1, FIELD_BULLETIN),
     ("sma", 3 * POUND_INCH, 0.05, SMA_ARTICLE),  # brass
-    ("sma", 10 * POUND_INCH, 0.05, SMA_ARTICLE),  # stainless
+    ("sma", 5 * POUND_INCH, 0.05, SMA_ARTICLE),
+    ("sma", 0.45, 0.005, SMA_BRASS),
+    ("sma", 0.60, 0.005, SMA_BRASS),  # the most
+    ("2_92mm", 0.9, 0.005, "data sheet of 2.92 mm adapters, as quoted: 90 N·cm"),
+]
+STAINLESS_TORQUES = [
+    ("sma", 7 * POUND_INCH, 0.05, SMA_ARTICLE),
+    ("sma", 10 * POUND_INCH, 0.05, SMA_ARTICLE),
     ("sma", 0.90, 0.005, "maker's catalogue of stainless SMA, as quoted"),
 ]
 
@@ -164,6 +171,15 @@ def test_upper_frequency_is_one_of_the_printed_ones(family, gigahertz, source):
 def test_printed_torque_lies_in_the_range(family, torque, tolerance, source):
     """A printed coupling torque lies in the range that the catalogue shows."""
     assert within(limits(family).coupling_torque_nm, torque, tolerance), source
+
+
+@pytest.mark.parametrize(("family", "torque", "tolerance", "source"), STAINLESS_TORQUES)
+def test_printed_torque_of_stainless_steel_lies_in_its_range(family, torque, tolerance, source):
+    """What is printed for stainless steel is never told of brass: the ranges do not meet."""
+    interface = limits(family)
+
+    assert within(interface.stainless_torque_nm, torque, tolerance), source
+    assert interface.coupling_torque_nm.high.value < interface.stainless_torque_nm.low.value
 
 
 @pytest.mark.parametrize(("family", "most"), [("2_92mm", 1.8)])

@@ -19,6 +19,7 @@
  * @property {number} diameter_m
  * @property {string} coupling
  * @property {number} torque_nm
+ * @property {boolean} by_hand - whether it is tightened without a torque wrench
  * @property {boolean} needs_adapter
  * @property {boolean} best_in_something
  * @property {{name: string, sentence: string}[]} rejections - the demands it misses

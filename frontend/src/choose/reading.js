@@ -36,8 +36,10 @@ export const lossWords = (db) => `${db < THOUSANDTHS_DB ? digits(db, 2) : db.toF
 
 export const sizeWords = (metres) => `${digits(metres * 1e3, 3)} mm`;
 
-export const couplingWords = ({coupling, torque_nm: torque}) =>
-  torque > 0 ? `${coupling}, ${digits(torque, 3)} N·m` : coupling;
+export function couplingWords({coupling, torque_nm: torque, by_hand: byHand}) {
+  if (byHand) return `${coupling}, by hand`;
+  return torque > 0 ? `${coupling}, ${digits(torque, 3)} N·m` : coupling;
+}
 
 export function wearWords({needed, good_for: good, runs_out_after_years: years}) {
   const over = years === null ? 'never opened' : `runs out after ${digits(years, 3)} years`;
