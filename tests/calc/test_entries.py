@@ -69,6 +69,22 @@ def test_every_value_has_a_listed_source_and_a_kind():
         assert value.kind in KINDS, path
 
 
+def test_only_a_standard_that_was_read_is_called_one():
+    """A value is of kind standard only where the text was read: a restatement is as good as whoever restates it."""
+    sources = catalogue().sources
+
+    assert all(sources[value.source].seen == "read" for _, value in sourced(catalogue()) if value.kind == "standard")
+
+
+def test_a_machine_written_text_is_no_handbook():
+    """What rests on a text that looks machine-written is no better than memory."""
+    written = {name for name, source in catalogue().sources.items() if source.title.startswith("Machine-written")}
+    kinds = {value.kind for _, value in sourced(catalogue()) if value.source in written}
+
+    assert written
+    assert kinds == {"memory"}
+
+
 def test_every_source_is_named_by_something():
     """No source stands in the list that no value, no formula and no derivation names."""
     named = {value.source for _, value in sourced(catalogue())}

@@ -11,17 +11,17 @@ from jointwise.calc.formulas.skin import conductor_resistance
 from jointwise.calc.physics.ratings import family_ratings
 
 INCH = 0.0254  # m
-MEASUREMENT = "published amateur measurement of the UHF type, 2013"
+ESTIMATE = "amateur page of 2013, impedance of the UHF type estimated from parts cut in half"
 LINE_TABLES = "microwave transmission design data of 1948, as quoted"
 
 MEASURED_SECTIONS = [  # bore in, centre in, permittivity, printed Ω, tolerance from the printed digits
-    (0.48, 0.170, 3.5, 33.3, 0.05, MEASUREMENT),
-    (0.48, 0.200, 2.1, 36.2, 0.05, MEASUREMENT),
+    (0.48, 0.170, 3.5, 33.3, 0.05, ESTIMATE),
+    (0.48, 0.200, 2.1, 36.2, 0.05, ESTIMATE),
 ]
 
 ELECTRICAL_LENGTHS = [  # length in, permittivity, printed electrical length in, tolerance
-    (1.03, 3.5, 1.93, 0.005, MEASUREMENT),
-    (1.03, 2.1, 1.49, 0.005, MEASUREMENT),
+    (1.03, 3.5, 1.93, 0.005, ESTIMATE),
+    (1.03, 2.1, 1.49, 0.005, ESTIMATE),
 ]
 
 CONSTANT_IMPEDANCE = [name for name, family in catalogue().interfaces.items() if family.constant_impedance]

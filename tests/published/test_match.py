@@ -3,6 +3,7 @@
 import numpy as np
 import pytest
 
+from jointwise.calc.catalogue import catalogue
 from jointwise.calc.formulas.heat import hot_spot_forward, hot_spot_net
 from jointwise.calc.formulas.loss import mismatch_loss
 from jointwise.calc.formulas.match import (
@@ -29,6 +30,9 @@ UHF_SECTIONS = [  # Ω, electrical length in, MHz, return loss dB, VSWR: scikit-
     (36.2, 1.49, 144, 28.5, 1.078),
     (36.2, 1.49, 432, 19.2, 1.247),
 ]
+
+ANALYSER_1992 = "vector analyser series of two UHF adapters, rec.radio.amateur.misc, 18 September 1992"
+TWO_UHF_PAIRS = [(150, 0.02), (200, 0.03), (450, 0.18), (600, 0.26), (2000, 0.02)]  # MHz, printed dB, both together
 
 
 def allowed_by_voltage(vswr, power_is):
@@ -70,13 +74,23 @@ def test_reflection_of_a_vswr_is_the_tables(vswr, printed):
 
 @pytest.mark.parametrize(("impedance", "length", "megahertz", "printed", "vswr"), UHF_SECTIONS)
 def test_uhf_section_reflects_as_computed_elsewhere(impedance, length, megahertz, printed, vswr):
-    """A UHF section of the measured impedance and length has the return loss and VSWR of scikit-rf."""
+    """A UHF section of the estimated impedance and length has the return loss and VSWR of scikit-rf."""
     angle = electrical_angle(megahertz * 1e6, length * INCH)
 
     reflection = section_reflection(impedance, 50.0, angle)
 
     assert return_loss(reflection) == pytest.approx(printed, abs=0.05)
     assert vswr_of_reflection(reflection) == pytest.approx(vswr, abs=0.001)  # printed from unrounded lengths
+
+
+@pytest.mark.parametrize(("megahertz", "printed"), TWO_UHF_PAIRS)
+def test_two_uhf_pairs_lose_by_reflection_what_an_analyser_showed(megahertz, printed):
+    """Two sections of 36.2 Ω that touch, estimates from dimensions, give the measured loss without any heat."""
+    section = catalogue().interfaces["uhf"].section
+    angle = electrical_angle(megahertz * 1e6, 2 * section.electrical_length_m.high.value)
+    reflection = section_reflection(section.impedance_ohm.high.value, 50.0, angle)
+
+    assert mismatch_loss(reflection) == pytest.approx(printed, abs=0.04), ANALYSER_1992  # dB; read to about 0.01
 
 
 @pytest.mark.parametrize(("frequency_hz", "margin"), [(144e6, 24.2 - 14), (432e6, 15.1 - 14)])
