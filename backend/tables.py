@@ -42,7 +42,7 @@ def matrix(result: MatrixResult, show_power_w: float | None = None) -> str:
 def cell(result: CellResult, catalogue: CatalogueResult) -> str:
     """Verdict, limits, gates and losses of a cell, then every step with its inputs and sources."""
     equations = {sheet.id: f"{sheet.title}: {sheet.equation}" for sheet in catalogue.formulas}
-    titles = {source.id: source.title for source in catalogue.sources}
+    titles = {source.id: source.reference for source in catalogue.sources}
     packs = {pack.id: pack.name for pack in catalogue.packs}
     steps = [
         *((f"{limit.name}", limit.steps) for limit in result.limits),

@@ -189,7 +189,9 @@ class _Laying:
             listed = ", ".join(own) or "none yet"
             raise InputError(field, name, f"a source of the pack ({listed}), or a built-in one")
         lead = f"{pack.id}.{name}"
-        self._tables["sources"][lead] = Source(lead, source.title, source.seen, source.address)
+        self._tables["sources"][lead] = Source(
+            lead, source.title, source.seen, source.address, source.body, source.year, source.place
+        )
         return lead
 
 

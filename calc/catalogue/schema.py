@@ -386,6 +386,18 @@ class Source(Struct, forbid_unknown_fields=True, frozen=True):
             extra={"allowed": "an address that begins with https:// or http://, at most 300 characters"},
         ),
     ] = ""
+    body: Annotated[str, Meta(max_length=100)] = ""
+    """Its author or the body that publishes it; empty where that was not seen, as in the two below."""
+    year: Annotated[str, Meta(max_length=60)] = ""
+    """When, as exactly as it is known; of an edition where there are several."""
+    place: Annotated[str, Meta(max_length=100)] = ""
+    """Where in it: a table, page, clause or chapter."""
+
+    @property
+    def reference(self) -> str:
+        """All that is known of it, to be read: title (body, year, place)."""
+        origin = ", ".join(part for part in (self.body, self.year, self.place) if part)
+        return f"{self.title} ({origin})" if origin else self.title
 
 
 class PackSource(Source, forbid_unknown_fields=True, frozen=True):

@@ -1,5 +1,6 @@
 """The catalogue holds together: sources, kinds, no holes, intervals the right way round, bands in order."""
 
+import re
 from itertools import pairwise
 
 import msgspec
@@ -83,6 +84,18 @@ def test_a_machine_written_text_is_no_handbook():
 
     assert written
     assert kinds == {"memory"}
+
+
+def test_a_source_is_cited_with_body_year_and_place():
+    """What is known of a source stands in its reference, and no year stands in a title alone."""
+    sources = catalogue().sources
+    dated = [name for name, source in sources.items() if re.search(r"\b(19|20)\d\d\b", source.title)]
+
+    assert sources["cutoff_paper_2024"].reference == (
+        "Paper on higher-order modes in coaxial connectors, citing IEEE 287.1-2021 (a conference, 2024, Table I)"
+    )
+    assert sources["memory"].reference == sources["memory"].title
+    assert all(sources[name].year for name in dated)
 
 
 def test_every_source_is_named_by_something():

@@ -107,7 +107,7 @@ def _derivations(request: SnapshotRequest, margins: MatrixResult) -> Derivations
     return Derivations(
         formulas=[_short(FORMULAS[name]) for name in packer.formulas],
         purposes=list(packer.purposes),
-        sources=[_title(name) for name in packer.sources],
+        sources=[_reference(name) for name in packer.sources],
         kinds=list(packer.kinds),
         values=[PackedValue(*value) for value in packer.values],
         steps=[PackedStep(formula, purpose, list(inputs), result) for formula, purpose, inputs, result in packer.steps],
@@ -122,13 +122,13 @@ def _short(formula: Formula) -> ShortFormula:
         id=formula.id,
         title=formula.title,
         mathml=mathml(formula.equation),
-        source=_title(formula.source),
+        source=_reference(formula.source),
         inputs=[sheets[name] for name in formula.arguments],
         result=sheets[formula.result],
     )
 
 
-def _title(source: str) -> str:
-    """The title of a source; a formula may also be "derived"."""
+def _reference(source: str) -> str:
+    """What is known of a source; a formula may also be "derived"."""
     sources = catalogue().sources
-    return sources[source].title if source in sources else source
+    return sources[source].reference if source in sources else source

@@ -1,5 +1,7 @@
 /** Where sentences come from: their kind, and a number that leads to the text in the list under them. */
 
+import {reference} from '../shared/text/source.js';
+
 /** Origins that are no text to look up. */
 const NO_TEXT = new Set(['common_practice', 'memory', '']);
 
@@ -24,4 +26,4 @@ export function fromWords(kinds, sources, numbers) {
   return [[...new Set(kinds)].join(', '), known.length > 0 ? `[${known.join(', ')}]` : ''].filter(Boolean).join(' ');
 }
 
-export const titlesOf = (catalogue) => new Map(catalogue?.sources.map(({id, title}) => [id, title]));
+export const titlesOf = (catalogue) => new Map(catalogue?.sources.map((source) => [source.id, reference(source)]));

@@ -15,7 +15,7 @@
  * @property {any} [allowed]
  *
  * @typedef {{id: string, name: string}} Entry - of a table of the catalogue
- * @typedef {{id: string, title: string, seen: string}} Source
+ * @typedef {{id: string, title: string, seen: string, body: string, year: string, place: string}} Source
  *
  * @typedef {object} Formula
  * @property {string} id

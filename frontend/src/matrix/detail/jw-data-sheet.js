@@ -3,6 +3,7 @@ import {element, of, value} from '../../shared/elements/element.js';
 import {packMark, packOfSource, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
 import {quantity} from '../../shared/text/format.js';
+import {reference} from '../../shared/text/source.js';
 
 /**
  * @import {Source} from '../../shared/answers.js'
@@ -91,7 +92,7 @@ class JwDataSheet extends element({
   }
 
   _title(id) {
-    return this.sources.find((source) => source.id === id)?.title ?? id;
+    return reference(this.sources.find((source) => source.id === id)) || id;
   }
 }
 

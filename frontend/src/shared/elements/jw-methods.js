@@ -1,6 +1,7 @@
 import {css, html} from 'lit';
 import {base} from '../styles/base.js';
 import {mathNode} from '../text/mathml.js';
+import {reference} from '../text/source.js';
 import {symbol} from '../text/symbol.js';
 import {element, of, value} from './element.js';
 import {reachable} from './reachable.js';
@@ -32,7 +33,7 @@ class JwMethods extends element({catalogue: value(/** @type {Catalogue} */ (of))
       ${formulas.map((formula) => this._formula(formula))}
       <h3>Sources</h3>
       <ul>
-        ${sources.map((source) => html`<li>${source.title} <span class="kind">${source.seen}</span></li>`)}
+        ${sources.map((source) => html`<li>${reference(source)} <span class="kind">${source.seen}</span></li>`)}
       </ul>`;
   }
 
@@ -51,7 +52,7 @@ class JwMethods extends element({catalogue: value(/** @type {Catalogue} */ (of))
           )}
         </tbody>
       </table>
-      <p class="quiet">Valid: ${formula.validity}. Source: ${source?.title ?? formula.source}.</p>
+      <p class="quiet">Valid: ${formula.validity}. Source: ${source ? reference(source) : formula.source}.</p>
     </article>`;
   }
 }

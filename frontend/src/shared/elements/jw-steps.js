@@ -3,6 +3,7 @@ import {packMark, packOfSource, packStyles} from '../packs/mark.js';
 import {base} from '../styles/base.js';
 import {quantity} from '../text/format.js';
 import {mathNode} from '../text/mathml.js';
+import {reference} from '../text/source.js';
 import {symbol} from '../text/symbol.js';
 import {element, of, value} from './element.js';
 import {reachable} from './reachable.js';
@@ -88,7 +89,7 @@ class JwSteps extends element({
       <td>
         ${input.meaning}
         ${input.kind ? html`<span class="kind">${input.kind}</span>` : nothing}${packMark(pack)}
-        ${source ? html`<br><span class="quiet">${source.title}</span>` : nothing}
+        ${source ? html`<br><span class="quiet">${reference(source)}</span>` : nothing}
       </td>
     </tr>`;
   }
