@@ -142,7 +142,10 @@ class VswrLimit(Struct, forbid_unknown_fields=True, frozen=True):
 
 
 class InsertionLoss(Struct, forbid_unknown_fields=True, frozen=True):
-    """The guaranteed loss of a mated pair, reflection included, growing with the square root of frequency."""
+    """The most that a mated pair loses up to a frequency; of kind `standard` it is guaranteed.
+
+    Reflection is included, as by the method of MIL-PRF-39012E, 4.6.24.
+    """
 
     loss_db: Annotated[Quantity, Unit("dB", 1e-3, 10)]
     at_frequency_hz: Frequency

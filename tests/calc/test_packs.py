@@ -320,3 +320,24 @@ def test_garbage_is_refused_in_one_sentence(garbage):
     text = json.dumps(HEAD | garbage if isinstance(garbage, dict) else garbage).encode()
     with suppress(InputError):
         edition_of([Document("file", text)])
+
+
+@pytest.mark.parametrize(
+    ("published", "asked", "guaranteed"),
+    [
+        (value(0.2, kind="standard"), {"frequency_hz": 3e9}, 0.2),
+        (value(0.2, kind="standard"), {"frequency_hz": 14e6}, 0.2),
+        (value(0.2, kind="standard"), {"frequency_hz": 3.001e9}, None),
+        (value(0.2, kind="standard"), {"frequency_hz": 14e6, "condition": "worn"}, None),
+        (value(0.01, kind="standard"), {"frequency_hz": 3e9}, None),
+        (value(0.2, kind="datasheet"), {"frequency_hz": 3e9}, None),
+    ],
+)
+def test_a_standard_guarantees_a_loss_up_to_its_frequency(published, asked, guaranteed):
+    """A standard's loss is guaranteed up to its frequency, to a new pair of which no more is expected; else none is."""
+    own = edition(interfaces=[family(insertion_loss={"loss_db": published, "at_frequency_hz": 3e9})])
+
+    losses = ask("cell", own, family="club_bnc", **asked)["losses"]
+
+    assert losses["guaranteed_db"] == guaranteed
+    assert losses["published_db"] == published["value"]
