@@ -280,7 +280,11 @@ class CableDielectric(Struct, forbid_unknown_fields=True, frozen=True):
 
 
 class Attenuation(Struct, forbid_unknown_fields=True, frozen=True):
-    """A published loss of a matched cable at one frequency; without `fit` it is held out to check the fit."""
+    """A published loss of a matched cable at one frequency; without `fit` it is held out to check the fit.
+
+    With `through` it is not held out: it lies below the figures fitted, where current
+    enters a clad core, and the law goes through it.
+    """
 
     frequency_hz: Frequency
     db_per_m: Annotated[float, Meta(ge=1e-6, le=1000)]
@@ -288,6 +292,7 @@ class Attenuation(Struct, forbid_unknown_fields=True, frozen=True):
     kind: Kind
     note: Text = ""
     fit: bool = True
+    through: bool = False
 
 
 class CablePower(Struct, forbid_unknown_fields=True, frozen=True):
