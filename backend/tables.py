@@ -166,8 +166,9 @@ def _losses(result: CellResult) -> Iterator[str]:
     }
     shares = ", ".join(f"{cause} {loss:.4f}" for cause, loss in causes.items())
     yield f"expected {losses.expected_db:.4f} dB ({shares})"
-    origin = _origin(losses.guaranteed_source, losses.guaranteed_kind)
-    yield f"published at most {losses.guaranteed_db:.4f} dB{origin}"
+    yield "guaranteed " + ("none stated" if losses.guaranteed_db is None else f"{losses.guaranteed_db:.4f} dB")
+    reach, origin = engineering(losses.published_at_hz, "Hz"), _origin(losses.published_source, losses.published_kind)
+    yield f"published at most {losses.published_db:g} dB at {reach}{origin}"
 
 
 def _step(step: Step, equations: dict[str, str]) -> Iterator[str]:

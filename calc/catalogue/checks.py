@@ -5,6 +5,7 @@ an InputError that names the field, the value and what is allowed.
 """
 
 from collections.abc import Callable, Iterable, Mapping
+from itertools import pairwise
 from typing import Any
 
 from ..errors import InputError, known
@@ -70,11 +71,23 @@ def _cable(entry: Cable, path: str, tables: Catalogue) -> None:
     fitted = {point.frequency_hz for point in entry.attenuation if point.fit}
     if len(fitted) < 2:
         raise InputError(f"{path}.attenuation", len(fitted), "figures to fit at two frequencies or more")
+    _clad(entry, f"{path}.attenuation")
     for at, rating in enumerate(entry.power):
         _heats(f"{path}.power[{at}]", rating, "conductor_temperature_c", entry.highest_temperature_c.value)
     ends = {rating.end for rating in entry.power}
     if "both" not in ends and ends != {"low", "high"}:
         raise InputError(f"{path}.power", ", ".join(sorted(ends)), "a rating for the low and one for the high end")
+
+
+def _clad(entry: Cable, path: str) -> None:
+    """Of a clad core: figures below those fitted that rise with frequency, more slowly than its root."""
+    lowest = min((point for point in entry.attenuation if point.fit), key=lambda point: point.frequency_hz)
+    through = [point for point in entry.attenuation if point.through]
+    for point, above in pairwise([*through, lowest]):
+        root = above.db_per_m * (point.frequency_hz / above.frequency_hz) ** 0.5
+        if point.fit or not (point.frequency_hz < above.frequency_hz and root < point.db_per_m < above.db_per_m):
+            allowed = "figures to go through by frequency, below those fitted, that rise more slowly than its root"
+            raise InputError(path, point.db_per_m, allowed)
 
 
 def _band(entry: Band, path: str, tables: Catalogue) -> None:

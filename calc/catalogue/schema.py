@@ -142,7 +142,10 @@ class VswrLimit(Struct, forbid_unknown_fields=True, frozen=True):
 
 
 class InsertionLoss(Struct, forbid_unknown_fields=True, frozen=True):
-    """The guaranteed loss of a mated pair, reflection included, growing with the square root of frequency."""
+    """The most that a mated pair loses up to a frequency; of kind `standard` it is guaranteed.
+
+    Reflection is included, as by the method of MIL-PRF-39012E, 4.6.24.
+    """
 
     loss_db: Annotated[Quantity, Unit("dB", 1e-3, 10)]
     at_frequency_hz: Frequency
@@ -283,7 +286,11 @@ class CableDielectric(Struct, forbid_unknown_fields=True, frozen=True):
 
 
 class Attenuation(Struct, forbid_unknown_fields=True, frozen=True):
-    """A published loss of a matched cable at one frequency; without `fit` it is held out to check the fit."""
+    """A published loss of a matched cable at one frequency; without `fit` it is held out to check the fit.
+
+    With `through` it is not held out: it lies below the figures fitted, where current
+    enters a clad core, and the law goes through it.
+    """
 
     frequency_hz: Frequency
     db_per_m: Annotated[float, Meta(ge=1e-6, le=1000)]
@@ -291,6 +298,7 @@ class Attenuation(Struct, forbid_unknown_fields=True, frozen=True):
     kind: Kind
     note: Text = ""
     fit: bool = True
+    through: bool = False
 
 
 class CablePower(Struct, forbid_unknown_fields=True, frozen=True):

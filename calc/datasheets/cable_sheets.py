@@ -23,6 +23,7 @@ def cable_sheet(cable: Cable) -> CableSheet:
         k1_db_per_m_sqrt_hz=law.k1,
         k2_db_per_m_hz=law.k2,
         residual=law.residual,
+        law_low_hz=law.lowest,
         fit_low_hz=law.f_low,
         fit_high_hz=law.f_high,
         fit_note=cable.fit_note,

@@ -73,6 +73,8 @@ class CableSheet(Struct, frozen=True):
 
     The law is k1*sqrt(f) + k2*f at the attenuation temperature, good from
     fit_low_hz to fit_high_hz; `residual` is its largest relative error there.
+    From law_low_hz to fit_low_hz k1 is no constant: the law goes through each
+    figure with `through`.
     """
 
     id: str
@@ -85,6 +87,7 @@ class CableSheet(Struct, frozen=True):
     k1_db_per_m_sqrt_hz: float
     k2_db_per_m_hz: float
     residual: float
+    law_low_hz: float
     fit_low_hz: float
     fit_high_hz: float
     fit_note: str

@@ -38,8 +38,9 @@ class CableModel:
     def constants(self, frequency: Broadcast) -> Constants:
         """Attenuation constants of conductors and dielectric [Np/m] and phase constant [rad/m]."""
         warm = line.conductor_temperature_factor(self.station.ambient_temperature_c)
-        total = line.attenuation_constant(line.cable_attenuation(self.ratings.k_1, warm, frequency, self.ratings.k_2))
-        dielectric = line.attenuation_constant(self.ratings.k_2 * frequency)
+        k_1, k_2 = self.ratings.conductor_coefficient(frequency), self.ratings.k_2
+        total = line.attenuation_constant(line.cable_attenuation(k_1, warm, frequency, k_2))
+        dielectric = line.attenuation_constant(k_2 * frequency)
         return total - dielectric, dielectric, line.phase_constant(frequency, self.ratings.velocity_factor)
 
     def two_port(self, frequency: Broadcast) -> TwoPort:
@@ -200,8 +201,8 @@ def cable_marks(entry: Cable, frequency: float, site: Surroundings) -> list[str]
     """A sentence for each soft doubt about a cable at a frequency [Hz] and a site."""
     marks = []
     fit = attenuation_coefficients(entry.attenuation)
-    if not fit.f_low <= frequency <= fit.f_high:
-        reach = f"{engineering(fit.f_low, 'Hz')} to {engineering(fit.f_high, 'Hz')}"
+    if not fit.lowest <= frequency <= fit.f_high:
+        reach = f"{engineering(fit.lowest, 'Hz')} to {engineering(fit.f_high, 'Hz')}"
         marks.append(f"Published loss figures of {entry.name} reach from {reach}; beyond them the law is drawn on.")
     if EXPOSURES.index(site.exposure) > EXPOSURES.index(entry.outdoor_use):
         marks.append(f"The jacket of {entry.name} stands: {entry.outdoor_use}; the site: {site.exposure}.")

@@ -37,11 +37,11 @@ class JointModel(LumpedModel):
     ratings: Ratings[Number]
     path: HeatPath
 
-    def section(self, frequency: Broadcast) -> LossySection:
-        """The section at frequencies [Hz]."""
+    def section(self, frequency: Broadcast, away_from_ohm: Broadcast | None = None) -> LossySection:
+        """The section at frequencies [Hz], on the side of its design impedance away from the line's or from another."""
         z_0 = self.station.impedance_ohm
         shares = dissipation(self.ratings, frequency, self.station.added_resistance_ohm, z_0)
-        impedance, radians = worst_section(self.ratings, frequency, z_0)
+        impedance, radians = worst_section(self.ratings, frequency, z_0 if away_from_ohm is None else away_from_ohm)
         # conductors heat by the current and the dielectric by the voltage, which a real impedance would mix up
         series, shunt = shares.conductor * z_0 / impedance + 1j * radians, shares.dielectric + 1j * radians
         return LossySection(impedance * np.sqrt(series / shunt), np.sqrt(series * shunt), shares.contact * z_0)

@@ -10,6 +10,7 @@ __all__ = [
     "additional_loss",
     "attenuation_constant",
     "cable_attenuation",
+    "clad_coefficient",
     "conductor_temperature_factor",
     "decibels",
     "hidden_reflection",
@@ -27,6 +28,7 @@ _X = ("figure in decibels: loss, gain or noise figure", "dB", -60, 120)
 _R = ("ratio of powers: loss factor, gain or noise factor", "1", 1e-6, 1e12)
 _A_M = ("attenuation per metre", "dB/m", 1e-5, 10)
 _Q_T = ("conductor loss against that at 20 °C", "1", 0.8, 1.3)
+_K_1 = ("conductor coefficient at 20 °C", "dB/(m·√Hz)", 1e-7, 1e-4)
 _BETA = ("phase constant", "rad/m", 1e-3, 1e3)
 _L_P = ("loss factor of the matched line: power in over power out", "1", 1.0001, 1e4)
 _GAMMA = ("reflection coefficient of the load, magnitude", "1", 0, 0.999)
@@ -75,7 +77,7 @@ def conductor_temperature_factor(t: Number) -> Number:
     equation="a_m = k_1*q_t*sqrt(f) + k_2*f",
     symbols={
         "a_m": _A_M,
-        "k_1": ("conductor coefficient at 20 °C", "dB/(m·√Hz)", 1e-7, 1e-4),
+        "k_1": _K_1,
         "q_t": _Q_T,
         "f": FREQUENCY,
         "k_2": ("dielectric coefficient", "dB/(m·Hz)", 0, 1e-9),
@@ -85,6 +87,25 @@ def conductor_temperature_factor(t: Number) -> Number:
 )
 def cable_attenuation(k_1: Number, q_t: Number, f: Number, k_2: Number) -> Number:
     return k_1 * q_t * np.sqrt(f) + k_2 * f
+
+
+@formula(
+    title="Conductor coefficient of a clad core between two published figures",
+    equation="k_1 = k_a*(k_b/k_a)**(log(f/f_a)/log(f_b/f_a))",
+    symbols={
+        "k_1": _K_1,
+        "k_a": ("coefficient that meets the lower figure", "dB/(m·√Hz)", 1e-7, 1e-4),
+        "k_b": ("coefficient that meets the higher figure", "dB/(m·√Hz)", 1e-7, 1e-4),
+        "f": FREQUENCY,
+        "f_a": ("frequency of the lower figure", "Hz", 1e5, 1e8),
+        "f_b": ("frequency of the higher figure", "Hz", 1e5, 1e10),
+    },
+    validity="meets both figures; below the lowest of all its power of frequency is drawn on",
+    holds=lambda f_a, f_b: 1.4 * f_a < f_b,
+    source="derived",
+)
+def clad_coefficient(k_a: Number, k_b: Number, f: Number, f_a: Number, f_b: Number) -> Number:
+    return k_a * (k_b / k_a) ** (np.log(f / f_a) / np.log(f_b / f_a))
 
 
 @formula(

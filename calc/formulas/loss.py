@@ -12,7 +12,6 @@ __all__ = [
     "dielectric_share",
     "dissipated_share",
     "dissipative_loss",
-    "guaranteed_loss",
     "mismatch_loss",
 ]
 
@@ -109,19 +108,3 @@ def dissipative_loss(a: Number) -> Number:
 )
 def mismatch_loss(Gamma: Number) -> Number:
     return -10 * np.log1p(-(Gamma**2)) / np.log(10)
-
-
-@formula(
-    title="Published insertion loss of a mated pair",
-    equation="L_g = L_r*sqrt(f/f_r)",
-    symbols={
-        "L_g": ("greatest published loss, reflection included", "dB"),
-        "L_r": ("the same at the reference frequency", "dB", 1e-3, 1),
-        "f": FREQUENCY,
-        "f_r": ("reference frequency", "Hz", 1e5, 5e10),
-    },
-    validity="the method already counts reflection: no mismatch term may be added",
-    source="mil_prf_39012_method",
-)
-def guaranteed_loss(L_r: Number, f: Number, f_r: Number) -> Number:
-    return L_r * np.sqrt(f / f_r)

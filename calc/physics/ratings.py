@@ -78,10 +78,10 @@ class Ratings(NamedTuple, Generic[Value]):
     """Thermal time constant of the centre contact [s]."""
     highest_temperature_c: Value
     """Highest temperature of the centre contact [°C]."""
-    guaranteed_loss_db: Value
+    published_loss_db: Value
     """Greatest published insertion loss [dB]."""
-    guaranteed_loss_at_hz: Value
-    """Frequency of that loss [Hz]."""
+    published_loss_at_hz: Value
+    """Frequency that it is stated for [Hz]."""
     rated_power_w: Value
     """Rated average power [W]."""
     rated_frequency_hz: Value
@@ -144,8 +144,8 @@ def family_ratings(family: str, end: RatingEnd) -> Ratings[Sourced]:
         working_voltage_rms_v=sourced(getattr(interface.working_voltage_rms_v, end)),
         time_constant_s=sourced(getattr(interface.thermal_time_constant_s, end)),
         highest_temperature_c=sourced(interface.highest_temperature_c),
-        guaranteed_loss_db=sourced(loss.loss_db),
-        guaranteed_loss_at_hz=Sourced(loss.at_frequency_hz, loss.loss_db.source, loss.loss_db.kind),
+        published_loss_db=sourced(loss.loss_db),
+        published_loss_at_hz=Sourced(loss.at_frequency_hz, loss.loss_db.source, loss.loss_db.kind),
         rated_power_w=rated(rating.power_w),
         rated_frequency_hz=rated(rating.frequency_hz),
         rated_ambient_c=rated(rating.ambient_temperature_c),

@@ -18,7 +18,10 @@ from ..waves.two_port import MOST_NEPERS, TwoPort, from_scattering, joint_sectio
 __all__ = ["Plane", "RandomLink", "random_link"]
 
 GRADES = 33
-"""Steps from a typical joint to the worst its standard allows; a draw takes one of them."""
+"""Steps from a typical joint to the worst its standard allows, on each side; a draw takes one of them."""
+
+SIDES_OHM = [0.0, np.inf]
+"""What a joint above and one below its design impedance lie away from [Ω]; a standard's limit allows both."""
 
 
 class Plane(NamedTuple):
@@ -57,25 +60,26 @@ class RandomLink(Protocol):
 
 
 class _RandomJoint:
-    """A joint of any grade from typical to worst."""
+    """A joint of any grade from typical to worst, above its design impedance or below."""
 
     scale = 1.0
 
     def __init__(self, link: JointLink, frequency: np.ndarray) -> None:
-        worst, typical = (link.models[end].section(frequency) for end in (CAUTIOUS, GENEROUS))
-        grade = np.linspace(0, 1, GRADES)[:, None]
+        away_from = np.repeat(SIDES_OHM, GRADES)[:, None]
+        worst, typical = (link.models[end].section(frequency, away_from) for end in (CAUTIOUS, GENEROUS))
+        grade = np.tile(np.linspace(0, 1, GRADES), len(SIDES_OHM))[:, None]
         impedance = typical.impedance ** (1 - grade) * worst.impedance**grade
         angle = typical.angle + (worst.angle - typical.angle) * grade
         contact = typical.contact_ohm + (worst.contact_ohm - typical.contact_ohm) * grade
-        shape = (GRADES, frequency.size)
+        shape = (grade.size, frequency.size)
         self._grades = [np.broadcast_to(one, shape) for one in joint_section(impedance, angle, contact)[:4]]
         model = link.models[CAUTIOUS]
         self._heat_w = heat_power(model.path, 1.0, 1.0, model.station)
         self._peak_v = model.peak_v
 
     def draw(self, random: Stream, draws: int) -> TwoPort:
-        """A joint of any grade."""
-        chosen = random.integers(GRADES, draws)
+        """A joint of any grade on either side."""
+        chosen = random.integers(len(self._grades[0]), draws)
         return TwoPort(*(np.take(one, chosen, axis=0) for one in self._grades))
 
     def strain(self, before: Plane, after: Plane) -> np.ndarray:

@@ -11,7 +11,6 @@ from ..feedline.link import Link
 from ..feedline.reflection import bounds
 from ..formulas.formula import Step, recording
 from ..formulas.line import decibels
-from ..formulas.loss import guaranteed_loss
 from ..formulas.match import return_loss
 from ..formulas.sweep import added_resistance
 from ..numeric.json_numbers import fine, number
@@ -103,14 +102,22 @@ def _return_loss(reflection: RealArray) -> RealArray:
 
 
 def _loss_limit(link: Link, frequency: RealArray, z_0: float) -> RealArray:
-    """The most a link may lose: its standard's limit, or of a cable what is usual at the most [dB]."""
+    """The most a link may lose, of a cable what is usual at the most [dB].
+
+    A joint may lose its published figure, drawn on as heat goes, by the root of
+    frequency; or, as reflection grows faster, what it loses at its cautious end.
+    """
+
+    def matched(end: int) -> RealArray:
+        return _insertion_loss(scattering(link.models[end].two_port(frequency), z_0)[2]) + 0 * frequency
+
     if isinstance(link, JointLink):
         ratings = link.models[CAUTIOUS].ratings
-        return guaranteed_loss(ratings.guaranteed_loss_db, frequency, ratings.guaranteed_loss_at_hz)
-    matched = _insertion_loss(scattering(link.models[GENEROUS].two_port(frequency), z_0)[2]) + 0 * frequency
+        published = ratings.published_loss_db * np.sqrt(frequency / ratings.published_loss_at_hz)
+        return np.maximum(matched(CAUTIOUS), published)
     if isinstance(link, CableLink):
-        return matched * (1 + LIMIT_DEVIATIONS * float(assumption("sweep_cable_loss_spread")))
-    return matched
+        return matched(GENEROUS) * (1 + LIMIT_DEVIATIONS * float(assumption("sweep_cable_loss_spread")))
+    return matched(GENEROUS)
 
 
 def _series_resistance(frequency: RealArray, excess_db: RealArray, z_0: float) -> _SeriesResistance:

@@ -10,6 +10,7 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.schema import Attenuation, Interval, Label, Quantity
 from jointwise.calc.datasheets.datasheets import datasheets
 from jointwise.calc.datasheets.requests import CatalogueRequest
+from jointwise.calc.feedline.cable_ratings import cable_ratings, table_of_cable_ratings
 from jointwise.calc.formulas.constants import C_0
 from jointwise.calc.formulas.line import cable_attenuation
 from jointwise.calc.waves.cable_fit import attenuation_coefficients
@@ -19,6 +20,7 @@ PROMISED = {
     *("rg_58", "rg_59", "rg_6", "rg_8x", "rg_142", "rg_174", "rg_178", "rg_213", "rg_214", "rg_223"),
     *("rg_316", "rg_400", "rg_402", "rg_405", "foam_6_mm", "foam_10_mm", "foam_15_mm", "corrugated_7_8"),
 }
+CLAD = ["rg_6", "rg_59", "rg_174", "rg_178"]
 FITS_WELL = 0.06
 IMPEDANCE_AGREES = 0.05  # printed to whole pF/ft and two digits of velocity: 3 % together, 2 Ω of tolerance beside
 BIGGER = 1.1  # below this ratio of diameters the number of braids decides, not the size
@@ -86,7 +88,7 @@ def test_the_law_fits_the_figures_or_says_why_not(cable):
 
 @pytest.mark.parametrize("cable", CABLES)
 def test_enough_figures_are_fitted_and_enough_held_out(cable):
-    """A cable has four fitted figures or more, and of six or more figures a third is held out."""
+    """A cable has four fitted figures or more, and of six or more figures a third has no part in the fit."""
     figures = CABLES[cable].attenuation
     held = [figure for figure in figures if not figure.fit]
 
@@ -111,6 +113,46 @@ def test_loss_rises_with_frequency(cable):
     losses = loss(cable, np.geomspace(law.f_low, law.f_high, 101))
 
     assert (np.diff(losses) > 0).all()
+
+
+def whole_law(cable, frequency_hz):
+    """Attenuation at 20 °C [dB/m] by all published figures, at one frequency or many."""
+    ratings = cable_ratings(cable, "low")
+    return cable_attenuation(ratings.conductor_coefficient(frequency_hz), 1.0, frequency_hz, ratings.k_2)
+
+
+@pytest.mark.parametrize("cable", CLAD)
+def test_the_law_of_a_clad_core_goes_through_its_low_figures(cable):
+    """Below the fitted figures the loss is each published one, and runs into the fitted law without a step."""
+    through = [figure for figure in CABLES[cable].attenuation if figure.through]
+    begins = fit(cable).f_low
+
+    assert through
+    for figure in through:
+        assert whole_law(cable, figure.frequency_hz) == pytest.approx(figure.db_per_m, rel=1e-12)
+    assert whole_law(cable, begins * (1 - 1e-9)) == pytest.approx(loss(cable, begins), rel=1e-8)
+
+
+@pytest.mark.parametrize("cable", CABLES)
+def test_the_whole_law_rises_with_frequency(cable):
+    """From 100 kHz to its highest figure a cable's loss rises with frequency, no faster than in proportion."""
+    f = np.geomspace(1e5, fit(cable).f_high, 2001)
+    losses = whole_law(cable, f)
+
+    assert (np.diff(losses) > 0).all()
+    assert (np.diff(losses / f) <= 1e-12 * losses[0] / f[0]).all()
+
+
+@pytest.mark.parametrize("cable", CABLES)
+def test_a_cable_in_a_table_has_the_law_it_has_alone(cable):
+    """At one frequency, at many and among other cables the coefficient of a cable is the same."""
+    f = np.geomspace(1e5, 1e9, 41)
+    alone = np.broadcast_to(cable_ratings(cable, "low").conductor_coefficient(f), f.shape)
+    table = table_of_cable_ratings(["rg_213", cable, "rg_6"], "low").conductor_coefficient(f)
+
+    assert np.array_equal(table[1], alone)
+    one_by_one = [cable_ratings(cable, "low").conductor_coefficient(one) for one in f.tolist()]
+    assert alone == pytest.approx(one_by_one, rel=1e-14)
 
 
 @pytest.mark.parametrize("frequency_hz", [60e6, 150e6, 440e6])
@@ -180,7 +222,7 @@ def test_the_answer_shows_every_field_and_the_law(cable):
 
     assert {value.field for value in sheet.values} == sourced
     assert (sheet.k1_db_per_m_sqrt_hz, sheet.k2_db_per_m_hz, sheet.residual) == law[:3]
-    assert (sheet.fit_low_hz, sheet.fit_high_hz) == law[3:]
+    assert (sheet.law_low_hz, sheet.fit_low_hz, sheet.fit_high_hz) == (law.lowest, law.f_low, law.f_high)
 
 
 @pytest.mark.parametrize(("k1", "k2"), [(1e-5, 2e-10), (1e-5, 0.0), (0.0, 2e-10)])
@@ -193,7 +235,7 @@ def test_the_fit_finds_the_law_again(k1, k2):
     assert law.k1 == pytest.approx(k1, rel=1e-9, abs=1e-18)
     assert law.k2 == pytest.approx(k2, rel=1e-9, abs=1e-23)
     assert law.residual < 1e-9
-    assert law[3:] == (1e6, 10e9)
+    assert law[3:] == (1e6, 10e9, ())
 
 
 def test_no_coefficient_falls_below_zero():

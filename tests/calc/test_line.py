@@ -238,7 +238,7 @@ def test_a_cable_without_loss_repeats_its_load_every_half_wave():
     load = np.array([0.4 - 0.5j])
 
     for waves in (1, 100):
-        port = cable_model("rg_59", waves * half, k_1=0.0, k_2=0.0).two_port(frequency)
+        port = cable_model("rg_59", waves * half, k_1=0.0, k_2=0.0, clad=(None,)).two_port(frequency)
         assert drive([port], load, 50.0, net=False).reflection(50.0)[0] == pytest.approx(load, abs=AGREE)
 
 

@@ -24,6 +24,13 @@ def family(**changed):
     return built_in("interfaces", "bnc", id="club_bnc", name="Club bayonet", **changed)
 
 
+def clad(*through):
+    """A pack's own cable: RG-6 with other figures that its law goes through, of a frequency and a loss each."""
+    fitted = [figure for figure in built_in("cables", "rg_6")["attenuation"] if not figure["through"]]
+    low = [fitted[0] | {"frequency_hz": f, "db_per_m": loss, "fit": False, "through": True} for f, loss in through]
+    return built_in("cables", "rg_6", id="own", name="Own", attenuation=low + fitted)
+
+
 def band(**edges):
     """A pack's own band in Region 1."""
     usual = {"low_hz": 1e6, "high_hz": 2e6, "source": "sheet", "kind": "memory"}
@@ -74,6 +81,10 @@ REFUSED = [
         "solid_pe",
     ),
     ({"cables": [built_in("cables", "rg_58", id="own", name="Own", power=[])]}, "cables[0].power", "1 to 100"),
+    ({"cables": [clad((60e6, 0.05))]}, "cables[0].attenuation", "below those fitted"),
+    ({"cables": [clad((1e6, 0.001))]}, "cables[0].attenuation", "more slowly than its root"),
+    ({"cables": [clad((2e6, 0.03), (1e6, 0.0285))]}, "cables[0].attenuation", "by frequency"),
+    ({"cables": [clad((1e6, 0.03), (1e6, 0.03))]}, "cables[0].attenuation", "by frequency"),
     ({"bands": [band(low_hz=3e6)]}, "bands[0].regions.1.low_hz", "less than high_hz"),
     ({"bands": [band(low_hz=1)]}, "bands[0].regions", "low_hz"),
     ({"bands": [{"id": "own", "name": "Own", "regions": {"4": {}}}]}, "bands[0].regions", "1, 2, 3"),
@@ -320,3 +331,24 @@ def test_garbage_is_refused_in_one_sentence(garbage):
     text = json.dumps(HEAD | garbage if isinstance(garbage, dict) else garbage).encode()
     with suppress(InputError):
         edition_of([Document("file", text)])
+
+
+@pytest.mark.parametrize(
+    ("published", "asked", "guaranteed"),
+    [
+        (value(0.2, kind="standard"), {"frequency_hz": 3e9}, 0.2),
+        (value(0.2, kind="standard"), {"frequency_hz": 14e6}, 0.2),
+        (value(0.2, kind="standard"), {"frequency_hz": 3.001e9}, None),
+        (value(0.2, kind="standard"), {"frequency_hz": 14e6, "condition": "worn"}, None),
+        (value(0.01, kind="standard"), {"frequency_hz": 3e9}, None),
+        (value(0.2, kind="datasheet"), {"frequency_hz": 3e9}, None),
+    ],
+)
+def test_a_standard_guarantees_a_loss_up_to_its_frequency(published, asked, guaranteed):
+    """A standard's loss is guaranteed up to its frequency, to a new pair of which no more is expected; else none is."""
+    own = edition(interfaces=[family(insertion_loss={"loss_db": published, "at_frequency_hz": 3e9})])
+
+    losses = ask("cell", own, family="club_bnc", **asked)["losses"]
+
+    assert losses["guaranteed_db"] == guaranteed
+    assert losses["published_db"] == published["value"]

@@ -13,9 +13,11 @@ from scenarios import examples
 from skrf.media import DefinedGammaZ0
 from skrf.network import a2s
 
+from jointwise.calc.catalogue import catalogue
 from jointwise.calc.feedline.elements import CableRun, GivenVswr, Joint, Part
 from jointwise.calc.feedline.feedline import feedline_of
 from jointwise.calc.feedline.reflection import bounds
+from jointwise.calc.formulas.constants import C_0
 from jointwise.calc.formulas.match import vswr_of_reflection
 from jointwise.calc.numeric.draws import Stream
 from jointwise.calc.operations import call
@@ -125,11 +127,43 @@ def test_what_is_known_exactly_does_not_spread():
 
 
 def test_draws_lie_between_the_typical_and_the_worst_joint():
-    """With nothing but joints and a known antenna the median loss lies between those of the two ends of the ratings."""
-    fields = {"elements": [ELEMENTS[0], ELEMENTS[2]], "load": {"kind": "impedance", "resistance_ohm": 50.0}}
+    """With nothing but joints of a known side the median loss lies between those of the two ends of the ratings."""
+    fields = {"elements": [ELEMENTS[2], ELEMENTS[2]], "load": {"kind": "impedance", "resistance_ohm": 50.0}}
     answer, exact = ask("spread", **STATION | fields)["bands"][0], ask("line", **fields, band="2m")
 
     assert exact["loss_db"] <= answer["loss_db"][2] <= exact["loss_high_db"]
+
+
+SIDES = [(one, other) for one in (1, -1) for other in (1, -1)]
+
+
+def pair_between(sides):
+    """Reflection, by scikit-rf, of a UHF pair between two N pairs at their VSWR limit, each above 50 Ω (1) or below."""
+    n, uhf = catalogue().interfaces["n"], catalogue().interfaces["uhf"].section
+    band = skrf.Frequency.from_f(HZ, unit="Hz")
+    ratio = np.sqrt(n.vswr_limit.at_dc.value + n.vswr_limit.slope_per_hz.value * HZ)
+    bead = catalogue().materials[n.bead_material.value]
+    long_n = n.section_length_m.value * np.sqrt(bead.relative_permittivity.value)
+
+    def section(impedance, length_m):
+        gamma = 2j * np.pi * HZ / C_0
+        return DefinedGammaZ0(band, gamma=gamma, z0=impedance, z0_port=50.0).line(length_m, "m")
+
+    before, after = (section(50.0 * ratio**side, long_n) for side in sides)
+    middle = section(uhf.impedance_ohm.low.value, uhf.electrical_length_m.low.value)
+    return np.abs((before**middle**after).s[:, 0, 0])
+
+
+def test_joints_are_drawn_on_either_side_of_their_impedance():
+    """The largest reflection drawn of N, UHF and N is the worst of all sides, not that with both N above 50 Ω."""
+    elements = [Joint(family="n"), Joint(family="uhf"), Joint(family="n")]
+    request = typed(elements=elements, load=GivenVswr(vswr=1.0))
+
+    largest = reflections(request, 20_000).max(axis=0)
+
+    by_sides = {sides: pair_between(sides) for sides in SIDES}
+    assert largest == pytest.approx(np.max(list(by_sides.values()), axis=0), rel=0.03)
+    assert (largest > 1.5 * by_sides[1, 1])[HZ < 1e9].all()
 
 
 TWO_PARTS = [Part(loss_db=0.0, vswr=1.02), Part(loss_db=0.0, vswr=1.03)]

@@ -121,7 +121,7 @@ def test_the_peak_voltage_agrees_with_the_voltage_margin(result):
 def test_every_source_of_a_derivation_is_listed(result):
     """Each source that a derivation, a gate or a loss names is in the list of sources."""
     named = {value.source for step in all_steps(result) for value in step.inputs if value.source}
-    named |= {gate.source for gate in result.gates} | {result.losses.guaranteed_source}
+    named |= {gate.source for gate in result.gates} | {result.losses.published_source}
 
     assert named <= set(catalogue().sources)
 

@@ -204,6 +204,16 @@ def test_a_good_jumper_passes_and_a_bad_one_fails():
     assert "more than its parts may" in bad["verdict"]
 
 
+@pytest.mark.parametrize("family", ["uhf", "n", "bnc", "sma"])
+def test_a_good_pair_keeps_its_loss_limit(family):
+    """What a good pair loses by heat and reflection is within the limit it is judged by, at every frequency."""
+    elements = [{"kind": "joint", "family": family}]
+
+    part = ask("sweep", elements=elements, load=SHORT, touchstone=jumper(0.0))["part"]
+
+    assert all(most >= good for most, good in zip(part["limit_loss_db"], part["expected_loss_db"], strict=True))
+
+
 def test_a_jumper_against_its_past():
     """An earlier sweep of the jumper tells how much its resistance has risen."""
     trend = two_port(jumper(1.5), earlier=jumper(0.5))["part"]["trend"]

@@ -5,8 +5,7 @@ import pytest
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.cell.cell import cell
 from jointwise.calc.cell.requests import CellRequest
-from jointwise.calc.formulas.loss import guaranteed_loss, mismatch_loss
-from jointwise.calc.formulas.match import reflection_of_vswr, vswr_limit
+from jointwise.calc.formulas.match import vswr_limit
 
 POUND_INCH = 0.11298  # N·m
 POUND_FOOT = 1.35582  # N·m
@@ -35,7 +34,7 @@ VSWR_LIMITS = [  # family, GHz, printed VSWR, half a unit of the last digit
 
 LOSS_LIMITS = [  # family, GHz, printed dB, half a unit of the last digit
     ("sma", 6.0, 0.15, 0.005, SMA_SHEET),
-    ("n", 1.3, 0.057, 0.0005, MAILING_LIST),
+    ("n", 1.0, 0.05, 0.005, MAILING_LIST),
     ("smb", 1.5, 0.30, 0.005, SMB_ENTRY),
 ]
 
@@ -126,29 +125,22 @@ def test_vswr_limit_is_the_printed_one(family, gigahertz, printed, tolerance, so
 
 
 @pytest.mark.parametrize(("family", "gigahertz", "printed", "tolerance", "source"), LOSS_LIMITS)
-def test_guaranteed_loss_is_the_printed_one(family, gigahertz, printed, tolerance, source):
-    """The guaranteed loss of a mated pair at a frequency is the printed one."""
-    limit = limits(family).insertion_loss
+def test_published_loss_is_the_printed_one(family, gigahertz, printed, tolerance, source):
+    """The loss of a mated pair is the printed one, at the frequency it is printed for."""
+    published = cell(CellRequest(family=family, frequency_hz=gigahertz * 1e9)).losses
 
-    computed = guaranteed_loss(limit.loss_db.value, gigahertz * 1e9, limit.at_frequency_hz)
-
-    assert computed == pytest.approx(printed, abs=tolerance), source
-
-
-def test_sma_limit_is_the_law_of_six_hundredths():
-    """The sheet's 0.15 dB at 6 GHz is 0.06 dB times the root of 6 rounded, so the core is within 3 % of the law."""
-    limit = limits("sma").insertion_loss
-
-    assert guaranteed_loss(limit.loss_db.value, 1e9, limit.at_frequency_hz) == pytest.approx(0.06, rel=0.03)
+    assert published.published_at_hz == gigahertz * 1e9, source
+    assert published.published_db == pytest.approx(printed, abs=tolerance), source
 
 
-def test_guaranteed_loss_takes_no_mismatch_term():
-    """A cell's guaranteed loss is the limit itself: the method already counts reflection (MIL-PRF-39012E 4.6.24)."""
-    losses = cell(CellRequest(family="n", frequency_hz=1.3e9)).losses
-    reflection = mismatch_loss(reflection_of_vswr(1.3))
+@pytest.mark.parametrize("frequency_hz", [1.8e6, 145e6, 1.3e9, 10e9])
+@pytest.mark.parametrize("family", catalogue().interfaces)
+def test_what_is_no_standard_guarantees_nothing(family, frequency_hz):
+    """Where a family's published loss is not known from a standard itself, its cell has no guaranteed loss."""
+    losses = cell(CellRequest(family=family, frequency_hz=frequency_hz)).losses
 
-    assert losses.guaranteed_db == pytest.approx(0.057, abs=0.0005), MAILING_LIST
-    assert losses.guaranteed_db < 0.057 + reflection / 2
+    assert losses.published_kind != "standard"
+    assert losses.guaranteed_db is None
 
 
 @pytest.mark.parametrize(("family", "millimetres", "tolerance", "source"), BORES)

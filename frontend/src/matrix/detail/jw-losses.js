@@ -1,7 +1,7 @@
 import {css, html} from 'lit';
 import {element, of, value} from '../../shared/elements/element.js';
 import {base} from '../../shared/styles/base.js';
-import {digits} from '../../shared/text/format.js';
+import {digits, frequency} from '../../shared/text/format.js';
 
 /** @import {Source} from '../../shared/answers.js' */
 
@@ -13,9 +13,9 @@ const CAUSES = [
   ['mismatch_db', 'mismatch'],
 ];
 
-/** Only a standard guarantees; of any other kind of source the figure says no more than that somebody gave it. */
+/** What a published figure is worth, by the kind of its source; only a standard guarantees. */
 const FIGURES = {
-  standard: ['Guaranteed', 'The most that the standard lets a mated pair of this family lose.'],
+  standard: ['Limit of the standard', 'The most that the standard lets a new mated pair of this family lose.'],
   datasheet: [
     'Published maximum',
     'The most that a data sheet states for a part; no standard promises it for the family.',
@@ -32,12 +32,14 @@ const FIGURES = {
  * @property {number} dielectric_db
  * @property {number} mismatch_db
  * @property {number} expected_db
- * @property {number} guaranteed_db
- * @property {string} guaranteed_source
- * @property {keyof typeof FIGURES} guaranteed_kind
+ * @property {?number} guaranteed_db - null where no standard states it
+ * @property {number} published_db
+ * @property {number} published_at_hz
+ * @property {string} published_source
+ * @property {keyof typeof FIGURES} published_kind
  */
 
-/** Loss of the mated pair by cause; the computed and the published figure stand apart. */
+/** Loss of the mated pair by cause; the computed, the guaranteed and the published figure stand apart. */
 class JwLosses extends element({
   losses: value(/** @type {Losses} */ (of)),
   sources: value(/** @type {Source[] | undefined} */ (of)),
@@ -58,8 +60,8 @@ class JwLosses extends element({
   render() {
     const {losses} = this;
     const largest = Math.max(...CAUSES.map(([key]) => losses[key]));
-    const [heading, words] = FIGURES[losses.guaranteed_kind];
-    const source = this.sources?.find(({id}) => id === losses.guaranteed_source);
+    const [name, worth] = FIGURES[losses.published_kind];
+    const source = this.sources?.find(({id}) => id === losses.published_source);
     return html`<div class="two">
       <section>
         <h4>Expected, computed</h4>
@@ -77,10 +79,14 @@ class JwLosses extends element({
         </table>
       </section>
       <section>
-        <h4>${heading}</h4>
-        <p class="total">${digits(losses.guaranteed_db, 3)} dB</p>
-        <p class="quiet">${words} Reflection is already included; nothing is added to it.</p>
-        <p class="quiet">${source?.title ?? ''} <span class="kind">${losses.guaranteed_kind}</span></p>
+        <h4>Guaranteed</h4>
+        <p class="total">
+          ${losses.guaranteed_db === null ? 'none stated' : `${digits(losses.guaranteed_db, 3)} dB`}
+        </p>
+        <h4>${name}</h4>
+        <p class="published">${digits(losses.published_db, 3)} dB at ${frequency(losses.published_at_hz)}</p>
+        <p class="quiet">${worth} Reflection is already included; nothing is added to it.</p>
+        <p class="quiet">${source?.title ?? ''} <span class="kind">${losses.published_kind}</span></p>
       </section>
     </div>`;
   }
