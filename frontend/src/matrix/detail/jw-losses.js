@@ -2,6 +2,7 @@ import {css, html} from 'lit';
 import {element, of, value} from '../../shared/elements/element.js';
 import {base} from '../../shared/styles/base.js';
 import {digits, frequency} from '../../shared/text/format.js';
+import {reference} from '../../shared/text/source.js';
 
 /** @import {Source} from '../../shared/answers.js' */
 
@@ -86,7 +87,7 @@ class JwLosses extends element({
         <h4>${name}</h4>
         <p class="published">${digits(losses.published_db, 3)} dB at ${frequency(losses.published_at_hz)}</p>
         <p class="quiet">${worth} Reflection is already included; nothing is added to it.</p>
-        <p class="quiet">${source?.title ?? ''} <span class="kind">${losses.published_kind}</span></p>
+        <p class="quiet">${reference(source)} <span class="kind">${losses.published_kind}</span></p>
       </section>
     </div>`;
   }
