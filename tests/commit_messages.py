@@ -10,7 +10,7 @@ from pathlib import Path
 
 ROOT = Path(__file__).parents[1]
 LONGEST_SUBJECT = 72
-KEPT_SINCE = "2bfcb419869858062b49a5772c90827b581a74cf"
+KEPT_SINCE = "25d808578dc099cb8a0688c772c8407f80c34f2f"
 """The last commit before the rule."""
 
 
