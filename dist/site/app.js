@@ -525,6 +525,7 @@ var ir={matrix:60,cell:60,snapshot:60,choose:60,line:60,spread:60,sweep:60,fitou
     border-radius: 4px; font-size: 0.9rem;
   }
   .figure { font-size: 1.15rem; font-weight: 700; }
+  .figure::first-letter { text-transform: uppercase; }
   .plain td { vertical-align: top; }
   @media print {
     h2 { font-size: 12pt; }

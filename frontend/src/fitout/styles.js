@@ -18,6 +18,7 @@ export const sheetStyles = css`
     border-radius: 4px; font-size: 0.9rem;
   }
   .figure { font-size: 1.15rem; font-weight: 700; }
+  .figure::first-letter { text-transform: uppercase; }
   .plain td { vertical-align: top; }
   @media print {
     h2 { font-size: 12pt; }
