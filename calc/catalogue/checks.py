@@ -9,12 +9,14 @@ from itertools import pairwise
 from typing import Any
 
 from ..errors import InputError, known
-from .schema import Adapter, Band, Cable, CablePower, HouseLimit, Interface, Mating, Mode, PowerRating
+from .schema import Adapter, Band, Cable, CableBuild, CablePower, HouseLimit, Interface, Mating, Mode, PowerRating
 from .tables import Catalogue
 
 __all__ = ["CHECKS", "TIGHTENED_BY"]
 
 PLATING = ("conductivity_s_per_m", "relative_permeability")
+"""Of inner and outer platings; the outer one radiates as well."""
+HEAT = ("thermal_conductivity_w_per_m_k", "heat_capacity_j_per_m3_k")
 FILLING = ("relative_permittivity", "loss_tangent", "thermal_conductivity_w_per_m_k")
 RATIOS = (1.05, 12.0)
 """Outer over inner diameter, as far as the TE11 cutoff is computed (formulas/coax.py)."""
@@ -34,18 +36,22 @@ def _interface(entry: Interface, path: str, tables: Catalogue) -> None:
         allowed = f"no more than section_length_m, {entry.section_length_m.value:g}"
         raise InputError(f"{path}.bead_length_m.value", entry.bead_length_m.value, allowed)
     _less(path, "lowest_temperature_c", entry.lowest_temperature_c.value, *_hottest(entry))
-    for end in ("low", "high"):
-        rating = getattr(entry.average_power, end)
-        _heats(f"{path}.average_power.{end}", rating, "contact_temperature_c", entry.highest_temperature_c.value)
-    if entry.average_power.low.power_w > entry.average_power.high.power_w:
-        allowed = f"no more than the high end, {entry.average_power.high.power_w:g}"
-        raise InputError(f"{path}.average_power.low.power_w", entry.average_power.low.power_w, allowed)
+    for at, rating in enumerate(entry.average_power):
+        _heats(f"{path}.average_power[{at}]", rating, "contact_temperature_c")
+        if rating.cable is not None:
+            known(f"{path}.average_power[{at}].cable", rating.cable, tables.cables)
+    if entry.customary_cable is not None:
+        known(f"{path}.customary_cable.value", entry.customary_cable.value, tables.cables)
     metals = {name for metal in tables.galvanic_metals.values() for name in metal.found_as}
     _is_one_of(f"{path}.dielectric.value", entry.dielectric.value, _with(tables, FILLING))
     _is_one_of(f"{path}.bead_material.value", entry.bead_material.value, _with(tables, FILLING))
     platings = [name for name in _with(tables, PLATING) if name in metals]
     _is_one_of(f"{path}.inner_plating.value", entry.inner_plating.value, platings)
-    _is_one_of(f"{path}.outer_plating.value", entry.outer_plating.value, platings)
+    radiating = [name for name in _with(tables, (*PLATING, "emissivity")) if name in metals]
+    _is_one_of(f"{path}.outer_plating.value", entry.outer_plating.value, radiating)
+    for name in ("generous_dielectric", "generous_bead_material"):
+        if (label := getattr(entry, name)) is not None:
+            _is_one_of(f"{path}.{name}.value", label.value, _with(tables, FILLING))
     _is_one_of(f"{path}.vibration.value", entry.vibration.value, VIBRATIONS)
     if entry.tightened_by is not None:
         _is_one_of(f"{path}.tightened_by.value", entry.tightened_by.value, TIGHTENED_BY)
@@ -73,10 +79,34 @@ def _cable(entry: Cable, path: str, tables: Catalogue) -> None:
         raise InputError(f"{path}.attenuation", len(fitted), "figures to fit at two frequencies or more")
     _clad(entry, f"{path}.attenuation")
     for at, rating in enumerate(entry.power):
-        _heats(f"{path}.power[{at}]", rating, "conductor_temperature_c", entry.highest_temperature_c.value)
-    ends = {rating.end for rating in entry.power}
-    if "both" not in ends and ends != {"low", "high"}:
-        raise InputError(f"{path}.power", ", ".join(sorted(ends)), "a rating for the low and one for the high end")
+        _heats(f"{path}.power[{at}]", rating, "conductor_temperature_c")
+    if entry.build is not None:
+        _build(entry.build, entry.outer_diameter_m.value, f"{path}.build", tables)
+
+
+def _build(build: CableBuild, outer_m: float, path: str, tables: Catalogue) -> None:
+    """Layers that lie one around the other, of materials that carry and store heat."""
+    _less(
+        path,
+        "inner_diameter_m",
+        build.inner_diameter_m.value,
+        "dielectric_diameter_m",
+        build.dielectric_diameter_m.value,
+    )
+    layers = {
+        "dielectric_diameter_m": build.dielectric_diameter_m.value,
+        "screen_diameter_m": build.screen_diameter_m.value,
+        "the cable's outer_diameter_m": outer_m,
+    }
+    for (name, value), (larger_name, larger) in pairwise(layers.items()):
+        if value > larger:
+            raise InputError(f"{path}.{name}.value", value, f"no more than {larger_name}, {larger:g}")
+    conducting = _with(tables, HEAT)
+    _is_one_of(f"{path}.inner_metal.value", build.inner_metal.value, conducting)
+    _is_one_of(f"{path}.screen_metal.value", build.screen_metal.value, conducting)
+    surface = build.jacket_material or build.screen_metal
+    field = "jacket_material" if build.jacket_material else "screen_metal"
+    _is_one_of(f"{path}.{field}.value", surface.value, _with(tables, (*HEAT, "emissivity")))
 
 
 def _clad(entry: Cable, path: str) -> None:
@@ -142,11 +172,11 @@ def _less(path: str, name: str, value: float, larger_name: str, larger: float) -
         raise InputError(f"{path}.{name}.value", value, f"less than {larger_name}, {larger:g}")
 
 
-def _heats(path: str, rating: PowerRating | CablePower, name: str, hottest: float) -> None:
-    """A rating's conductor must be hotter than its air and no hotter than the part may be."""
+def _heats(path: str, rating: PowerRating | CablePower, name: str) -> None:
+    """A rating's conductor must be hotter than its air."""
     air, reached = rating.ambient_temperature_c, getattr(rating, name)
-    if not air < reached <= hottest:
-        raise InputError(f"{path}.{name}", reached, f"above the air, {air:g} °C, and up to the part's {hottest:g} °C")
+    if not air < reached:
+        raise InputError(f"{path}.{name}", reached, f"above the air, {air:g} °C")
 
 
 def _is_one_of(field: str, name: str, names: Iterable[str]) -> None:

@@ -14,8 +14,9 @@ import msgspec
 
 from ..errors import InputError
 from .checks import CHECKS
+from .defaults import customary_cable_of, model_cable
 from .edition import Edition
-from .pack import TABLES, Document, Pack, read_pack
+from .pack import TABLES, Document, Pack, ReadPack, read_pack
 from .schema import Band, HouseLimit, PackSummary, Source
 from .tables import Catalogue, built_in_tables
 
@@ -48,7 +49,7 @@ def edition_of(documents: Sequence[Document]) -> Edition:
             laying.check(pack)
         except InputError as error:
             raise _labelled(error, document.label) from None
-    return Edition(laying.tables())
+    return Edition(laying.finished())
 
 
 def _labelled(error: InputError, label: str) -> InputError:
@@ -68,8 +69,9 @@ class _Laying:
         self._summaries: list[PackSummary] = []
         self.packs: list[Pack] = []
 
-    def add(self, pack: Pack) -> None:
+    def add(self, read: ReadPack) -> None:
         """Lay one more pack over the tables. Raises InputError for a conflict and for an unknown source."""
+        pack = read.pack
         for other in self.packs:
             if other.id == pack.id:
                 raise InputError("id", pack.id, f"an id that no other pack has; {other.name} has it")
@@ -97,7 +99,7 @@ class _Laying:
             self._names["default_powers_w"] = pack.name
             changed.append("default_powers_w")
         self.packs.append(pack)
-        self._summaries.append(PackSummary(pack.id, pack.name, pack.version, pack.note, added, changed))
+        self._summaries.append(PackSummary(pack.id, pack.name, pack.version, pack.note, added, changed, read.changed))
 
     def check(self, pack: Pack) -> None:
         """Refuse entries that can't be computed with, now that all packs are there."""
@@ -127,6 +129,15 @@ class _Laying:
             packs=tuple(self._summaries),
             pack_names=dict(self._names),
         )
+
+    def finished(self) -> Catalogue:
+        """The catalogue with all packs, whose summaries say what stands for what their entries leave out."""
+        tables = self.tables()
+        summaries = [
+            msgspec.structs.replace(summary, taken=[*summary.taken, *_left_out(pack, tables)])
+            for pack, summary in zip(self.packs, self._summaries, strict=True)
+        ]
+        return msgspec.structs.replace(tables, packs=tuple(summaries))
 
     def _own_sources(self, pack: Pack) -> dict[str, Source]:
         own: dict[str, Source] = {}
@@ -193,6 +204,21 @@ class _Laying:
             lead, source.title, source.seen, source.address, source.body, source.year, source.place
         )
         return lead
+
+
+def _left_out(pack: Pack, tables: Catalogue) -> list[str]:
+    """What entries of a pack leave out, and what stands for it."""
+    families = [
+        f"{entry.name}: no customary cable is named; {tables.cables[customary_cable_of(entry, tables)].name} is taken."
+        for entry in pack.interfaces
+        if entry.customary_cable is None
+    ]
+    cables = [
+        f"{entry.name}: no build is given; that of {model_cable(entry, tables).name}, scaled to its diameter, is taken."
+        for entry in pack.cables
+        if entry.build is None
+    ]
+    return families + cables
 
 
 def _sorted(table: dict[str, Any], by: Callable[[Any], float]) -> dict[str, Any]:

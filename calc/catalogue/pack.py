@@ -11,7 +11,8 @@ from msgspec import Meta, Struct
 
 from ..errors import InputError
 from ..fields import Field, Object, Range, object_of, objects_in
-from ..refusal import decoded
+from ..refusal import decoded, refuse_unbounded
+from .earlier import brought_up_to_date
 from .schema import (
     Adapter,
     Band,
@@ -29,7 +30,7 @@ from .schema import (
     Text,
 )
 
-__all__ = ["MOST_PACK_BYTES", "TABLES", "Document", "Overrides", "Pack", "pack_schema", "read_pack"]
+__all__ = ["MOST_PACK_BYTES", "TABLES", "Document", "Overrides", "Pack", "ReadPack", "pack_schema", "read_pack"]
 
 MOST_PACK_BYTES = 1_000_000
 """Longest pack; a longer one is refused before anything of it is read."""
@@ -85,15 +86,27 @@ TABLES = Overrides.__struct_fields__
 """The tables of the catalogue that a pack may add to and override in."""
 
 
-def read_pack(document: Document) -> Pack:
-    """The pack in a document. Raises InputError naming the field, the value and what is allowed."""
+class ReadPack(NamedTuple):
+    """A pack, and sentences on what of an earlier version was changed in reading it."""
+
+    pack: Pack
+    changed: list[str]
+
+
+def read_pack(document: Document) -> ReadPack:
+    """The pack in a document, of this version or an earlier one.
+
+    Raises InputError naming the field, the value and what is allowed.
+    """
     if len(document.text) > MOST_PACK_BYTES:
         raise InputError("pack", "too long", f"a document of up to {MOST_PACK_BYTES} bytes")
-    pack = decoded(document.text, Pack)
+    refuse_unbounded(document.text)
+    text, changed = brought_up_to_date(document.text)
+    pack = decoded(text, Pack)
     for table in ("interfaces", "cables", "modes"):
         for at, entry in enumerate(getattr(pack, table)):
             _refuse_beyond_range(f"{table}[{at}]", entry)
-    return pack
+    return ReadPack(pack, changed)
 
 
 def pack_schema() -> dict[str, Any]:

@@ -13,11 +13,14 @@ from msgspec import Meta, Struct
 
 __all__ = [
     "Adapter",
+    "AntennaView",
     "Assumption",
+    "Atmosphere",
     "Attenuation",
     "Band",
     "BandEdges",
     "Cable",
+    "CableBuild",
     "CableDielectric",
     "CablePower",
     "Condition",
@@ -35,6 +38,7 @@ __all__ = [
     "PowerRating",
     "Quantity",
     "Source",
+    "ZenithAttenuation",
 ]
 
 Kind = Literal["standard", "datasheet", "handbook", "common practice", "memory"]
@@ -108,7 +112,7 @@ class Label(Struct, forbid_unknown_fields=True, frozen=True):
 
 
 class PowerRating(Struct, forbid_unknown_fields=True, frozen=True):
-    """An average-power rating together with the conditions it holds under."""
+    """A published or remembered average power of a matched mated pair, with the conditions it holds under."""
 
     power_w: Watts
     frequency_hz: Frequency
@@ -118,13 +122,8 @@ class PowerRating(Struct, forbid_unknown_fields=True, frozen=True):
     source: Named
     kind: Kind
     note: Text = ""
-
-
-class PowerRatings(Struct, forbid_unknown_fields=True, frozen=True):
-    """The most cautious and the most generous credible rating."""
-
-    low: PowerRating
-    high: PowerRating
+    cable: Named | None = None
+    """On which cable, an id of the catalogue; left out, on the family's customary one."""
 
 
 class Section(Struct, forbid_unknown_fields=True, frozen=True):
@@ -180,13 +179,12 @@ class Interface(Struct, forbid_unknown_fields=True, frozen=True):
 
     working_voltage_rms_v: Annotated[Interval, Unit("V", 1, 100000)]
     proof_voltage_rms_v: Annotated[Interval, Unit("V", 1, 200000)]
-    altitude_voltage_rms_v: Annotated[Quantity, Unit("V", 1, 100000)]
     centre_contact_resistance_ohm: Annotated[Interval, Unit("Ω", 1e-06, 1)]
     outer_contact_resistance_ohm: Annotated[Interval, Unit("Ω", 1e-06, 1)]
-    average_power: PowerRatings
+    average_power: Annotated[list[PowerRating], Meta(max_length=100)]
+    """Evidence, which the computed heat limit is held against."""
     lowest_temperature_c: Annotated[Quantity, Unit("°C", -100, 100)]
     highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500)]
-    thermal_time_constant_s: Annotated[Interval, Unit("s", 0.1, 100000)]
 
     durability_matings: Annotated[Interval, Unit("matings", 1, 1e06)]
     coupling: Label
@@ -195,7 +193,6 @@ class Interface(Struct, forbid_unknown_fields=True, frozen=True):
     exposure_mated: Exposure
     vibration: Label
     cable_diameter_m: Annotated[Interval, Unit("m", 0.0001, 0.2)]
-    cable_conductor_area_m2: Annotated[Quantity, Unit("m²", 1e-09, 0.01)]
     gender: Label
     receive_only: bool
     receive_only_reason: Text = ""
@@ -203,8 +200,12 @@ class Interface(Struct, forbid_unknown_fields=True, frozen=True):
     """Of parts of stainless steel, where `coupling_torque_nm` is that of brass; left out, one range holds for both."""
     tightened_by: Label | None = None
     """Left out, a threaded coupling is tightened by a torque wrench."""
-    usual_cable_diameter_m: Annotated[Quantity | None, Unit("m", 0.0001, 0.2)] = None
-    """Of the cable whose conductors carry the heat away; left out, that of the thickest."""
+    customary_cable: Label | None = None
+    """An id of the catalogue; left out, the thickest cable of like impedance that the family takes."""
+    generous_dielectric: Label | None = None
+    """That of the better parts sold, where `dielectric` is that of the worse."""
+    generous_bead_material: Label | None = None
+    """That of the better parts sold, where `bead_material` is that of the worse."""
     section: Section | None = None
 
 
@@ -274,15 +275,18 @@ class Material(Struct, forbid_unknown_fields=True, frozen=True):
     relative_permeability: Annotated[Quantity | None, Unit("1")] = None
     relative_permittivity: Annotated[Quantity | None, Unit("1")] = None
     loss_tangent: Annotated[Quantity | None, Unit("1")] = None
-    thermal_conductivity_w_per_m_k: Annotated[Quantity | None, Unit("W/(m·K)")] = None
+    thermal_conductivity_w_per_m_k: Annotated[Interval | None, Unit("W/(m·K)")] = None
+    heat_capacity_j_per_m3_k: Annotated[Quantity | None, Unit("J/(m³·K)")] = None
+    emissivity: Annotated[Interval | None, Unit("1")] = None
+    """Of its surface, as far as heat radiates: far infrared, near room temperature."""
 
 
 class CableDielectric(Struct, forbid_unknown_fields=True, frozen=True):
-    """Cable insulation and the hottest its centre conductor may get."""
+    """A kind of cable insulation and its plastic; how much gas fills it follows from the velocity factor."""
 
     id: Id
     name: str
-    highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500)]
+    material: Id
 
 
 class Attenuation(Struct, forbid_unknown_fields=True, frozen=True):
@@ -304,8 +308,7 @@ class Attenuation(Struct, forbid_unknown_fields=True, frozen=True):
 class CablePower(Struct, forbid_unknown_fields=True, frozen=True):
     """An average-power rating of a matched cable with its conditions.
 
-    Where sources differ, `end` tells the cautious figure from the generous one.
-    Between the frequencies a cable stands the same heat per metre.
+    Evidence, which the computed heat limit is held against.
     """
 
     frequency_hz: Frequency
@@ -315,7 +318,27 @@ class CablePower(Struct, forbid_unknown_fields=True, frozen=True):
     source: Named
     kind: Kind
     note: Text = ""
-    end: Literal["both", "low", "high"] = "both"
+
+
+class CableBuild(Struct, forbid_unknown_fields=True, frozen=True):
+    """What carries a cable's heat: the sizes of its layers from the inside out, and what they are made of.
+
+    Metals and plastics are ids of the materials.
+    """
+
+    inner_diameter_m: Annotated[Quantity, Unit("m", 1e-05, 0.1)]
+    """Over the strands where it is stranded."""
+    dielectric_diameter_m: Annotated[Quantity, Unit("m", 1e-04, 0.2)]
+    screen_diameter_m: Annotated[Quantity, Unit("m", 1e-04, 0.2)]
+    """Over the outer conductor."""
+    inner_area_m2: Annotated[Quantity, Unit("m²", 1e-09, 0.01)]
+    """Of the metal in a cross-section of the inner conductor."""
+    screen_area_m2: Annotated[Quantity, Unit("m²", 1e-09, 0.01)]
+    """Of the metal in a cross-section of the outer conductor."""
+    inner_metal: Label
+    screen_metal: Label
+    jacket_material: Label | None = None
+    """Left out, the outer conductor is bare."""
 
 
 class Cable(Struct, forbid_unknown_fields=True, frozen=True):
@@ -339,7 +362,7 @@ class Cable(Struct, forbid_unknown_fields=True, frozen=True):
 
     attenuation_temperature_c: Annotated[Quantity, Unit("°C", -50, 150)]
     attenuation: Annotated[list[Attenuation], Meta(min_length=2, max_length=100)]
-    power: Annotated[list[CablePower], Meta(min_length=1, max_length=100)]
+    power: Annotated[list[CablePower], Meta(max_length=100)]
     working_voltage_rms_v: Annotated[Interval, Unit("V", 1, 100000)]
     lowest_temperature_c: Annotated[Quantity, Unit("°C", -100, 100)]
     highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500)]
@@ -347,6 +370,8 @@ class Cable(Struct, forbid_unknown_fields=True, frozen=True):
     repeated_bend_radius_m: Annotated[Quantity | None, Unit("m", 0.001, 20)] = None
     inner_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m", 1e-06, 100)] = None
     outer_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m", 1e-06, 100)] = None
+    build: CableBuild | None = None
+    """Left out, that of the nearest cable of like insulation and impedance, scaled to its diameter."""
     fit_note: Text = ""
     """Why the fit leaves much, or ends where it does."""
 
@@ -378,6 +403,37 @@ class NoiseEnvironment(Struct, forbid_unknown_fields=True, frozen=True):
     upper_decile_db: Annotated[Quantity, Unit("dB")]
     lower_decile_db: Annotated[Quantity, Unit("dB")]
     frequency_hz: Annotated[Interval, Unit("Hz")]
+
+
+class AntennaView(Struct, forbid_unknown_fields=True, frozen=True):
+    """What an antenna looks at: how much of its noise comes from the earth, from man and from the galaxy."""
+
+    id: Id
+    name: str
+    earth_share: Annotated[Quantity, Unit("1")]
+    man_made_share: Annotated[Quantity, Unit("1")]
+    galactic_at_1_mhz_db: Annotated[Quantity, Unit("dB")]
+    galactic_fall_per_decade_db: Annotated[Quantity, Unit("dB")]
+    elevation_deg: Annotated[Quantity, Unit("°")] | None = None
+    """Left out, the elevation asked for."""
+
+
+class ZenithAttenuation(Struct, forbid_unknown_fields=True, frozen=True):
+    """The loss of clear air straight up at one frequency."""
+
+    frequency_hz: Frequency
+    db: Annotated[float, Meta(ge=0, le=100)]
+    source: Named
+    kind: Kind
+    note: Text = ""
+
+
+class Atmosphere(Struct, forbid_unknown_fields=True, frozen=True):
+    """Air, by what it absorbs straight up; between the frequencies by their logarithms."""
+
+    id: Id
+    name: str
+    zenith_attenuation: list[ZenithAttenuation]
 
 
 class Source(Struct, forbid_unknown_fields=True, frozen=True):
@@ -435,6 +491,8 @@ class PackSummary(Struct, frozen=True):
     note: str
     added: list[str]
     changed: list[str]
+    taken: list[str] = []
+    """A sentence on each thing that its entries leave out and what stands for it, and on what is no longer used."""
 
 
 class Assumption(Struct, forbid_unknown_fields=True, frozen=True):
@@ -444,3 +502,5 @@ class Assumption(Struct, forbid_unknown_fields=True, frozen=True):
     name: str
     unit: str
     quantity: Quantity
+    """The cautious figure where `generous` is another."""
+    generous: Quantity | None = None

@@ -24,7 +24,9 @@ from .fitting import (
 )
 from .schema import (
     Adapter,
+    AntennaView,
     Assumption,
+    Atmosphere,
     Band,
     Cable,
     CableDielectric,
@@ -74,6 +76,8 @@ class Catalogue(msgspec.Struct, frozen=True):
     bands: dict[str, Band]
     modes: dict[str, Mode]
     noise_environments: dict[str, NoiseEnvironment]
+    antenna_views: dict[str, AntennaView]
+    atmospheres: dict[str, Atmosphere]
     materials: dict[str, Material]
     cable_dielectrics: dict[str, CableDielectric]
     conditions: dict[str, Condition]
@@ -111,6 +115,8 @@ def built_in_tables() -> Catalogue:
         bands=_table("bands", "band", Band),
         modes=_table("modes", "mode", Mode),
         noise_environments=_table("noise", "noise_environment", NoiseEnvironment),
+        antenna_views=_table("noise", "antenna_view", AntennaView),
+        atmospheres=_table("noise", "atmosphere", Atmosphere),
         materials=_table("materials", "material", Material),
         cable_dielectrics=_table("cable_dielectrics", "cable_dielectric", CableDielectric),
         conditions=_table("conditions", "condition", Condition),
@@ -199,10 +205,15 @@ def _check(read: Catalogue) -> None:
             interface.bead_material,
             interface.inner_plating,
             interface.outer_plating,
+            interface.generous_dielectric,
+            interface.generous_bead_material,
         )
         for label in named:
-            if label.value not in read.materials:
+            if label is not None and label.value not in read.materials:
                 raise ValueError(f"{interface.id}: material {label.value!r} is not in materials.toml")
+        customary = interface.customary_cable
+        if customary is None or customary.value not in read.cables:
+            raise ValueError(f"{interface.id}: customary_cable must be a cable of the catalogue")
 
     for mating in read.matings.values():
         _check_families(read, mating.id, [mating.plug, mating.jack])
@@ -211,6 +222,15 @@ def _check(read: Catalogue) -> None:
     for cable in read.cables.values():
         if cable.dielectric not in read.cable_dielectrics:
             raise ValueError(f"{cable.id}: dielectric {cable.dielectric!r} is not in cable_dielectrics.toml")
+        _check_build(read, cable)
+
+
+def _check_build(read: Catalogue, cable: Cable) -> None:
+    if cable.build is None:
+        raise ValueError(f"{cable.id}: no build; only a pack's cable may leave it out")
+    for label in (cable.build.inner_metal, cable.build.screen_metal, cable.build.jacket_material):
+        if label is not None and label.value not in read.materials:
+            raise ValueError(f"{cable.id}: material {label.value!r} is not in materials.toml")
 
 
 def _check_families(read: Catalogue, entry: str, families: list[str]) -> None:
