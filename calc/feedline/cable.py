@@ -5,22 +5,26 @@ from typing import ClassVar
 
 import numpy as np
 
+from ..catalogue import catalogue
 from ..catalogue.schema import Cable
-from ..formulas import heat, line, voltage
-from ..formulas.formula import Broadcast, Number, purpose
+from ..formulas import line, voltage
+from ..formulas.formula import Broadcast, Number
 from ..numeric.units import engineering
-from ..physics.gates import EXPOSURES, GateResult, heat_room
-from ..physics.ratings import CAUTIOUS, ENDS
+from ..physics.cable_fit import attenuation_coefficients
+from ..physics.cable_heat import CablePath, cable_limit, cable_path, conductor_rises
+from ..physics.cable_ratings import CableRatings, cable_cutoff
+from ..physics.gates import EXPOSURES, GateResult, cable_te11, heat_room
+from ..physics.heat_limit import HeatLimit, Wave
+from ..physics.limits import LimitId
+from ..physics.ratings import CAUTIOUS
 from ..physics.scenario import Surroundings
 from ..physics.station import Station
-from ..waves.cable_fit import attenuation_coefficients
 from ..waves.two_port import TwoPort, Waves, line_section
 from .any_phase import ReflectionSize, worst_through
-from .cable_ratings import CableRatings, cable_ratings
 from .link import Link, LinkKind
-from .stress import Allowed, HotSpot, Stress
+from .stress import Allowed, Stress
 
-__all__ = ["CableLink", "CableModel", "cable_marks"]
+__all__ = ["CableLink", "CableModel", "cable_marks", "cable_model"]
 
 Constants = tuple[Broadcast, Broadcast, Broadcast]
 
@@ -34,6 +38,8 @@ class CableModel:
     ratings: CableRatings[Number]
     length_m: float
     station: Station
+    path: CablePath
+    heat_limit: ClassVar[LimitId] = "cable"
 
     def constants(self, frequency: Broadcast) -> Constants:
         """Attenuation constants of conductors and dielectric [Np/m] and phase constant [rad/m]."""
@@ -41,7 +47,9 @@ class CableModel:
         k_1, k_2 = self.ratings.conductor_coefficient(frequency), self.ratings.k_2
         total = line.attenuation_constant(line.cable_attenuation(k_1, warm, frequency, k_2))
         dielectric = line.attenuation_constant(k_2 * frequency)
-        return total - dielectric, dielectric, line.phase_constant(frequency, self.ratings.velocity_factor)
+        conductor = total - dielectric
+        surface = line.surface_phase_constant(frequency, self.ratings.velocity_factor)
+        return conductor, dielectric, line.phase_constant(surface, conductor)
 
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix at frequencies [Hz]."""
@@ -50,9 +58,10 @@ class CableModel:
         return line_section(impedance, (conductor + dielectric + 1j * beta) * self.length_m)
 
     def impedance(self, conductor: Broadcast, dielectric: Broadcast, beta: Broadcast) -> Broadcast:
-        """Characteristic impedance [Ω] with the reactance that the losses bring, by the constants."""
-        reactance = line.impedance_reactance(self.ratings.impedance_ohm, dielectric, conductor, beta)
-        return self.ratings.impedance_ohm + 1j * reactance
+        """Characteristic impedance [Ω] with what the losses and the conductors' inside bring, by the constants."""
+        surface, nominal = beta - conductor, self.ratings.impedance_ohm
+        resistance = line.impedance_resistance(nominal, conductor, surface)
+        return resistance + 1j * line.impedance_reactance(nominal, dielectric, conductor, surface)
 
     def stress(self, waves: Waves, plane: int, frequency: Broadcast) -> Stress:
         """The worst of both ends and of the first and last voltage and current maxima.
@@ -65,11 +74,17 @@ class CableModel:
         squared_v, squared_i = self._squares(waves, plane, constants, self._places(waves, plane, constants))
         z_0, z_cable = self.station.impedance_ohm, self.ratings.impedance_ohm
         heat_per_metre = 2 * (conductor * squared_i * z_cable + dielectric * squared_v / z_cable)
+        hottest = np.expand_dims(heat_per_metre.argmax(axis=0), 0)
+        at_hottest_v, at_hottest_i = (
+            np.take_along_axis(np.broadcast_to(one, heat_per_metre.shape), hottest, axis=0)[0]
+            for one in (squared_v, squared_i)
+        )
         return Stress(
             heat_share=heat_per_metre.max(axis=0),
             voltage_factor=squared_v.max(axis=0) / z_0,
             current_factor=squared_i.max(axis=0) * z_0,
             forward_factor=np.abs(waves.at(plane).forward(z_0)) ** 2,
+            hottest=Wave(at_hottest_v / z_0, at_hottest_i * z_0),
         )
 
     def along(
@@ -79,26 +94,26 @@ class CableModel:
         squared_v, squared_i = self._squares(waves, plane, self.constants(frequency), places)
         return np.sqrt(squared_v), np.sqrt(squared_i)
 
+    def heat(self, frequency: Broadcast, stress: Stress) -> HeatLimit:
+        """What its hottest metre allows."""
+        rises = conductor_rises(self.ratings, self.path, frequency, stress.hottest, self.station)
+        return cable_limit(self.ratings, self.path, rises, self.station)
+
     def allowed(self, frequency: Broadcast, stress: Stress) -> Allowed:
-        """What it allows under that stress; a cable is judged key down through a whole over."""
-        hot_spot = self.hot_spot
-        heat_w = heat.heat_allowed_power(
-            hot_spot.allowed_temperature_c,
-            self.station.ambient_temperature_c,
-            hot_spot.solar_rise_k,
-            hot_spot.resistance_k_per_w,
-            stress.heat_share,
-            1.0,
-            self.station.duty_factor,
-            hot_spot.time_share,
-        )
+        """What it allows under that stress."""
         voltage_w = voltage.voltage_allowed_power(self.peak_v, self.station.impedance_ohm, stress.voltage_factor)
-        return Allowed(heat_w, voltage_w, np.full(np.shape(heat_w), np.inf))
+        return Allowed(self.heat(frequency, stress).allowed_w, voltage_w)
 
     def derived(self, frequency: float, stress: Stress) -> Allowed:
-        """The same at one frequency [Hz], after the constants that its stress came from."""
+        """The same at one frequency [Hz], after the constants that its stress came from, with its path recorded."""
         self.constants(frequency)
-        return self.allowed(frequency, stress)
+        return cable_model(self.ratings, self.length_m, self.station).allowed(frequency, stress)
+
+    def other_side(self) -> None:
+        """None: its impedance is what it is."""
+
+    def return_loss_db(self, frequency: Broadcast) -> None:
+        """Nothing: a cable is what reflections are measured against."""
 
     def any_phase(self, frequency: Broadcast, load: ReflectionSize) -> ReflectionSize:
         """The sizes of the reflection at its near end when no phase is known: a step, a lossy run and a step back."""
@@ -117,18 +132,6 @@ class CableModel:
     def peak_v(self) -> Broadcast:
         """The rated peak voltage of the cable [V]: its insulation is solid, so the air does not matter."""
         return voltage.allowed_peak_voltage(self.ratings.working_voltage_rms_v, 1.0)
-
-    @property
-    def hot_spot(self) -> HotSpot:
-        """The centre conductor of its hottest metre, behind the rating that binds."""
-        with purpose("in one metre of the cable"):
-            resistance = heat.rated_thermal_resistance(
-                self.ratings.rated_conductor_c,
-                self.ratings.rated_ambient_c,
-                self.ratings.rated_power_w,
-                self.ratings.rated_share,
-            )
-        return HotSpot(self.ratings.highest_temperature_c, resistance, self.station.transmit_share, 0.0)
 
     def _places(self, waves: Waves, plane: int, constants: Constants) -> np.ndarray:
         """Both ends, and the two first and two last maxima of voltage and of current [m]; axis 0.
@@ -176,6 +179,11 @@ class CableModel:
         return np.abs(onward + returning) ** 2, np.abs((onward - returning) / self.impedance(*constants)) ** 2
 
 
+def cable_model(ratings: CableRatings[Number], length_m: float, station: Station) -> CableModel:
+    """The model of a run of cable at a station."""
+    return CableModel(ratings, length_m, station, cable_path(ratings, station))
+
+
 @dataclass(frozen=True, eq=False, kw_only=True)
 class CableLink(Link):
     """A run of one cable."""
@@ -186,15 +194,17 @@ class CableLink(Link):
     """Its id in the catalogue."""
 
     def gates(self, frequency_hz: float, power_w: float) -> list[GateResult]:
-        """The one gate of a cable: room for its heat, when it transmits."""
-        if power_w == 0:
-            return []
-        highest_c = cable_ratings(self.cable, ENDS[CAUTIOUS]).highest_temperature_c
-        return [heat_room(highest_c, self.models[CAUTIOUS].station.ambient_temperature_c)]
+        """Whether one wave alone travels in it, and when it transmits, whether it has room for heat."""
+        model = self.models[CAUTIOUS]
+        gates = [cable_te11(catalogue().cables[self.cable], frequency_hz)]
+        if power_w > 0:
+            gates.append(heat_room(model.ratings.highest_temperature_c, model.path.solar_rise_k, model.station))
+        return gates
 
     def refused(self, frequency: np.ndarray, power_w: float) -> np.ndarray:
-        """Where that gate fails, by frequency [Hz]: everywhere or nowhere."""
-        return np.full(np.shape(frequency), not all(gate.passed for gate in self.gates(0.0, power_w)))
+        """Where one of them fails, by frequency [Hz]."""
+        hot = not all(gate.passed for gate in self.gates(0.0, power_w))
+        return hot | (frequency >= cable_cutoff(self.models[CAUTIOUS].ratings))
 
 
 def cable_marks(entry: Cable, frequency: float, site: Surroundings) -> list[str]:

@@ -8,19 +8,20 @@ from ..catalogue import catalogue
 from ..catalogue.schema import Cable
 from ..errors import InputError, known
 from ..formulas.match import reflection_of_vswr
+from ..physics.cable_table import cable_ratings
 from ..physics.columns import Column, chosen_column
-from ..physics.ratings import CAUTIOUS, family_ratings
+from ..physics.family_ratings import family_ratings
+from ..physics.ratings import CAUTIOUS, ENDS
 from ..physics.scenario import Surroundings
 from ..physics.station import Station, station_of
-from .cable import CableLink, CableModel, cable_marks
-from .cable_ratings import cable_ratings
+from .cable import CableLink, cable_marks, cable_model
 from .elements import CableRun, Element, FeedlineRequest, Joint, KnownEnd, Load, MeasuredPart, Part
 from .joint import JointLink, joint_model
 from .link import Link
 from .load import LoadReflection, load_reflection
 from .measurement import refuse_out_of_reach, usable_measurement
 from .part import MeasuredLink, MeasuredModel, PartLink, PartModel
-from .surroundings import cable_of, joint_demands, joint_scenario, touching
+from .surroundings import cable_of, cables_of, joint_demands, joint_scenario, touching
 
 __all__ = ["Feedline", "feedline_at", "feedline_of"]
 
@@ -90,11 +91,13 @@ def _links(site: Surroundings, elements: list[Element], index: int, station: Sta
 
 def _cable_link(site: Surroundings, index: int, run: CableRun, station: Station, frequency: float) -> CableLink:
     cable = cable_of(run, index)
-    cautious, generous = cable_ratings(cable.id, "low"), cable_ratings(cable.id, "high")
     return CableLink(
         element=index,
         name=run.name or f"{run.length_m:g} m of {cable.name}",
-        models=(CableModel(cautious, run.length_m, station), CableModel(generous, run.length_m, station)),
+        models=(
+            cable_model(cable_ratings(cable.id, "low"), run.length_m, station),
+            cable_model(cable_ratings(cable.id, "high"), run.length_m, station),
+        ),
         pack=catalogue().pack_of("cables", cable.id),
         cable=cable.id,
         marks=cable_marks(cable, frequency, site),
@@ -112,25 +115,24 @@ def _joint_links(site: Surroundings, elements: list[Element], index: int, joint:
     links: list[Link] = []
     for field, family in families.items():
         # an adapter's two joints each touch one cable; a plain joint's halves may sit on two
-        cables = [before, after] if len(families) == 1 else [before if field == "family" else after]
-        links.append(_joint_link(site, index, joint, family, [cable for cable in cables if cable]))
+        near, far = (before, after) if len(families) == 1 else (before, None) if field == "family" else (None, after)
+        links.append(_joint_link(site, index, joint, family, (near, far)))
     return links
 
 
-def _joint_link(site: Surroundings, index: int, joint: Joint, family: str, cables: list[Cable]) -> JointLink:
-    coolest = min(cables, key=lambda cable: cable.highest_temperature_c.value, default=None)
-    station = station_of(joint_scenario(site, joint, coolest))
-    if coolest is None:
-        station = station._replace(cable_temperature_c=np.inf)
-    cautious, generous = family_ratings(family, "low"), family_ratings(family, "high")
+def _joint_link(
+    site: Surroundings, index: int, joint: Joint, family: str, sides: tuple[Cable | None, Cable | None]
+) -> JointLink:
+    station = station_of(joint_scenario(site, joint))
+    cautious, generous = (joint_model(family_ratings(family, end), cables_of(sides, end), station) for end in ENDS)
     return JointLink(
         element=index,
         name=joint.name or catalogue().interfaces[family].name,
-        models=(joint_model(cautious, station), joint_model(generous, station)),
+        models=(cautious, generous),
         pack=catalogue().pack_of("interfaces", family),
         family=family,
         given=joint,
-        demands=joint_demands(site, joint, family, cables),
+        demands=joint_demands(site, joint, family, [cable for cable in sides if cable]),
     )
 
 

@@ -7,10 +7,12 @@ import numpy as np
 
 from ..formulas.formula import Broadcast
 from ..physics.gates import GateResult
+from ..physics.heat_limit import HeatLimit
+from ..physics.limits import LimitId
 from ..physics.station import Station
 from ..waves.two_port import TwoPort, Waves
 from .any_phase import ReflectionSize, through_two_port
-from .stress import Allowed, HotSpot, Stress, lumped_stress
+from .stress import Allowed, Stress, lumped_stress
 
 __all__ = ["Link", "LinkKind", "LinkModel", "LumpedModel"]
 
@@ -33,8 +35,14 @@ class LinkModel(Protocol):
         """Largest peak voltage allowed [V], infinite where none is known."""
 
     @property
-    def hot_spot(self) -> HotSpot | None:
-        """What its temperature follows from; none where no temperature limits it."""
+    def heat_limit(self) -> LimitId:
+        """Which limit its heat is."""
+
+    def heat(self, frequency: Broadcast, stress: Stress) -> HeatLimit | None:
+        """What heat allows under a stress; none where no temperature limits it."""
+
+    def return_loss_db(self, frequency: Broadcast) -> Broadcast | None:
+        """Of the element alone [dB]; none for a cable."""
 
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix."""
@@ -51,6 +59,9 @@ class LinkModel(Protocol):
     def any_phase(self, frequency: Broadcast, load: ReflectionSize) -> ReflectionSize:
         """The sizes of the reflection at its near end when no phase is known, by those of its load."""
 
+    def other_side(self) -> "LinkModel | None":
+        """The same on the other side of its impedance; none where there is but one."""
+
 
 @dataclass(frozen=True, eq=False)
 class LumpedModel:
@@ -66,6 +77,10 @@ class LumpedModel:
     def stress(self, waves: Waves, plane: int, frequency: Broadcast) -> Stress:
         """What the waves do to it between `plane` and the next."""
         return lumped_stress(waves, plane, self.station.impedance_ohm)
+
+    def other_side(self) -> LinkModel | None:
+        """None: what is known of it lies on no side."""
+        return None
 
     def any_phase(self, frequency: Broadcast, load: ReflectionSize) -> ReflectionSize:
         """The sizes of the reflection at its near end when no phase is known, by those of its load."""

@@ -7,6 +7,7 @@ import numpy as np
 
 from ..formulas import line, match, voltage
 from ..formulas.formula import Broadcast
+from ..physics.limits import LimitId
 from ..waves.measured import Measured, at_frequencies, covered
 from ..waves.two_port import TwoPort, from_scattering, scattering
 from .link import Link, LinkKind, LumpedModel
@@ -23,7 +24,7 @@ class PartModel(LumpedModel):
     reflection: float
     power_limit_w: float
     peak_v: float
-    hot_spot: ClassVar[None] = None
+    heat_limit: ClassVar[LimitId] = "rating"
 
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix: a short part, its reflection in quadrature and no more passed than that leaves."""
@@ -38,8 +39,14 @@ class PartModel(LumpedModel):
             voltage_w = voltage.voltage_allowed_power(self.peak_v, self.station.impedance_ohm, stress.voltage_factor)
         else:  # nothing to derive
             voltage_w = np.full(np.shape(stress.voltage_factor), np.inf)
-        margin_db = match.match_margin(match.return_loss(self.reflection), self.station.return_loss_asked_db)
-        return Allowed(heat_w, voltage_w, margin_db)
+        return Allowed(heat_w, voltage_w)
+
+    def heat(self, frequency: Broadcast, stress: Stress) -> None:
+        """Nothing: its power limit says nothing of temperatures."""
+
+    def return_loss_db(self, frequency: Broadcast) -> Broadcast:
+        """Of the part alone [dB]."""
+        return np.full(np.shape(frequency), match.return_loss(self.reflection))
 
     def derived(self, frequency: float, stress: Stress) -> Allowed:
         """The same at one frequency [Hz]."""
@@ -52,7 +59,7 @@ class MeasuredModel(LumpedModel):
 
     measured: Measured
     peak_v: ClassVar[float] = np.inf
-    hot_spot: ClassVar[None] = None
+    heat_limit: ClassVar[LimitId] = "rating"
 
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix at frequencies [Hz], not a number where the measurement does not reach."""
@@ -60,15 +67,20 @@ class MeasuredModel(LumpedModel):
         return from_scattering(s[..., 0, 0], s[..., 0, 1], s[..., 1, 0], s[..., 1, 1], self.measured.reference_ohm)
 
     def allowed(self, frequency: Broadcast, stress: Stress) -> Allowed:
-        """Nothing is known that would limit it but its match."""
-        reflection = np.abs(scattering(self.two_port(frequency), self.station.impedance_ohm)[0])
-        margin_db = match.match_margin(match.return_loss(reflection), self.station.return_loss_asked_db)
-        unlimited = np.full(np.shape(margin_db), np.inf)
-        return Allowed(unlimited, unlimited, margin_db)
+        """Nothing is known that would limit it."""
+        unlimited = np.full(np.shape(stress.heat_share), np.inf)
+        return Allowed(unlimited, unlimited)
+
+    def heat(self, frequency: Broadcast, stress: Stress) -> None:
+        """Nothing is known of its temperature."""
+
+    def return_loss_db(self, frequency: Broadcast) -> Broadcast:
+        """Of the part alone [dB]."""
+        return match.return_loss(np.abs(scattering(self.two_port(frequency), self.station.impedance_ohm)[0]))
 
     def derived(self, frequency: float, stress: Stress) -> Allowed:
         """Nothing: what was measured follows from no formula."""
-        return Allowed(np.inf, np.inf, np.inf)
+        return Allowed(np.inf, np.inf)
 
 
 @dataclass(frozen=True, eq=False, kw_only=True)

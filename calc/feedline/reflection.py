@@ -14,7 +14,9 @@ def bounds(feedline: Feedline, frequency: np.ndarray) -> ReflectionSize:
     at_antenna = np.abs(feedline.load(frequency))
     size = ReflectionSize(at_antenna, at_antenna)
     for link in reversed(feedline.links):
-        by_end = [model.any_phase(frequency, size) for model in link.models]
+        other = link.models[CAUTIOUS].other_side()
+        models = [*link.models, other] if other else link.models
+        by_end = [model.any_phase(frequency, size) for model in models]
         # away from its own impedance a typical joint may reflect more than the worst
-        size = ReflectionSize(np.maximum(*(one.worst for one in by_end)), by_end[CAUTIOUS].likely)
+        size = ReflectionSize(np.max([one.worst for one in by_end], axis=0), by_end[CAUTIOUS].likely)
     return size

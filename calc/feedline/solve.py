@@ -10,7 +10,7 @@ from ..physics.ratings import CAUTIOUS, GENEROUS
 from ..waves.two_port import Waves, drive
 from .feedline import Feedline
 from .link import LinkModel
-from .stress import Allowed, Stress
+from .stress import Allowed, Stress, worse
 
 __all__ = ["Solution", "Solutions", "largest_power_w", "margins", "solve", "solve_both_ends"]
 
@@ -19,6 +19,7 @@ class Solution(NamedTuple):
     """The chain at frequencies [Hz] with one end of the ratings; the last axis is the frequency."""
 
     waves: Waves
+    """Those that deliver less, where joints may lie on either side of their impedance."""
     stresses: list[Stress]
     allowed: list[Allowed]
 
@@ -35,14 +36,33 @@ def solve(
 ) -> Solution:
     """Solve the chain with the models of one end of the ratings (0 cautious, 1 generous).
 
+    The worst joint that a standard allows lies above its impedance or below, and which is
+    worse depends on what stands beside it: at the cautious end the chain is solved with all
+    of them above and with all below, and each link bears the worse of both.
     `replaced` puts another model in the place of a link, for a what-if.
     """
     models = [(replaced or {}).get(index, link.models[end]) for index, link in enumerate(feedline.links)]
-    ports = [model.two_port(frequency) for model in models]
-    waves = drive(ports, feedline.load(frequency), feedline.station.impedance_ohm, net=feedline.net)
-    stresses = [model.stress(waves, plane, frequency) for plane, model in enumerate(models)]
+    waves = _waves(feedline, frequency, models)
+    stresses = _stresses(models, waves, frequency)
+    turned = [model.other_side() for model in models]
+    if end == CAUTIOUS and any(turned):
+        others = [other or model for other, model in zip(turned, models, strict=True)]
+        other_waves = _waves(feedline, frequency, others)
+        other_stresses = _stresses(others, other_waves, frequency)
+        stresses = [worse(*pair) for pair in zip(stresses, other_stresses, strict=True)]
+        less = other_waves.power_w[-1] < waves.power_w[-1]
+        waves = Waves(*(np.where(less, other, own) for own, other in zip(waves, other_waves, strict=True)))
     allowed = [model.allowed(frequency, stress) for model, stress in zip(models, stresses, strict=True)]
     return Solution(waves, stresses, allowed)
+
+
+def _waves(feedline: Feedline, frequency: np.ndarray, models: list[LinkModel]) -> Waves:
+    ports = [model.two_port(frequency) for model in models]
+    return drive(ports, feedline.load(frequency), feedline.station.impedance_ohm, net=feedline.net)
+
+
+def _stresses(models: list[LinkModel], waves: Waves, frequency: np.ndarray) -> list[Stress]:
+    return [model.stress(waves, plane, frequency) for plane, model in enumerate(models)]
 
 
 def solve_both_ends(feedline: Feedline, frequency: np.ndarray) -> Solutions:
@@ -51,13 +71,13 @@ def solve_both_ends(feedline: Feedline, frequency: np.ndarray) -> Solutions:
 
 
 def margins(allowed: Allowed, power_w: float) -> np.ndarray:
-    """Margins of heat, voltage and match [dB] along axis 0; infinite for the first two in receive."""
+    """Margins of heat and voltage [dB] along axis 0; infinite in receive."""
     shape = np.broadcast_shapes(*(np.shape(limit) for limit in allowed))
     with np.errstate(divide="ignore"):  # no room at all is refused by its gate
         heat_db, voltage_db = (
             margin(limit_w, power_w) if power_w > 0 else np.inf for limit_w in (allowed.heat_w, allowed.voltage_w)
         )
-    return np.stack([np.broadcast_to(margin_db, shape) for margin_db in (heat_db, voltage_db, allowed.match_db)])
+    return np.stack([np.broadcast_to(margin_db, shape) for margin_db in (heat_db, voltage_db)])
 
 
 def largest_power_w(allowed: Allowed) -> np.ndarray:

@@ -5,9 +5,10 @@ from typing import NamedTuple
 import numpy as np
 
 from ..formulas.formula import Broadcast
+from ..physics.heat_limit import Wave
 from ..waves.two_port import Waves
 
-__all__ = ["SMALLEST_SHARE", "Allowed", "HotSpot", "Stress", "lumped_stress"]
+__all__ = ["SMALLEST_SHARE", "Allowed", "Stress", "lumped_stress", "worse"]
 
 SMALLEST_SHARE = 1e-15  # rounding may leave a lossless element a little below nothing
 
@@ -23,34 +24,38 @@ class Stress(NamedTuple):
     """Square of the current over that of the matched wave [1]."""
     forward_factor: Broadcast
     """Power of the forward wave into the element over the source's [1]."""
+    hottest: Wave
+    """The wave at the hottest place; of a short element the greatest voltage and current of both its ends."""
 
 
 class Allowed(NamedTuple):
-    """Largest source power by heat and by voltage [W], infinite where nothing limits; margin of the match [dB]."""
+    """Largest source power by heat and by voltage [W], infinite where nothing limits."""
 
     heat_w: Broadcast
     voltage_w: Broadcast
-    match_db: Broadcast
 
 
-class HotSpot(NamedTuple):
-    """What the temperature of an element's hottest place follows from, by the share of the power turned into heat."""
-
-    allowed_temperature_c: Broadcast
-    resistance_k_per_w: Broadcast
-    """To the air [K/W]; of a cable, that of one metre [K m/W]."""
-    time_share: Broadcast
-    """Share of the time on the air that counts for its temperature [1]."""
-    solar_rise_k: Broadcast
+def worse(first: Stress, second: Stress) -> Stress:
+    """The worse of two in every respect."""
+    return Stress(
+        heat_share=np.maximum(first.heat_share, second.heat_share),
+        voltage_factor=np.maximum(first.voltage_factor, second.voltage_factor),
+        current_factor=np.maximum(first.current_factor, second.current_factor),
+        forward_factor=np.maximum(first.forward_factor, second.forward_factor),
+        hottest=Wave(*map(np.maximum, first.hottest, second.hottest)),
+    )
 
 
 def lumped_stress(waves: Waves, plane: int, impedance: float) -> Stress:
     """The stress of a short element between `plane` and the next, by the exact waves at both."""
     before, after = waves.at(plane), waves.at(plane + 1)
     voltage, current = waves.voltage[plane : plane + 2], waves.current[plane : plane + 2]
+    voltage_factor = (np.abs(voltage) ** 2).max(axis=0) / impedance
+    current_factor = (np.abs(current) ** 2).max(axis=0) * impedance
     return Stress(
         heat_share=np.maximum(before.power_w - after.power_w, SMALLEST_SHARE),
-        voltage_factor=(np.abs(voltage) ** 2).max(axis=0) / impedance,
-        current_factor=(np.abs(current) ** 2).max(axis=0) * impedance,
+        voltage_factor=voltage_factor,
+        current_factor=current_factor,
         forward_factor=np.abs(before.forward(impedance)) ** 2,
+        hottest=Wave(voltage_factor, current_factor),
     )

@@ -3,11 +3,14 @@
 from ..catalogue import catalogue
 from ..catalogue.schema import Cable
 from ..errors import known
+from ..physics.cable_table import cable_ratings
 from ..physics.gates import Demand, site_demands
+from ..physics.joint_heat import Sides
+from ..physics.ratings import RatingEnd
 from ..physics.scenario import Scenario, Surroundings
 from .elements import CableRun, Element, Joint
 
-__all__ = ["cable_of", "joint_demands", "joint_scenario", "touching"]
+__all__ = ["cable_of", "cables_of", "joint_demands", "joint_scenario", "touching"]
 
 
 def joint_scenario(site: Surroundings, joint: Joint | None = None, cable: Cable | None = None) -> Scenario:
@@ -17,7 +20,7 @@ def joint_scenario(site: Surroundings, joint: Joint | None = None, cable: Cable 
         shared |= {"condition": joint.condition, "added_resistance_ohm": joint.added_resistance_ohm}
         shared["exposure"] = joint.exposure or site.exposure
     if cable is not None:
-        shared |= {"cable_dielectric": cable.dielectric, "cable_diameter_m": cable.outer_diameter_m.value}
+        shared["cable"] = cable.id
     return Scenario(**shared)
 
 
@@ -26,6 +29,12 @@ def joint_demands(site: Surroundings, joint: Joint, family: str, cables: list[Ca
     beside: list[Cable | None] = [*cables] or [None]
     by_cable = [site_demands(family, joint_scenario(site, joint, cable)) for cable in beside]
     return [next((demand for demand in gate if not demand.passed), gate[0]) for gate in zip(*by_cable, strict=True)]
+
+
+def cables_of(sides: tuple[Cable | None, Cable | None], end: RatingEnd) -> Sides:
+    """One end of the ratings of the cables on both sides of a joint."""
+    near, far = (None if cable is None else cable_ratings(cable.id, end) for cable in sides)
+    return near, far
 
 
 def cable_of(run: CableRun, index: int) -> Cable:

@@ -1,4 +1,4 @@
-"""Temperature of the centre contact, anchored on the published average-power rating."""
+"""From the rise that 1 W makes to the power that heat allows: time on the air, standing wave, margin."""
 
 import numpy as np
 
@@ -6,24 +6,20 @@ from .formula import Number, formula
 from .symbols import PEAK_POWER, STANDING_WAVE_FACTOR
 
 __all__ = [
-    "average_power",
-    "contact_temperature",
     "cycle_share",
+    "documented_rise",
     "heat_allowed_power",
     "hot_spot_forward",
     "hot_spot_net",
     "margin",
-    "rated_thermal_resistance",
-    "site_thermal_resistance",
-    "solar_rise",
+    "temperature_reached",
 ]
 
 _DUTY = ("duty factor of the mode while keyed, mean over peak", "1", 0.01, 1)
 _SHARE = ("share of the time that counts for heat", "1", 1e-7, 1)
-_A = ("share of the power turned into heat", "1", 1e-6, 0.99)
 _AIR = ("air temperature in the shade", "°C", -60, 80)
 _SUN = ("temperature rise by the sun", "K", 0, 100)
-_R = ("thermal resistance from centre contact to air", "K/W", 0.1, 1e5)
+_RISE = ("temperature rise by 1 W of average power", "K", 1e-9, 1e3)
 
 
 @formula(
@@ -33,24 +29,13 @@ _R = ("thermal resistance from centre contact to air", "K/W", 0.1, 1e5)
         "s_t": _SHARE,
         "t_on": ("length of one over", "s", 0.01, 86_400),
         "t_off": ("pause between overs", "s", 0.01, 86_400),
-        "tau": ("thermal time constant of the contact", "s", 1, 1e4),
+        "tau": ("thermal time constant", "s", 0.01, 1e5),
     },
     validity="first-order heating, periodic steady state: temperature at the end of an over",
     source="derived",
 )
 def cycle_share(t_on: Number, t_off: Number, tau: Number) -> Number:
     return np.expm1(-t_on / tau) / np.expm1(-(t_on + t_off) / tau)
-
-
-@formula(
-    title="Average power that heats the joint",
-    equation="P_avg = P*D_m*s_t",
-    symbols={"P_avg": ("average power", "W"), "P": PEAK_POWER, "D_m": _DUTY, "s_t": _SHARE},
-    validity="speech and keying are fast against the joint's time constant",
-    source="fcc_oet_65b",
-)
-def average_power(P: Number, D_m: Number, s_t: Number) -> Number:
-    return P * D_m * s_t
 
 
 @formula(
@@ -76,98 +61,55 @@ def hot_spot_net(S: Number) -> Number:
 
 
 @formula(
-    title="Thermal resistance behind the published rating",
-    equation="R_r = (t_r - t_ar)/(P_r*a_r)",
-    symbols={
-        "R_r": _R,
-        "t_r": ("contact temperature behind the rating", "°C", 60, 250),
-        "t_ar": ("air temperature behind the rating", "°C", -60, 80),
-        "P_r": ("rated average power", "W", 1, 1e4),
-        "a_r": ("share turned into heat at the rating's frequency", "1", 1e-6, 0.99),
-    },
-    validity="matched line, steady state, at the rating's own conditions",
-    holds=lambda t_r, t_ar: t_ar < t_r,
-    source="derived",
-)
-def rated_thermal_resistance(t_r: Number, t_ar: Number, P_r: Number, a_r: Number) -> Number:
-    return (t_r - t_ar) / (P_r * a_r)
-
-
-@formula(
-    title="Thermal resistance at the site's altitude",
-    equation="R_th = R_r*(1 + b*(1/(1 - k + k*sqrt(p_r)) - 1))",
-    symbols={
-        "R_th": _R,
-        "R_r": ("thermal resistance behind the rating", "K/W", 0.1, 1e5),
-        "b": ("share of it between body and air", "1", 0, 1),
-        "k": ("convective share of the body's heat shedding", "1", 0, 1),
-        "p_r": ("air pressure over that behind the rating", "1", 0.01, 1.1),
-    },
-    validity="laminar natural convection: film coefficient follows the square root of pressure",
-    source="incropera",
-)
-def site_thermal_resistance(R_r: Number, b: Number, k: Number, p_r: Number) -> Number:
-    return R_r * (1 + b * (1 / (1 - k + k * np.sqrt(p_r)) - 1))
-
-
-@formula(
-    title="Rise of the body in the sun",
-    equation="dt_s = E*alpha*D_b*l_b*R_b",
-    symbols={
-        "dt_s": _SUN,
-        "E": ("irradiance", "W/m²", 0, 1400),
-        "alpha": ("absorptance of the surface", "1", 0.01, 1),
-        "D_b": ("diameter of the mated body", "m", 1e-3, 0.1),
-        "l_b": ("length of the mated body", "m", 1e-4, 0.1),
-        "R_b": ("thermal resistance from body to air", "K/W", 0.1, 500),
-    },
-    validity="sun square on the side of the body, no wind",
-    source="derived",
-)
-def solar_rise(E: Number, alpha: Number, D_b: Number, l_b: Number, R_b: Number) -> Number:
-    return E * alpha * D_b * l_b * R_b
-
-
-@formula(
     title="Power allowed by heat",
-    equation="P_h = Max(t_max - t_a - dt_s, 0)/(R_th*a*h_s*D_m*s_t)",
+    equation="P_h = Max(t_max - t_a - dt_s, 0)/(u*D_m)",
     symbols={
         "P_h": ("peak envelope power allowed by heat", "W"),
-        "t_max": ("allowed contact temperature", "°C", 60, 250),
+        "t_max": ("allowed temperature", "°C", 20, 500),
         "t_a": _AIR,
         "dt_s": _SUN,
-        "R_th": _R,
-        "a": _A,
-        "h_s": STANDING_WAVE_FACTOR,
+        "u": _RISE,
         "D_m": _DUTY,
-        "s_t": _SHARE,
     },
-    validity="steady state; joint at a current maximum",
+    validity="rises in proportion to power, films held at those of the limit",
     source="derived",
 )
-def heat_allowed_power(
-    t_max: Number, t_a: Number, dt_s: Number, R_th: Number, a: Number, h_s: Number, D_m: Number, s_t: Number
-) -> Number:
-    return np.maximum(t_max - t_a - dt_s, 0) / (R_th * a * h_s * D_m * s_t)
+def heat_allowed_power(t_max: Number, t_a: Number, dt_s: Number, u: Number, D_m: Number) -> Number:
+    return np.maximum(t_max - t_a - dt_s, 0) / (u * D_m)
 
 
 @formula(
-    title="Temperature of the centre contact",
-    equation="t_c = t_a + dt_s + P_avg*h_s*a*R_th",
+    title="Rise held at a documented rating",
+    equation="u_d = u*Max(P_n/P_r, 1)",
     symbols={
-        "t_c": ("temperature of the centre contact", "°C"),
-        "t_a": _AIR,
-        "dt_s": _SUN,
-        "P_avg": ("average power", "W", 0, 1e5),
-        "h_s": STANDING_WAVE_FACTOR,
-        "a": _A,
-        "R_th": _R,
+        "u_d": ("temperature rise by 1 W of average power", "K"),
+        "u": ("the same, computed", "K", 1e-9, 1e3),
+        "P_n": ("power computed at the conditions of the rating", "W", 1e-3, 1e9),
+        "P_r": ("documented average power", "W", 1e-3, 1e6),
     },
-    validity="steady state; joint at a current maximum",
+    validity="rating and computation err alike at other conditions; a rating above the computed power changes nothing",
     source="derived",
 )
-def contact_temperature(t_a: Number, dt_s: Number, P_avg: Number, h_s: Number, a: Number, R_th: Number) -> Number:
-    return t_a + dt_s + P_avg * h_s * a * R_th
+def documented_rise(u: Number, P_n: Number, P_r: Number) -> Number:
+    return u * np.maximum(P_n / P_r, 1)
+
+
+@formula(
+    title="Temperature at a power",
+    equation="t = t_a + dt_s + P*D_m*u",
+    symbols={
+        "t": ("temperature reached", "°C"),
+        "t_a": _AIR,
+        "dt_s": _SUN,
+        "P": PEAK_POWER,
+        "D_m": _DUTY,
+        "u": _RISE,
+    },
+    validity="films held at those of the limit: near it exact, below it a little cool",
+    source="derived",
+)
+def temperature_reached(t_a: Number, dt_s: Number, P: Number, D_m: Number, u: Number) -> Number:
+    return t_a + dt_s + P * D_m * u
 
 
 @formula(

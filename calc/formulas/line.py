@@ -15,21 +15,24 @@ __all__ = [
     "decibels",
     "hidden_reflection",
     "impedance_reactance",
+    "impedance_resistance",
     "likely_reflection",
     "mismatch_lower",
     "mismatch_upper",
     "phase_constant",
     "power_ratio",
     "reflection_seen",
+    "surface_phase_constant",
     "worst_reflection",
 ]
 
 _X = ("figure in decibels: loss, gain or noise figure", "dB", -60, 120)
 _R = ("ratio of powers: loss factor, gain or noise factor", "1", 1e-6, 1e12)
-_A_M = ("attenuation per metre", "dB/m", 1e-5, 10)
-_Q_T = ("conductor loss against that at 20 °C", "1", 0.8, 1.3)
+_A_M = ("attenuation per metre", "dB/m", 0, 10)
+_Q_T = ("conductor loss against that at 20 °C", "1", 0.8, 1.8)
 _K_1 = ("conductor coefficient at 20 °C", "dB/(m·√Hz)", 1e-7, 1e-4)
 _BETA = ("phase constant", "rad/m", 1e-3, 1e3)
+_BETA_0 = ("phase constant without the conductors' inside", "rad/m", 1e-3, 1e3)
 _L_P = ("loss factor of the matched line: power in over power out", "1", 1.0001, 1e4)
 _GAMMA = ("reflection coefficient of the load, magnitude", "1", 0, 0.999)
 _GAMMA_I = ("reflection coefficient seen through the loss, magnitude", "1", 1e-6, 0.999)
@@ -64,7 +67,7 @@ def decibels(r: Number) -> Number:
 @formula(
     title="Conductor loss against that at 20 °C",
     equation="q_t = sqrt(1 + 0.00393*(t - 20))",
-    symbols={"q_t": _Q_T, "t": ("temperature of the conductors", "°C", -60, 80)},
+    symbols={"q_t": _Q_T, "t": ("temperature of the conductors", "°C", -60, 500)},
     validity="copper, silvered or not, where skin effect rules: surface resistance goes with the root of resistivity",
     source="iec_60028",
 )
@@ -120,32 +123,65 @@ def attenuation_constant(a_m: Number) -> Number:
 
 
 @formula(
-    title="Phase constant",
-    equation="beta = 2*pi*f/(c_0*v)",
-    symbols={"beta": _BETA, "f": FREQUENCY, "v": VELOCITY_FACTOR},
-    validity="velocity the same at every frequency; the imaginary part of the propagation constant",
+    title="Phase constant without the conductors' inside",
+    equation="beta_0 = 2*pi*f/(c_0*v)",
+    symbols={"beta_0": _BETA_0, "f": FREQUENCY, "v": VELOCITY_FACTOR},
+    validity="the velocity factor is that of high frequencies, where currents flow in the skin alone",
     source="microwave_textbook",
 )
-def phase_constant(f: Number, v: Number) -> Number:
+def surface_phase_constant(f: Number, v: Number) -> Number:
     return 2 * np.pi * f / (C_0 * v)
 
 
 @formula(
-    title="Reactive part of a lossy line's impedance",
-    equation="X_c = Z_0*(alpha_d - alpha_c)/beta",
+    title="Phase constant",
+    equation="beta = beta_0 + alpha_c",
     symbols={
-        "X_c": ("imaginary part of the characteristic impedance", "Ω"),
-        "Z_0": ("real part of the characteristic impedance", "Ω", 25, 150),
-        "alpha_d": ("attenuation constant of the dielectric", "Np/m", 0, 0.5),
-        "alpha_c": ("attenuation constant of the conductors", "Np/m", 0, 0.5),
         "beta": _BETA,
+        "beta_0": _BETA_0,
+        "alpha_c": ("attenuation constant of the conductors", "Np/m", 0, 0.5),
     },
-    validity="low loss: alpha_c + alpha_d << beta; Z_0 as measured, so that it holds the conductors' own inductance",
-    holds=lambda alpha_d, alpha_c, beta: alpha_c + alpha_d < SMALL * beta,
+    validity="skin effect: the conductors' inner reactance is as large as their resistance, so it slows the wave",
+    holds=lambda beta_0, alpha_c: alpha_c < SMALL * beta_0,
     source="microwave_textbook",
 )
-def impedance_reactance(Z_0: Number, alpha_d: Number, alpha_c: Number, beta: Number) -> Number:
-    return Z_0 * (alpha_d - alpha_c) / beta
+def phase_constant(beta_0: Number, alpha_c: Number) -> Number:
+    return beta_0 + alpha_c
+
+
+@formula(
+    title="Resistive part of a lossy line's impedance",
+    equation="R_c = Z_0*(1 + alpha_c/beta_0)",
+    symbols={
+        "R_c": ("real part of the characteristic impedance", "Ω"),
+        "Z_0": ("characteristic impedance at high frequencies", "Ω", 25, 1000),
+        "alpha_c": ("attenuation constant of the conductors", "Np/m", 0, 0.5),
+        "beta_0": _BETA_0,
+    },
+    validity="low loss; the conductors' inner inductance raises it at low frequencies",
+    holds=lambda alpha_c, beta_0: alpha_c < SMALL * beta_0,
+    source="microwave_textbook",
+)
+def impedance_resistance(Z_0: Number, alpha_c: Number, beta_0: Number) -> Number:
+    return Z_0 * (1 + alpha_c / beta_0)
+
+
+@formula(
+    title="Reactive part of a lossy line's impedance",
+    equation="X_c = Z_0*(alpha_d - alpha_c)/beta_0",
+    symbols={
+        "X_c": ("imaginary part of the characteristic impedance", "Ω"),
+        "Z_0": ("characteristic impedance at high frequencies", "Ω", 25, 1000),
+        "alpha_d": ("attenuation constant of the dielectric", "Np/m", 0, 0.5),
+        "alpha_c": ("attenuation constant of the conductors", "Np/m", 0, 0.5),
+        "beta_0": _BETA_0,
+    },
+    validity="low loss: alpha_c + alpha_d << beta_0",
+    holds=lambda alpha_d, alpha_c, beta_0: alpha_c + alpha_d < SMALL * beta_0,
+    source="microwave_textbook",
+)
+def impedance_reactance(Z_0: Number, alpha_d: Number, alpha_c: Number, beta_0: Number) -> Number:
+    return Z_0 * (alpha_d - alpha_c) / beta_0
 
 
 @formula(

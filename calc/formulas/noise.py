@@ -7,13 +7,20 @@ from .formula import Number, formula
 from .symbols import FREQUENCY
 
 __all__ = [
+    "air_mass",
+    "antenna_temperature",
     "cascade_noise_factor",
     "external_noise_figure",
     "external_noise_floor",
     "lossy_noise_factor",
+    "noise_factor",
+    "noise_temperature",
+    "sky_temperature",
     "snr_cost",
     "system_noise_factor",
 ]
+
+_T_A = "noise temperature of the antenna"
 
 
 @formula(
@@ -45,6 +52,88 @@ def external_noise_figure(c: Number, d: Number, f: Number) -> Number:
 )
 def external_noise_floor(F_m: Number, F_g: Number) -> Number:
     return np.maximum(F_m, F_g)
+
+
+@formula(
+    title="Noise temperature of a noise figure over k T_0 b",
+    equation="T_x = T_0*10**(F/10)",
+    symbols={
+        "T_x": ("noise temperature", "K"),
+        "F": ("noise figure over k T_0 b", "dB", -60, 100),
+    },
+    validity="of external noise and of a whole system; that of a part by itself is less by T_0",
+    source="itu_r_p372",
+)
+def noise_temperature(F: Number) -> Number:
+    return T_0 * 10 ** (F / 10)
+
+
+@formula(
+    title="External noise factor of an antenna temperature",
+    equation="f_a = T_a/T_0",
+    symbols={
+        "f_a": ("external noise factor", "1"),
+        "T_a": (_T_A, "K", 1e-2, 1e12),
+    },
+    validity="antenna without loss of its own",
+    source="itu_r_p372_system",
+)
+def noise_factor(T_a: Number) -> Number:
+    return T_a / T_0
+
+
+@formula(
+    title="Way through the air against that straight up",
+    equation="m = (sqrt((r*sin(pi*e/180))**2 + 2*r*h + h**2) - r*sin(pi*e/180))/h",
+    symbols={
+        "m": ("way through the air over its height", "1"),
+        "e": ("elevation of the beam", "°", 0, 90),
+        "r": ("radius of the earth by which rays run straight", "m", 6e6, 1e7),
+        "h": ("height of air of one density", "m", 1e3, 2e4),
+    },
+    validity="a shell of air of one density around the earth",
+    source="derived",
+)
+def air_mass(e: Number, r: Number, h: Number) -> Number:
+    up = r * np.sin(np.pi * e / 180)
+    return (np.sqrt(up**2 + 2 * r * h + h**2) - up) / h
+
+
+@formula(
+    title="Noise temperature of the sky behind the air",
+    equation="T_s = T_m*(1 - 10**(-A_z*m/10)) + T_c*10**(-A_z*m/10)",
+    symbols={
+        "T_s": ("noise temperature of the sky", "K"),
+        "A_z": ("loss of the air straight up", "dB", 0, 5),
+        "m": ("way through the air against that straight up", "1", 1, 100),
+        "T_m": ("mean temperature at which the air radiates", "K", 200, 320),
+        "T_c": ("cosmic background", "K", 0, 10),
+    },
+    validity="clear air; galactic noise is added elsewhere",
+    source="itu_r_p372_sky",
+)
+def sky_temperature(A_z: Number, m: Number, T_m: Number, T_c: Number) -> Number:
+    passed = 10 ** (-A_z * m / 10)
+    return T_m * (1 - passed) + T_c * passed
+
+
+@formula(
+    title="Noise temperature of an antenna",
+    equation="T_a = s*T_e + (1 - s)*T_s + T_g + p*T_h",
+    symbols={
+        "T_a": (_T_A, "K"),
+        "s": ("share of the antenna's pattern that looks at the earth", "1", 0, 1),
+        "T_e": ("noise temperature of the earth", "K", 200, 320),
+        "T_s": ("noise temperature of the sky", "K", 0, 320),
+        "T_g": ("galactic noise as a temperature", "K", 0, 1e9),
+        "p": ("share of man-made noise that comes in", "1", 0, 1),
+        "T_h": ("man-made noise as a temperature", "K", 0, 1e9),
+    },
+    validity="30 MHz and above; powers add, antenna without loss of its own, neither sun nor moon in its beam",
+    source="derived",
+)
+def antenna_temperature(s: Number, T_e: Number, T_s: Number, T_g: Number, p: Number, T_h: Number) -> Number:
+    return s * T_e + (1 - s) * T_s + T_g + p * T_h
 
 
 @formula(

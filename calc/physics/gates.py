@@ -12,30 +12,37 @@ import numpy as np
 from msgspec import Struct
 
 from ..catalogue import catalogue, per_edition
-from ..catalogue.schema import HouseLimit, Interface, Kind, Label, PowerRating, Quantity
+from ..catalogue.schema import Cable, HouseLimit, Interface, Label, Quantity
 from ..formulas.coax import te11_cutoff
-from ..formulas.formula import Broadcast, Sourced
+from ..formulas.formula import Broadcast, Number, Sourced
 from ..numeric.units import engineering
+from .cable_ratings import bare_cable_ratings, cable_cutoff
+from .evidence import UNDOCUMENTED
+from .family_ratings import family_ratings
 from .house_limits import house_limit, house_power, house_sentence
-from .limits import HeatPath
-from .ratings import family_ratings
 from .scenario import Exposure, Scenario
 from .station import Station
 
 __all__ = [
+    "CABLE_TE11",
     "EXPOSURES",
     "GATES",
     "HOUSE",
+    "MATCH",
+    "MATCH_DOUBT",
     "SEALED_TO",
     "VIBRATIONS",
     "Demand",
     "GateKind",
     "GateResult",
+    "MissedMatch",
     "cable_fits",
+    "cable_te11",
     "family_reasons",
     "gate_results",
     "gate_table",
     "heat_room",
+    "missed_match",
     "site_demands",
 ]
 
@@ -60,19 +67,22 @@ class GateResult(Struct, frozen=True):
     kind: str
 
 
-HOUSE = "house"
+CABLE_TE11, HOUSE, MATCH, MATCH_DOUBT = "cable_te11", "house", "match", "match_doubt"
 GATES = [
     GateKind("te11", "TE11 cutoff", hard=True),
+    GateKind(CABLE_TE11, "TE11 cutoff of the cable", hard=True),
     GateKind("no_figures", "Published figures", hard=True),
     GateKind("receive_only", "Receive only", hard=True),
     GateKind("no_heat_room", "Air temperature", hard=True),
     GateKind("immersion", "Immersion", hard=True),
+    GateKind(MATCH, "Match", hard=True),
     GateKind("customary_frequency", "Customary frequency", hard=False),
     GateKind("weather", "Weather", hard=False),
     GateKind("vibration", "Vibration", hard=False),
     GateKind("wear", "Wear", hard=False),
     GateKind("cable_fit", "Cable fit", hard=False),
     GateKind("cold", "Cold", hard=False),
+    GateKind(MATCH_DOUBT, "Match in doubt", hard=False),
     GateKind(HOUSE, "House limit", hard=True),
 ]
 """In the order they are tried: the first hard one that fails names the refusal, physics before house rules."""
@@ -81,10 +91,6 @@ EXPOSURES: list[Exposure] = ["indoor", "sheltered", "exposed", "immersed"]
 VIBRATIONS = ["none", "vehicle", "severe"]
 SEALED_TO = EXPOSURES.index("exposed")
 """What tape and butyl over a mated joint raise it to: rain, never immersion (common practice)."""
-
-
-UNDOCUMENTED: set[Kind] = {"common practice", "memory"}
-"""The kinds of value that no text vouches for."""
 
 
 class Demand(NamedTuple):
@@ -97,19 +103,35 @@ class Demand(NamedTuple):
     kind: str
 
 
+class MissedMatch(NamedTuple):
+    """Where a joint alone misses the return loss asked for: by the cautious sources, and even by the generous ones."""
+
+    cautious: Broadcast
+    even_generous: Broadcast
+
+
+def missed_match(return_loss_db: Broadcast, station: Station) -> MissedMatch:
+    """By return losses [dB], the cautious end first along axis 0."""
+    cautious, generous = return_loss_db
+    return MissedMatch(cautious < station.return_loss_asked_db, generous < station.return_loss_asked_db)
+
+
 def gate_table(
     families: list[str],
     demands: list[list[Demand]],
     highest_hz: np.ndarray,
     powers_w: np.ndarray,
-    station: Station,
-    heat: HeatPath,
+    no_heat_room: Broadcast,
+    missed: MissedMatch | None,
+    cable_cutoff_hz: np.ndarray | None,
 ) -> np.ndarray:
     """True where a gate fails: booleans of shape (gates, families, columns, powers).
 
     `demands` are each family's `site_demands`, `highest_hz` is each column's
-    upper edge [Hz], `powers_w` the levels [W], `heat` the cautious heat path
-    of the same families.
+    upper edge [Hz], `powers_w` the levels [W]; `no_heat_room` says by family
+    whether the air alone is too hot, `missed` where the match is not good
+    enough, by family and column, `cable_cutoff_hz` is that of each family's
+    cable, one column [Hz]; without them neither is asked about.
     """
     failed = np.zeros((len(GATES), len(families), highest_hz.size, powers_w.size), dtype=bool)
     frequency = highest_hz[:, None]
@@ -119,9 +141,14 @@ def gate_table(
     cutoff, highest, customary, receive_only = (thresholds[:, column] for column in range(4))
     failed[order["te11"]] = frequency >= cutoff
     failed[order["no_figures"]] = frequency > highest
+    if cable_cutoff_hz is not None:
+        failed[order[CABLE_TE11]] = frequency >= cable_cutoff_hz[..., None]
     failed[order["receive_only"]] = (receive_only > 0) & transmitting
-    failed[order["no_heat_room"]] = _no_heat_room(heat, station)[..., None] & transmitting
+    failed[order["no_heat_room"]] = np.asarray(no_heat_room)[..., None] & transmitting
     failed[order["customary_frequency"]] = frequency > customary
+    if missed is not None:
+        failed[order[MATCH]] = missed.even_generous[..., None]
+        failed[order[MATCH_DOUBT]] = (missed.cautious & ~missed.even_generous)[..., None]
     if catalogue().house_limits:
         failed[order[HOUSE]] = powers_w > house_power(families, highest_hz)[..., None]
     for row, family_demands in enumerate(demands):
@@ -136,18 +163,23 @@ def gate_results(
     highest_hz: float,
     power_w: float,
     station: Station,
-    heat: HeatPath,
+    no_heat_room: bool,
+    return_loss_db: tuple[float, float] | None,
+    cable: Cable | None,
 ) -> list[GateResult]:
-    """Every gate of one cell with its sentence, in the order they are tried; a house limit's where there is one."""
+    """Every gate of one cell with its sentence, in the order they are tried; a house limit's where there is one.
+
+    `return_loss_db` is that of the joint alone, cautious and generous, `cable` the one at
+    the joint; without them neither is asked about.
+    """
     interface = catalogue().interfaces[family]
-    hottest = _no_heat_room(heat, station)
     cutoff, highest, customary, _ = _thresholds(family)
     rated = interface.rated_frequency_hz
-    met: dict[str, tuple[bool, Quantity | PowerRating | HouseLimit]] = {
+    met: dict[str, tuple[bool, Quantity | Label | HouseLimit]] = {
         "te11": (highest_hz < cutoff, interface.outer_diameter_m),
         "no_figures": (highest_hz <= highest, rated.high),
-        "receive_only": (not (interface.receive_only and power_w > 0), interface.average_power.low),
-        "no_heat_room": (not (hottest and power_w > 0), interface.highest_temperature_c),
+        "receive_only": (not (interface.receive_only and power_w > 0), interface.outer_plating),
+        "no_heat_room": (not (no_heat_room and power_w > 0), interface.highest_temperature_c),
         "customary_frequency": (highest_hz <= customary, rated.low),
     }
     if (limit := house_limit(family, highest_hz)) is not None:
@@ -157,7 +189,23 @@ def gate_results(
         for gate, (passed, origin) in met.items()
     }
     results |= {demand.gate: _result(demand) for demand in demands}
+    if cable is not None:
+        results[CABLE_TE11] = cable_te11(cable, highest_hz)
+    if return_loss_db is not None:
+        results |= {demand.gate: _result(demand) for demand in _match_demands(interface, return_loss_db, station)}
     return [results[gate.id] for gate in GATES if gate.id in results]
+
+
+def _match_demands(interface: Interface, return_loss_db: tuple[float, float], station: Station) -> list[Demand]:
+    low, high = return_loss_db
+    missed = missed_match(return_loss_db, station)
+    origin = interface.section.impedance_ohm.low if interface.section else interface.vswr_limit.at_dc
+    asked = f"asked: {station.return_loss_asked_db:g} dB"
+    sentence = f"The joint alone has {low:.1f} dB of return loss by the cautious sources, {high:.1f} dB by the generous"
+    demands = [_demand(MATCH, not missed.even_generous, f"{sentence}; {asked}.", origin)]
+    if missed.cautious and not missed.even_generous:
+        demands.append(_demand(MATCH_DOUBT, False, "Only the generous sources have the return loss asked for.", origin))
+    return demands
 
 
 def cable_fits(interface: Interface, diameter_m: float) -> bool:
@@ -165,11 +213,22 @@ def cable_fits(interface: Interface, diameter_m: float) -> bool:
     return interface.cable_diameter_m.low.value <= diameter_m <= interface.cable_diameter_m.high.value
 
 
-def heat_room(highest_temperature_c: Sourced, ambient_temperature_c: float) -> GateResult:
-    """The gate of a cable, which must be able to get hotter than the air."""
-    sentence = f"It may get {highest_temperature_c:g} °C hot; the air: {ambient_temperature_c:g} °C."
-    passed = bool(ambient_temperature_c < highest_temperature_c)
-    return _result(Demand("no_heat_room", passed, sentence, highest_temperature_c.source, highest_temperature_c.kind))
+def cable_te11(cable: Cable, highest_hz: float) -> GateResult:
+    """The gate of a cable, in which one wave alone may travel."""
+    cutoff_hz = float(cable_cutoff(bare_cable_ratings(cable.id, "low")))
+    sentence = f"Below the TE11 cutoff of {cable.name}, {engineering(cutoff_hz, 'Hz')}, one wave travels in it."
+    origin = cable.velocity_factor
+    return _result(Demand(CABLE_TE11, highest_hz < cutoff_hz, sentence, origin.source, origin.kind))
+
+
+def heat_room(highest_temperature_c: Number, solar_rise_k: float, station: Station) -> GateResult:
+    """The gate of a cable, which must be able to get hotter than air and sun make it."""
+    air_c = station.ambient_temperature_c + solar_rise_k
+    surroundings = "the air with the sun" if solar_rise_k else "the air"
+    sentence = f"It may get {highest_temperature_c:g} °C hot; {surroundings}: {air_c:.0f} °C."
+    origin = highest_temperature_c if isinstance(highest_temperature_c, Sourced) else Sourced(0.0, "", "")
+    passed = bool(air_c < highest_temperature_c)
+    return _result(Demand("no_heat_room", passed, sentence, origin.source, origin.kind))
 
 
 def family_reasons(family: str, demands: list[Demand]) -> dict[str, str]:
@@ -202,10 +261,6 @@ def _result(demand: Demand) -> GateResult:
         source=demand.source,
         kind=demand.kind,
     )
-
-
-def _no_heat_room(heat: HeatPath, station: Station) -> Broadcast:
-    return station.ambient_temperature_c + heat.solar_rise_k >= heat.allowed_temperature_c
 
 
 def _cutoff_hz(family: str) -> float:
@@ -245,11 +300,14 @@ def _family_sentences(family: str) -> dict[str, str]:
         "te11": f"By a guessed bore or filling its TE11 cutoff is {cutoff}; the published limit, higher, counts."
         if _published_beyond_cutoff(family)
         else f"Below its TE11 cutoff, {cutoff}, one wave travels; above it no figure holds.",
+        CABLE_TE11: "Above the TE11 cutoff of its cable, where a second wave travels, no figure holds.",
         "no_figures": f"Published match figures end at {engineering(highest, 'Hz')}."
         if interface.section is None
         else "Its impedance is known from the geometry, so the match is computed at any frequency.",
         "receive_only": interface.receive_only_reason if interface.receive_only else "Made to transmit through.",
         "no_heat_room": "The air, with the sun's share, must be cooler than the contact and the cable may get.",
+        MATCH: "The joint alone misses the return loss asked for, even by the generous sources.",
+        MATCH_DOUBT: "The joint alone misses the return loss asked for by the cautious sources, not by the generous.",
         HOUSE: house_sentence(family),
         "customary_frequency": f"Customarily used up to {engineering(customary, 'Hz')}.",
     }
@@ -295,10 +353,14 @@ def _wear(interface: Interface, scenario: Scenario) -> Demand:
 def _cable_fit(interface: Interface, scenario: Scenario) -> Demand:
     low, high = interface.cable_diameter_m.low, interface.cable_diameter_m.high
     made_for = f"Made for cables of {low.value * 1e3:.3g} to {high.value * 1e3:.3g} mm"
-    if scenario.cable_diameter_m is None:
+    diameter_m = scenario.cable_diameter_m
+    if scenario.cable is not None:
+        diameter_m = catalogue().cables[scenario.cable].outer_diameter_m.value
+    if diameter_m is None:
         return _demand("cable_fit", True, f"{made_for}; no cable given.", low)
-    passed = cable_fits(interface, scenario.cable_diameter_m)
-    return _demand("cable_fit", passed, f"{made_for}; yours: {scenario.cable_diameter_m * 1e3:.3g} mm.", low)
+    return _demand(
+        "cable_fit", cable_fits(interface, diameter_m), f"{made_for}; yours: {diameter_m * 1e3:.3g} mm.", low
+    )
 
 
 def _cold(interface: Interface, scenario: Scenario) -> Demand:

@@ -3,8 +3,9 @@
 from msgspec import Struct
 
 from ..formulas import loss
-from .limits import Match, dissipation
-from .ratings import family_ratings
+from .dissipation import dissipation
+from .family_ratings import family_ratings
+from .limits import Match
 from .station import Station
 
 __all__ = ["LossShares", "pair_losses"]

@@ -8,30 +8,38 @@ from typing import NamedTuple
 
 import numpy as np
 
-from ..formulas.formula import Broadcast, Number
 from ..formulas.heat import margin
-from .limits import HeatPath, LimitId, first_principles_power, heat_limit, match_limit, voltage_limit
-from .ratings import ENDS, table_ratings
+from .cable_heat import cable_limit
+from .cable_ratings import cable_cutoff
+from .cable_table import table_of_cable_ratings
+from .customary import customary_cable
+from .family_ratings import table_ratings
+from .heat_limit import HeatLimit
+from .limits import LimitId, cable_heat, contact_heat, match_of, voltage_limit
+from .ratings import ENDS
 from .station import Station
 
-__all__ = ["LIMITS", "Margins", "agreement_ratio", "evaluate"]
+__all__ = ["LIMITS", "Margins", "evaluate"]
 
-LIMITS: list[LimitId] = ["heat", "voltage", "match"]
+LIMITS: list[LimitId] = ["cable", "contact", "voltage"]
+"""Of a joint. A contact counts as at least as hot as its cable: where they tie, it is the cable that decides."""
 
 
 class Margins(NamedTuple):
     """What one pass over the table computes, refused cells included."""
 
     allowed_w: np.ndarray
-    """Ends x (heat, voltage) x family x column [W]."""
-    match_db: np.ndarray
-    """Ends x family x column [dB]."""
+    """Ends x limits x family x column [W]."""
+    return_loss_db: np.ndarray
+    """Ends x family x column [dB], of the joint alone."""
     by_limit_db: np.ndarray
-    """Ends x limits x family x column x power [dB]; infinite for heat and voltage in receive."""
-    agreement: np.ndarray
-    """First principles over the rating, family x column [1]."""
-    heat: HeatPath
-    """Of the cautious ratings, for the gates."""
+    """Ends x limits x family x column x power [dB]; infinite in receive."""
+    no_heat_room: np.ndarray
+    """By family, one column: whether air and sun alone are too hot, by the cautious ratings."""
+    contact: HeatLimit
+    """Of the cautious ratings."""
+    cable_cutoff_hz: np.ndarray
+    """Of the cable at each family's joint, by family, one column."""
 
 
 def evaluate(families: list[str], frequency_hz: np.ndarray, powers_w: np.ndarray, station: Station) -> Margins:
@@ -39,25 +47,27 @@ def evaluate(families: list[str], frequency_hz: np.ndarray, powers_w: np.ndarray
 
     `frequency_hz` [Hz] and `powers_w` [W] are one-dimensional.
     """
-    ratings_by_end = [table_ratings(families, end) for end in ENDS]
-    heats = [heat_limit(ratings, frequency_hz, station) for ratings in ratings_by_end]
-    voltages = [voltage_limit(ratings, station).allowed_w for ratings in ratings_by_end]
-    matches = [match_limit(ratings, frequency_hz, station).margin_db for ratings in ratings_by_end]
-    allowed = [
-        (heat.allowed_w, np.broadcast_to(voltage_w, heat.allowed_w.shape))
-        for heat, voltage_w in zip(heats, voltages, strict=True)
-    ]
+    shape = (len(families), frequency_hz.size)
+    cable_ids = [station.cable or customary_cable(family) for family in families]
+    allowed, return_losses, heats = [], [], []
+    for end in ENDS:
+        ratings, cables = table_ratings(families, end), table_of_cable_ratings(cable_ids, end)
+        beside = cable_heat(cables, frequency_hz, station)
+        cable = cable_limit(cables, beside.path, beside.rises, station)
+        contact = contact_heat(ratings, cables, beside, frequency_hz, station)
+        by_limit_w = cable.allowed_w, contact.allowed_w, voltage_limit(ratings, station).allowed_w
+        allowed.append([np.broadcast_to(limit_w, shape) for limit_w in by_limit_w])
+        return_losses.append(match_of(ratings, frequency_hz, station).return_loss_db)
+        heats.append((cable, contact))
     # which end is the more cautious can change with frequency and line impedance
-    allowed_w, match_db = np.sort(np.array(allowed), axis=0), np.sort(np.array(matches), axis=0)
-    estimate_w = first_principles_power(ratings_by_end[0], heats[0], station)
+    allowed_w = _lower_first(*(np.array(limits_w) for limits_w in allowed))
+    return_loss_db = _lower_first(*return_losses)
     with np.errstate(divide="ignore", invalid="ignore"):  # no room at all is refused by its gate
-        powered = np.where(powers_w > 0, margin(allowed_w[..., None], powers_w), np.inf)
-        agreement = agreement_ratio(estimate_w, allowed_w[0, 0], allowed_w[1, 0])
-    matched = np.broadcast_to(match_db[:, None, ..., None], (len(ENDS), 1, *powered.shape[2:]))
-    by_limit = np.concatenate([powered, matched], axis=1)
-    return Margins(allowed_w, match_db, by_limit, agreement, heats[0].path)
+        by_limit = np.where(powers_w > 0, margin(allowed_w[..., None], powers_w), np.inf)
+    cautious = heats[0]
+    no_room = np.any([np.broadcast_to(one.has_no_room(station), shape)[:, :1] for one in cautious], axis=0)
+    return Margins(allowed_w, return_loss_db, by_limit, no_room, cautious[1], cable_cutoff(cables))
 
 
-def agreement_ratio(estimate_w: Number, rating_low_w: Number, rating_high_w: Number) -> Broadcast:
-    """First principles over the nearer end of the rating, 1 inside its range [1]. Broadcasts."""
-    return estimate_w / np.clip(estimate_w, rating_low_w, rating_high_w)
+def _lower_first(first: np.ndarray, second: np.ndarray) -> np.ndarray:
+    return np.array([np.minimum(first, second), np.maximum(first, second)])

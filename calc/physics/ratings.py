@@ -14,7 +14,19 @@ from ..formulas.coax import te11_root
 from ..formulas.formula import Number, Sourced
 from .sourced import sourced
 
-__all__ = ["CAUTIOUS", "ENDS", "GENEROUS", "RatingEnd", "Ratings", "family_ratings", "table_ratings"]
+__all__ = [
+    "CAUTIOUS",
+    "ENDS",
+    "GENEROUS",
+    "NOTHING_DOCUMENTED",
+    "Documented",
+    "RatingEnd",
+    "Ratings",
+    "assumption",
+    "bare_ratings",
+    "material_figure",
+    "material_interval",
+]
 
 RatingEnd = Literal["low", "high"]
 ENDS: tuple[RatingEnd, RatingEnd] = ("low", "high")
@@ -22,7 +34,17 @@ ENDS: tuple[RatingEnd, RatingEnd] = ("low", "high")
 
 CAUTIOUS, GENEROUS = range(len(ENDS))
 
+BODY_METAL = "brass"
+"""Of contacts and bodies under their plating, as far as they store heat (common practice)."""
+
 Value = TypeVar("Value", bound=Number, covariant=True)
+
+
+class Documented(NamedTuple):
+    """A documented power [W] and what is computed at its own conditions [W], where that is more."""
+
+    power_w: Sourced
+    computed_w: Sourced
 
 
 class Ratings(NamedTuple, Generic[Value]):
@@ -62,36 +84,34 @@ class Ratings(NamedTuple, Generic[Value]):
     """Conductivity of the outer conductor's plating [S/m]."""
     outer_permeability: Value
     """Relative permeability of the outer conductor's plating [1]."""
-    conductor_thermal_conductivity: Value
-    """Thermal conductivity of the cables' conductors [W/(m K)]."""
-    cable_diameter_m: Value
-    """Diameter of the cable that is usual on the family, or else of the thickest it takes [m]."""
-    cable_conductor_area_m2: Value
-    """Cross-section of that cable's conductors [m²]."""
+    body_emissivity: Value
+    """Emissivity of the body's plating [1]."""
+    metal_heat_capacity: Value
+    """Heat capacity of the metal that contact and body are made of [J/(m³·K)]."""
+    body_metal_share: Value
+    """Share of the body's volume that is metal [1]."""
+    film_share: Value
+    """Share of the law of convection counted on [1]."""
+    surface_rise_share: Value
+    """Share of the rise allowed that is the surface's, where films are reckoned [1]."""
+    absorptance: Value
+    """Absorptance of the surface in the sun [1]."""
     centre_contact_resistance_ohm: Value
     """Resistance of the centre contact at direct current [Ω]."""
     outer_contact_resistance_ohm: Value
     """Resistance of the outer contact at direct current [Ω]."""
     working_voltage_rms_v: Value
     """Rated working voltage at sea level, rms [V]."""
-    time_constant_s: Value
-    """Thermal time constant of the centre contact [s]."""
     highest_temperature_c: Value
     """Highest temperature of the centre contact [°C]."""
     published_loss_db: Value
     """Greatest published insertion loss [dB]."""
     published_loss_at_hz: Value
     """Frequency that it is stated for [Hz]."""
-    rated_power_w: Value
-    """Rated average power [W]."""
-    rated_frequency_hz: Value
-    """Frequency of the rated power [Hz]."""
-    rated_ambient_c: Value
-    """Air temperature behind the rated power [°C]."""
-    rated_contact_c: Value
-    """Contact temperature behind the rated power [°C]."""
-    rated_altitude_m: Value
-    """Height above sea level behind the rated power [m]."""
+    documented_power_w: Value
+    """The lowest documented power below what is computed for it, at the cautious end; infinite for none [W]."""
+    computed_for_it_w: Value
+    """What is computed at that rating's own conditions [W]."""
     design_impedance_ohm: Value
     """Impedance the family is made for, or that of its section of another impedance [Ω]."""
     match_vswr_at_dc: Value
@@ -107,50 +127,45 @@ class Ratings(NamedTuple, Generic[Value]):
 
 
 @per_edition(maxsize=256)
-def family_ratings(family: str, end: RatingEnd) -> Ratings[Sourced]:
-    """One end of a family's ratings, each number with its source. Raises KeyError for an unknown family."""
+def bare_ratings(family: str, end: RatingEnd) -> Ratings[Sourced]:
+    """One end of a family's ratings but for documented powers. Raises KeyError for an unknown family."""
     interface = catalogue().interfaces[family]
-    rating = getattr(interface.average_power, end)
-    mating, bead = interface.dielectric.value, interface.bead_material.value
+    mating, bead = _insulators(interface, end)
     inner, outer = interface.inner_plating.value, interface.outer_plating.value
     resistance_end = "high" if end == "low" else "low"
     loss = interface.insertion_loss
     match = _match_figures(interface, end)
-
-    def rated(value: float) -> Sourced:
-        return Sourced(value, rating.source, rating.kind)
-
     return Ratings(
         inner_diameter_m=sourced(interface.inner_diameter_m),
         outer_diameter_m=sourced(interface.outer_diameter_m),
-        permittivity=_material(mating, "relative_permittivity"),
+        # the geometry of the mating plane is of the worse parts: better insulators only lose less
+        permittivity=material_figure(interface.dielectric.value, "relative_permittivity"),
         section_length_m=sourced(interface.section_length_m),
         bead_length_m=sourced(interface.bead_length_m),
-        bead_permittivity=_material(bead, "relative_permittivity"),
-        bead_loss_tangent=_material(bead, "loss_tangent"),
-        bead_thermal_conductivity=_material(bead, "thermal_conductivity_w_per_m_k"),
-        fill_thermal_conductivity=_material(mating, "thermal_conductivity_w_per_m_k"),
+        bead_permittivity=material_figure(bead, "relative_permittivity"),
+        bead_loss_tangent=material_figure(bead, "loss_tangent"),
+        bead_thermal_conductivity=material_interval(bead, "thermal_conductivity_w_per_m_k", end),
+        fill_thermal_conductivity=material_interval(mating, "thermal_conductivity_w_per_m_k", end),
         body_diameter_m=sourced(interface.body_diameter_m),
         body_length_m=sourced(interface.body_length_m),
-        inner_conductivity=_material(inner, "conductivity_s_per_m"),
-        inner_permeability=_material(inner, "relative_permeability"),
-        outer_conductivity=_material(outer, "conductivity_s_per_m"),
-        outer_permeability=_material(outer, "relative_permeability"),
-        conductor_thermal_conductivity=_material("copper", "thermal_conductivity_w_per_m_k"),
-        cable_diameter_m=sourced(interface.usual_cable_diameter_m or interface.cable_diameter_m.high),
-        cable_conductor_area_m2=sourced(interface.cable_conductor_area_m2),
+        inner_conductivity=material_figure(inner, "conductivity_s_per_m"),
+        inner_permeability=material_figure(inner, "relative_permeability"),
+        outer_conductivity=material_figure(outer, "conductivity_s_per_m"),
+        outer_permeability=material_figure(outer, "relative_permeability"),
+        body_emissivity=material_interval(outer, "emissivity", end),
+        metal_heat_capacity=material_figure(BODY_METAL, "heat_capacity_j_per_m3_k"),
+        body_metal_share=assumption("body_metal_share", end),
+        film_share=assumption("film_share", end),
+        surface_rise_share=assumption("surface_rise_share", end),
+        absorptance=assumption("surface_absorptance", end),
         centre_contact_resistance_ohm=sourced(getattr(interface.centre_contact_resistance_ohm, resistance_end)),
         outer_contact_resistance_ohm=sourced(getattr(interface.outer_contact_resistance_ohm, resistance_end)),
         working_voltage_rms_v=sourced(getattr(interface.working_voltage_rms_v, end)),
-        time_constant_s=sourced(getattr(interface.thermal_time_constant_s, end)),
         highest_temperature_c=sourced(interface.highest_temperature_c),
         published_loss_db=sourced(loss.loss_db),
         published_loss_at_hz=Sourced(loss.at_frequency_hz, loss.loss_db.source, loss.loss_db.kind),
-        rated_power_w=rated(rating.power_w),
-        rated_frequency_hz=rated(rating.frequency_hz),
-        rated_ambient_c=rated(rating.ambient_temperature_c),
-        rated_contact_c=rated(rating.contact_temperature_c),
-        rated_altitude_m=rated(rating.altitude_m),
+        documented_power_w=NOTHING_DOCUMENTED.power_w,
+        computed_for_it_w=NOTHING_DOCUMENTED.computed_w,
         design_impedance_ohm=match.impedance_ohm,
         match_vswr_at_dc=match.vswr_at_dc,
         match_vswr_slope_per_hz=match.vswr_slope_per_hz,
@@ -160,31 +175,15 @@ def family_ratings(family: str, end: RatingEnd) -> Ratings[Sourced]:
     )
 
 
-def table_ratings(families: list[str], end: RatingEnd) -> Ratings[np.ndarray]:
-    """One end of the ratings of many families, as columns of shape (len(families), 1)."""
-    rows = _rows()
-    chosen = np.array([rows[family] for family in families])
-    return Ratings._make(column[chosen] for column in _columns(end))
-
-
-@per_edition(maxsize=1)
-def _rows() -> dict[str, int]:
-    return {family: row for row, family in enumerate(catalogue().interfaces)}
-
-
-@per_edition(maxsize=2)
-def _columns(end: RatingEnd) -> list[np.ndarray]:
-    """Each figure of every family as a column, in the order of the record."""
-    rows = [family_ratings(family, end) for family in catalogue().interfaces]
-    return [np.array(figures, dtype=np.float64)[:, None] for figures in zip(*rows, strict=True)]
-
-
 @per_edition(maxsize=1)
 def _te11_roots() -> dict[str, float]:
     """Of all families at once: a search over an array costs what one over a scalar does."""
     interfaces = catalogue().interfaces
     ratios = [interface.outer_diameter_m.value / interface.inner_diameter_m.value for interface in interfaces.values()]
     return dict(zip(interfaces, te11_root(np.array(ratios)).tolist(), strict=True))
+
+
+NOTHING_DOCUMENTED = Documented(Sourced(np.inf, "neutral", ""), Sourced(1.0, "neutral", ""))
 
 
 class _MatchFigures(NamedTuple):
@@ -211,7 +210,7 @@ def _match_figures(interface: Interface, end: RatingEnd) -> _MatchFigures:
         vswr_at_dc=sourced(at_dc),
         vswr_slope_per_hz=sourced(slope),
         length_m=sourced(interface.section_length_m),
-        permittivity=_material(interface.bead_material.value, "relative_permittivity"),
+        permittivity=material_figure(interface.bead_material.value, "relative_permittivity"),
     )
 
 
@@ -231,6 +230,27 @@ def _neutral(value: float) -> Sourced:
     return Sourced(value, "neutral", "")
 
 
-def _material(name: str, figure: str) -> Sourced:
-    """A figure that a material must have where a family uses it, which the catalogue's own checks see to."""
+def _insulators(interface: Interface, end: RatingEnd) -> tuple[str, str]:
+    """Materials of the mating plane and of the supports, the better ones at the generous end."""
+    worse, better = (
+        (interface.dielectric, interface.bead_material),
+        (interface.generous_dielectric, interface.generous_bead_material),
+    )
+    chosen = worse if end == "low" else [good or bad for good, bad in zip(better, worse, strict=True)]
+    return chosen[0].value, chosen[1].value
+
+
+def assumption(name: str, end: RatingEnd = "low") -> Sourced:
+    """A number of the assumptions table, the cautious one or the generous one, with its source."""
+    entry = catalogue().assumptions[name]
+    return sourced(entry.quantity if end == "low" or entry.generous is None else entry.generous)
+
+
+def material_figure(name: str, figure: str) -> Sourced:
+    """A figure that a material must have where it is used, which the catalogue's own checks see to."""
     return sourced(getattr(catalogue().materials[name], figure))
+
+
+def material_interval(name: str, figure: str, end: RatingEnd) -> Sourced:
+    """The low or the high end of a figure that a material must have where it is used."""
+    return sourced(getattr(getattr(catalogue().materials[name], figure), end))

@@ -102,10 +102,16 @@ class Scenario(Surroundings, kw_only=True, forbid_unknown_fields=True, frozen=Tr
     """The station around one joint: everything but family, frequency and power."""
 
     vswr: Annotated[float, Meta(ge=1, le=20, description="VSWR on the line at the joint")] = 1.5
-    cable_dielectric: Annotated[Identifier, Meta(description="Cable insulation, an id of the catalogue")] = "solid_pe"
+    cable: Annotated[
+        Identifier | None,
+        Meta(description="Cable at the joint, an id of the catalogue; left out, the family's customary one"),
+    ] = None
     cable_diameter_m: Annotated[
         Diameter | None,
-        Meta(description="Outer diameter of the cable; left out, not checked", extra={"unit": "m"}),
+        Meta(
+            description="Outer diameter of a cable that isn't in the catalogue; left out, not checked",
+            extra={"unit": "m"},
+        ),
     ] = None
     condition: Condition = "new"
     added_resistance_ohm: AddedResistance = 0.0

@@ -1,11 +1,11 @@
 """A scenario with its names looked up: the numbers around a joint that the limits need."""
 
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from ..catalogue import catalogue
 from ..catalogue.schema import Quantity
 from ..errors import InputError, known
-from ..formulas.formula import Number, Sourced
+from ..formulas.formula import Sourced
 from .scenario import Scenario
 from .sourced import sourced
 
@@ -29,19 +29,22 @@ class Station(NamedTuple):
     rhythm: Rhythm | None
     transmit_share: float
     return_loss_asked_db: float
-    cable_temperature_c: Number
-    """Infinite where no cable ends in the joint; of many what-ifs one for each along axis 0."""
     ambient_temperature_c: float
     irradiance_w_per_m2: float
     altitude_m: float
     added_resistance_ohm: float
+    cable: str | None
+    """The cable at the joint, an id of the catalogue; without one, each family's customary cable."""
+    cabled_sides: Literal[1, 2]
+    """On how many sides of the joint a cable ends; on the other there is a port on a panel."""
 
 
 def station_of(scenario: Scenario) -> Station:
     """Look the scenario's names up. Raises InputError for an unknown name or half a rhythm."""
     tables = catalogue()
     mode = known("mode", scenario.mode, tables.modes)
-    dielectric = known("cable_dielectric", scenario.cable_dielectric, tables.cable_dielectrics)
+    if scenario.cable is not None:
+        known("cable", scenario.cable, tables.cables)
     condition = known("condition", scenario.condition, tables.conditions)
     return Station(
         impedance_ohm=scenario.system_impedance_ohm,
@@ -51,11 +54,12 @@ def station_of(scenario: Scenario) -> Station:
         rhythm=_rhythm(scenario, mode.on_time_s, mode.off_time_s),
         transmit_share=1.0 if scenario.transmit_share is None else scenario.transmit_share,
         return_loss_asked_db=scenario.return_loss_asked_db,
-        cable_temperature_c=sourced(dielectric.highest_temperature_c),
         ambient_temperature_c=scenario.ambient_temperature_c,
         irradiance_w_per_m2=scenario.solar_irradiance_w_per_m2,
         altitude_m=scenario.altitude_m,
         added_resistance_ohm=condition.added_resistance_ohm.value + scenario.added_resistance_ohm,
+        cable=scenario.cable,
+        cabled_sides=2,
     )
 
 

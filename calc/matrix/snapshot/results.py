@@ -57,16 +57,16 @@ class Derivations(Struct, frozen=True):
     chains: list[list[int]]
     """Indexes into `steps`, in the order of the calculation."""
     cells: list[list[list[int]]]
-    """[family][column][limit]: index into `chains`; the limits in the order of the matrix."""
+    """[family][column][limit]: index into `chains`; the limits in the order of the matrix, and the match last."""
 
 
 class SnapshotResult(Struct, frozen=True):
     """A matrix, what it was asked with, and how every cell of it was computed."""
 
-    format: Literal["jointwise snapshot 1"]
+    format: Literal["jointwise snapshot 2"]
     request: SnapshotRequest
     names: dict[str, str]
-    """What the request chose by an id of the catalogue, by the field: mode, cable_dielectric, condition."""
+    """What the request chose by an id of the catalogue, by field: mode, condition and, where one is named, cable."""
     matrix: MatrixResult
     derivations: Derivations
     cautions: list[str]

@@ -15,7 +15,7 @@ from ...formulas.formula import FORMULAS, Formula, Step, SymbolSheet, SymbolValu
 from ...formulas.mathml import mathml
 from ...numeric.rounding import rounded, significant
 from ...physics.cautions import CAUTIONS
-from ...physics.derivation import both_ends, limits_at
+from ...physics.derivation import limits_at_both_ends
 from ...physics.station import station_of
 from ..matrix import matrix
 from ..requests import MatrixRequest
@@ -48,14 +48,13 @@ def snapshot(request: SnapshotRequest) -> SnapshotResult:
     if cells > MOST_CELLS:
         raise InputError("bands", cells, f"up to {MOST_CELLS} cells, families times bands and spot frequencies")
     tables = catalogue()
+    names = {"mode": tables.modes[request.mode].name, "condition": tables.conditions[request.condition].name}
+    if request.cable is not None:
+        names["cable"] = tables.cables[request.cable].name
     return SnapshotResult(
-        format="jointwise snapshot 1",
+        format="jointwise snapshot 2",
         request=request,
-        names={
-            "mode": tables.modes[request.mode].name,
-            "cable_dielectric": tables.cable_dielectrics[request.cable_dielectric].name,
-            "condition": tables.conditions[request.condition].name,
-        },
+        names=names,
         matrix=msgspec.convert(rounded(msgspec.to_builtins(margins), MARGIN_DIGITS), MatrixResult),
         derivations=_derivations(request, margins),
         cautions=CAUTIONS,
@@ -100,9 +99,9 @@ def _derivations(request: SnapshotRequest, margins: MatrixResult) -> Derivations
     for family in margins.families:
         row = []
         for column in margins.columns:
-            by_limit = both_ends(family.id, column.high_hz, station)
-            steps = limits_at(RECEIVE_W, column.high_hz, station, "low", by_limit).steps
-            row.append([packer.chain(steps[limit]) for limit in margins.limits])
+            cautious, _ = limits_at_both_ends(family.id, RECEIVE_W, column.high_hz, station)
+            chains = [*(cautious.steps[limit] for limit in margins.limits), cautious.match_steps]
+            row.append([packer.chain(steps) for steps in chains])
         cells.append(row)
     return Derivations(
         formulas=[_short(FORMULAS[name]) for name in packer.formulas],
