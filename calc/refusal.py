@@ -9,7 +9,7 @@ import numpy as np
 from .errors import InputError, shown
 from .fields import Declared, Flag, List, Map, Number, Object, OneOf, Shape, Text, Variants, object_of
 
-__all__ = ["MOST_REQUEST_BYTES", "decoded", "first_fault"]
+__all__ = ["MOST_REQUEST_BYTES", "decoded", "first_fault", "refuse_unbounded"]
 
 Request = TypeVar("Request", bound=msgspec.Struct)
 Path = tuple[str | int, ...]
@@ -28,7 +28,7 @@ DEEPER[list(b"[{")], DEEPER[list(b"]}")] = 1, -1
 
 def decoded(body: bytes, request: type[Request]) -> Request:
     """The body read as JSON into its type. Raises InputError naming the first field that can't be taken."""
-    _refuse_unbounded(body)
+    refuse_unbounded(body)
     try:
         return msgspec.json.decode(body, type=request)
     except (msgspec.DecodeError, UnicodeDecodeError):
@@ -47,8 +47,10 @@ def first_fault(received: object, request: Object) -> InputError | None:
     return InputError("request", received, request.allowed)
 
 
-def _refuse_unbounded(body: bytes) -> None:
-    """In the browser a decoder that runs out of stack takes Python down with it, so it never gets there."""
+def refuse_unbounded(body: bytes) -> None:
+    """Raise InputError for a text too long or too deeply nested to be read.
+
+    In the browser a decoder that runs out of stack takes Python down with it, so it never gets there."""
     if len(body) > MOST_REQUEST_BYTES:
         raise InputError("request", _beginning(body), f"at most {MOST_REQUEST_BYTES} bytes; this one has {len(body)}")
     if body.count(b"[") + body.count(b"{") <= DEEPEST:

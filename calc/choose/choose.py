@@ -47,7 +47,8 @@ def _choices(request: ChooseRequest, evaluation: Evaluation) -> list[Choice]:
     """Those that pass by rank, then the others by the fewest demands missed."""
     missed = [rejections(request, evaluation, row) for row in range(len(evaluation.families))]
     passing = [row for row, found in enumerate(missed) if not found]
-    rank = dict(zip(passing, ranks(evaluation.low_db[passing].tolist()), strict=True))
+    ranked_by = evaluation.low_db if evaluation.power_w > 0 else evaluation.return_loss_db[0]
+    rank = dict(zip(passing, ranks(ranked_by[passing].tolist()), strict=True))
     pareto = dict(zip(passing, undominated(_merits(evaluation)[passing]), strict=True))
     choices = [
         _choice(request, evaluation, row, found, rank.get(row), pareto.get(row, False))
@@ -97,6 +98,8 @@ def _choice(
         binding=LIMITS[limit] if shown else None,
         port_binds=bool(evaluation.by_limit_db[limit, row] > low),
         binding_column=evaluation.columns[evaluation.tightest_column[limit, row]].name if shown else None,
+        return_loss_db=float(evaluation.return_loss_db[0, row]),
+        return_loss_high_db=float(evaluation.return_loss_db[1, row]),
         loss_db=float(evaluation.loss_db[row]),
         diameter_m=interface.body_diameter_m.value,
         coupling=interface.coupling.value,

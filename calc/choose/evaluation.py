@@ -9,10 +9,11 @@ from ..catalogue import catalogue
 from ..errors import known
 from ..formulas.loss import dissipative_loss, mismatch_loss
 from ..physics.columns import Column, columns
-from ..physics.gates import EXPOSURES, VIBRATIONS, Demand, gate_table, site_demands
-from ..physics.limits import dissipation, match_limit
+from ..physics.dissipation import dissipation
+from ..physics.family_ratings import table_ratings
+from ..physics.gates import EXPOSURES, VIBRATIONS, Demand, gate_table, missed_match, site_demands
+from ..physics.limits import match_of
 from ..physics.margins import Margins, evaluate
-from ..physics.ratings import table_ratings
 from ..physics.scenario import Scenario
 from ..physics.station import Station, station_of
 from .requests import ChooseRequest
@@ -45,6 +46,8 @@ class Evaluation(NamedTuple):
     """The smallest generous margin [dB], or the port's own where it is smaller."""
     loss_db: np.ndarray
     """Expected loss at the highest frequency [dB], the port's own joint included."""
+    return_loss_db: np.ndarray
+    """Ends x family: the smallest over the columns [dB]."""
     solar_rise_k: np.ndarray
     """The sun's share of the heating [K] in the column where it is largest."""
     allowed_temperature_c: np.ndarray
@@ -60,6 +63,8 @@ def evaluation_of(request: ChooseRequest) -> Evaluation:
     """Every family of the catalogue at the joint asked about. Raises InputError for unknown names."""
     scenario = _scenario(request)
     station = station_of(scenario)
+    if request.port is not None:  # on a panel, which carries no heat away
+        station = station._replace(cabled_sides=1)
     asked = columns(request.region, request.bands, request.frequencies_hz)
     families = list(catalogue().interfaces)
     for field in ("port", "plan"):
@@ -81,15 +86,24 @@ def evaluation_of(request: ChooseRequest) -> Evaluation:
         power_w=power_w,
         margins=margins,
         demands=demands,
-        failed=gate_table(families, demands, highest_hz, powers_w, station, margins.heat).max(axis=(2, 3)),
+        failed=gate_table(
+            families,
+            demands,
+            highest_hz,
+            powers_w,
+            margins.no_heat_room,
+            missed_match(margins.return_loss_db, station),
+            margins.cable_cutoff_hz,
+        ).max(axis=(2, 3)),
         by_limit_db=smallest,
         tightest_column=cautious.argmin(axis=2),
         tightest_limit=smallest.argmin(axis=0),
         low_db=smallest.min(axis=0),
         high_db=by_limit[1].min(axis=(0, 2)),
         loss_db=_loss(families, highest_hz.max(), station),
-        solar_rise_k=np.broadcast_to(margins.heat.solar_rise_k, by_family).max(axis=1),
-        allowed_temperature_c=np.broadcast_to(margins.heat.allowed_temperature_c, by_family).min(axis=1),
+        return_loss_db=margins.return_loss_db.min(axis=2),
+        solar_rise_k=np.broadcast_to(margins.contact.solar_rise_k, by_family).max(axis=1),
+        allowed_temperature_c=np.broadcast_to(margins.contact.allowed_temperature_c, by_family).min(axis=1),
     )
     return evaluation if request.port is None else _behind_port(evaluation, families.index(request.port))
 
@@ -104,16 +118,13 @@ def _scenario(request: ChooseRequest) -> Scenario:
     installation = known("installation", request.installation, catalogue().installations)
     fields["exposure"] = harsher(EXPOSURES, request.exposure, installation.least_exposure.value)
     fields["vibration"] = harsher(VIBRATIONS, request.vibration, installation.least_vibration.value)
-    if request.cable is not None:
-        cable = known("cable", request.cable, catalogue().cables)
-        fields |= {"cable_dielectric": cable.dielectric, "cable_diameter_m": cable.outer_diameter_m.value}
     return Scenario(**fields)
 
 
 def _loss(families: list[str], frequency_hz: float, station: Station) -> np.ndarray:
     """Expected loss of each family's mated pair [dB]."""
     ratings = table_ratings(families, "high")
-    reflection = match_limit(ratings, frequency_hz, station).reflection
+    reflection = match_of(ratings, frequency_hz, station).reflection
     shares = dissipation(ratings, frequency_hz, station.added_resistance_ohm, station.impedance_ohm)
     return (dissipative_loss(shares.total) + mismatch_loss(reflection))[:, 0]
 

@@ -6,12 +6,12 @@ __all__ = ["RULE", "ranks", "undominated"]
 
 RULE = (
     "Families that meet every demand are ranked by their smallest cautious margin, to the tenth of a decibel that is"
-    " shown; equal tenths are ties."
+    " shown, and in receive by their cautious return loss; equal tenths are ties."
 )
 
 
 def ranks(margins_db: list[float]) -> list[int]:
-    """The rank of each margin [dB], 1 for the largest; equal tenths of a decibel are ties."""
+    """The rank of each margin or return loss [dB], 1 for the largest; equal tenths of a decibel are ties."""
     tenths = [round(margin, 1) for margin in margins_db]
     return [1 + sum(other > tenth for other in tenths) for tenth in tenths]
 

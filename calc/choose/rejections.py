@@ -1,17 +1,19 @@
 """Which demands a family misses at the joint."""
 
 from ..catalogue import catalogue
-from ..physics.gates import GATES, HOUSE, family_reasons
+from ..physics.gates import CABLE_TE11, GATES, HOUSE, MATCH, MATCH_DOUBT, family_reasons
+from ..physics.limits import LIMIT_NAMES
 from ..physics.margins import LIMITS
 from .evaluation import Evaluation
 from .requests import ChooseRequest
 from .results import Rejection
-from .verdict import LIMIT_NAMES, gate_request, limit_sentence, port_sentence, room_sentence
+from .verdict import gate_request, limit_sentence, port_sentence, room_sentence
 
 __all__ = ["port_doubts", "rejections"]
 
 DEMAND_OF_GATE = {
     "te11": "frequency",
+    CABLE_TE11: "frequency",
     "no_figures": "frequency",
     "customary_frequency": "frequency",
     "receive_only": "use",
@@ -22,9 +24,10 @@ DEMAND_OF_GATE = {
     "wear": "wear",
     "cable_fit": "cable",
     "cold": "cold",
+    MATCH: "match",
+    MATCH_DOUBT: "match",
     HOUSE: "house limit",
 }
-DEMAND_OF_LIMIT = {"heat": "power", "voltage": "power", "match": "match"}
 HEAT_GATE = [gate.id for gate in GATES].index("no_heat_room")
 
 
@@ -53,15 +56,17 @@ def _by_gates(evaluation: Evaluation, row: int) -> list[Rejection]:
 
 
 def _by_limits(request: ChooseRequest, evaluation: Evaluation, row: int) -> list[Rejection]:
-    """The limits exceeded; not heat where a gate already says that the air leaves no room for it at all."""
+    """The limits exceeded; a contact only where it gets hotter than its cable, no heat where a gate leaves none."""
     found = []
     for index, limit in enumerate(LIMITS):
         margin = float(evaluation.by_limit_db[index, row])
-        if margin >= 0 or (limit == "heat" and evaluation.failed[HEAT_GATE, row]):
+        if margin >= 0 or (limit != "voltage" and evaluation.failed[HEAT_GATE, row]):
+            continue
+        if limit == "contact" and margin >= evaluation.by_limit_db[LIMITS.index("cable"), row]:
             continue
         column = evaluation.columns[evaluation.tightest_column[index, row]]
-        sentence = limit_sentence(limit, column.name, margin, evaluation.power_w, request.return_loss_asked_db)
-        found.append(Rejection(DEMAND_OF_LIMIT[limit], LIMIT_NAMES[limit], False, sentence))
+        sentence = limit_sentence(limit, column.name, margin, evaluation.power_w)
+        found.append(Rejection("power", LIMIT_NAMES[limit].capitalize(), False, sentence))
     return found
 
 

@@ -120,9 +120,10 @@ def _figure(demand: str, choice: Choice, request: ChooseRequest, evaluation: Eva
         case "power":
             return float(evaluation.margins.allowed_w[0][:, row].min())
         case "frequency":
-            return catalogue().interfaces[choice.family].rated_frequency_hz.low.value
+            cutoff_hz = float(evaluation.margins.cable_cutoff_hz[row, 0])
+            return min(catalogue().interfaces[choice.family].rated_frequency_hz.low.value, cutoff_hz)
         case "match":
-            return float(evaluation.margins.match_db[0][row].min()) + request.return_loss_asked_db
+            return float(evaluation.return_loss_db[0, row])
         case "wear":
             return choice.wear.good_for
         case "room":

@@ -23,7 +23,6 @@ class ChooseRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=T
     ] = field(default_factory=list)
     power_w: Power = 100.0
     installation: Annotated[Identifier, Meta(description="How the station is put up, an id of the catalogue")] = "fixed"
-    cable: Annotated[Identifier | None, Meta(description="The cable in use; left out, as described above")] = None
     port: Annotated[Identifier | None, Meta(description="Family of a port that can't be changed; left out, none")] = (
         None
     )

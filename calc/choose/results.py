@@ -50,13 +50,17 @@ class Choice(Struct, frozen=True):
     rank: int | None
     """1 is best; equal ranks are ties; null when it does not pass."""
     margin_db: float | None
-    """Smallest cautious margin over all columns and limits."""
+    """Smallest cautious margin over all columns and limits; null in receive too, where none counts."""
     margin_high_db: float | None
     undecided: bool
     binding: LimitId | None
     binding_column: str | None
     port_binds: bool
     """Whether the port's own joint has a smaller margin than this family's."""
+    return_loss_db: float
+    """Of the joint alone, the smallest over the columns, by the cautious sources,"""
+    return_loss_high_db: float
+    """and by the generous ones."""
     loss_db: float
     """Expected loss of the mated pair at the highest frequency."""
     diameter_m: float

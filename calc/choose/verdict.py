@@ -3,14 +3,14 @@
 import math
 
 from ..numeric.units import engineering
-from ..physics.limits import LimitId
+from ..physics.gates import CABLE_TE11, MATCH, MATCH_DOUBT
+from ..physics.limits import LIMIT_NAMES, LimitId
 from .evaluation import Evaluation
 from .requests import ChooseRequest
 from .results import Choice
 
-__all__ = ["LIMIT_NAMES", "concession", "gate_request", "limit_sentence", "port_sentence", "room_sentence", "verdict"]
+__all__ = ["concession", "gate_request", "limit_sentence", "port_sentence", "room_sentence", "verdict"]
 
-LIMIT_NAMES: dict[LimitId, str] = {"heat": "Heat", "voltage": "Voltage", "match": "Match"}
 CONCESSIONS = {
     "use": "For receive only",
     "air temperature": "In cooler air or in shade",
@@ -34,6 +34,8 @@ def verdict(request: ChooseRequest, choices: list[Choice]) -> str:
     first = [choice.name for choice in best]
     names = " and ".join([", ".join(first[:-1]), first[-1]] if len(first) > 1 else first)
     passing = f"{count} of {len(choices)} families meet every demand {level}"
+    if best[0].margin_db is None:
+        return f"{passing}; in receive no power limit counts."
     return f"{passing}; most room: {names}, {best[0].margin_db:.1f} dB."
 
 
@@ -43,23 +45,26 @@ def gate_request(evaluation: Evaluation, row: int) -> dict[str, str]:
     heated_c = evaluation.scenario.ambient_temperature_c + evaluation.solar_rise_k[row]
     allowed_c = evaluation.allowed_temperature_c[row]
     return {
-        **dict.fromkeys(("te11", "no_figures", "customary_frequency"), reach),
+        **dict.fromkeys(("te11", CABLE_TE11, "no_figures", "customary_frequency"), reach),
         "receive_only": f" Asked: to transmit {engineering(evaluation.power_w, 'W')}.",
         "no_heat_room": f" Asked: {heated_c:.0f} °C with the sun; allowed: {allowed_c:.0f} °C.",
         "immersion": f" Asked: {evaluation.scenario.exposure}.",
+        **dict.fromkeys((MATCH, MATCH_DOUBT), _match_request(evaluation, row)),
     }
 
 
-def limit_sentence(limit: LimitId, column: str, margin_db: float, power_w: float, return_loss_db: float) -> str:
-    """By how much a limit is exceeded in a column, against the power [W] and return loss [dB] asked for."""
+def _match_request(evaluation: Evaluation, row: int) -> str:
+    low, high = evaluation.return_loss_db[:, row]
+    return f" It has {low:.1f} to {high:.1f} dB; asked: {evaluation.scenario.return_loss_asked_db:g} dB."
+
+
+def limit_sentence(limit: LimitId, column: str, margin_db: float, power_w: float) -> str:
+    """By how much a limit is exceeded in a column, against the power [W] asked for."""
+    named = LIMIT_NAMES[limit]
     if not math.isfinite(margin_db):
-        return f"On {column}: no room under its {limit} limit."
-    if limit == "match":
-        figures = f"return loss {return_loss_db + margin_db:.1f} dB, asked {return_loss_db:g} dB"
-    else:
-        allowed_w = power_w * 10 ** (margin_db / 10)
-        figures = f"asked {engineering(power_w, 'W')}, allowed {engineering(allowed_w, 'W')}"
-    return f"On {column}: {figures}, {-margin_db:.1f} dB over its {limit} limit."
+        return f"On {column}: no room for the {named}."
+    asked, allowed = engineering(power_w, "W"), engineering(power_w * 10 ** (margin_db / 10), "W")
+    return f"On {column}: asked {asked}, allowed {allowed} by the {named}, {-margin_db:.1f} dB over."
 
 
 def port_sentence(port: str, refused_by: list[str], margin_db: float) -> str:

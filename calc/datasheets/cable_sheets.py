@@ -1,8 +1,9 @@
 """The data sheet of a cable, with the law fitted to its published attenuation."""
 
 from ..catalogue import catalogue
+from ..catalogue.defaults import build_of
 from ..catalogue.schema import Cable
-from ..waves.cable_fit import attenuation_coefficients
+from ..physics.cable_fit import attenuation_coefficients
 from .results import CableSheet
 from .values import data_values
 
@@ -27,7 +28,7 @@ def cable_sheet(cable: Cable) -> CableSheet:
         fit_low_hz=law.f_low,
         fit_high_hz=law.f_high,
         fit_note=cable.fit_note,
-        values=data_values(cable),
+        values=data_values(cable) + data_values(build_of(cable, catalogue())),
         attenuation=cable.attenuation,
         power=cable.power,
         pack=catalogue().pack_of("cables", cable.id),

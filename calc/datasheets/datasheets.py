@@ -26,6 +26,8 @@ def datasheets(request: CatalogueRequest) -> CatalogueResult:
         cable_dielectrics=list(tables.cable_dielectrics.values()),
         conditions=list(tables.conditions.values()),
         noise_environments=list(tables.noise_environments.values()),
+        antenna_views=list(tables.antenna_views.values()),
+        atmospheres=list(tables.atmospheres.values()),
         formulas=formula_sheets(),
         sources=list(tables.sources.values()),
         cautions=CAUTIONS,

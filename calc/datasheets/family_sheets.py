@@ -17,6 +17,7 @@ def family_sheet(interface: Interface) -> DataSheet:
         summary=interface.summary,
         also_called=interface.also_called,
         values=_values(interface),
+        power=interface.average_power,
         hazards=_hazards(interface),
         pack=catalogue().pack_of("interfaces", interface.id),
     )

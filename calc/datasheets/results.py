@@ -4,6 +4,8 @@ from msgspec import Struct
 
 from ..catalogue.schema import (
     Adapter,
+    AntennaView,
+    Atmosphere,
     Attenuation,
     Band,
     CableDielectric,
@@ -15,6 +17,7 @@ from ..catalogue.schema import (
     Mode,
     NoiseEnvironment,
     PackSummary,
+    PowerRating,
     Source,
 )
 from ..formulas.formula import SymbolSheet
@@ -55,6 +58,7 @@ class DataSheet(Struct, frozen=True):
     summary: str
     also_called: list[str]
     values: list[DataValue]
+    power: list[PowerRating]
     hazards: list["HazardText"]
     pack: str = ""
 
@@ -109,6 +113,8 @@ class CatalogueResult(Struct, frozen=True):
     cable_dielectrics: list[CableDielectric]
     conditions: list[Condition]
     noise_environments: list[NoiseEnvironment]
+    antenna_views: list[AntennaView]
+    atmospheres: list[Atmosphere]
     formulas: list[FormulaSheet]
     sources: list[Source]
     """A value of a pack names its source led by the pack's id and a point."""

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from ..catalogue.schema import Cable, Interface, Interval, Label, PowerRatings, Quantity
+from ..catalogue.schema import Cable, CableBuild, Interface, Interval, Label, Quantity
 from ..fields import object_of
 from .results import DataValue
 
@@ -11,7 +11,7 @@ __all__ = ["data_value", "data_values"]
 UNIT_SUFFIXES = ("_ohm_per_m", "_f_per_m", "_ohm", "_m2", "_m", "_hz", "_rms_v", "_c", "_s", "_nm", "_matings", "_db")
 
 
-def data_values(entry: Cable | Interface) -> list[DataValue]:
+def data_values(entry: Cable | CableBuild | Interface) -> list[DataValue]:
     """The sourced values among the fields of an entry, in the order of their declaration."""
     values = []
     for field in object_of(type(entry)).fields.values():
@@ -20,8 +20,6 @@ def data_values(entry: Cable | Interface) -> list[DataValue]:
             values.append(data_value(field.name, field.unit, value, value))
         elif isinstance(value, Interval):
             values.append(data_value(field.name, field.unit, value.low, value.high))
-        elif isinstance(value, PowerRatings):
-            values.append(_power_value(value))
     return values
 
 
@@ -36,26 +34,6 @@ def data_value(field: str, unit: str, low: Quantity | Label, high: Quantity | La
         sources=_distinct((low.source, high.source)),
         kinds=_distinct((low.kind, high.kind)),
         note=" ".join(_distinct(note for note in (low.note, high.note) if note)),
-    )
-
-
-def _power_value(ratings: PowerRatings) -> DataValue:
-    """The average power, each end in a phrase with the conditions it holds under."""
-    ends = (ratings.low, ratings.high)
-    conditions = [
-        f"{end.power_w:g} W at {end.frequency_hz / 1e6:g} MHz, air {end.ambient_temperature_c:g} °C,"
-        f" contact {end.contact_temperature_c:g} °C, {end.altitude_m:g} m"
-        for end in ends
-    ]
-    return DataValue(
-        field="average_power",
-        name="Average power",
-        unit="",
-        low=conditions[0],
-        high=conditions[1],
-        sources=_distinct(end.source for end in ends),
-        kinds=_distinct(end.kind for end in ends),
-        note=" ".join(_distinct(end.note for end in ends if end.note)),
     )
 
 

@@ -6,9 +6,10 @@ import msgspec
 
 from ..catalogue import catalogue, per_edition
 from ..physics.columns import chosen_column
-from ..physics.derivation import both_ends
-from ..physics.limits import match_limit
+from ..physics.family_ratings import family_ratings
+from ..physics.limits import match_of
 from ..physics.losses import pair_losses
+from ..physics.ratings import ENDS
 from ..physics.scenario import Scenario
 from ..physics.station import station_of
 from .results import JointLabel
@@ -49,17 +50,16 @@ def _measures(joint: LabelledJoint) -> JointLabel:
     """The label without name and date: joints alike share it."""
     frequency = chosen_column(joint.band, joint.frequency_hz, joint.scenario.region).high_hz
     station = station_of(joint.scenario)
-    least, expected = (
-        match_limit(ratings, frequency, station) for ratings in both_ends(joint.family, frequency, station)["match"]
-    )
+    matches = [match_of(family_ratings(joint.family, end), frequency, station) for end in ENDS]
+    least, expected = sorted(matches, key=lambda match: float(match.return_loss_db))
     return JointLabel(
         name="",
         family=catalogue().interfaces[joint.family].name,
         date="",
         frequency_hz=frequency,
         expected_loss_db=pair_losses(joint.family, frequency, station, expected).expected_db,
-        expected_return_loss_db=float(expected.margin_db) + station.return_loss_asked_db,
-        least_return_loss_db=float(least.margin_db) + station.return_loss_asked_db,
+        expected_return_loss_db=float(expected.return_loss_db),
+        least_return_loss_db=float(least.return_loss_db),
         fragment=fragment(joint),
     )
 

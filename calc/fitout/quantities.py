@@ -4,7 +4,7 @@ from collections import Counter, defaultdict
 
 from ..catalogue import catalogue
 from ..feedline.elements import CableRun, Element, Joint
-from ..physics.limits import assumption
+from ..physics.ratings import assumption
 from .pairs import Pair, Side
 from .results import JointSheet, QuantityRow
 

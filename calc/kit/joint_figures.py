@@ -9,10 +9,12 @@ from numpy.typing import NDArray
 from ..catalogue import catalogue
 from ..formulas import loss
 from ..numeric.units import engineering
-from ..physics.gates import GATES, family_reasons, gate_table, site_demands
-from ..physics.limits import dissipation, match_limit
+from ..physics.dissipation import dissipation
+from ..physics.family_ratings import table_ratings
+from ..physics.gates import GATES, family_reasons, gate_table, missed_match, site_demands
+from ..physics.limits import LIMIT_NAMES, match_of
 from ..physics.margins import LIMITS, evaluate
-from ..physics.ratings import ENDS, table_ratings
+from ..physics.ratings import ENDS
 from ..physics.station import station_of
 from .requests import KitRequest
 
@@ -85,10 +87,11 @@ def _tables(
     station = station_of(msgspec.structs.replace(request, system_impedance_ohm=impedance_ohm))
     margins = evaluate(families, frequency_hz, power_w, station)
     demands = [site_demands(family, request) for family in families]
-    failed = gate_table(families, demands, frequency_hz, power_w, station, margins.heat)
+    missed = missed_match(margins.return_loss_db, station)
+    failed = gate_table(families, demands, frequency_hz, power_w, margins.no_heat_room, missed, margins.cable_cutoff_hz)
     ratings_by_end = [table_ratings(families, end) for end in ENDS]
     dissipated = dissipation(ratings_by_end[1], frequency_hz, station.added_resistance_ohm, impedance_ohm).total
-    reflection = np.minimum(*(match_limit(ratings, frequency_hz, station).reflection for ratings in ratings_by_end))
+    reflection = np.minimum(*(match_of(ratings, frequency_hz, station).reflection for ratings in ratings_by_end))
     loss_db = loss.dissipative_loss(dissipated) + loss.mismatch_loss(reflection)
     cautious_db = margins.by_limit_db[0]
     return _Tables(cautious_db.min(axis=0), cautious_db.argmin(axis=0), failed, loss_db)
@@ -122,7 +125,9 @@ def _figures(
         elif not margin_db[family] >= 0:
             limit = LIMITS[worst.limiting[row, column, power]]
             over_db = -margin_db[family]
-            refusal[family] = f"{name} would be {over_db:.1f} dB over its {limit} limit at {_duty_words(duty)}."
+            refusal[family] = (
+                f"{name} would be {over_db:.1f} dB over the limit by {LIMIT_NAMES[limit]} at {_duty_words(duty)}."
+            )
         else:
             refusal[family] = _impedance_refusal(request, duty, family)
     low, high = duty.impedances_ohm

@@ -9,7 +9,7 @@ from ..feedline.solve import Solutions, largest_power_w, margins, solve_both_end
 from ..formulas.line import decibels
 from ..numeric.json_numbers import number, numbers
 from ..physics.columns import Column
-from ..physics.margins import LIMITS
+from ..physics.limits import LimitId
 from ..physics.ratings import CAUTIOUS, GENEROUS
 from .quantities import vswr
 from .results import BandLine, LineSweep
@@ -17,6 +17,7 @@ from .results import BandLine, LineSweep
 __all__ = ["BandSolutions", "line_bands", "line_sweep", "solve_bands"]
 
 POINTS_PER_BAND = 9
+HEAT_AND_VOLTAGE = 2
 
 
 class BandSolutions(NamedTuple):
@@ -26,7 +27,7 @@ class BandSolutions(NamedTuple):
     frequency: np.ndarray
     solutions: Solutions
     margins_db: np.ndarray
-    """By end, link, limit and frequency."""
+    """By end, link, limit (heat, voltage) and frequency."""
     refused: np.ndarray
     """By link and frequency."""
 
@@ -36,7 +37,7 @@ def solve_bands(feedline: Feedline, bands: list[Column], power_w: float) -> Band
     edges = [band.low_hz for band in bands], [band.high_hz for band in bands]
     frequency = np.linspace(*edges, POINTS_PER_BAND, axis=1).ravel()
     solutions = solve_both_ends(feedline, frequency)
-    shape = (len(LIMITS), frequency.size)
+    shape = (HEAT_AND_VOLTAGE, frequency.size)
     by_end = [[np.broadcast_to(margins(one, power_w), shape) for one in solution.allowed] for solution in solutions]
     refused = np.array([link.refused(frequency, power_w) for link in feedline.links])
     return BandSolutions(bands, frequency, solutions, np.sort(by_end, axis=0), refused)
@@ -78,9 +79,13 @@ def line_bands(feedline: Feedline, solved: BandSolutions) -> list[BandLine]:
                 margin_db=number(low.min()) if known else None,
                 margin_high_db=number(solved.margins_db[GENEROUS][..., points].min()) if known else None,
                 weakest=int(weakest) if known else None,
-                binding=LIMITS[int(limit)] if known else None,
+                binding=_limit(feedline, int(weakest), int(limit)) if known else None,
                 largest_power_w=number(largest[points].min()) if known else None,
                 refused=refused,
             )
         )
     return answers
+
+
+def _limit(feedline: Feedline, link: int, limit: int) -> LimitId:
+    return "voltage" if limit else feedline.links[link].models[CAUTIOUS].heat_limit

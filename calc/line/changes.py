@@ -7,8 +7,7 @@ import numpy as np
 
 from ..catalogue import catalogue
 from ..catalogue.schema import Cable
-from ..feedline.cable import CableLink, CableModel, cable_marks
-from ..feedline.cable_ratings import table_of_cable_ratings
+from ..feedline.cable import CableLink, CableModel, cable_marks, cable_model
 from ..feedline.feedline import Feedline
 from ..feedline.joint import JointLink, JointModel, joint_model
 from ..feedline.link import LinkModel
@@ -16,8 +15,10 @@ from ..feedline.solve import Solution, Solutions, margins, solve
 from ..feedline.surroundings import joint_demands, touching
 from ..formulas.line import decibels
 from ..numeric.json_numbers import fine
-from ..physics.gates import cable_fits, gate_table
-from ..physics.ratings import CAUTIOUS, ENDS, GENEROUS, table_ratings
+from ..physics.cable_table import table_of_cable_ratings
+from ..physics.family_ratings import table_ratings
+from ..physics.gates import cable_fits, cable_te11, gate_table
+from ..physics.ratings import CAUTIOUS, ENDS, GENEROUS
 from .requests import LineRequest
 from .results import Change
 
@@ -28,12 +29,11 @@ SAME_IMPEDANCE = 0.1
 
 
 class _Exchange(NamedTuple):
-    """One what-if: what replaces which link, and how hot the cables of which joints may get then [°C]."""
+    """One what-if: what replaces which link."""
 
     link: int
     to: str
     name: str
-    cable_temperature_c: dict[int, float]
 
 
 def changes(request: LineRequest, feedline: Feedline, solutions: Solutions) -> list[Change]:
@@ -76,26 +76,39 @@ def _models(feedline: Feedline, exchanges: list[_Exchange], end: int) -> dict[in
     models: dict[int, LinkModel] = {}
     for index, link in enumerate(feedline.links):
         replaced = [exchange.to if exchange.link == index else None for exchange in exchanges]
-        temperatures = [exchange.cable_temperature_c.get(index) for exchange in exchanges]
         if isinstance(link, CableLink) and any(replaced):
             models[index] = _cable_table(link, replaced, end)
-        elif isinstance(link, JointLink) and (any(replaced) or any(temperatures)):
-            models[index] = _joint_table(link, replaced, temperatures, end)
+        elif isinstance(link, JointLink):
+            sides = _sides(feedline, exchanges, index)
+            if any(replaced) or any(len(set(side)) > 1 for side in sides if side is not None):
+                models[index] = _joint_table(link, replaced, sides, end)
     return models
 
 
 def _cable_table(link: CableLink, replaced: list[str | None], end: int) -> CableModel:
     model = link.models[end]
     ratings = table_of_cable_ratings([to or link.cable for to in replaced], ENDS[end])
-    return CableModel(ratings, model.length_m, model.station)
+    return cable_model(ratings, model.length_m, model.station)
 
 
-def _joint_table(link: JointLink, replaced: list[str | None], temperatures: list[float | None], end: int) -> JointModel:
-    station = link.models[end].station
+def _joint_table(link: JointLink, replaced: list[str | None], sides: list[list[str] | None], end: int) -> JointModel:
     ratings = table_ratings([to or link.family for to in replaced], ENDS[end])
-    hottest = [station.cable_temperature_c if celsius is None else celsius for celsius in temperatures]
-    column = np.array(hottest, dtype=np.float64)[:, None]
-    return joint_model(ratings, station._replace(cable_temperature_c=column))
+    near, far = (None if side is None else table_of_cable_ratings(side, ENDS[end]) for side in sides)
+    return joint_model(ratings, (near, far), link.models[end].station)
+
+
+def _sides(feedline: Feedline, exchanges: list[_Exchange], index: int) -> list[list[str] | None]:
+    """The ids of the cables on both sides of a joint in every exchange; none where there is no cable."""
+    joint = feedline.links[index]
+    found: list[list[str] | None] = []
+    for near in (index - 1, index + 1):
+        link = feedline.links[near] if 0 <= near < len(feedline.links) else None
+        touches = isinstance(link, CableLink) and abs(link.element - joint.element) == 1
+        if not isinstance(link, CableLink) or not touches:
+            found.append(None)
+            continue
+        found.append([exchange.to if exchange.link == near else link.cable for exchange in exchanges])
+    return found
 
 
 def _exchanges(request: LineRequest, feedline: Feedline, index: int) -> list[_Exchange]:
@@ -108,24 +121,20 @@ def _exchanges(request: LineRequest, feedline: Feedline, index: int) -> list[_Ex
 def _cables(request: LineRequest, feedline: Feedline, index: int, link: CableLink) -> list[_Exchange]:
     """Cables of like impedance that the site and the joints at both ends allow."""
     impedance = catalogue().cables[link.cable].impedance_ohm.value
-    joints = {
-        near: joint
+    joints = [
+        joint
         for near in (index - 1, index + 1)
         if 0 <= near < len(feedline.links) and isinstance(joint := feedline.links[near], JointLink)
-    }
+    ]
     return [
-        _Exchange(
-            index,
-            cable.id,
-            cable.name,
-            {near: _coolest(request, joint, near > index, cable) for near, joint in joints.items()},
-        )
+        _Exchange(index, cable.id, cable.name)
         for cable in catalogue().cables.values()
         if cable.id != link.cable
         and abs(cable.impedance_ohm.value / impedance - 1) < SAME_IMPEDANCE
         and cable.highest_temperature_c.value > request.ambient_temperature_c
         and not cable_marks(cable, feedline.frequency_hz, request)
-        and all(_takes(joint, cable) for joint in joints.values())
+        and cable_te11(cable, feedline.frequency_hz).passed
+        and all(_takes(joint, cable) for joint in joints)
     ]
 
 
@@ -137,16 +146,6 @@ def _takes(joint: JointLink, cable: Cable) -> bool:
     return fits and bool(cable.highest_temperature_c.value > hottest)
 
 
-def _coolest(request: LineRequest, joint: JointLink, behind: bool, cable: Cable) -> float:
-    """What the cables in a joint allow [°C] once `cable` ends in it; `behind`, the joint is that cable's far end."""
-    before, after = touching(request.elements, joint.element)
-    other = after if behind else before
-    # the far side of an adapter is another joint
-    if other is None or joint.given.adapter_to is not None:
-        return cable.highest_temperature_c.value
-    return min(cable.highest_temperature_c.value, other.highest_temperature_c.value)
-
-
 def _families(request: LineRequest, feedline: Feedline, index: int, link: JointLink) -> list[_Exchange]:
     """Families that pass every gate in the joint's place."""
     before, after = touching(request.elements, link.element)
@@ -154,14 +153,15 @@ def _families(request: LineRequest, feedline: Feedline, index: int, link: JointL
         first = index == 0 or feedline.links[index - 1].element != link.element
         before, after = (before, None) if first else (None, after)
     cables = [cable for cable in (before, after) if cable]
-    station = link.models[CAUTIOUS].station
     asked = [family for family in catalogue().interfaces if family != link.family]
     demands = [joint_demands(request, link.given, family, cables) for family in asked]
-    paths = joint_model(table_ratings(asked, ENDS[CAUTIOUS]), station).path
+    model = link.models[CAUTIOUS]
+    no_room = joint_model(table_ratings(asked, ENDS[CAUTIOUS]), model.cables, model.station).has_no_room()
     frequency, power = np.array([feedline.frequency_hz]), np.array([request.power_w])
-    failed = np.any(gate_table(asked, demands, frequency, power, station, paths), axis=0)[:, 0, 0]
+    no_room = np.broadcast_to(no_room, (len(asked), 1))
+    failed = np.any(gate_table(asked, demands, frequency, power, no_room, None, None), axis=0)[:, 0, 0]
     return [
-        _Exchange(index, family, catalogue().interfaces[family].name, {})
+        _Exchange(index, family, catalogue().interfaces[family].name)
         for family, fails in zip(asked, failed, strict=True)
         if not fails
     ]

@@ -5,12 +5,11 @@ from typing import NamedTuple
 import numpy as np
 
 from ..feedline.feedline import Feedline
-from ..feedline.link import LinkModel
 from ..feedline.solve import Solutions, largest_power_w, margins
-from ..feedline.stress import Stress
-from ..formulas import heat, voltage
+from ..formulas import voltage
+from ..formulas.formula import Broadcast
 from ..numeric.json_numbers import number, share_of
-from ..physics.margins import LIMITS
+from ..physics.limits import LimitId
 from ..physics.ratings import CAUTIOUS, GENEROUS
 from ..waves.two_port import scattering
 from .quantities import loss_db, vswr
@@ -59,7 +58,9 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
     through = scattering(link.models[GENEROUS].two_port(frequency), z_0)[2]
     by_limits = min(float(largest_power_w(solution.allowed[index])[0]) for solution in solutions)
     largest = min(by_limits, float(link.house_power_w(frequency)[0]))
-    temperature, allowed_temperature = _temperatures(model, stress, power_w)
+    heat = model.heat(frequency, stress)
+    return_loss = model.return_loss_db(frequency)
+    limits: list[LimitId] = [model.heat_limit, "voltage"]
     return LinePart(
         element=link.element,
         kind=link.kind,
@@ -76,31 +77,29 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
         peak_voltage_v=number(voltage.peak_voltage(power_w, z_0, stress.voltage_factor[0])),
         allowed_voltage_v=number(model.peak_v),
         peak_current_a=number(np.sqrt(2 * power_w * stress.current_factor[0] / z_0)),
-        temperature_c=temperature,
-        allowed_temperature_c=allowed_temperature,
+        temperature_c=None if heat is None else number(np.ravel(heat.temperature_c(power_w, model.station))[0]),
+        allowed_temperature_c=None if heat is None else float(np.ravel(heat.allowed_temperature_c)[0]),
         margin_db=None if refusing else low,
         margin_high_db=None if refusing else high,
         undecided=not refusing and low is not None and high is not None and low < 0 <= high,
-        binding=LIMITS[int(by_end[0].argmin())] if not refusing and low is not None else None,
-        margin_by_limit_db=dict(zip(LIMITS, map(number, by_end[0]), strict=True)),
+        binding=limits[int(by_end[0].argmin())] if not refusing and low is not None else None,
+        margin_by_limit_db=dict(zip(limits, map(number, by_end[0]), strict=True)),
+        return_loss_db=None if return_loss is None else number(np.ravel(return_loss)[0]),
         largest_power_w=None if refusing else number(largest),
         refused_by=refusing.id if refusing else None,
         refusal=refusing.sentence if refusing else "",
-        marks=link.marks + [gate.sentence for gate in gates if not gate.hard and not gate.passed],
+        marks=link.marks
+        + [gate.sentence for gate in gates if not gate.hard and not gate.passed]
+        + _match_marks(link.name, return_loss, model.station.return_loss_asked_db),
     )
 
 
-def _temperatures(model: LinkModel, stress: Stress, power_w: float) -> tuple[float | None, float | None]:
-    """Of its hottest place, and the one allowed [°C]."""
-    station, spot = model.station, model.hot_spot
-    if spot is None:
-        return None, None
-    mean = heat.average_power(power_w, station.duty_factor, spot.time_share)
-    share = float(stress.heat_share[0])
-    reached = heat.contact_temperature(
-        station.ambient_temperature_c, spot.solar_rise_k, mean, 1.0, share, spot.resistance_k_per_w
-    )
-    return number(reached), float(spot.allowed_temperature_c)
+def _match_marks(name: str, return_loss_db: Broadcast | None, asked_db: float) -> list[str]:
+    """A sentence where a part alone, by its cautious figures, misses the return loss [dB] asked for."""
+    if return_loss_db is None or not np.ravel(return_loss_db)[0] < asked_db:
+        return []
+    alone_db = float(np.ravel(return_loss_db)[0])
+    return [f"{name} alone has a return loss of {alone_db:.1f} dB; asked: {asked_db:g} dB."]
 
 
 def _floats(values: list[float | None]) -> np.ndarray:

@@ -5,7 +5,7 @@ from typing import NamedTuple
 import numpy as np
 
 from ..catalogue import catalogue
-from ..errors import InputError, known
+from ..errors import InputError
 from ..feedline.feedline import Feedline
 from ..formulas import line, noise
 from ..formulas.formula import Broadcast
@@ -13,6 +13,7 @@ from ..numeric.json_numbers import fine, number
 from ..physics.columns import Column
 from ..physics.ratings import GENEROUS
 from ..waves.two_port import drive, reverse
+from .outside import VIEW_FROM_HZ, outside_temperature_k
 from .requests import Preamplifier, Receiver
 from .results import Reception, ReceptionCost
 
@@ -22,17 +23,26 @@ __all__ = ["reception"]
 def reception(feedline: Feedline, receiver: Receiver, bands: list[Column]) -> Reception:
     """The line in receive at the frequency looked at, and in the middle of every band.
 
-    Raises InputError when the preamplifier stands at an element that is not
-    there, or the environment is unknown.
+    A temperature that is given holds in the band looked at; in the others the
+    antenna hears what it looks at. Raises InputError when the preamplifier
+    stands at an element that is not there, or environment or view is unknown.
     """
     middles = [(band.low_hz + band.high_hz) / 2 for band in bands]
-    costs = _receive_costs(feedline, receiver, np.array([feedline.frequency_hz, *middles]))
+    frequency = np.array([feedline.frequency_hz, *middles])
+    outside = outside_temperature_k(receiver, frequency)
+    if receiver.antenna_temperature_k is not None:
+        looked_at = [True, *(band.low_hz <= feedline.frequency_hz <= band.high_hz for band in bands)]
+        outside = np.where(looked_at, receiver.antenna_temperature_k, outside)
+    costs = _receive_costs(feedline, receiver, outside, frequency)
     rows: list[tuple[int | None, str, np.ndarray]] = [(None, "Mismatch at the antenna", costs.mismatch_db)]
     rows += [(index, link.name, costs.links_db[index]) for index, link in enumerate(feedline.links)]
     return Reception(
         environment=catalogue().noise_environments[receiver.environment].name,
+        heard=_heard(receiver, feedline.frequency_hz),
         external_noise_db=number(costs.external_db[0]),
         system_noise_db=number(costs.system_db[0]),
+        antenna_temperature_k=number(outside[0]),
+        system_temperature_k=number(noise.noise_temperature(costs.system_db[0])),
         costs=[ReceptionCost(part, name, fine(cost[0])) for part, name, cost in rows],
         whole_cost_db=fine(costs.whole_db[0]),
         bands=[band.id for band in bands],
@@ -40,6 +50,18 @@ def reception(feedline: Feedline, receiver: Receiver, bands: list[Column]) -> Re
         whole_cost_by_band_db=[fine(cost) for cost in costs.whole_db[1:]],
         costs_by_band_db=[[fine(one) for one in cost[1:]] for _, _, cost in rows],
     )
+
+
+def _heard(receiver: Receiver, frequency_hz: float) -> str:
+    """What the noise that comes in is taken from, in words."""
+    if receiver.antenna_temperature_k is not None:
+        return "Antenna temperature as given"
+    place = catalogue().noise_environments[receiver.environment].name
+    if frequency_hz < VIEW_FROM_HZ:
+        return f"{place}; what the antenna looks at counts from 30 MHz up"
+    view = catalogue().antenna_views[receiver.antenna_view]
+    up = "" if view.elevation_deg else f", {receiver.elevation_deg:g}° up"
+    return f"{view.name}{up}; {place.lower()}"
 
 
 class _ReceiveCosts(NamedTuple):
@@ -66,15 +88,14 @@ class _Stage(NamedTuple):
     gain: Broadcast
 
 
-def _receive_costs(feedline: Feedline, receiver: Receiver, frequency: np.ndarray) -> _ReceiveCosts:
-    """Signal-to-noise cost of every part at frequencies [Hz]."""
-    external_db = _external_noise_db(receiver.environment, frequency)
+def _receive_costs(feedline: Feedline, receiver: Receiver, outside: np.ndarray, frequency: np.ndarray) -> _ReceiveCosts:
+    """Signal-to-noise cost of every part under noise from outside [K] at frequencies [Hz]."""
     stages, stage_of_link = _stages(feedline, receiver, frequency)
     last = line.power_ratio(receiver.noise_figure_db)
     behind = [last]
     for stage in reversed(stages):
         behind.insert(0, noise.cascade_noise_factor(stage.factor, behind[0], stage.gain))
-    external = line.power_ratio(external_db)
+    external = noise.noise_factor(outside)
     system = external + behind[0] - 1
     front: Broadcast = 1.0
     gain: Broadcast = 1.0
@@ -85,7 +106,7 @@ def _receive_costs(feedline: Feedline, receiver: Receiver, frequency: np.ndarray
         gain = gain * stage.gain
     costs = [noise.snr_cost(system, other) for other in without]
     return _ReceiveCosts(
-        external_db=external_db,
+        external_db=line.decibels(external),
         system_db=line.decibels(system),
         mismatch_db=costs[0],
         links_db=[costs[stage_of_link[index]] for index in range(len(feedline.links))],
@@ -99,17 +120,6 @@ def _behind_half_a_decibel(external: np.ndarray, line_on: np.ndarray, feedline: 
     loss = line.power_ratio(0.5)
     part = noise.lossy_noise_factor(loss, feedline.station.ambient_temperature_c)
     return external + noise.cascade_noise_factor(part, line_on, 1 / loss) - 1
-
-
-def _external_noise_db(environment: str, frequency: np.ndarray) -> np.ndarray:
-    """Median noise around the antenna over k T_0 b [dB]; beyond the Recommendation's range its line is drawn on."""
-    tables = catalogue().noise_environments
-    known("receiver.environment", environment, tables)
-    man_made, galactic = (
-        noise.external_noise_figure(one.median_at_1_mhz_db.value, one.fall_per_decade_db.value, frequency)
-        for one in (tables[environment], tables["galactic"])
-    )
-    return noise.external_noise_floor(man_made, galactic)
 
 
 def _stages(feedline: Feedline, receiver: Receiver, frequency: np.ndarray) -> tuple[list[_Stage], dict[int, int]]:

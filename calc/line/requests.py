@@ -21,10 +21,29 @@ class Preamplifier(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True
 
 
 class Receiver(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """The receiver at the shack end, and the noise around the antenna."""
+    """The receiver at the shack end, what the antenna looks at, and the noise around it."""
 
     noise_figure_db: NoiseFigure = 6.0
     environment: Annotated[Identifier, Meta(description="Noise around the antenna, an id of the catalogue")] = "rural"
+    antenna_view: Annotated[
+        Identifier,
+        Meta(description="What the antenna looks at from 30 MHz up, an id of the catalogue: horizon, sky or cold_sky"),
+    ] = "horizon"
+    elevation_deg: Annotated[
+        float, Meta(ge=0, le=90, description="Of an antenna that looks at the sky", extra={"unit": "°"})
+    ] = 30.0
+    antenna_temperature_k: (
+        Annotated[
+            float,
+            Meta(
+                ge=1,
+                le=1e9,
+                description="Noise temperature of the antenna in the band looked at, in place of what it looks at",
+                extra={"unit": "K"},
+            ),
+        ]
+        | None
+    ) = None
     preamplifier: Preamplifier | None = None
 
 

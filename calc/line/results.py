@@ -66,6 +66,9 @@ class LinePart(Struct, frozen=True):
     undecided: bool
     binding: LimitId | None
     margin_by_limit_db: dict[LimitId, float | None]
+    """Of the limits it has: its heat, by what heats (contact, cable, rating), and voltage."""
+    return_loss_db: float | None
+    """Of the part alone, by the cautious figures; null for a cable."""
     largest_power_w: float | None
     refused_by: str | None
     refusal: str
@@ -119,8 +122,14 @@ class Reception(Struct, frozen=True):
     """The line in receive, at the frequency looked at and over the bands."""
 
     environment: str
+    heard: str
+    """What the noise that comes in is taken from, in words."""
     external_noise_db: float | None
     system_noise_db: float | None
+    antenna_temperature_k: float | None
+    """The external noise as a temperature."""
+    system_temperature_k: float | None
+    """Of antenna, line and receiver together, referred to the antenna."""
     costs: list[ReceptionCost]
     whole_cost_db: float | None
     """Of the whole line, against a receiver at the antenna; below 0 where the preamplifier wins more."""

@@ -8,6 +8,7 @@ from ..feedline.solve import Solutions
 from ..feedline.stress import Stress
 from ..formulas import heat
 from ..formulas.formula import Step, recording
+from ..physics.heat_limit import Wave
 from ..physics.ratings import ENDS
 
 __all__ = ["element_steps"]
@@ -26,7 +27,15 @@ def element_steps(feedline: Feedline, solutions: Solutions, element: int, power_
 
 
 def _derive(model: LinkModel, frequency_hz: float, stress: Stress, power_w: float) -> None:
-    allowed = model.derived(frequency_hz, Stress(*(float(value[0]) for value in stress)))
+    hottest = Wave(*(float(value[0]) for value in stress.hottest))
+    at_frequency = Stress(
+        heat_share=float(stress.heat_share[0]),
+        voltage_factor=float(stress.voltage_factor[0]),
+        current_factor=float(stress.current_factor[0]),
+        forward_factor=float(stress.forward_factor[0]),
+        hottest=hottest,
+    )
+    allowed = model.derived(frequency_hz, at_frequency)
     for limit_w in (allowed.heat_w, allowed.voltage_w):
         if power_w > 0 and np.isfinite(limit_w) and limit_w > 0:
             heat.margin(float(limit_w), power_w)

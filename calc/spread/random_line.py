@@ -29,6 +29,7 @@ class Draws(NamedTuple):
 class RandomLine:
     """The chain made ready for draws at frequencies [Hz]."""
 
+    @np.errstate(divide="ignore")  # where nothing heats, heat limits nothing
     def __init__(self, request: SpreadRequest, feedline: Feedline, frequency: np.ndarray) -> None:
         self.feedline, self.frequency = feedline, frequency
         self.load = feedline.load(frequency)

@@ -1,5 +1,7 @@
 """The links of a line with what is not known of each left to chance."""
 
+from collections.abc import Iterable
+from functools import reduce
 from typing import NamedTuple, Protocol
 
 import numpy as np
@@ -11,7 +13,7 @@ from ..feedline.part import PartLink
 from ..feedline.stress import Stress
 from ..formulas.formula import Broadcast
 from ..numeric.draws import Stream
-from ..physics.limits import heat_power
+from ..physics.heat_limit import HeatLimit, Wave
 from ..physics.ratings import CAUTIOUS, GENEROUS
 from ..waves.two_port import MOST_NEPERS, TwoPort, from_scattering, joint_section, scattering
 
@@ -59,6 +61,34 @@ class RandomLink(Protocol):
         """The power that passes over the one allowed [1] by the planes at both ends, draws x frequencies."""
 
 
+class _HeatShares(NamedTuple):
+    """Shares of the power allowed by heat that 1 W lost, a matched voltage and a matched current each take [1/W].
+
+    All rises are proportional to what heats, so shares add up.
+    """
+
+    lost: np.ndarray
+    voltage: np.ndarray
+    current: np.ndarray
+
+    def of(self, lost: Broadcast, voltage: Broadcast, current: Broadcast) -> np.ndarray:
+        """The share taken by a loss [W] and by squares of voltage and current over those of 1 W in a matched wave."""
+        total: np.ndarray = self.lost * lost + self.voltage * voltage + self.current * current
+        return total
+
+
+def _shares(limits: Iterable[HeatLimit]) -> _HeatShares:
+    """What a loss, a voltage and a current take of what heat allows, by the limits that each of them alone leaves."""
+    return _HeatShares(*(1 / np.asarray(limit.allowed_w) for limit in limits))
+
+
+def _units(frequency: np.ndarray) -> list[Stress]:
+    """A stress by loss alone, one by voltage alone and one by current alone."""
+    one, none = np.ones_like(frequency), np.zeros_like(frequency)
+    waves = ((one, Wave(none, none)), (none, Wave(one, none)), (none, Wave(none, one)))
+    return [Stress(lost, wave.voltage, wave.current, none, wave) for lost, wave in waves]
+
+
 class _RandomJoint:
     """A joint of any grade from typical to worst, above its design impedance or below."""
 
@@ -74,7 +104,9 @@ class _RandomJoint:
         shape = (grade.size, frequency.size)
         self._grades = [np.broadcast_to(one, shape) for one in joint_section(impedance, angle, contact)[:4]]
         model = link.models[CAUTIOUS]
-        self._heat_w = heat_power(model.path, 1.0, 1.0, model.station)
+        self._z_0 = model.station.impedance_ohm
+        by_unit = [model.places(frequency, stress) for stress in _units(frequency)]
+        self._heat = [_shares(place) for place in zip(*by_unit, strict=True)]
         self._peak_v = model.peak_v
 
     def draw(self, random: Stream, draws: int) -> TwoPort:
@@ -83,9 +115,12 @@ class _RandomJoint:
         return TwoPort(*(np.take(one, chosen, axis=0) for one in self._grades))
 
     def strain(self, before: Plane, after: Plane) -> np.ndarray:
-        """By what it turns into heat, and the voltage before it."""
-        heat = (before.power - after.power) / self._heat_w
-        return np.maximum(heat, 2 * np.abs(before.voltage) ** 2 / self._peak_v**2)
+        """By what it turns into heat and what the wave makes its cables, and by the voltage before it."""
+        lost = before.power - after.power
+        voltage, current = np.abs(before.voltage) ** 2, np.abs(before.current) ** 2
+        wave = voltage / self._z_0, current * self._z_0
+        hottest = reduce(np.maximum, (place.of(lost, *wave) for place in self._heat))
+        return np.maximum(hottest, 2 * voltage / self._peak_v**2)
 
 
 class _RandomCable:
@@ -93,16 +128,15 @@ class _RandomCable:
 
     def __init__(self, link: CableLink, frequency: np.ndarray, tolerance: float) -> None:
         model, self._tolerance = link.models[CAUTIOUS], tolerance
-        self._conductor, self._dielectric, beta = model.constants(frequency)
-        self._impedance = model.impedance(self._conductor, self._dielectric, beta)
-        self._nominal_ohm = model.ratings.impedance_ohm
+        conductor, dielectric, beta = model.constants(frequency)
+        self._impedance = model.impedance(conductor, dielectric, beta)
+        self._z_0 = model.station.impedance_ohm
         self._angle = beta * model.length_m
-        nepers = np.minimum((self._conductor + self._dielectric) * model.length_m, MOST_NEPERS)
+        nepers = np.minimum((conductor + dielectric) * model.length_m, MOST_NEPERS)
         self._onward, self._returning = np.exp(1j * self._angle), np.exp(-2 * nepers - 1j * self._angle)
         # amplitudes are kept those of the far end
         self.scale = np.exp(-2 * nepers)
-        ones = np.ones_like(frequency)
-        self._heat_w = model.allowed(frequency, Stress(ones, ones, ones, ones)).heat_w
+        self._heat = _shares(model.heat(frequency, stress) for stress in _units(frequency))
         self._peak_v = model.peak_v
 
     def draw(self, random: Stream, draws: int) -> TwoPort:
@@ -124,8 +158,7 @@ class _RandomCable:
         current = np.where(
             _within(turn - np.pi, self._angle), sums / squared_z, _greater(before.current, after.current, self.scale)
         )
-        z = self._nominal_ohm
-        heat = 2 * (self._conductor * current * z + self._dielectric * voltage / z) / self._heat_w
+        heat = self._heat.of(0.0, voltage / self._z_0, current * self._z_0)
         return np.maximum(heat, 2 * voltage / self._peak_v**2)
 
 
@@ -138,7 +171,7 @@ class _KnownPart:
         model, ones = link.models[CAUTIOUS], np.ones_like(frequency)
         self._z_0 = model.station.impedance_ohm
         self._port = model.two_port(frequency)
-        self._heat_w, self._voltage_w, _ = model.allowed(frequency, Stress(ones, ones, ones, ones))
+        self._heat_w, self._voltage_w = model.allowed(frequency, Stress(ones, ones, ones, ones, Wave(ones, ones)))
 
     def draw(self, random: Stream, draws: int) -> TwoPort:
         """What was measured."""

@@ -6,7 +6,7 @@ from typing import NamedTuple
 import numpy as np
 
 from ..formulas.sweep import window_side_lobe
-from ..physics.limits import assumption
+from ..physics.ratings import assumption
 from .arrays import ComplexArray, NumberArray, RealArray
 from .digits import MILLIONTH_DECIMALS, to_millionths
 from .model import LineModel

@@ -6,7 +6,7 @@ from typing import NamedTuple
 import numpy as np
 
 from ..formulas.constants import C_0
-from ..physics.limits import assumption
+from ..physics.ratings import assumption
 from ..waves.two_port import TwoPort, cascade, line_section
 from .arrays import NumberArray, RealArray
 from .model import LineModel

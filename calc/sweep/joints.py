@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from ..physics.limits import assumption
+from ..physics.ratings import assumption
 from .arrays import ComplexArray
 from .digits import MILLIONTH_DECIMALS, four_figures, to_millionth
 from .distance_chart import DistanceChart

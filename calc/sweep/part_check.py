@@ -14,8 +14,7 @@ from ..formulas.line import decibels
 from ..formulas.match import return_loss
 from ..formulas.sweep import added_resistance
 from ..numeric.json_numbers import fine, number
-from ..physics.limits import assumption
-from ..physics.ratings import CAUTIOUS, GENEROUS
+from ..physics.ratings import CAUTIOUS, GENEROUS, assumption
 from ..waves.two_port import cascade, scattering
 from .arrays import ComplexArray, RealArray
 from .digits import MILLIONTH_DECIMALS

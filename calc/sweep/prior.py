@@ -6,7 +6,7 @@ import numpy as np
 
 from ..feedline.elements import ImpedanceTable, KnownEnd, Load, MeasuredLoad
 from ..feedline.feedline import Feedline
-from ..physics.limits import assumption
+from ..physics.ratings import assumption
 from .arrays import ComplexArray, RealArray
 from .model import CablePrior, LineModel, line_model
 

@@ -4,7 +4,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from ..physics.limits import assumption
+from ..physics.ratings import assumption
 from .fit import Fit
 from .results import Finding
 from .search import HypothesisFits

@@ -10,7 +10,7 @@ from ..feedline.part import MeasuredLink
 from ..numeric.units import engineering
 from ..physics.cautions import CAUTIONS
 from ..physics.columns import spot_column
-from ..physics.limits import assumption
+from ..physics.ratings import assumption
 from ..waves.measured import Measured
 from ..waves.touchstone import read_touchstone
 from ..waves.two_port import from_scattering, scattering
