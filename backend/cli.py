@@ -187,6 +187,8 @@ def check(files: tuple[Path, ...]) -> None:
         for verb, entries in (("adds", one.added), ("changes", one.changed)):
             for entry in entries:
                 click.echo(f"  {verb} {entry}")
+        for sentence in one.taken:
+            click.echo(f"  {sentence}")
 
 
 @pack.command()

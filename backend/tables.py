@@ -5,7 +5,7 @@ from itertools import groupby
 from operator import itemgetter
 from string import ascii_lowercase
 
-from jointwise.calc.cell.results import CellResult, LimitResult
+from jointwise.calc.cell.results import CellResult, LimitResult, RatingCheck
 from jointwise.calc.datasheets.results import CatalogueResult
 from jointwise.calc.formulas.formula import Step, SymbolValue
 from jointwise.calc.matrix.results import MatrixResult
@@ -19,13 +19,29 @@ from .texts import plain
 __all__ = ["cell", "matrix"]
 
 USUAL_POWER_W = 100.0  # what most transceivers give, so the level shown unless another is asked for
+MATCH = "match"
+"""The id of the gate whose refusal shows the return loss."""
+
 REFUSED = "--"
+MISSED = "!"
 UNDECIDED = "?"
+LOWER_FROM_MEMORY = "<"
+RETURN_LOSS = "RL"
 FROM_PACK = "*"
+SIGNS = {
+    UNDECIDED: "undecided: the sign depends on which source one believes",
+    LOWER_FROM_MEMORY: "a power figure from memory is lower than the margin shown",
+    RETURN_LOSS: "return loss of the joint alone in dB; in receive there is no power to bear",
+}
+MATCHES = {
+    "holds": "As asked for",
+    "depends": "In doubt: it depends on which source one believes",
+    "misses": "Less than asked for",
+}
 
 
 def matrix(result: MatrixResult, show_power_w: float | None = None) -> str:
-    """The margins at one of the powers, with the reasons of what is refused or marked below.
+    """The margins at one of the powers, return loss in receive, with the reasons of what is refused or marked below.
 
     Raises InputError when the power asked for is not among the result's.
     """
@@ -35,8 +51,8 @@ def matrix(result: MatrixResult, show_power_w: float | None = None) -> str:
         [_family(family), *(_margin(result, row, column, level) for column in range(len(result.columns)))]
         for row, family in enumerate(result.families)
     ]
-    title = f"Margin in dB at {_power(result.powers_w[level])}: 0 is the limit, more is room left."
-    return "\n".join([title, "", *_aligned([head, *rows]), *_legend(result, level)])
+    printed = " ".join(margin for _, *margins in rows for margin in margins)
+    return "\n".join([_title(result.powers_w[level]), "", *_aligned([head, *rows]), *_legend(result, level, printed)])
 
 
 def cell(result: CellResult, catalogue: CatalogueResult) -> str:
@@ -46,18 +62,21 @@ def cell(result: CellResult, catalogue: CatalogueResult) -> str:
     packs = {pack.id: pack.name for pack in catalogue.packs}
     steps = [
         *((f"{limit.name}", limit.steps) for limit in result.limits),
-        ("Heat from first principles (a check, never the verdict)", result.cross_check.steps),
+        ("Return loss", result.match.steps),
         ("Breakdown of the air gap (for information)", result.air_breakdown),
     ]
     used = {value.source for _, group in steps for step in group for value in step.inputs if value.source}
+    used |= {rating.source for rating in result.ratings}
     frequency = engineering(result.frequency_hz, "Hz")
     lines = [
         f"{result.family.name}, {result.column.name}, {_power(result.power_w)} at {frequency}",
         result.verdict,
         *_section("At this power", _state(result)),
         *_section("Limits", (line for limit in result.limits for line in _limit(limit))),
+        *_section("Match", [f"{MATCHES[result.match.state]}. {result.match.sentence}"]),
         *_section("Gates", (f"{'pass' if gate.passed else 'FAIL'}  {gate.sentence}" for gate in result.gates)),
         *_section("Loss of the mated pair", _losses(result)),
+        *_section("Power ratings as evidence", (line for rating in result.ratings for line in _rating(rating))),
     ]
     for name, group in steps:
         lines += _section(name, (line for step in group for line in _step(step, equations)))
@@ -76,6 +95,12 @@ def _from(packs: dict[str, str], source: str) -> str:
     return f" (from pack {packs[pack]})" if led else ""
 
 
+def _title(power_w: float) -> str:
+    if power_w == 0:
+        return "Return loss in dB, receive only (0 W)."
+    return f"Margin in dB at {_power(power_w)}: 0 is the limit, more is room left."
+
+
 def _shown_power(powers_w: list[float], asked: float | None) -> float:
     if asked is None:
         return max((power for power in powers_w if power <= USUAL_POWER_W), default=min(powers_w))
@@ -85,12 +110,19 @@ def _shown_power(powers_w: list[float], asked: float | None) -> float:
 
 
 def _margin(result: MatrixResult, row: int, column: int, level: int) -> str:
+    refused_by = result.refused_by[row][column][level]
+    if refused_by >= 0:
+        return f"{_return_loss(result, row, column)}{MISSED}" if result.gates[refused_by].id == MATCH else REFUSED
     margin = result.margin_db[row][column][level]
-    if margin is None:
-        return REFUSED
+    shown = _return_loss(result, row, column) if margin is None else f"{margin:+.1f}"
     undecided = UNDECIDED if result.undecided[row][column][level] else ""
+    lower = LOWER_FROM_MEMORY if result.rating_below[row] and margin is not None else ""
     marks = "".join(sign for gate, sign in _marks(result).items() if result.marks[row][column][level] >> gate & 1)
-    return f"{margin:+.1f}{undecided}{marks}"
+    return f"{shown}{undecided}{lower}{marks}"
+
+
+def _return_loss(result: MatrixResult, row: int, column: int) -> str:
+    return f"{RETURN_LOSS} {result.return_loss_db[row][column][0]:.0f}"
 
 
 def _marks(result: MatrixResult) -> dict[int, str]:
@@ -99,11 +131,10 @@ def _marks(result: MatrixResult) -> dict[int, str]:
     return dict(zip(soft, ascii_lowercase, strict=False))
 
 
-def _legend(result: MatrixResult, level: int) -> Iterator[str]:
+def _legend(result: MatrixResult, level: int, printed: str) -> Iterator[str]:
     """What each sign in the table means, family by family."""
     yield ""
-    if any(cell_[level] for row in result.undecided for cell_ in row):
-        yield f"{UNDECIDED}  undecided: the sign depends on which source one believes"
+    yield from (f"{sign}  {meaning}" for sign, meaning in SIGNS.items() if sign in printed)
     heads: list[FamilyHead | Column] = [*result.families, *result.columns]
     for head in heads:
         if head.pack:
@@ -112,9 +143,15 @@ def _legend(result: MatrixResult, level: int) -> Iterator[str]:
         for at, gate in enumerate(result.gates):
             failed = [_shows(result, row, column, level, at) for column in range(len(result.columns))]
             if any(failed):
-                sign = REFUSED if gate.hard else _marks(result)[at]
+                sign = _sign(result, at)
                 where = _runs([column.name for column in result.columns], failed)
                 yield f"{sign}  {family.name} ({where}): {family.gate_reasons[gate.id]}"
+
+
+def _sign(result: MatrixResult, gate: int) -> str:
+    if result.gates[gate].id == MATCH:
+        return MISSED
+    return REFUSED if result.gates[gate].hard else _marks(result)[gate]
 
 
 def _runs(names: list[str], chosen: list[bool]) -> str:
@@ -135,7 +172,7 @@ def _shows(result: MatrixResult, row: int, column: int, level: int, gate: int) -
 def _limit(limit: LimitResult) -> Iterator[str]:
     margin = _range(f"{end:+.1f} dB" for end in (limit.margin_db, limit.margin_high_db) if end is not None)
     allowed = _range(engineering(end, "W") for end in (limit.allowed_w, limit.allowed_high_w) if end is not None)
-    parts = [margin, f"allows {allowed}" if allowed else "", "binding" if limit.binding else ""]
+    parts = [margin, f"allows {allowed}" if allowed else "", "the one that limits" if limit.binding else ""]
     yield f"{limit.name}: {', '.join(part for part in parts if part) or 'does not apply'}"
     yield f"  {limit.sentence}"
 
@@ -146,14 +183,16 @@ def _range(ends: Iterable[str]) -> str:
 
 
 def _state(result: CellResult) -> Iterator[str]:
-    allowed = f"{result.allowed_temperature_c:.0f} °C"
-    if result.contact_temperature_c is None:
-        yield f"centre contact allowed {allowed}"
-    else:
-        yield f"centre contact at {result.contact_temperature_c:.0f} °C, allowed {allowed}"
+    yield _heated("centre contact", result.contact_temperature_c, result.allowed_temperature_c)
+    yield _heated("cable", result.cable_temperature_c, result.cable_allowed_temperature_c)
+    yield f"cable counted: {result.cable_name}{'' if result.cable_given else ', the customary one of the family'}"
     yield f"peak voltage {engineering(result.peak_voltage_v, 'V')}"
     if result.largest_power_w is not None:
         yield f"largest power that keeps every margin {engineering(result.largest_power_w, 'W')}"
+
+
+def _heated(what: str, temperature_c: float, allowed_c: float) -> str:
+    return f"{what} at {temperature_c:.0f} °C, allowed {allowed_c:.0f} °C"
 
 
 def _losses(result: CellResult) -> Iterator[str]:
@@ -169,6 +208,16 @@ def _losses(result: CellResult) -> Iterator[str]:
     yield "guaranteed " + ("none stated" if losses.guaranteed_db is None else f"{losses.guaranteed_db:.4f} dB")
     reach, origin = engineering(losses.published_at_hz, "Hz"), _origin(losses.published_source, losses.published_kind)
     yield f"published at most {losses.published_db:g} dB at {reach}{origin}"
+
+
+def _rating(rating: RatingCheck) -> Iterator[str]:
+    power, reach = engineering(rating.power_w, "W"), engineering(rating.frequency_hz, "Hz")
+    conditions = f"air {rating.ambient_temperature_c:g} °C, hottest {rating.hottest_temperature_c:g} °C, {rating.cable}"
+    computed = _range(engineering(end, "W") for end in (rating.computed_w, rating.computed_high_w))
+    yield f"{rating.part}: {power} at {reach}, {conditions}{_origin(rating.source, rating.kind)}"
+    yield f"  computed there {computed}. {rating.sentence}"
+    if rating.note:
+        yield f"  {rating.note}"
 
 
 def _step(step: Step, equations: dict[str, str]) -> Iterator[str]:

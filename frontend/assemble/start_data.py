@@ -81,23 +81,15 @@ def start_data() -> dict[str, Any]:
         ],
         "families": [{"id": family["id"], "name": family["name"]} for family in catalogue["families"]],
         "modes": catalogue["modes"],
-        "cable_dielectrics": catalogue["cable_dielectrics"],
         "conditions": catalogue["conditions"],
         "cautions": catalogue["cautions"],
-        "cables": [
-            {
-                "id": cable.id,
-                "name": cable.name,
-                "dielectric": cable.dielectric,
-                "diameter_m": cable.outer_diameter_m.value,
-            }
-            for cable in tables().cables.values()
-        ],
+        "cables": [{"id": cable.id, "name": cable.name} for cable in tables().cables.values()],
         "installations": [
             {"id": entry.id, "name": entry.name, "least_vibration": entry.least_vibration.value}
             for entry in tables().installations.values()
         ],
         "noise_environments": [{"id": entry.id, "name": entry.name} for entry in tables().noise_environments.values()],
+        "antenna_views": [{"id": entry.id, "name": entry.name} for entry in tables().antenna_views.values()],
         "pack": {
             "values": {
                 name: {"unit": field.unit, "min": field.range.least, "max": field.range.most}

@@ -17,15 +17,28 @@ __all__ = ["SITUATIONS", "Situation", "markup"]
 
 DERIVED_BAND = "20m"
 DERIVED_POWER_W = 100.0
+MATCH = "match"
+"""The gate whose cells print their return loss."""
 REFUSED = {
     "te11": "TE11",
+    "cable_te11": "TE11",
     "no_figures": "freq",
     "receive_only": "rx only",
     "no_heat_room": "hot",
     "immersion": "wet",
     "house": "house",
 }
-MARKS = {"customary_frequency": "f", "weather": "w", "vibration": "v", "wear": "s", "cable_fit": "c", "cold": "t"}
+MARKS = {
+    "customary_frequency": "f",
+    "weather": "w",
+    "vibration": "v",
+    "wear": "s",
+    "cable_fit": "c",
+    "cold": "t",
+    "match_doubt": "m",
+}
+LOWER_FROM_MEMORY = "↓"
+LIMITS = {"contact": "con", "cable": "cab", "voltage": "vol"}
 
 
 INTRODUCTION = (
@@ -47,7 +60,7 @@ class Situation(NamedTuple):
 
 SITUATIONS = [
     Situation("100 W SSB", "a station indoors, 40 °C, VSWR 1.5", {"powers_w": [100.0]}),
-    Situation("Receive only", "match alone counts", {"powers_w": [0.0]}),
+    Situation("Receive only", "the match alone counts: return loss in dB", {"powers_w": [0.0]}),
     Situation(
         "5 W FM, portable",
         "outdoors, sheltered, 30 °C, swapped fifty times a year",
@@ -115,10 +128,12 @@ def _legend(edges: list[float]) -> str:
     steps = "".join(f"<td data-step={index}>{words}</td>" for index, words in enumerate(ranges))
     return (
         "<section><h2>Reading the tables</h2>"
-        "<p>0 dB is at the limit, more is room left. After the number: the limit that binds, h heat, v voltage,"
-        " m match; ? where sources differ on which side of the limit it lies. Raised letters: f above the"
-        " customary frequency, w weather, v vibration, s more swaps than it is good for, c cable, t cold."
-        " A refused cell says why: freq, no published figure so high; TE11, above the cutoff; rx only; hot; wet.</p>"
+        "<p>0 dB is at the limit, more is room left. After the number, what limits it: con, heat of the contact;"
+        " cab, heat of the cable; vol, voltage; ? where sources differ on which side of the limit it lies. Raised"
+        " signs: f above the customary frequency, w weather, v vibration, s more swaps than it is good for, c cable,"
+        " t cold, m match in doubt, ↓ a power figure from memory is lower. RL 26: in receive, return loss 26 dB,"
+        " enough. A refused cell says why: RL 8, return loss 8 dB, less than asked for; freq, no published figure so"
+        " high; TE11, above the cutoff; rx only; hot; wet.</p>"
         f"<table class=plain><tr>{steps}</tr></table></section>"
     )
 
@@ -148,15 +163,23 @@ def _cells(matrix: dict[str, Any], row: int, edges: list[float]) -> str:
 def _cell(matrix: dict[str, Any], row: int, column: int, edges: list[float]) -> str:
     gates = [gate["id"] for gate in matrix["gates"]]
     refused = matrix["refused_by"][row][column][0]
+    return_loss = matrix["return_loss_db"][row][column][0]
     if refused >= 0:
-        return f"<td data-step=refused>{REFUSED[gates[refused]]}"
+        why = f"RL {return_loss:.0f}" if gates[refused] == MATCH else REFUSED[gates[refused]]
+        return f"<td data-step=refused>{why}"
     margin = matrix["margin_db"][row][column][0]
     failed = matrix["marks"][row][column][0]
     marks = "".join(MARKS[gate] for index, gate in enumerate(gates) if failed >> index & 1)
-    limit = matrix["limits"][matrix["binding"][row][column][0]][0]
+    if margin is None:
+        return f"<td data-step=holds>RL {return_loss:.0f}{_raised(marks)}"
+    limit = LIMITS[matrix["limits"][matrix["binding"][row][column][0]]]
     doubt = "?" if matrix["undecided"][row][column][0] else ""
-    raised = f"<sup>{marks}</sup>" if marks else ""
+    raised = _raised(marks + (LOWER_FROM_MEMORY if matrix["rating_below"][row] else ""))
     return f"<td data-step={_step(margin, edges)}>{_decibels(margin)}<small>{limit}{doubt}</small>{raised}"
+
+
+def _raised(marks: str) -> str:
+    return f"<sup>{marks}</sup>" if marks else ""
 
 
 def _derivations(catalogue: dict[str, Any]) -> str:
@@ -164,27 +187,33 @@ def _derivations(catalogue: dict[str, Any]) -> str:
     sheets = "".join(_derivation(family, formulas) for family in catalogue["families"])
     return (
         f"<section><h2>Derivations</h2><p>Each family on 20 m at {DERIVED_POWER_W:g} W SSB, the cautious end of"
-        f" its ratings.</p>{sheets}</section>"
+        f" its ratings. A step that several limits share is told once.</p>{sheets}</section>"
     )
 
 
 def _derivation(family: dict[str, Any], formulas: dict[str, Any]) -> str:
     cell = _ask("cell", {"family": family["id"], "band": DERIVED_BAND, "power_w": DERIVED_POWER_W})
-    limits = "".join(_limit(limit, formulas) for limit in cell["limits"])
+    told: set[str] = set()
+    limits = "".join(_derived(limit["name"], limit, formulas, told) for limit in cell["limits"])
+    match = _derived("Return loss", cell["match"], formulas, told)
     gates = "".join(f"<li>{escape(gate['name'])}: {escape(gate['sentence'])}" for gate in cell["gates"])
     return (
-        f"<details><summary>{escape(family['name'])}</summary><p>{escape(cell['verdict'])}</p>{limits}"
+        f"<details><summary>{escape(family['name'])}</summary><p>{escape(cell['verdict'])}</p>{limits}{match}"
         f"<p>Gates</p><ul>{gates}</ul></details>"
     )
 
 
-def _limit(limit: dict[str, Any], formulas: dict[str, Any]) -> str:
-    steps = "".join(
-        f"<li>{escape(formulas[step['formula']]['title'])}: {escape(_evaluated(step))}"
-        for step in limit["steps"]
-        if step["end"] == "low"
-    )
-    return f"<p><b>{escape(limit['name'])}.</b> {escape(limit['sentence'])}</p><ol>{steps}</ol>"
+def _derived(name: str, derived: dict[str, Any], formulas: dict[str, Any], told: set[str]) -> str:
+    """A limit or the match: its sentence and the steps of its cautious end but for those told, which it adds to.
+
+    The heat of a contact begins with that of its cable: told twice they would be a quarter of the page.
+    """
+    cautious = (step for step in derived["steps"] if step["end"] == "low")
+    steps = [f"<li>{escape(formulas[step['formula']]['title'])}: {escape(_evaluated(step))}" for step in cautious]
+    own = [step for step in dict.fromkeys(steps) if step not in told]
+    told.update(own)
+    listed = f"<ol>{''.join(own)}</ol>" if own else ""
+    return f"<p><b>{escape(name)}.</b> {escape(derived['sentence'])}</p>{listed}"
 
 
 def _evaluated(step: dict[str, Any]) -> str:

@@ -1,7 +1,7 @@
 /**
  * What the core answers about the families for one joint, as far as the page reads it.
  *
- * @import {Column} from '../shared/answers.js'
+ * @import {Column, LimitId} from '../shared/answers.js'
  *
  * @typedef {object} Choice - one family against all demands
  * @property {string} family
@@ -9,11 +9,14 @@
  * @property {string} pack - that the family comes from; empty for a built-in one
  * @property {boolean} passes
  * @property {?number} rank - 1 is best; equal ranks are ties; null where it does not pass
- * @property {?number} margin_db - the smallest cautious one over all columns and limits; null where it is refused
+ * @property {?number} margin_db - the smallest cautious one over all columns and limits; null where it is refused, and
+ * in receive
  * @property {?number} margin_high_db
  * @property {boolean} undecided
- * @property {?string} binding
+ * @property {?LimitId} binding
  * @property {?string} binding_column
+ * @property {?number} return_loss_db - the smallest cautious one over all columns, of the joint alone
+ * @property {?number} return_loss_high_db
  * @property {boolean} port_binds - whether the port's own joint has less room than this family's
  * @property {number} loss_db - of the mated pair at the highest frequency
  * @property {number} diameter_m
@@ -22,7 +25,7 @@
  * @property {boolean} by_hand - whether it is tightened without a torque wrench
  * @property {boolean} needs_adapter
  * @property {boolean} best_in_something
- * @property {{name: string, sentence: string}[]} rejections - the demands it misses
+ * @property {{demand: string, name: string, hard: boolean, sentence: string}[]} rejections - the demands it misses
  * @property {{needed: number, good_for: number, runs_out_after_years: ?number}} wear - matings
  * @property {{stands: string, stands_sealed: string, asked: string}} weather
  *

@@ -14,7 +14,6 @@ const DEMANDS_ONLY = [
   'bands',
   'frequencies_hz',
   'installation',
-  'cable',
   'port',
   'largest_diameter_m',
   'plan',
@@ -35,16 +34,14 @@ function bindingColumn(row, {columns}) {
   return columns.find(({name}) => name === row.binding_column) ?? highest;
 }
 
-/** The station around the joint, with what installation and cable bring along. */
-function station(request, choice, {cables, installations, vibrations}) {
+/** The station around the joint, with what the installation brings along. */
+function station(request, choice, {installations, vibrations}) {
   const shared = Object.entries(request).filter(([name]) => !DEMANDS_ONLY.includes(name));
-  const cable = cables.find(({id}) => id === request.cable);
   const {least_vibration: least} = installations.find(({id}) => id === request.installation);
   return {
     ...Object.fromEntries(shared),
     exposure: choice.weather.asked,
     vibration: worse(vibrations, request.vibration, least),
-    ...(cable && {cable_dielectric: cable.dielectric, cable_diameter_m: cable.diameter_m}),
   };
 }
 
@@ -52,7 +49,7 @@ function station(request, choice, {cables, installations, vibrations}) {
  * @param {Choice} choice
  * @param {Demands} request
  * @param {Pick<Answer, 'columns' | 'power_w' | 'choices'>} result
- * @param {Pick<Lists, 'cables' | 'installations'> & {vibrations: string[]}} catalogue - vibrations from none to worst
+ * @param {Pick<Lists, 'installations'> & {vibrations: string[]}} catalogue - vibrations from none to worst
  * @param {Record<string, any>} first - the matrix's state on a first visit
  */
 export function cellFragment(choice, request, result, catalogue, first) {

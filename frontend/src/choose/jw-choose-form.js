@@ -36,7 +36,6 @@ const GROUPS = [
     'What it meets',
     [
       'cable',
-      'cable_dielectric',
       'cable_diameter_m',
       'port',
       'largest_diameter_m',
@@ -104,7 +103,7 @@ class JwChooseForm extends element(
 
   _field(name) {
     const {state: demands} = this;
-    if (name.startsWith('cable_') && demands.cable !== null) return nothing;
+    if (name === 'cable_diameter_m' && demands.cable !== null) return nothing;
     if (name === 'power_w' && demands.use === 'receive') return nothing;
     const key = `choose.${name}`;
     const {refusal} = this;

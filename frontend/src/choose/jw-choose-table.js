@@ -1,6 +1,6 @@
 import {css, html, nothing, unsafeCSS} from 'lit';
 import {element, of, value} from '../shared/elements/element.js';
-import {STEP_RULES, stepOf} from '../shared/margins/scale.js';
+import {STEP_RULES} from '../shared/margins/scale.js';
 import {packMark, packStyles} from '../shared/packs/mark.js';
 import {base} from '../shared/styles/base.js';
 import {
@@ -12,6 +12,7 @@ import {
   rangeWords,
   rankWords,
   sizeWords,
+  stepNameOf,
   wearWords,
   weatherWords,
 } from './reading.js';
@@ -48,7 +49,7 @@ class JwChooseTable extends element({
         display: inline-block; min-width: 4.6em; padding: 4px 6px; border-radius: 6px; text-align: center;
         font-weight: 700; white-space: nowrap;
       }
-      .chip.none { background: var(--refused); color: var(--refused-ink); font-weight: 500; }
+      .chip[data-step='refused'] { background: var(--refused); color: var(--refused-ink); font-weight: 500; }
       .number { white-space: nowrap; }
       .rank { font-size: 1.05rem; font-weight: 700; }
       small { display: block; color: var(--soft); line-height: 1.3; }
@@ -135,9 +136,8 @@ class JwChooseTable extends element({
   }
 
   _margin(one) {
-    const step = one.margin_db === null ? nothing : stepOf(one.margin_db);
     return html`<td role="cell" class="margin" data-head="Margin"><span
-      class=${one.margin_db === null ? 'chip none' : 'chip'} data-step=${step}>${marginWords(one)}</span>
+      class="chip" data-step=${stepNameOf(one)}>${marginWords(one)}</span>
       <small>${rangeWords(one)}</small><small>${bindingWords(one)}</small></td>`;
   }
 }

@@ -1,4 +1,7 @@
 /** Reading a family's answer: plain words for its rank, margin, wear and weather. */
+import {LIMITED_BY} from '../shared/margins/limits.js';
+import {returnLossWord} from '../shared/margins/reading.js';
+import {stepOf} from '../shared/margins/scale.js';
 import {decibels, digits} from '../shared/text/format.js';
 
 const EXPOSURES = {
@@ -18,7 +21,19 @@ export function rankWords(choice, choices) {
   return `${choice.rank}${shared ? '=' : ''}`;
 }
 
-export const marginWords = (choice) => (choice.margin_db === null ? 'refused' : `${decibels(choice.margin_db)} dB`);
+const refusalOf = ({rejections}) => rejections.find(({hard}) => hard);
+
+/** The margin; where the match refuses, and in receive, the return loss. */
+export function marginWords(choice) {
+  if (choice.margin_db !== null) return `${decibels(choice.margin_db)} dB`;
+  return (refusalOf(choice)?.demand ?? 'match') === 'match' ? returnLossWord(choice.return_loss_db) : 'refused';
+}
+
+/** The name of its colour: a step of the scale; refused; or holds, which has no margin in receive. */
+export function stepNameOf(choice) {
+  if (choice.margin_db !== null) return stepOf(choice.margin_db);
+  return refusalOf(choice) ? 'refused' : 'holds';
+}
 
 /** What the margin may be by the most favourable source, and what sets it where. */
 export function rangeWords(choice) {
@@ -29,7 +44,8 @@ export function rangeWords(choice) {
 
 export function bindingWords(choice) {
   if (choice.margin_db === null) return '';
-  return choice.port_binds ? 'set by the port’s own joint' : `${choice.binding} on ${choice.binding_column}`;
+  if (choice.port_binds) return 'limited by the port’s own joint';
+  return `limited by ${LIMITED_BY[choice.binding]} on ${choice.binding_column}`;
 }
 
 export const lossWords = (db) => `${db < THOUSANDTHS_DB ? digits(db, 2) : db.toFixed(3)} dB`;
@@ -66,9 +82,13 @@ export function planWords(plan, result) {
     const {length} = choice.rejections;
     return `Your plan, ${choice.name}, misses ${length === 1 ? 'one demand' : `${length} demands`}.`;
   }
-  if (choice.rank === 1) return `Your plan, ${choice.name}, meets every demand, and none has more room.`;
+  if (choice.rank === 1) {
+    const best = choice.margin_db === null ? 'none ranks above it' : 'none has more room';
+    return `Your plan, ${choice.name}, meets every demand, and ${best}.`;
+  }
   const best = result.choices.find(({rank}) => rank === 1);
-  const less = (best.margin_db - choice.margin_db).toFixed(1);
   const rank = `rank ${rankWords(choice, result.choices)} of ${result.passing.length}`;
+  if (choice.margin_db === null) return `Your plan, ${choice.name}, meets every demand: ${rank}.`;
+  const less = (best.margin_db - choice.margin_db).toFixed(1);
   return `Your plan, ${choice.name}, meets every demand: ${rank}, ${less} dB less room than ${best.name}.`;
 }

@@ -28,13 +28,12 @@ function unpacked({formulas, purposes, sources, kinds, values, steps, chains}, c
 
 /** What each limit allows and leaves, cautious and generous end. */
 function limitsOf({matrix, derivations}, f, c, power) {
-  const allowed = [matrix.heat_allowed_w[f][c], matrix.voltage_allowed_w[f][c]];
   return matrix.limits.map((id, l) => {
     const steps = unpacked(derivations, derivations.cells[f][c][l]);
-    if (id === 'match') return {id, margins: matrix.match_margin_db[f][c], steps};
-    const [low, high] = allowed[l];
+    const allowed = matrix[`${id}_allowed_w`][f][c];
+    const [low, high] = allowed;
     const receiving = power === 0;
-    const margins = allowed[l].map((watts) => (watts > 0 && !receiving ? 10 * Math.log10(watts / power) : null));
+    const margins = allowed.map((watts) => (watts > 0 && !receiving ? 10 * Math.log10(watts / power) : null));
     const last = {
       formula: derivations.formulas[0],
       purpose: '',
@@ -87,17 +86,49 @@ function limit(words, {id, margins: [low, high], allowed, receiving, steps}, bin
           el('b', {'data-step': stepOf(low)}, `${signed(low)} dB`),
           el('span', {class: 'soft'}, words.range(signed(low), signed(high))),
         ];
-  return el(
-    'details',
+  return derived(
+    words,
     {open: binding, 'data-limit': id},
-    el(
-      'summary',
-      {},
+    [
       el('strong', {}, words.limits[id]),
       binding ? el('span', {class: 'binds'}, words.binds) : undefined,
       room,
       allowed ? el('span', {class: 'soft'}, words.allows(...allowed.map(words.level))) : undefined,
-    ),
+    ],
+    steps,
+  );
+}
+
+/** The demand on the match, whose chain of steps stands behind those of the limits. */
+function match(words, {derivations, matrix, request}, cell, [f, c]) {
+  const [low, high] = [cell.returnLoss, cell.returnLossHigh].map((db) =>
+    db === null ? undefined : words.number(db.toFixed(1)),
+  );
+  return derived(
+    words,
+    {open: cell.refusedBy?.id === 'match', 'data-match': ''},
+    [
+      el('strong', {}, words.match),
+      low === undefined
+        ? el('span', {class: 'soft'}, '–')
+        : [el('b', {'data-step': lookOf(cell)}, `${low} dB`), el('span', {class: 'soft'}, words.range(low, high))],
+      el('span', {class: 'soft'}, words.asked(words.number(String(request.return_loss_asked_db)))),
+    ],
+    unpacked(derivations, derivations.cells[f][c][matrix.limits.length]),
+  );
+}
+
+/** The match holds unless one of its two gates says otherwise; in doubt it has no look. */
+function lookOf({refusedBy, marks}) {
+  if (refusedBy?.id === 'match') return 'refused';
+  return marks.some(({id}) => id === 'match_doubt') ? undefined : 'holds';
+}
+
+function derived(words, properties, summary, steps) {
+  return el(
+    'details',
+    properties,
+    el('summary', {}, summary),
     el(
       'ol',
       {},
@@ -148,6 +179,7 @@ export function derivation(snapshot, cell, [f, c], words, link, close) {
           failed.map((gate) => el('li', {}, `${gate.name}: ${reasons[gate.id] ?? ''}`)),
         ),
     bindingFirst.map((one) => limit(words, one, one.id === cell.limit)),
+    match(words, snapshot, cell, [f, c]),
     el(
       'details',
       {},

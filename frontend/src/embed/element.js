@@ -5,7 +5,8 @@
  * the last good copy where the network brings none. README tells the attributes.
  *
  * @fires jointwise-ready - {from, families, bands, powers_w}: a matrix is shown; from network, kept or page
- * @fires jointwise-cell - {family, band, power_w, margin_db, margin_high_db, limit, refused_by}: a cell was opened
+ * @fires jointwise-cell - {family, band, power_w, margin_db, margin_high_db, limit, return_loss_db, refused_by}: a cell
+ * was opened
  * @fires jointwise-error - {message, attribute}: why there is none, or no newer one
  */
 import {inside} from '../shared/elements/inside.js';
@@ -326,6 +327,7 @@ export class JointwiseMatrix extends HTMLElement {
       margin_db: cell.margin,
       margin_high_db: cell.high,
       limit: cell.limit ?? null,
+      return_loss_db: cell.returnLoss,
       refused_by: cell.refusedBy?.id ?? null,
     });
   }

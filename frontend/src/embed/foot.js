@@ -6,7 +6,7 @@
  * @import {Words} from './words.js'
  */
 import {STEPS} from '../shared/margins/scale.js';
-import {DISAGREES, letterOf, refusedWord} from '../shared/margins/reading.js';
+import {LOWER_FROM_MEMORY, letterOf, refusedWord} from '../shared/margins/reading.js';
 import {MINUS} from '../shared/text/format.js';
 import {el} from './dom.js';
 import {conditionsIn} from './words.js';
@@ -41,8 +41,13 @@ function marks(words, {gates}) {
     'ul',
     {class: 'marks-list'},
     row('?', words.undecided),
-    row(DISAGREES, words.disagrees),
-    gates.map((gate) => row(gate.hard ? (words.words[gate.id] ?? refusedWord(gate)) : letterOf(gate), gate.name, 'en')),
+    row(LOWER_FROM_MEMORY, words.lowerFromMemory),
+    row('RL 26', words.holds),
+    gates.map((gate) =>
+      gate.id === 'match'
+        ? row(refusedWord(gate), words.missed)
+        : row(gate.hard ? (words.words[gate.id] ?? refusedWord(gate)) : letterOf(gate), gate.name, 'en'),
+    ),
   );
 }
 

@@ -1,8 +1,8 @@
 /** The table of an embedded matrix: the cells of the page, drawn without a template. */
-import {stepOf} from '../shared/margins/scale.js';
 import {ladderClass} from '../shared/margins/ladder.js';
 import {rangeClass} from '../shared/margins/range.js';
-import {DISAGREES, letterOf, readCell} from '../shared/margins/reading.js';
+import {readCell, signsOf, stepNameOf} from '../shared/margins/reading.js';
+import {stepOf} from '../shared/margins/scale.js';
 import {el} from './dom.js';
 import {printedIn} from './words.js';
 
@@ -11,9 +11,6 @@ import {printedIn} from './words.js';
  * @import {Snapshot} from './snapshot.js'
  * @import {Words} from './words.js'
  */
-
-/** @param {MatrixCell} read */
-const stepNameOf = (read) => (read.refusedBy ? 'refused' : stepOf(read.margin));
 
 const head = (name) => {
   const [number, ...unit] = name.split(' ');
@@ -100,14 +97,14 @@ function cell(read, ladder, words, f, c) {
       'aria-expanded': 'false',
     },
     number,
-    ladder.length > 0 && !read.refusedBy ? el('i', {class: rangeClass(read.margin, read.high)}) : undefined,
+    ladder.length > 0 && read.margin !== null ? el('i', {class: rangeClass(read.margin, read.high)}) : undefined,
   );
   return el('td', {'data-family': read.family.id, 'data-band': read.column.id, 'data-power': read.power}, button);
 }
 
 /** What the style sheet draws around the number: ladder and thread, marks, the corner of an undecided cell. */
 const around = (read, ladder) => ({
-  class: ladderClass(ladder.map(stepNameOf), read.refusedBy !== undefined),
-  'data-letters': read.marks.map(letterOf).join('') + (read.disagrees ? DISAGREES : '') || undefined,
+  class: ladderClass(ladder.map(stepNameOf), stepNameOf(read)),
+  'data-letters': signsOf(read) || undefined,
   'data-high': read.undecided && stepOf(read.high),
 });

@@ -4,6 +4,8 @@ import {toFragment} from '../shared/state/fragment.js';
 
 /** What a link opens on the page, but does not ask the core. */
 const OF_THE_PAGE = ['family', 'band', 'frequency_hz', 'shows', 'view'];
+/** What links held that were copied before a cable was asked for instead; the core takes it no more. */
+const OF_THE_PAST = ['cable_dielectric'];
 /** Sheets of the matrix; any other view is not one. */
 const SHEETS = [null, 'methods', 'website'];
 
@@ -26,7 +28,7 @@ function firstBands(region) {
  */
 export function snapshotAddress(link) {
   const fields = fieldsOf(link);
-  for (const name of OF_THE_PAGE) fields.delete(name);
+  for (const name of [...OF_THE_PAGE, ...OF_THE_PAST]) fields.delete(name);
   if (!fields.has('bands')) fields.set('bands', firstBands(fields.get('region') ?? '1').join());
   const address = new URL('api/v1/snapshot', link);
   address.search = String(fields);

@@ -20,6 +20,9 @@ export const text = (longest) => (value, path) =>
     ? value
     : refuse(path, `a text of at most ${longest} characters`);
 
+export const oneOf = (words) => (value, path) =>
+  words.includes(value) ? value : refuse(path, `one of ${words.join(', ')}`);
+
 export const exactly = (wanted) => (value, path) => (value === wanted ? value : refuse(path, `"${wanted}"`));
 
 /** A whole number from `least` to below `end`. */

@@ -1,10 +1,11 @@
 /**
  * Reading a snapshot: text that came from anywhere into data of a known shape, or a sentence why not.
  *
- * @typedef {object} Ends - what the limits of a matrix allow or leave at its cautious and its generous end
- * @property {[?number, ?number][][]} heat_allowed_w
+ * @typedef {object} Ends - what the limits of a matrix allow, and the return loss, at its cautious and its generous end
+ * @property {[?number, ?number][][]} contact_allowed_w
+ * @property {[?number, ?number][][]} cable_allowed_w
  * @property {[?number, ?number][][]} voltage_allowed_w
- * @property {[?number, ?number][][]} match_margin_db
+ * @property {[?number, ?number][][]} return_loss_db
  *
  * @typedef {object} Snapshot
  * @property {Record<string, any>} request
@@ -13,9 +14,22 @@
  * @property {any} derivations - the steps of all cells, each thing in them kept once
  * @property {string[]} cautions
  */
-import {Misshapen, boolean, dictionary, exactly, index, list, number, orNull, places, record, text} from './shape.js';
+import {
+  Misshapen,
+  boolean,
+  dictionary,
+  exactly,
+  index,
+  list,
+  number,
+  oneOf,
+  orNull,
+  places,
+  record,
+  text,
+} from './shape.js';
 
-/** The core packs all families on all bands into half of it. */
+/** The core packs all families on all bands into three quarters of it. */
 export const LONGEST_TEXT = 1_000_000;
 const MOST_ROWS = 100;
 const MOST_COLUMNS = 300;
@@ -25,7 +39,9 @@ const MANY = 50_000;
 
 const name = text(200);
 const sentence = text(1000);
-const LIMITS = ['heat', 'voltage', 'match'];
+const LIMITS = ['contact', 'cable', 'voltage'];
+/** A cell has a chain of steps for each limit and one for the match. */
+const CHAINS = LIMITS.length + 1;
 
 const plain = (value, path) => {
   if (Array.isArray(value)) return list(plainOne, 0, MOST_COLUMNS)(value, path);
@@ -58,7 +74,7 @@ const matrix = record({
   families: list(family, 1, MOST_ROWS),
   columns: list(column, 1, MOST_COLUMNS),
   powers_w: list(number, 1, MOST_LEVELS),
-  limits: places(...LIMITS.map(exactly)),
+  limits: list(oneOf(LIMITS), LIMITS.length),
   gates: list(gate, 0, 31),
   margin_db: perPower(orNull(number)),
   margin_high_db: perPower(orNull(number)),
@@ -66,10 +82,11 @@ const matrix = record({
   refused_by: (value, path, made) => perPower(index(made.gates.length, -1))(value, path, made),
   marks: (value, path, made) => perPower(index(2 ** made.gates.length))(value, path, made),
   undecided: perPower(boolean),
-  heat_disagrees: perCell(boolean),
-  heat_allowed_w: ends,
+  rating_below: (value, path, {families}) => list(boolean, families.length)(value, path),
+  contact_allowed_w: ends,
+  cable_allowed_w: ends,
   voltage_allowed_w: ends,
-  match_margin_db: ends,
+  return_loss_db: ends,
   largest_power_w: perCell(orNull(number)),
 });
 
@@ -94,7 +111,7 @@ const derivations = (value, path, {matrix: {families, columns}}) =>
     steps: (all, where, made) => list(step(made), 0, MANY)(all, where),
     chains: (all, where, made) => list(list(index(made.steps.length), 0, 200), 0, MANY)(all, where),
     cells: (all, where, made) =>
-      list(list(list(index(made.chains.length), LIMITS.length), columns.length), families.length)(all, where),
+      list(list(list(index(made.chains.length), CHAINS), columns.length), families.length)(all, where),
   })(value, path);
 
 /** A step has as many values as its formula has inputs. */
@@ -112,7 +129,7 @@ const step =
   };
 
 const snapshot = record({
-  format: exactly('jointwise snapshot 1'),
+  format: exactly('jointwise snapshot 2'),
   request: dictionary(plain, 60),
   names: dictionary(name, 10),
   matrix,

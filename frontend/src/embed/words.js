@@ -6,7 +6,8 @@
  * @typedef {typeof en} Words
  */
 import {decibels, frequency, power as watts, quantity, roundedDown} from '../shared/text/format.js';
-import {printed, spokenCell} from '../shared/margins/reading.js';
+import {LIMITED_BY, LIMIT_NAMES} from '../shared/margins/limits.js';
+import {printed, returnLossWord, spokenCell} from '../shared/margins/reading.js';
 
 const point = (text) => text;
 const comma = (text) => text.replaceAll('.', ',');
@@ -32,7 +33,9 @@ const en = {
   legend: 'dB of room: 0 is at the limit, + is room left, − is beyond it',
   marks: 'Letters and words in the cells',
   undecided: 'the sources differ on which side of the limit it lies',
-  disagrees: 'two ways to the heat limit differ by more than three times',
+  lowerFromMemory: 'a power figure from memory is lower than the margin shown',
+  holds: 'in receive: return loss 26 dB, enough; there is no power to bear',
+  missed: 'return loss 8 dB, less than asked for',
   conditions: 'Conditions',
   fields: {
     mode: 'Mode',
@@ -51,8 +54,8 @@ const en = {
     system_impedance_ohm: 'Line impedance',
     return_loss_asked_db: 'Return loss asked for',
     condition: 'Joint condition',
-    cable_dielectric: 'Cable insulation',
-    cable_diameter_m: 'Cable diameter',
+    cable: 'Cable',
+    cable_diameter_m: 'Other cable, diameter',
     added_resistance_ohm: 'Added contact resistance',
     matings_per_year: 'Swaps per year',
     service_life_years: 'Years in service',
@@ -68,6 +71,7 @@ const en = {
     forward: 'forward power',
     net: 'net power',
   },
+  customary: 'the usual one of each connector',
   yes: 'yes',
   no: 'no',
   caution:
@@ -76,17 +80,28 @@ const en = {
   cautions: 'Before you work on it',
   full: 'Open on the full page',
   close: 'Close',
-  limits: {heat: 'Heat', voltage: 'Voltage', match: 'Match'},
+  limits: LIMIT_NAMES,
+  match: 'Return loss',
+  asked: (db) => `asked for: ${db} dB`,
   words: {},
   cell: spokenCell,
   verdict: (cell) => {
+    if (cell.refusedBy?.id === 'match')
+      return (
+        `Refused: its return loss is ${cell.returnLoss.toFixed(1)} dB by the cautious sources, ` +
+        `${cell.returnLossHigh.toFixed(1)} dB by the generous ones, less than asked for.`
+      );
     if (cell.refusedBy) return `Refused: ${cell.refusedBy.name}.`;
-    if (cell.margin >= 0) return `${decibels(cell.margin)} dB of room; ${cell.limit} binds.`;
+    if (cell.margin === null) return `Return loss ${cell.returnLoss.toFixed(1)} dB; there is no power to bear.`;
+    if (cell.margin >= 0) return `${decibels(cell.margin)} dB of room; limited by ${LIMITED_BY[cell.limit]}.`;
     if (cell.undecided)
-      return `Undecided: the cautious sources put it over its ${cell.limit} limit, the generous ones leave room.`;
-    return `${decibels(-cell.margin).slice(1)} dB over its ${cell.limit} limit.`;
+      return (
+        `Undecided: limited by ${LIMITED_BY[cell.limit]}; the cautious sources put it over the limit, ` +
+        'the generous ones leave room.'
+      );
+    return `${decibels(-cell.margin).slice(1)} dB over the limit; limited by ${LIMITED_BY[cell.limit]}.`;
   },
-  binds: 'binds',
+  binds: 'limits',
   range: (low, high) => `${low} to ${high} dB`,
   allows: (low, high) => `allows ${low} to ${high}`,
   receiving: 'no margin in receive',
@@ -99,7 +114,11 @@ const en = {
   at: (column) => `at ${frequency(column.high_hz)}`,
 };
 
-const LIMITS_DE = {heat: 'Erwärmung', voltage: 'Spannung', match: 'Anpassung'};
+const LIMITS_DE = {
+  contact: 'Erwärmung des Kontakts',
+  cable: 'Erwärmung des Kabels',
+  voltage: 'Spannung',
+};
 
 const de = {
   code: 'de',
@@ -119,7 +138,9 @@ const de = {
   legend: 'Reserve in dB: 0 ist an der Grenze, + ist Reserve, − ist darüber hinaus',
   marks: 'Buchstaben und Wörter in den Zellen',
   undecided: 'die Quellen sind uneins, auf welcher Seite der Grenze es liegt',
-  disagrees: 'zwei Wege zur Erwärmungsgrenze weichen um mehr als das Dreifache ab',
+  lowerFromMemory: 'ein Leistungswert aus dem Gedächtnis liegt unter der gezeigten Reserve',
+  holds: 'beim Empfang: Rückflussdämpfung 26 dB, genug; Leistung ist keine zu tragen',
+  missed: 'Rückflussdämpfung 8 dB, weniger als verlangt',
   conditions: 'Bedingungen',
   fields: {
     mode: 'Betriebsart',
@@ -138,8 +159,8 @@ const de = {
     system_impedance_ohm: 'Leitungsimpedanz',
     return_loss_asked_db: 'Verlangte Rückflussdämpfung',
     condition: 'Zustand der Kontakte',
-    cable_dielectric: 'Kabelisolation',
-    cable_diameter_m: 'Kabeldurchmesser',
+    cable: 'Kabel',
+    cable_diameter_m: 'Anderes Kabel, Durchmesser',
     added_resistance_ohm: 'Zusätzlicher Kontaktwiderstand',
     matings_per_year: 'Steckvorgänge im Jahr',
     service_life_years: 'Betriebsjahre',
@@ -155,6 +176,7 @@ const de = {
     forward: 'vorlaufende Leistung',
     net: 'abgegebene Leistung',
   },
+  customary: 'das jeweils übliche des Steckers',
   yes: 'ja',
   no: 'nein',
   caution:
@@ -164,17 +186,37 @@ const de = {
   full: 'Auf der ganzen Seite öffnen',
   close: 'Schließen',
   limits: LIMITS_DE,
-  words: {te11: 'TE11', no_figures: 'Freq.', receive_only: 'nur Rx', no_heat_room: 'heiß', immersion: 'nass'},
+  match: 'Rückflussdämpfung',
+  asked: (db) => `verlangt: ${db} dB`,
+  words: {
+    te11: 'TE11',
+    cable_te11: 'TE11',
+    no_figures: 'Freq.',
+    receive_only: 'nur Rx',
+    no_heat_room: 'heiß',
+    immersion: 'nass',
+  },
   cell: (cell) => {
     const where = `${cell.family.name}, ${cell.column.name}, ${de.level(cell.power)}`;
+    if (cell.refusedBy?.id === 'match')
+      return `${where}: ausgeschlossen, ${returnLossWord(cell.returnLoss)}, Rückflussdämpfung in dB zu klein`;
     if (cell.refusedBy) return `${where}: ausgeschlossen, ${de.words[cell.refusedBy.id] ?? cell.refusedBy.name}`;
+    if (cell.margin === null) return `${where}: ${returnLossWord(cell.returnLoss)}, Rückflussdämpfung in dB`;
     const parts = [`${where}: Reserve ${comma(decibels(cell.margin))} dB, begrenzt durch ${LIMITS_DE[cell.limit]}`];
     parts.push(`Bereich ${comma(decibels(cell.margin))} bis ${comma(decibels(cell.high))} dB`);
     if (cell.undecided) parts.push(`unentschieden: ${de.undecided}`);
+    if (cell.lowerFromMemory) parts.push(de.lowerFromMemory);
     return [...parts, ...cell.marks.map((gate) => gate.name)].join('. ');
   },
   verdict: (cell) => {
+    if (cell.refusedBy?.id === 'match')
+      return (
+        `Ausgeschlossen: Rückflussdämpfung nach den vorsichtigen Quellen ${comma(cell.returnLoss.toFixed(1))} dB, ` +
+        `nach den großzügigen ${comma(cell.returnLossHigh.toFixed(1))} dB, weniger als verlangt.`
+      );
     if (cell.refusedBy) return `Ausgeschlossen: ${cell.refusedBy.name}.`;
+    if (cell.margin === null)
+      return `Rückflussdämpfung ${comma(cell.returnLoss.toFixed(1))} dB; Leistung ist keine zu tragen.`;
     if (cell.margin >= 0) return `${comma(decibels(cell.margin))} dB Reserve; begrenzt durch ${LIMITS_DE[cell.limit]}.`;
     if (cell.undecided)
       return (
@@ -219,9 +261,10 @@ export const quantityIn = (words, value, unit) => words.number(quantity(value, u
 
 /** What a snapshot was asked with: pairs of a label and a value; what the catalogue names keeps its name. */
 export function conditionsIn(words, {request, names}) {
-  const given = Object.entries(words.fields).filter(([name]) => request[name] !== null && request[name] !== undefined);
+  const given = Object.entries(words.fields).filter(([name]) => (request[name] ?? null) !== null || name === 'cable');
   const value = (name, one) => {
     if (name in names) return names[name];
+    if (name === 'cable') return words.customary;
     if (typeof one === 'boolean') return one ? words.yes : words.no;
     if (typeof one !== 'number') return Object.hasOwn(words.choices, one) ? words.choices[one] : String(one);
     const unit = Object.keys(UNITS).find((ending) => name.endsWith(`_${ending}`));

@@ -7,10 +7,13 @@ function pair(path, value, count) {
   if (wrong !== undefined) refuse(path, value, `numbers of ports, 0 to ${count - 1}`);
 }
 
+/** What kits held before the cable itself was asked for; it is left behind. */
+export const OF_THE_PAST = 'cable_dielectric';
+
 /** A request as it may be asked. Throws a RangeError whose message is for the reader. */
-export function checkedKit(value, table) {
+export function checkedKit(given, table) {
   const {ports, owned, pairs, ...rest} = table.kit;
-  record('kit', value);
+  const {[OF_THE_PAST]: _, ...value} = record('kit', given);
   list('ports', value.ports, ports.least, ports.most, 'ports').forEach((port, at) => {
     fields(`ports[${at}]`, record(`ports[${at}]`, port), table.port);
   });

@@ -1,6 +1,7 @@
 /** A kit in the fragment of the address, each port and adapter as a row of its values. */
 import {documentIn, documentLink} from '../shared/state/document-link.js';
-import {checkedKit} from './checked.js';
+import {unknownWords} from '../shared/state/view-link.js';
+import {OF_THE_PAST, checkedKit} from './checked.js';
 
 const PORT = ['name', 'family', 'gender', 'highest_frequency_hz', 'power_w', 'impedance_ohm'];
 const OWNED = ['one_family', 'one_gender', 'other_family', 'other_gender', 'count'];
@@ -31,13 +32,14 @@ export const toLink = (request) => documentLink('view=kit', 'kit', folded(reques
 
 /** What a fragment holds: {request, problem}; `problem` says in words what of it can't be used. */
 export function fromLink(fragment, fields) {
-  const {document: request, problem} = documentIn(fragment, {
+  const {document, problem} = documentIn(fragment, {
     key: 'kit',
     names: ['view'],
     unfolded,
-    read: (value) => checkedKit(value, fields),
+    read: (value) => ({request: checkedKit(value, fields), isOfThePast: OF_THE_PAST in value}),
     what: 'kit',
     instead: 'Your own is shown instead.',
   });
-  return {request, problem};
+  const past = document?.isOfThePast ? unknownWords([OF_THE_PAST]) : '';
+  return {request: document?.request, problem: [problem, past].filter(Boolean).join(' ')};
 }

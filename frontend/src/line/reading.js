@@ -1,7 +1,7 @@
 /** Reading a line's answer: what each element does, in numbers and words. */
 import {decibels, digits} from '../shared/text/format.js';
 import {lossWords} from '../shared/text/loss.js';
-import {LIMITED_BY} from './limits.js';
+import {limitedBy} from './limits.js';
 
 /**
  * @import {LinePart, LineResult, SpreadResult} from './result.js'
@@ -40,7 +40,7 @@ export function readElement(result, element) {
     margin: refused ? null : (weakest?.margin_db ?? null),
     loss: losses.length < parts.length ? null : losses.reduce((sum, loss) => sum + loss, 0),
     refusal: refused?.refusal ?? '',
-    limited: refused || !weakest ? '' : LIMITED_BY[weakest.binding],
+    limited: refused || !weakest ? '' : limitedBy(weakest.binding),
     undecided: parts.some((part) => part.undecided),
     marks: [...new Set(parts.flatMap((part) => part.marks))],
     weakest: result.weakest !== null && parts.includes(result.parts[result.weakest]),
@@ -62,9 +62,9 @@ export const marginWords = (part) => {
 export function spokenPart(part, weakest) {
   const margin = part.refused_by
     ? `refused: ${part.refusal}`
-    : part.margin_db === null
-      ? 'no limit known'
-      : `margin ${decibels(part.margin_db)} dB, limited by ${LIMITED_BY[part.binding]}`;
+    : part.margin_db === null || part.binding === null
+      ? 'no margin'
+      : `margin ${decibels(part.margin_db)} dB, limited by ${limitedBy(part.binding)}`;
   const end = weakest ? ', the weakest part' : '';
   return `${part.name}: ${margin}, loses ${lossWords(part.loss_db)}${end}. Open its derivation`;
 }

@@ -54,18 +54,22 @@
  * @property {?number} margin_high_db
  * @property {boolean} undecided
  * @property {?LimitId} binding
- * @property {Partial<Record<LimitId, ?number>>} margin_by_limit_db
+ * @property {Partial<Record<LimitId, ?number>>} margin_by_limit_db - of the limits it has
+ * @property {?number} return_loss_db - of the part alone, the cautious one; null for a cable
  * @property {?number} largest_power_w
  * @property {?string} refused_by
  * @property {string} refusal
  * @property {string[]} marks
  *
- * @typedef {'heat' | 'voltage' | 'match'} LimitId
+ * @typedef {'contact' | 'cable' | 'voltage' | 'rating'} LimitId
  *
  * @typedef {object} Reception - costs are of signal over noise
  * @property {string} environment
+ * @property {string} heard - what the noise that comes in is taken from, in words
  * @property {?number} external_noise_db
  * @property {?number} system_noise_db
+ * @property {?number} antenna_temperature_k - the external noise as a temperature
+ * @property {?number} system_temperature_k
  * @property {{part: ?number, name: string, cost_db: ?number}[]} costs
  * @property {?number} whole_cost_db
  * @property {(?number)[]} whole_cost_by_band_db

@@ -9,7 +9,7 @@ const WEATHER = {
   immersed: 'under water',
 };
 
-export const lineWords = ({bands, cables, families, noise_environments: environments}) => ({
+export const lineWords = ({bands, cables, families, noise_environments: environments, antenna_views: views}) => ({
   'cable.cable': {label: 'Cable', entries: cables},
   'cable.length_m': {label: 'Length', unit: 'm'},
   'cable.name': {label: 'Your name for it'},
@@ -34,6 +34,9 @@ export const lineWords = ({bands, cables, families, noise_environments: environm
   'station.frequency_hz': {label: 'Spot frequency', factor: 1e6, unit: 'MHz'},
   'receiver.noise_figure_db': {label: 'Receiver noise figure'},
   'receiver.environment': {label: 'Noise around the antenna', entries: environments},
+  'receiver.antenna_view': {label: 'What the antenna looks at', entries: views},
+  'receiver.elevation_deg': {label: 'Elevation of its beam'},
+  'receiver.antenna_temperature_k': {label: 'Noise temperature of the antenna'},
   'preamplifier.before_element': {label: 'Preamplifier'},
   'preamplifier.gain_db': {label: 'Its gain'},
   'preamplifier.noise_figure_db': {label: 'Its noise figure'},

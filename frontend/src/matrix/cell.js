@@ -2,19 +2,14 @@
 import {html, nothing, render} from 'lit';
 import {ladderClass} from '../shared/margins/ladder.js';
 import {rangeClass} from '../shared/margins/range.js';
-import {DISAGREES, letterOf, printed, readCell, refusedWord, spokenCell} from '../shared/margins/reading.js';
+import {marginWord, printed, readCell, signsOf, spokenCell, stepNameOf} from '../shared/margins/reading.js';
 import {stepOf} from '../shared/margins/scale.js';
-import {decibels} from '../shared/text/format.js';
 
-const stepNameOf = (cell) => (cell.refusedBy ? 'refused' : stepOf(cell.margin));
-
-const lettersOf = (cell, disagrees) => cell.marks.map(letterOf).join('') + (disagrees ? DISAGREES : '');
-
+/** What is marked of the whole row stands on the chosen line alone. */
 function rung(cell, chosen) {
-  const letters = lettersOf(cell, chosen && cell.disagrees);
-  const words = cell.refusedBy ? refusedWord(cell.refusedBy) : decibels(cell.margin);
+  const letters = signsOf({...cell, lowerFromMemory: chosen && cell.lowerFromMemory});
   return html`<span class="rung" data-power=${cell.power} data-step=${stepNameOf(cell)} ?data-chosen=${chosen}
-    ?data-undecided=${cell.undecided}>${letters ? html`<small>${letters}</small>` : nothing}${words}</span>`;
+    ?data-undecided=${cell.undecided}>${letters ? html`<small>${letters}</small>` : nothing}${marginWord(cell)}</span>`;
 }
 
 const rungs = (levels, p) =>
@@ -26,15 +21,15 @@ const rungs = (levels, p) =>
  */
 export function readyForPaper() {
   const bare = {power: 0, margin: 0, marks: []};
-  render(rungs([bare, {...bare, disagrees: true}], 1), document.createDocumentFragment());
+  render(rungs([bare, {...bare, lowerFromMemory: true}], 1), document.createDocumentFragment());
 }
 
-const bar = (cell) => (cell.refusedBy ? nothing : html`<i class=${rangeClass(cell.margin, cell.high)}></i>`);
+const bar = (cell) => (cell.margin === null ? nothing : html`<i class=${rangeClass(cell.margin, cell.high)}></i>`);
 
 /** What the style sheet draws around the number of a folded cell; its spoken name says it in words. */
 const around = (cell, levels) => ({
-  ladder: ladderClass(levels.map(stepNameOf), cell.refusedBy !== undefined),
-  letters: lettersOf(cell, cell.disagrees) || nothing,
+  ladder: ladderClass(levels.map(stepNameOf), stepNameOf(cell)),
+  letters: signsOf(cell) || nothing,
   high: cell.undecided ? stepOf(cell.high) : nothing,
 });
 

@@ -1,6 +1,6 @@
 import {css, html, nothing, unsafeCSS} from 'lit';
 import {element, of, value} from '../shared/elements/element.js';
-import {DISAGREES, letterOf, refusedWord} from '../shared/margins/reading.js';
+import {LOWER_FROM_MEMORY, letterOf, refusedWord} from '../shared/margins/reading.js';
 import {STEPS, STEP_RULES, stepRange} from '../shared/margins/scale.js';
 import {base} from '../shared/styles/base.js';
 import {UNFOLDED} from './styles.js';
@@ -25,8 +25,10 @@ class JwLegend extends element({
       dl { display: grid; grid-template-columns: repeat(auto-fill, minmax(260px, 1fr)); gap: 6px 20px; }
       dl div { display: grid; grid-template-columns: 54px 1fr; gap: 8px; align-items: center; }
       dt { display: grid; place-items: center; min-height: 22px; font-weight: 600; }
+      dt[data-step] { border-radius: 4px; }
+      dt[data-step='holds'], dt[data-step='refused'] { font-size: 0.72rem; }
       dt[data-step='refused'] {
-        font-size: 0.72rem; color: var(--refused-ink); border-radius: 4px;
+        color: var(--refused-ink);
         background: repeating-linear-gradient(135deg, var(--refused) 0 4px, var(--refused-line) 4px 5px);
       }
       .ladder { display: flex; gap: 1px; width: 46px; height: 8px; }
@@ -96,23 +98,30 @@ class JwLegend extends element({
           'undecided: the sources differ on which side of the limit it lies',
           'folded',
         )}
-        ${this._row(DISAGREES, 'two ways to the heat limit differ by more than three times')}
+        ${this._row(LOWER_FROM_MEMORY, 'a power figure from memory is lower than the margin shown')}
+        ${this._row('RL 26', 'in receive: return loss 26 dB, enough; there is no power to bear', '', 'holds')}
         ${this.gates.map((gate) =>
-          this._row(gate.hard ? refusedWord(gate) : letterOf(gate), GATE_WORDS[gate.id] ?? gate.name, '', gate.hard),
+          this._row(
+            gate.hard ? refusedWord(gate) : letterOf(gate),
+            GATE_WORDS[gate.id] ?? gate.name,
+            '',
+            gate.hard ? 'refused' : '',
+          ),
         )}
         ${this.packed ? this._row('◆', 'from a pack of yours or of the server') : nothing}
       </dl>`;
   }
 
-  /** `drawn` is folded or unfolded where the matrix draws the mark only so. */
-  _row(mark, words, drawn = '', refused = false) {
-    return html`<div class=${drawn}><dt data-step=${refused ? 'refused' : ''}>${mark}</dt><dd>${words}</dd></div>`;
+  /** `drawn` is folded or unfolded where the matrix draws the mark only so; `step` names the mark's colour. */
+  _row(mark, words, drawn = '', step = '') {
+    return html`<div class=${drawn}><dt data-step=${step}>${mark}</dt><dd>${words}</dd></div>`;
   }
 }
 
 /** What a failed gate means, for those whose name alone does not say it. */
 const GATE_WORDS = {
   te11: 'refused: a second wave mode travels in the joint',
+  cable_te11: 'refused: a second wave mode travels in its cable',
   no_figures: 'refused: beyond every published figure',
   receive_only: 'refused: made for receiving only',
   no_heat_room: 'refused: the air is as hot as the contact may get',
@@ -123,6 +132,8 @@ const GATE_WORDS = {
   wear: 'wears out: more swaps than it is made for',
   cable_fit: 'not made for this cable diameter',
   cold: 'too cold',
+  match: 'refused: return loss 8 dB, less than asked for',
+  match_doubt: 'match in doubt: only the generous figures give the return loss asked for',
   house: 'refused: above a limit the station set itself, from a pack',
 };
 

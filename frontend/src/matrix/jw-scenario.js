@@ -23,7 +23,7 @@ const GROUPS = [
   ['bands', 'Bands and powers', ['powers_w', 'power_is', 'region', 'frequencies_hz', 'bands']],
   ['families', 'Families', ['families']],
   ['keying', 'Keying', ['keying', 'transmit_share', 'on_time_s', 'off_time_s']],
-  ['line', 'Line and cable', ['system_impedance_ohm', 'return_loss_asked_db', 'cable_dielectric', 'cable_diameter_m']],
+  ['line', 'Line and cable', ['system_impedance_ohm', 'return_loss_asked_db', 'cable', 'cable_diameter_m']],
   ['site', 'Site', ['solar_irradiance_w_per_m2', 'altitude_m', 'vibration', 'added_sealing']],
   ['wear', 'Wear', ['matings_per_year', 'service_life_years', 'added_resistance_ohm']],
 ];
@@ -160,6 +160,7 @@ class JwScenario extends element(
     if (name === 'keying') return this._keyingField();
     if (name === 'transmit_share' && this._keying !== 'share') return nothing;
     if (name.endsWith('time_s') && this._keying !== 'overs') return nothing;
+    if (name === 'cable_diameter_m' && this.state.cable !== null) return nothing;
     if (name === 'bands')
       return html`<jw-toggles-field class="wide" name="bands" of=" of Region ${this.state.region}"
         .choices=${this._bands} .sets=${this._sets}
@@ -177,9 +178,9 @@ class JwScenario extends element(
       return html`<jw-list-field class="double" name="frequencies_hz" .value=${given} .error=${error}></jw-list-field>`;
     if (name === 'added_sealing')
       return html`<jw-switch-field name="added_sealing" .value=${given} .error=${error}></jw-switch-field>`;
-    if (typeof this.vocabulary.first.matrix[name] === 'string' || name === 'region')
-      return html`<jw-choice-field name=${name} .value=${given} .error=${error}
-        .hint=${this._hint(name)}></jw-choice-field>`;
+    if (typeof this.vocabulary.first.matrix[name] === 'string' || name === 'region' || name === 'cable')
+      return html`<jw-choice-field class=${name === 'cable' ? 'double' : ''} name=${name} .value=${given}
+        .error=${error} .hint=${this._hint(name)}></jw-choice-field>`;
     return html`<jw-number-field name=${name} .value=${given} .error=${error}></jw-number-field>`;
   }
 

@@ -2,7 +2,9 @@
  * How the form speaks of each field: a short label, and where the page shows
  * another unit than the one sent, its factor. Ranges and units are the core's.
  */
-export const matrixWords = ({bands, cable_dielectrics: dielectrics, conditions, families, modes}) => ({
+import {optional} from '../shared/vocabulary/choices.js';
+
+export const matrixWords = ({bands, cables, conditions, families, modes}) => ({
   region: {label: 'ITU Region', options: {1: 'Region 1', 2: 'Region 2', 3: 'Region 3'}},
   families: {label: 'Families', named: families},
   bands: {label: 'Bands', named: bands},
@@ -17,8 +19,8 @@ export const matrixWords = ({bands, cable_dielectrics: dielectrics, conditions, 
   vswr: {label: 'VSWR on the line', step: 0.1, slider: 'logarithmic'},
   system_impedance_ohm: {label: 'Line impedance', step: 1},
   return_loss_asked_db: {label: 'Return loss asked for', step: 0.5},
-  cable_dielectric: {label: 'Cable insulation', entries: dielectrics},
-  cable_diameter_m: {label: 'Cable diameter', step: 0.1, factor: 1e-3, unit: 'mm'},
+  cable: {label: 'Cable', options: optional('the family’s customary one', cables)},
+  cable_diameter_m: {label: 'Other cable, diameter', step: 0.1, factor: 1e-3, unit: 'mm'},
   ambient_temperature_c: {label: 'Air in the shade', step: 1, slider: 'linear'},
   solar_irradiance_w_per_m2: {label: 'Sun on the joint', step: 10},
   altitude_m: {label: 'Altitude', step: 10},

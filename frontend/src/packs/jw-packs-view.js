@@ -141,10 +141,11 @@ export class JwPacksView extends element({
     </li>`;
   }
 
-  _told({version, note, added, changed}) {
+  _told({version, note, added, changed, taken}) {
     return html`<p class="quiet">Version ${version}${note ? html`. ${note}` : nothing}</p>
       ${added.length > 0 ? html`<p>Adds ${entriesInWords(added)}.</p>` : nothing}
-      ${changed.length > 0 ? html`<p>Changes ${entriesInWords(changed)}.</p>` : nothing}`;
+      ${changed.length > 0 ? html`<p>Changes ${entriesInWords(changed)}.</p>` : nothing}
+      ${taken.map((sentence) => html`<p class="taken">${sentence}</p>`)}`;
   }
 
   _dragged(event) {

@@ -51,26 +51,29 @@
  *   Family
  * @typedef {Entry & {low_hz: number, high_hz: number, pack: string}} Column
  *
+ * @typedef {'contact' | 'cable' | 'voltage'} LimitId - of a joint
+ *
  * @typedef {object} Matrix - grids run over family, column and power level
  * @property {Family[]} families
  * @property {Column[]} columns
  * @property {number[]} powers_w
- * @property {string[]} limits
+ * @property {LimitId[]} limits
  * @property {Gate[]} gates
- * @property {number[][][]} margin_db
- * @property {number[][][]} margin_high_db
- * @property {number[][][]} binding - index of a limit
+ * @property {(?number)[][][]} margin_db - null where refused, and in receive
+ * @property {(?number)[][][]} margin_high_db
+ * @property {number[][][]} binding - index of a limit; -1 where there is no margin
  * @property {number[][][]} refused_by - index of a gate, or -1
  * @property {number[][][]} marks - a bit for each gate
  * @property {boolean[][][]} undecided
- * @property {boolean[][]} heat_disagrees
+ * @property {boolean[]} rating_below - by family: a power figure from memory or habit is lower
  * @property {(?number)[][]} largest_power_w
- * @property {(?number)[][][]} heat_allowed_w - [family][column], low and high end, as the next two
+ * @property {(?number)[][][]} contact_allowed_w - [family][column], low and high end, as the next three
+ * @property {(?number)[][][]} cable_allowed_w
  * @property {(?number)[][][]} voltage_allowed_w
- * @property {(?number)[][][]} match_margin_db
+ * @property {(?number)[][][]} return_loss_db - of the joint alone
  *
  * @typedef {object} Limit - of a cell
- * @property {string} id
+ * @property {LimitId} id
  * @property {string} name
  * @property {boolean} binding
  * @property {?number} margin_db
@@ -79,6 +82,30 @@
  * @property {?number} allowed_high_w
  * @property {string} sentence
  * @property {Step[]} steps
+ *
+ * @typedef {object} Match - the demand on the return loss of the joint alone
+ * @property {number} asked_db
+ * @property {number} return_loss_db
+ * @property {number} return_loss_high_db
+ * @property {'holds' | 'depends' | 'misses'} state - depends: on which source one believes
+ * @property {string} sentence
+ * @property {Step[]} steps
+ *
+ * @typedef {object} Rating - a published or remembered power, as evidence
+ * @property {'contact' | 'cable'} part - what it is of
+ * @property {number} power_w
+ * @property {number} frequency_hz
+ * @property {number} ambient_temperature_c
+ * @property {number} hottest_temperature_c - what was allowed to get so hot
+ * @property {string} cable - the name of the one it holds on
+ * @property {string} source
+ * @property {string} kind
+ * @property {string} note
+ * @property {number} computed_w - by the rating's own conditions, the cautious end
+ * @property {number} computed_high_w
+ * @property {number} here_w - carried over to the cell
+ * @property {'decides' | 'higher' | 'not documented'} role
+ * @property {string} sentence
  *
  * @typedef {object} Cell - one family, column and power level with its derivation
  * @property {Family} family
@@ -90,16 +117,22 @@
  * @property {boolean} undecided
  * @property {?string} refused_by
  * @property {string} verdict
- * @property {?number} contact_temperature_c
- * @property {number} allowed_temperature_c
+ * @property {number} contact_temperature_c
+ * @property {number} allowed_temperature_c - of the contact
+ * @property {number} cable_temperature_c
+ * @property {number} cable_allowed_temperature_c
+ * @property {string} cable_id
+ * @property {string} cable_name
+ * @property {boolean} cable_given - false for the family's customary one
  * @property {number} peak_voltage_v
  * @property {?number} largest_power_w
  * @property {Limit[]} limits
+ * @property {Match} match
+ * @property {Rating[]} ratings
  * @property {(Gate & {passed: boolean, sentence: string, source: string, kind: string})[]} gates
  * @property {any} losses
- * @property {any} cross_check
  * @property {Step[]} air_breakdown
- * @property {any} curves - margins against frequency and power
+ * @property {any} curves - margins against frequency and power, return loss against frequency
  * @property {string[]} cautions
  */
 export {};

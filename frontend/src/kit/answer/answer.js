@@ -10,7 +10,7 @@
  * @typedef {object} Chain - the adapters between two ports in order, none where they mate as they are
  * @property {Ends[]} adapters
  * @property {(Ends & {notes: string[]})[]} joints
- * @property {number} margin_db - the smallest of its joints
+ * @property {?number} margin_db - the smallest of its joints; null in receive
  * @property {number} loss_db
  *
  * @typedef {object} Pair - of ports that must join

@@ -57,17 +57,21 @@ class JwKitJoins extends element(
     const owned = ownedWords(pair, ends, families);
     return html`<li data-pair=${ports.join('-')}>
       <h3>${pairName(ports, this.names)}</h3>
-      ${
-        joined
-          ? html`<span class="chip" data-step=${stepOf(joined.margin_db)}>${decibels(joined.margin_db)} dB</span>`
-          : html`<span class="chip none">no</span>`
-      }
+      ${chip(joined)}
       <p class="chain">${joined ? chainWords(joined, ends, families) : sentence}</p>
       <p class="quiet">${[duty, owned].filter(Boolean).join('. ')}</p>
       ${trap ? html`<p class="mind">As they are: ${trap}</p>` : nothing}
       ${joined ? notesOf(joined).map((note) => html`<p class="mind">${note}</p>`) : nothing}
     </li>`;
   }
+}
+
+/** What a pair keeps; in receive there is no margin. */
+function chip(joined) {
+  if (!joined) return html`<span class="chip none">no</span>`;
+  const {margin_db: margin} = joined;
+  if (margin === null) return html`<span class="chip" data-step="holds">receive</span>`;
+  return html`<span class="chip" data-step=${stepOf(margin)}>${decibels(margin)} dB</span>`;
 }
 
 customElements.define('jw-kit-joins', JwKitJoins);

@@ -26,7 +26,7 @@ const SITE = [
     'condition',
     'added_resistance_ohm',
   ],
-  ...['ambient_temperature_c', 'solar_irradiance_w_per_m2', 'altitude_m', 'cable_dielectric', 'system_impedance_ohm'],
+  ...['ambient_temperature_c', 'solar_irradiance_w_per_m2', 'altitude_m', 'cable', 'system_impedance_ohm'],
   ...['transmit_share', 'on_time_s', 'off_time_s', 'power_is', 'region'],
 ];
 

@@ -80,11 +80,15 @@ class JwLineCharts extends element({
         <jw-chart id="wave" .figure=${this._wave} .load=${this.load} label=${waveLabel}></jw-chart>
         <p class="quiet">Upright lines mark where one element ends and the next begins.</p>
       </section>
-      <section>
-        <h3>Smallest margin over the bands</h3>
-        <jw-chart id="margin" style="--chart:280px" .figure=${this._margin} .load=${this.load}
-          label=${marginLabel}></jw-chart>
-      </section>
+      ${
+        result.power_w > 0
+          ? html`<section>
+            <h3>Smallest margin over the bands</h3>
+            <jw-chart id="margin" style="--chart:280px" .figure=${this._margin} .load=${this.load}
+              label=${marginLabel}></jw-chart>
+          </section>`
+          : nothing
+      }
       <section>
         <h3>VSWR over the bands</h3>
         <jw-chart id="vswr" style="--chart:280px" .figure=${this._vswr} .load=${this.load}

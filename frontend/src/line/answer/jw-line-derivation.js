@@ -1,4 +1,4 @@
-import {css, html, unsafeCSS} from 'lit';
+import {css, html, nothing, unsafeCSS} from 'lit';
 import {element, of, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-steps.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
@@ -6,15 +6,13 @@ import {packMark, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
 import {decibels, digits, power, quantity, roundedDown} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
-import {LIMITED_BY} from '../limits.js';
+import {limitName, limitedBy} from '../limits.js';
 import {marginWords} from '../reading.js';
 
 /**
  * @import {Catalogue, Step} from '../../shared/answers.js'
  * @import {LinePart} from '../result.js'
  */
-
-const LIMITS = ['heat', 'voltage', 'match'];
 
 /** Why an element's margin is what it is: the stress on it, its margin by limit, and the steps. */
 class JwLineDerivation extends element({
@@ -66,7 +64,7 @@ class JwLineDerivation extends element({
   }
 
   _part(part) {
-    const binding = part.binding ? `limited by ${LIMITED_BY[part.binding]}` : '';
+    const binding = part.binding ? `limited by ${limitedBy(part.binding)}` : '';
     const doubt = part.undecided ? '; sources differ on which side of the limit it lies' : '';
     const unlimited = part.margin_db === null;
     return html`<section>
@@ -79,23 +77,28 @@ class JwLineDerivation extends element({
         ${this._facts(part).map(([term, words]) => html`<div><dt>${term}</dt><dd>${words}</dd></div>`)}
       </dl>
       ${[part.refusal, ...part.marks].filter(Boolean).map((note) => html`<p class="note">${note}</p>`)}
-      <table class="plain">
-        <thead><tr><th scope="col">Limit</th><th scope="col" class="number">Margin</th></tr></thead>
-        <tbody>
-          ${LIMITS.map((id) => this._limit(id, part))}
-        </tbody>
-      </table>
+      ${this._limits(part)}
     </section>`;
   }
 
+  /** A measured part has none. */
+  _limits(part) {
+    const ids = Object.keys(part.margin_by_limit_db);
+    if (ids.length === 0) return nothing;
+    return html`<table class="plain">
+      <thead><tr><th scope="col">Limit</th><th scope="col" class="number">Margin</th></tr></thead>
+      <tbody>${ids.map((id) => this._limit(id, part))}</tbody>
+    </table>`;
+  }
+
   _limit(id, part) {
-    const margin = part.margin_by_limit_db[id] ?? null;
+    const margin = part.margin_by_limit_db[id];
     return html`<tr data-limit=${id}>
-      <th scope="row">${LIMITED_BY[id]}${id === part.binding ? ', the smallest' : ''}</th>
+      <th scope="row">${limitName(id)}${id === part.binding ? ', the smallest' : ''}</th>
       <td class="number">
         ${
           margin === null
-            ? html`<span class="quiet">no limit known</span>`
+            ? html`<span class="quiet">no margin</span>`
             : html`<span class="small" data-step=${stepOf(margin)}>${decibels(margin)} dB</span>`
         }
       </td>
@@ -124,6 +127,7 @@ class JwLineDerivation extends element({
         'Hottest place',
         part.temperature_c === null ? undefined : against(part.temperature_c, part.allowed_temperature_c, '°C'),
       ],
+      ['Return loss of it alone', part.return_loss_db === null ? undefined : quantity(part.return_loss_db, 'dB', 3)],
       ['VSWR into it', part.vswr === null ? undefined : digits(part.vswr, 3)],
       [
         'Forward, reflected',

@@ -5,7 +5,7 @@ import {packMark, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
 import {digits, quantity} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
-import {LIMITED_BY} from '../limits.js';
+import {limitedBy} from '../limits.js';
 import {marginWords} from '../reading.js';
 
 /** @import {LinePart, LineResult} from '../result.js' */
@@ -22,6 +22,7 @@ const COLUMNS = [
   ['VSWR', (part) => (part.vswr === null ? '–' : digits(part.vswr, 3))],
   ['Peak voltage', (part) => againstMost(part.peak_voltage_v, part.allowed_voltage_v, 'V')],
   ['Peak current', (part) => number(part.peak_current_a, 'A')],
+  ['Return loss', (part) => number(part.return_loss_db, 'dB')],
   ['Hottest', (part) => againstMost(part.temperature_c, part.allowed_temperature_c, '°C')],
 ];
 
@@ -61,7 +62,7 @@ class JwLineNumbers extends element({
       <th scope="row">${part.element + 1}. ${part.name}${packMark(part.pack)}</th>
       ${COLUMNS.map(([, read]) => html`<td class="number">${read(part)}</td>`)}
       <td class="number"><span class="chip" data-step=${margin}>${marginWords(part)}</span></td>
-      <td>${part.binding ? LIMITED_BY[part.binding] : ''}${at === this.result.weakest ? ', weakest' : ''}</td>
+      <td>${part.binding ? limitedBy(part.binding) : ''}${at === this.result.weakest ? ', weakest' : ''}</td>
     </tr>`;
   }
 }

@@ -4,7 +4,7 @@ import {send} from '../../shared/elements/send.js';
 import {changesOf, control} from '../../shared/fields/control.js';
 import {base} from '../../shared/styles/base.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
-import {contrastWords} from './reception.js';
+import {contrastWords, noiseWords} from './reception.js';
 
 /**
  * @import {LineRequest} from '../../shared/lines/document.js'
@@ -13,6 +13,13 @@ import {contrastWords} from './reception.js';
  */
 
 const PREAMPLIFIER = ['preamplifier.gain_db', 'preamplifier.noise_figure_db'];
+const VIEW = 'receiver.antenna_view';
+/** Chosen in place of a view: its temperature stands for all that the antenna hears. */
+const GIVEN = 'given';
+/** Of the views, the one whose elevation is not asked for. */
+const LEVEL = 'horizon';
+/** Offered where the answer has no temperature yet. */
+const FIRST_KELVIN = 290;
 const FIRST = {gain_db: 15, noise_figure_db: 1};
 
 /**
@@ -67,7 +74,7 @@ class JwLineReceive extends element(
             'Whole line',
             reception.whole_cost_db,
           )}
-          ${reception.external_noise_db === null ? nothing : html`<p class="quiet">${noise(reception)}</p>`}
+          <p class="quiet">${noiseWords(reception)}</p>
         </section>
         <section><h3>Whole line by band</h3>${this._bars(rows, '', 0, column.id)}</section>
       </div>`;
@@ -92,7 +99,18 @@ class JwLineReceive extends element(
     const error = (name) =>
       this.refused && `${this.refused.group}.${this.refused.field}` === name ? this.refused.message : '';
     const field = (record, name) => control(this.vocabulary, name, this.vocabulary.valueOf(record, name), error(name));
+    const {antenna_temperature_k: kelvin = null} = receiver;
+    const view = kelvin === null ? this.vocabulary.valueOf(receiver, VIEW) : GIVEN;
+    const views = [...this.vocabulary.optionsOf(VIEW), [GIVEN, 'a temperature']];
     return html`${field(receiver, 'receiver.noise_figure_db')}${field(receiver, 'receiver.environment')}
+      <div class="own">
+        <label for="antenna-view">${this.vocabulary.labelOf(VIEW)}</label>
+        <select id="antenna-view" @change=${this._looked}>
+          ${views.map(([id, words]) => html`<option value=${id} .selected=${id === view}>${words}</option>`)}
+        </select>
+      </div>
+      ${view === GIVEN ? field(receiver, 'receiver.antenna_temperature_k') : nothing}
+      ${view === GIVEN || view === LEVEL ? nothing : field(receiver, 'receiver.elevation_deg')}
       <div class="own">
         <label for="preamplifier">Preamplifier</label>
         <select id="preamplifier" @change=${this._placed}>
@@ -103,6 +121,12 @@ class JwLineReceive extends element(
         </select>
       </div>
       ${preamplifier ? PREAMPLIFIER.map((name) => field(preamplifier, name)) : nothing}`;
+  }
+
+  _looked({target}) {
+    const {antenna_temperature_k: kelvin} = this.result.reception;
+    if (target.value === GIVEN) this._edit({antenna_temperature_k: kelvin === null ? FIRST_KELVIN : whole(kelvin)});
+    else this._edit({antenna_view: target.value, antenna_temperature_k: null});
   }
 
   _placed({target}) {
@@ -122,8 +146,6 @@ class JwLineReceive extends element(
   }
 }
 
-const noise = ({environment, external_noise_db: around, system_noise_db: all}) =>
-  `Noise over k·T₀·b: ${around.toFixed(1)} dB around the antenna (${environment.toLowerCase()}), ` +
-  `${all.toFixed(1)} dB with line and receiver.`;
+const whole = (kelvin) => Math.max(1, Math.round(kelvin));
 
 customElements.define('jw-line-receive', JwLineReceive);

@@ -42,7 +42,7 @@ class JwLineVerdict extends element({
       <div class="verdict">
         ${
           result.margin_db === null
-            ? html`<b class="chip none">${result.parts.some((part) => part.refused_by) ? 'refused' : 'no limit'}</b>`
+            ? html`<b class="chip none">${this._instead()}</b>`
             : html`<b class="chip" data-step=${stepOf(result.margin_db)}>${decibels(result.margin_db)} dB</b>`
         }
         <p id="verdict" role="status">${result.verdict}${doubt}</p>
@@ -53,6 +53,13 @@ class JwLineVerdict extends element({
             html`<div><dt>${term}</dt><dd>${words} ${more ? html`<small>${more}</small>` : nothing}</dd></div>`,
         )}
       </dl>`;
+  }
+
+  /** What stands in the place of a margin. */
+  _instead() {
+    const {parts, power_w: sent} = this.result;
+    if (parts.some((part) => part.refused_by)) return 'refused';
+    return sent === 0 ? 'receive' : 'no limit';
   }
 
   _facts() {

@@ -1,7 +1,11 @@
 /** What a line costs on receive, in sentences with the line's own numbers. */
+import {decibels, digits} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 
-/** @import {LineResult} from '../result.js' */
+/** @import {LineResult, Reception} from '../result.js' */
+
+/** From here a noise temperature is no number that anybody would say. */
+const LARGEST_KELVIN = 1e5;
 
 /** Below this the ear and the log book notice nothing. */
 const NOTICED_DB = 0.1;
@@ -44,8 +48,29 @@ export function contrastWords(result) {
     `${capital(sentenceOf(low))}; ${sentenceOf(high)}. ` +
     `Half a decibel more at the antenna takes ${lossWords(low.half)} of signal over noise on ${low.name}, where the ` +
     `noise around the antenna is weakened along with the signal, and ${lossWords(high.half)} on ${high.name}, where ` +
-    'the receiver’s own noise rules.'
+    'the noise of line and receiver rules.'
   );
+}
+
+/**
+ * What of the noise comes in by the antenna, and what it makes with line and receiver; empty where it is unknown.
+ *
+ * @param {Reception} reception
+ */
+export function noiseWords({
+  heard,
+  external_noise_db: around,
+  system_noise_db: all,
+  antenna_temperature_k: antenna,
+  system_temperature_k: system,
+}) {
+  if (around === null || all === null || system === null) return '';
+  const kelvins =
+    system < LARGEST_KELVIN
+      ? `Noise at the antenna ${digits(antenna, 3)} K, with line and receiver ${digits(system, 3)} K. `
+      : '';
+  const levels = `${decibels(around)} dB at the antenna, ${decibels(all)} dB with line and receiver`;
+  return `${heard}. ${kelvins}Over k·T₀·b: ${levels}.`;
 }
 
 const capital = (text) => text[0].toUpperCase() + text.slice(1);

@@ -131,7 +131,7 @@ export class JwLineCard extends element(
     if (this.refused) return html`<span class="error">needs a correction</span>`;
     if (!reading) return '…';
     if (reading.refusal) return 'refused here';
-    const first = reading.limited ? `limited by ${reading.limited}` : 'no limit known';
+    const first = reading.limited ? `limited by ${reading.limited}` : 'no margin';
     return [
       first,
       reading.weakest ? 'weakest' : '',

@@ -1,9 +1,10 @@
 import {css, html, nothing, unsafeCSS} from 'lit';
 import {element, of, value} from '../../shared/elements/element.js';
-import {letterOf, readCell, refusedWord} from '../../shared/margins/reading.js';
-import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
+import {LIMIT_NAMES} from '../../shared/margins/limits.js';
+import {letterOf, marginWord, readCell, stepNameOf} from '../../shared/margins/reading.js';
+import {STEP_RULES} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
-import {decibels, digits, frequency, largestPower} from '../../shared/text/format.js';
+import {digits, frequency, largestPower} from '../../shared/text/format.js';
 
 /** @import {Matrix} from '../../shared/answers.js' */
 
@@ -23,6 +24,7 @@ class JwBandLimits extends element({
       .scroll { overflow-x: auto; margin-top: 12px; }
       .plain { min-width: 500px; }
       td.number { padding-left: 6px; }
+      .plain thead th { white-space: normal; vertical-align: bottom; }
       .margin { font-weight: 650; padding: 5px 6px !important; }
       [data-step='refused'] { background: var(--refused); color: var(--refused-ink); }
     `,
@@ -36,9 +38,9 @@ class JwBandLimits extends element({
         <table class="plain">
           <thead>
             <tr>
-              <th>Family</th><th class="number">Margin, dB</th><th class="number">Heat, W</th>
-              <th class="number">Voltage, W</th><th class="number">Match, dB</th><th
-                class="number">Largest, W</th><th>Marks</th>
+              <th>Family</th><th class="number">Margin, dB</th>
+              ${this.matrix.limits.map((id) => html`<th class="number">${LIMIT_NAMES[id]}, W</th>`)}
+              <th class="number">Return loss, dB</th><th class="number">Largest, W</th><th>Marks</th>
             </tr>
           </thead>
           <tbody>
@@ -53,12 +55,9 @@ class JwBandLimits extends element({
     const cell = readCell(matrix, f, c, matrix.powers_w.indexOf(this.power));
     return html`<tr data-family=${cell.family.id}>
       <th scope="row">${cell.family.name}</th>
-      <td class="number margin" data-step=${cell.refusedBy ? 'refused' : stepOf(cell.margin)}>
-        ${cell.refusedBy ? refusedWord(cell.refusedBy) : decibels(cell.margin)}
-      </td>
-      ${this._range(matrix.heat_allowed_w[f][c], (watts) => digits(watts, 3))}
-      ${this._range(matrix.voltage_allowed_w[f][c], (watts) => digits(watts, 3))}
-      ${this._range(matrix.match_margin_db[f][c], decibels)}
+      <td class="number margin" data-step=${stepNameOf(cell)}>${marginWord(cell)}</td>
+      ${matrix.limits.map((id) => this._range(matrix[`${id}_allowed_w`][f][c], (watts) => digits(watts, 3)))}
+      ${this._range(matrix.return_loss_db[f][c], (db) => digits(db, 3))}
       <td class="number">${cell.largest === null ? 'none' : largestPower(cell.largest)}</td>
       <td>${cell.marks.map(letterOf).join(' ')}${cell.undecided ? ' ?' : nothing}</td>
     </tr>`;

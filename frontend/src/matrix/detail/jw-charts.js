@@ -1,5 +1,5 @@
 import {css, html} from 'lit';
-import {limitFigure, limitLabel} from '../../shared/charts/figure.js';
+import {limitFigure, limitLabel, returnLossFigure, returnLossLabel} from '../../shared/charts/figure.js';
 import '../../shared/charts/jw-chart.js';
 import {element, of, state, value} from '../../shared/elements/element.js';
 import {base} from '../../shared/styles/base.js';
@@ -11,7 +11,7 @@ import {base} from '../../shared/styles/base.js';
 
 const AXES = ['frequency', 'power'];
 
-/** The charts of one limit of a cell; the binding one first, the others a tap away. */
+/** The charts of one limit of a cell, the binding one first and the others a tap away; then that of its match. */
 class JwCharts extends element({
   cell: value(/** @type {Cell} */ (of)),
   /** Brings the chart library. */
@@ -36,6 +36,8 @@ class JwCharts extends element({
   willUpdate(changed) {
     if (changed.has('cell') && changed.get('cell')?.family.id !== this.cell.family.id) this._chosen = undefined;
     if (changed.has('cell') || changed.has('_chosen')) this._charts = AXES.map((along) => this._chart(along));
+    const {cell} = this;
+    if (changed.has('cell')) this._match = (colours) => returnLossFigure({cell, colours});
   }
 
   render() {
@@ -49,8 +51,11 @@ class JwCharts extends element({
         ({along, figure, label}) => html`<h4>Against ${along}</h4>
           <jw-chart data-along=${along} .figure=${figure} .label=${label} .load=${this.load}></jw-chart>`,
       )}
+      <h4>Return loss against frequency</h4>
+      <jw-chart data-shows="match" .figure=${this._match} .label=${returnLossLabel(this.cell)}
+        .load=${this.load}></jw-chart>
       <p class="quiet">Solid: most cautious figures; dotted: most generous; between them the range. The diamond is this
-      cell.</p>`;
+      cell; across the return loss runs the one asked for.</p>`;
   }
 
   get _limit() {

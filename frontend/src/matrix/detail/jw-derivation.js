@@ -1,21 +1,23 @@
 import {css, html, nothing, unsafeCSS} from 'lit';
 import {element, of, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-cautions.js';
+import {returnLossWord} from '../../shared/margins/reading.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
 import {decibels, digits, frequency, power, quantity, roundedDown} from '../../shared/text/format.js';
 import './jw-charts.js';
-import './jw-cross-check.js';
 import './jw-limit.js';
 import './jw-losses.js';
+import './jw-match.js';
+import './jw-ratings.js';
 
 /**
  * @import {Catalogue, Cell} from '../../shared/answers.js'
  * @import {LoadCharts} from '../../shared/charts/jw-chart.js'
  */
 
-/** Why a cell says what it says: verdict, limits with their steps, charts, checks, losses. */
+/** Why a cell says what it says: verdict, limits and match with their steps, charts, checks, losses, evidence. */
 class JwDerivation extends element({
   /** A cell result. */
   cell: value(/** @type {Cell} */ (of)),
@@ -36,6 +38,7 @@ class JwDerivation extends element({
       .facts {
         display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 8px 14px; padding-bottom: 6px;
       }
+      .facts > :last-child { grid-column: 1 / -1; }
       dt { color: var(--soft); font-size: 0.78rem; }
       dd { font-weight: 600; }
       section { margin-top: 20px; }
@@ -57,28 +60,21 @@ class JwDerivation extends element({
   render() {
     const {cell, catalogue} = this;
     return html`<div class="verdict">
-        ${
-          cell.refused_by
-            ? html`<b data-step="refused">refused</b>`
-            : html`<b data-step=${stepOf(cell.margin_db)}>${decibels(cell.margin_db)} dB</b>`
-        }
+        ${this._number()}
         <p id="verdict">${cell.verdict}${packMark(cell.family.pack || cell.column.pack)}</p>
       </div>
       <dl class="facts">${this._facts()}</dl>
-      <section aria-label="Limits">
-        <h3>Limits</h3>
-        ${cell.limits.map(
-          (limit) => html`<jw-limit data-limit=${limit.id} .limit=${limit} .catalogue=${catalogue}></jw-limit>`,
-        )}
-      </section>
+      ${cell.refused_by === 'match' ? [this._match(), this._limits()] : [this._limits(), this._match()]}
       <section><h3>Charts</h3><jw-charts .cell=${cell} .load=${this.loadCharts}></jw-charts></section>
       <section><h3>Checks</h3>${this._gates()}</section>
       <section>
         <h3>Loss of the mated pair</h3>
         <jw-losses .losses=${cell.losses} .sources=${catalogue?.sources}></jw-losses>
       </section>
-      <section><h3>Heat, two ways</h3><jw-cross-check .check=${cell.cross_check}
-        .catalogue=${catalogue}></jw-cross-check></section>
+      <section>
+        <h3>Power ratings as evidence</h3>
+        <jw-ratings .ratings=${cell.ratings} .sources=${catalogue?.sources}></jw-ratings>
+      </section>
       <section>
         <h3>Breakdown of the air gap and wave modes</h3>
         <p class="quiet">For information; these do not enter the margin.</p>
@@ -88,6 +84,31 @@ class JwDerivation extends element({
         </details>
       </section>
       <section><jw-cautions .cautions=${cell.cautions}></jw-cautions></section>`;
+  }
+
+  _limits() {
+    const {limits} = this.cell;
+    return html`<section aria-label="Limits">
+      <h3>Limits</h3>
+      ${limits.map(
+        (limit) => html`<jw-limit data-limit=${limit.id} .limit=${limit} .catalogue=${this.catalogue}></jw-limit>`,
+      )}
+    </section>`;
+  }
+
+  _match() {
+    return html`<section aria-label="Match">
+      <h3>Match</h3>
+      <jw-match .match=${this.cell.match} .catalogue=${this.catalogue}></jw-match>
+    </section>`;
+  }
+
+  _number() {
+    const {margin_db: margin, match, refused_by: refusal} = this.cell;
+    if (refusal === 'match') return html`<b data-step="refused">${returnLossWord(match.return_loss_db)} dB</b>`;
+    if (refusal) return html`<b data-step="refused">refused</b>`;
+    if (margin === null) return html`<b data-step="holds">${returnLossWord(match.return_loss_db)} dB</b>`;
+    return html`<b data-step=${stepOf(margin)}>${decibels(margin)} dB</b>`;
   }
 
   _facts() {
@@ -103,17 +124,14 @@ class JwDerivation extends element({
         'Largest power that holds',
         cell.largest_power_w === null ? 'none' : power(roundedDown(cell.largest_power_w, 3)),
       ],
-      ['Centre contact', cell.contact_temperature_c === null ? undefined : this._contact()],
+      ['Centre contact', heated(cell.contact_temperature_c, cell.allowed_temperature_c)],
+      ['Cable', heated(cell.cable_temperature_c, cell.cable_allowed_temperature_c)],
       ['Peak voltage', quantity(cell.peak_voltage_v, 'V', 3)],
+      ['Cable counted', `${cell.cable_name}, ${cell.cable_given ? 'as given' : 'the family’s customary one'}`],
     ];
     return facts.map(([term, words]) =>
       words === undefined ? nothing : html`<div><dt>${term}</dt><dd>${words}</dd></div>`,
     );
-  }
-
-  _contact() {
-    const {contact_temperature_c: now, allowed_temperature_c: most} = this.cell;
-    return `${digits(now, 3)} °C of ${digits(most, 3)} °C`;
   }
 
   _gates() {
@@ -134,5 +152,7 @@ class JwDerivation extends element({
     </table>`;
   }
 }
+
+const heated = (now, most) => `${digits(now, 3)} °C of ${digits(most, 3)} °C`;
 
 customElements.define('jw-derivation', JwDerivation);

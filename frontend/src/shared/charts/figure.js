@@ -1,5 +1,6 @@
 /**
- * Charts as data for the chart library: what all share, and a limit's margin against frequency or power.
+ * Charts as data for the chart library: what all share, a limit's margin against frequency or power, and the return
+ * loss against frequency.
  *
  * @import {Cell, Limit} from '../answers.js'
  *
@@ -28,6 +29,61 @@ export function limitFigure({cell, limit, along, colours = PAGE_COLOURS}) {
   const low = curves[`margin_by_${along}_db`][limit.id];
   const high = curves[`margin_high_by_${along}_db`][limit.id];
   const at = byFrequency ? cell.frequency_hz : cell.power_w;
+  const hover = `%{y:+.1f} dB at %{x:.4s}${byFrequency ? 'Hz' : 'W'}`;
+  const marked = at > 0 && limit.margin_db !== null;
+  const {yaxis, ...rest} = layout({
+    x: byFrequency ? 'frequency, Hz' : 'power, W',
+    y: `${limit.name.toLowerCase()}: margin, dB`,
+    colours,
+  });
+  return {
+    data: [
+      ...bothEnds({x, low, high, hover, colours}),
+      ...(marked ? [cellMark(at, limit.margin_db, colours, '%{y:+.1f} dB')] : []),
+    ],
+    layout: {...rest, yaxis: {...yaxis, tickformat: '+d'}, shapes: [atTheLimit(colours)]},
+    config: CONFIG,
+  };
+}
+
+/**
+ * The return loss of the joint alone with its range, the cell marked, the one asked for as a line across.
+ *
+ * @param {{cell: Cell, colours?: Colours}} asked
+ */
+export function returnLossFigure({cell, colours = PAGE_COLOURS}) {
+  const {curves, frequency_hz: at, match} = cell;
+  const hover = '%{y:.1f} dB at %{x:.4s}Hz';
+  return {
+    data: [
+      ...bothEnds({
+        x: curves.frequency_hz,
+        low: curves.return_loss_by_frequency_db,
+        high: curves.return_loss_high_by_frequency_db,
+        hover,
+        colours,
+      }),
+      cellMark(at, match.return_loss_db, colours, '%{y:.1f} dB'),
+    ],
+    layout: {
+      ...layout({x: 'frequency, Hz', y: 'return loss, dB', colours}),
+      shapes: [across(match.asked_db, colours)],
+    },
+    config: CONFIG,
+  };
+}
+
+/**
+ * What it shows, in words.
+ *
+ * @param {Cell} cell
+ */
+export const returnLossLabel = (cell) =>
+  `Return loss of ${cell.family.name} alone against frequency; the cell is marked, ` +
+  `the ${cell.match.asked_db} dB asked for is a line across`;
+
+/** The cautious curve and the generous one, the range between them filled. */
+function bothEnds({x, low, high, hover, colours}) {
   const line = (y, name, more) => ({
     x,
     y,
@@ -35,23 +91,13 @@ export function limitFigure({cell, limit, along, colours = PAGE_COLOURS}) {
     type: 'scatter',
     mode: 'lines',
     line: {color: colours.band, width: 2},
-    hovertemplate: `%{y:+.1f} dB at %{x:.4s}${byFrequency ? 'Hz' : 'W'}<extra>${name}</extra>`,
+    hovertemplate: `${hover}<extra>${name}</extra>`,
     ...more,
   });
-  const marked = at > 0 && limit.margin_db !== null;
-  return {
-    data: [
-      line(high, 'generous', {line: {color: colours.band, width: 1, dash: 'dot'}}),
-      line(low, 'cautious', {fill: 'tonexty', fillcolor: translucent(colours.band)}),
-      ...(marked ? [cellMark(at, limit.margin_db, colours)] : []),
-    ],
-    layout: layout({
-      x: byFrequency ? 'frequency, Hz' : 'power, W',
-      y: `${limit.name.toLowerCase()} margin, dB`,
-      colours,
-    }),
-    config: CONFIG,
-  };
+  return [
+    line(high, 'generous', {line: {color: colours.band, width: 1, dash: 'dot'}}),
+    line(low, 'cautious', {fill: 'tonexty', fillcolor: translucent(colours.band)}),
+  ];
 }
 
 /**
@@ -61,10 +107,10 @@ export function limitFigure({cell, limit, along, colours = PAGE_COLOURS}) {
  */
 export function limitLabel({cell, limit, along}) {
   const held = along === 'frequency' ? 'at the cell’s power' : 'at the cell’s frequency';
-  return `${limit.name} margin of ${cell.family.name} against ${along}, ${held}; the cell is marked`;
+  return `${limit.name}: margin of ${cell.family.name} against ${along}, ${held}; the cell is marked`;
 }
 
-const cellMark = (x, y, colours) => ({
+const cellMark = (x, y, colours, hover) => ({
   x: [x],
   y: [y],
   name: 'this cell',
@@ -72,7 +118,7 @@ const cellMark = (x, y, colours) => ({
   mode: 'markers',
   cliponaxis: false,
   marker: {color: colours.accent, size: 11, symbol: 'diamond'},
-  hovertemplate: '%{y:+.1f} dB<extra>this cell</extra>',
+  hovertemplate: `${hover}<extra>this cell</extra>`,
 });
 
 const HEIGHT_PX = 260;
@@ -105,23 +151,24 @@ export function frame({x, y, colours, height = HEIGHT_PX}) {
   };
 }
 
-/** A line across the chart at 0 dB. */
-export const atTheLimit = (colours) => ({
+/** A line across the chart. */
+const across = (y, colours) => ({
   type: 'line',
   xref: 'paper',
   x0: 0,
   x1: 1,
-  y0: 0,
-  y1: 0,
+  y0: y,
+  y1: y,
   line: {color: colours.ink, width: 1.5},
 });
+
+/** The line across at 0 dB. */
+export const atTheLimit = (colours) => across(0, colours);
 
 function layout({x, y, colours}) {
   const plain = frame({x, y, colours});
   return {
     ...plain,
     xaxis: {...plain.xaxis, type: 'log', exponentformat: 'SI', dtick: 1},
-    yaxis: {...plain.yaxis, tickformat: '+d'},
-    shapes: [atTheLimit(colours)],
   };
 }

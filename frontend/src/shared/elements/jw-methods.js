@@ -26,8 +26,9 @@ class JwMethods extends element({catalogue: value(/** @type {Catalogue} */ (of))
   render() {
     const {formulas, sources} = this.catalogue;
     return html`<p>
-        The margin of a cell is the smallest of three limits: heat, voltage and match. Each number on the page comes
-        from the formulas below, and a cell’s derivation shows them with the values put in. A rating with differing
+        The margin of a cell is the smallest of three limits: heat of the contact, heat of the cable, and voltage. The
+        match is no limit of power: a joint whose return loss is less than asked for is refused. Each number on the page
+        comes from the formulas below, and a cell’s derivation shows them with the values put in. A value with differing
         sources is a range: its cautious end decides.
       </p>
       ${formulas.map((formula) => this._formula(formula))}

@@ -39,12 +39,12 @@ export const withoutLine = (fields) =>
  */
 export function lineFields(
   {requests, parts},
-  {bands, cables, conditions, families, modes, noise_environments: environments},
+  {bands, cables, conditions, families, modes, noise_environments: environments, antenna_views: views},
 ) {
   const entries = {
     cable: {cable: cables},
     joint: {family: families, adapter_to: families, condition: conditions},
-    receiver: {environment: environments},
+    receiver: {environment: environments, antenna_view: views},
     station: {mode: modes, band: bands},
   };
   const fields = {station: withoutLine(requests.line)};

@@ -46,25 +46,32 @@ function gradient(steps) {
   return `linear-gradient(90deg,${stops.join()})`;
 }
 
-function images(steps, refused) {
+function images(steps, own) {
   const hatch = (there) => (there ? 'var(--hatch)' : 'none');
-  const range = refused ? ['none', 'none'] : [inked('75%'), inked('30%')];
+  const range = hasMargin(own) ? [inked('75%'), inked('30%')] : ['none', 'none'];
   return [
     flat('var(--accent)'),
     gradient(steps),
     hatch(steps.includes('refused')),
     flat('var(--card)'),
     ...range,
-    hatch(refused),
+    hatch(own === 'refused'),
   ];
 }
 
-/** The classes that draw these steps of the colour scale, lowest power first, in a cell that may itself be refused. */
-export function ladderClass(steps, refused) {
-  const name = `ladder-${steps.join('-')}${refused ? '-cell-refused' : ''}`;
+const hasMargin = (step) => typeof step === 'number';
+
+/**
+ * The classes that draw these colours, lowest power first, in a cell of its own colour.
+ *
+ * @param {(number | string)[]} steps - of the colour scale; or refused, or holds
+ * @param {number | string} own - that of the cell; with a margin it has the thread of its range too
+ */
+export function ladderClass(steps, own) {
+  const name = `ladder-${steps.join('-')}-in-${hasMargin(own) ? 'margin' : own}`;
   if (!known.has(name)) {
     known.add(name);
-    ladders.insertRule(`.${name}{background-image:${images(steps, refused).join()}}`);
+    ladders.insertRule(`.${name}{background-image:${images(steps, own).join()}}`);
   }
   return `ladder ${name}`;
 }

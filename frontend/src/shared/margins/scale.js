@@ -18,6 +18,9 @@ export const STEPS = [
   {from: 20, light: ['#1f5690', '#ffffff'], dark: ['#1f4c7b', '#f0f7ff'], print: ['#7bb0dc', '#000000']},
 ];
 
+/** The step whose colour a cell has that holds with no margin to show. */
+const HOLDS = 5;
+
 /** Index of the step a margin in dB belongs to. */
 export function stepOf(margin) {
   return STEPS.findLastIndex((step) => margin >= step.from);
@@ -33,17 +36,21 @@ export function stepRange(index) {
   return `${signed(low)} to ${signed(high)}`;
 }
 
-/** The steps as custom properties --step-N and --step-N-ink of an element, for light, dark and print. */
+/**
+ * The steps as custom properties --step-N and --step-N-ink of an element, for light, dark and print; --step-holds as
+ * one more.
+ */
 export function scaleCss(selector = ':root') {
   const screen = STEPS.map(
     ({light, dark}, i) =>
       `--step-${i}:light-dark(${light[0]},${dark[0]});--step-${i}-ink:light-dark(${light[1]},${dark[1]});`,
   );
   const paper = STEPS.map(({print}, i) => `--step-${i}:${print[0]};--step-${i}-ink:${print[1]};`);
-  return `${selector}{${screen.join('')}}\n@media print{${selector}{${paper.join('')}}}\n`;
+  const holds = `--step-holds:var(--step-${HOLDS});--step-holds-ink:var(--step-${HOLDS}-ink);`;
+  return `${selector}{${screen.join('')}${holds}}\n@media print{${selector}{${paper.join('')}}}\n`;
 }
 
 /** Rules that paint any element by its data-step attribute. */
-export const STEP_RULES = STEPS.map(
-  (_, i) => `[data-step="${i}"]{background-color:var(--step-${i});color:var(--step-${i}-ink)}`,
-).join('\n');
+export const STEP_RULES = [...STEPS.keys(), 'holds']
+  .map((step) => `[data-step="${step}"]{background-color:var(--step-${step});color:var(--step-${step}-ink)}`)
+  .join('\n');

@@ -16,8 +16,8 @@ export function viewOf(fragment, views) {
   return views.includes(named) ? named : views[0];
 }
 
+export const unknownWords = (unknown) =>
+  `This link holds what the page does not know: ${unknown.join(', ')}. Everything else is restored.`;
+
 /** What a reader is told about the parts of a link that the page can't read; nothing where there are none. */
-export const unknownNotice = (unknown) =>
-  unknown.length > 0 && {
-    text: `This link holds what the page does not know: ${unknown.join(', ')}. Everything else is restored.`,
-  };
+export const unknownNotice = (unknown) => unknown.length > 0 && {text: unknownWords(unknown)};

@@ -5,7 +5,7 @@
 
 const ENTRY = {
   families: ({id, name}) => ({id, name}),
-  cables: ({id, name, dielectric, outer_diameter_m: diameter}) => ({id, name, dielectric, diameter_m: diameter.value}),
+  cables: ({id, name}) => ({id, name}),
   bands: ({id, name, regions}) => ({id, name, regions: Object.keys(regions).sort()}),
   modes: (mode) => mode,
 };
@@ -25,8 +25,8 @@ function laidOver(list, builtIn, packs) {
 /**
  * @import {StartData} from './start-data.js'
  *
- * @typedef {Pick<StartData, 'families' | 'cables' | 'bands' | 'modes' | 'conditions' | 'cable_dielectrics'
- *   | 'installations' | 'noise_environments'> & {powers_w: number[]}} Lists
+ * @typedef {Pick<StartData, 'families' | 'cables' | 'bands' | 'modes' | 'conditions' | 'installations'
+ *   | 'noise_environments' | 'antenna_views'> & {powers_w: number[]}} Lists
  *
  * @param {StartData} start
  * @param {{text: string}[]} packs - those in force, which the core has taken
@@ -34,15 +34,15 @@ function laidOver(list, builtIn, packs) {
  */
 export function listsOf(start, packs) {
   const read = packs.map(({text}) => JSON.parse(text));
-  const {conditions, cable_dielectrics, installations, noise_environments} = start;
+  const {conditions, installations, noise_environments, antenna_views} = start;
   const powers = read.findLast(({default_powers_w: given}) => given?.length)?.default_powers_w;
   const overlaid = Object.keys(OF_PACK).map((list) => [list, laidOver(list, start[list], read)]);
   return {
     .../** @type {Pick<StartData, keyof typeof OF_PACK>} */ (Object.fromEntries(overlaid)),
     conditions,
-    cable_dielectrics,
     installations,
     noise_environments,
+    antenna_views,
     powers_w: powers ?? start.requests.matrix.powers_w.default,
   };
 }

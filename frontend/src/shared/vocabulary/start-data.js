@@ -31,12 +31,12 @@
  * @property {(Entry & {regions: string[]})[]} bands
  * @property {Entry[]} families
  * @property {Mode[]} modes
- * @property {Entry[]} cable_dielectrics
  * @property {(Entry & {added_resistance_ohm: {value: number}})[]} conditions
  * @property {string[]} cautions
- * @property {(Entry & {dielectric: string, diameter_m: number})[]} cables
+ * @property {Entry[]} cables
  * @property {(Entry & {least_vibration: string})[]} installations
  * @property {Entry[]} noise_environments
+ * @property {Entry[]} antenna_views
  * @property {{values: Record<string, {unit: string, min: number, max: number}>, house_limit: Fields, kinds: string[],
  *   seen: string[], most_bytes: number}} pack - what a pack may hold
  * @property {Record<Operation, number>} longest_s - how long an answer may take

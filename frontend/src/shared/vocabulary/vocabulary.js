@@ -140,9 +140,9 @@ export class Vocabulary {
    * @param {any} value
    */
   spoken(name, value) {
-    if (value === null) return 'not given';
-    if (name.endsWith('added_sealing')) return value ? 'yes' : 'no';
     const {named, options} = this.wordsOf(name);
+    if (value === null) return options?.[''] ?? 'not given';
+    if (name.endsWith('added_sealing')) return value ? 'yes' : 'no';
     if (named) return value.map((id) => named.find((one) => one.id === id)?.name ?? id).join(', ');
     const figure = (number) => digits(this.shown(name, number));
     if (Array.isArray(value)) return `${value.map(figure).join(', ')} ${this.unitOf(name)}`;

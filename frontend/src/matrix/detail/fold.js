@@ -1,0 +1,22 @@
+/** The look of what is folded to a line of numbers with a sentence, its steps inside. */
+import {css} from 'lit';
+
+export const foldStyles = css`
+  details { border: 1px solid var(--line); border-radius: var(--round); }
+  summary {
+    display: flex; flex-wrap: wrap; gap: 4px 10px; align-items: center; min-height: 52px; padding: 6px 12px;
+    cursor: pointer;
+  }
+  summary::marker { content: ''; }
+  summary::after {
+    content: 'steps'; margin-left: auto; color: var(--accent); font-size: 0.85rem; text-decoration: underline;
+  }
+  details[open] summary::after { content: 'fold'; }
+  .number { padding: 3px 8px; border-radius: 5px; font-weight: 700; }
+  p { flex: 1 0 100%; font-size: 0.9rem; }
+  jw-steps { padding: 0 12px 10px; }
+  @media print {
+    summary { min-height: 0; break-inside: avoid; break-after: avoid; }
+    summary::after { display: none; }
+  }
+`;
