@@ -30,7 +30,7 @@ def matrix_of(**scenario: Any) -> Any:
 
 
 def margins(matrix: Any, power: float = FIRST_POWER) -> list[float | None]:
-    """The margins at one power level, family by family; None where the cell is refused."""
+    """The margins at one power level, family by family; None where the cell is refused, and in receive."""
     level = matrix["powers_w"].index(power)
     return [levels[level] for family in matrix["margin_db"] for levels in family]
 
@@ -42,7 +42,25 @@ def decibels(margin: float) -> str:
     return f"{'−' if margin < 0 else '+'}{size}"
 
 
+def return_loss(db: float) -> str:
+    """A return loss as a cell prints it: in whole decibels, halves up."""
+    return f"RL {Decimal(db).quantize(Decimal(1), ROUND_HALF_UP)}"
+
+
+def printed(matrix: Any, power: float = FIRST_POWER) -> Numbers:
+    """What the cells print: a margin or a return loss; None where a word stands for a refusal."""
+    level = matrix["powers_w"].index(power)
+    places = [(row, column) for row in range(len(matrix["families"])) for column in range(len(matrix["columns"]))]
+    return [_printed(matrix, row, column, level) for row, column in places]
+
+
+def _printed(matrix: Any, row: int, column: int, level: int) -> str | None:
+    refused_by, margin = (matrix[name][row][column][level] for name in ("refused_by", "margin_db"))
+    if refused_by >= 0 and matrix["gates"][refused_by]["id"] != "match":
+        return None
+    return return_loss(matrix["return_loss_db"][row][column][0]) if margin is None else decibels(margin)
+
+
 def numbers(power: float = FIRST_POWER, **scenario: Any) -> Numbers:
-    """What the cells print; None where a word stands for a refusal."""
-    found = margins(matrix_of(**scenario), power)
-    return [None if margin is None else decibels(margin) for margin in found]
+    """What the cells of a scenario print."""
+    return printed(matrix_of(**scenario), power)

@@ -21,7 +21,7 @@
       ...colours(cell.querySelector('button')),
     }));
 
-  /** The printed numbers in reading order; null where a word stands instead. */
+  /** The printed margins and return losses in reading order; null where a word stands instead. */
   const numbers = () => cells().map(({text}) => (/\d/.test(text) && !text.startsWith('TE') ? text : null));
 
   /** The element that has the focus, whichever root it is in. */

@@ -50,9 +50,9 @@ def open_cell(page: Page, family: str, band: str) -> Locator:
 
 
 def drawn(page: Page) -> Locator:
-    """The derivation, once both charts are drawn."""
+    """The derivation, once all its charts are drawn."""
     derivation = page.locator("jw-derivation")
-    expect(derivation.locator("jw-chart .main-svg .scatterlayer")).to_have_count(2)
+    expect(derivation.locator("jw-chart .main-svg .scatterlayer")).to_have_count(3)
     expect(derivation.locator("math").first).to_be_visible()
     return derivation
 

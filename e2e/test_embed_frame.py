@@ -36,7 +36,7 @@ def numbers_in(page: Page) -> list[str]:
     """What the cells of the frame print, words for refusals left out."""
     found = page.frame_locator("iframe").locator("jointwise-matrix td .number")
     found.first.wait_for()
-    return [text for text in found.all_text_contents() if text[0] in "+−"]
+    return [text for text in found.all_text_contents() if text[0] in "+−R"]
 
 
 def test_a_frame_shows_the_scenario(club: Website, browser: Browser, address: str) -> None:

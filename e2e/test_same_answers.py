@@ -58,7 +58,7 @@ FIELDS = {
     "vibration": ["vehicle", "severe", "x"],
     "condition": ["worn", "corroded", "new_old"],
     "power_is": ["net", "gross"],
-    "cable_dielectric": ["ptfe", "foam_pe", "wood"],
+    "cable": ["rg_58", "foam_10_mm", "wood"],
     "powers_w": [[0.0], [0.001], [1e5], [], [-1], [1_000_000], [5e-324]],
     "frequencies_hz": [[1e5], [5e10], [1e4], [144e6, 432e6]],
     "added_sealing": [True, False, 1],

@@ -125,7 +125,7 @@ def test_without_scripts_the_tables_can_be_read(engine: Engine) -> None:
         assert verdict in view.run("() => document.body.innerText")
         printed = view.run(
             """() => [...document.querySelectorAll('table.plain')[1].querySelectorAll('td')]
-              .map((cell) => (/^[+−]\\d/.test(cell.innerText) ? cell.firstChild.data : null))"""
+              .map((cell) => (/^([+−]|RL )\\d/.test(cell.innerText) ? cell.firstChild.data : null))"""
         )
         assert printed == numbers()
         assert view.asked() == []

@@ -170,7 +170,7 @@ def test_binding_limit_comes_first(visit: Visit) -> None:
     core_says = core()["limits"]
 
     expect(limits).to_have_count(len(core_says))
-    expect(limits.first).to_contain_text("binding")
+    expect(limits.first.locator(".binds")).to_have_text("limits")
     for shown, limit in zip(limits.all(), core_says, strict=True):
         expect(shown).to_contain_text(f"{expected.decibels(limit['margin_db'])} dB")
         expect(shown).to_contain_text(limit["sentence"])
@@ -198,7 +198,7 @@ def test_steps_name_sources_and_kinds(visit: Visit) -> None:
 
     shown = derivation.locator(f"jw-limit li[data-formula='{step['formula']}']").first
 
-    for put_in in step["inputs"]:
+    for put_in in (put_in for put_in in step["inputs"] if put_in["source"]):
         row = shown.get_by_role("row").filter(has_text=put_in["meaning"])
         expect(row).to_contain_text(put_in["kind"])
         expect(row).to_contain_text(titles[put_in["source"]])
@@ -233,6 +233,44 @@ def test_refused_cell_names_the_gate(visit: Visit) -> None:
     expect(page.locator(f"tr[data-gate={core_says['refused_by']}]")).to_contain_text("refuses")
 
 
+def test_a_missed_match_refuses(visit: Visit) -> None:
+    """Where the return loss asked for is missed, the verdict shows the one there is, and the match opens its steps."""
+    asked = {"family": "uhf", "band": "70cm", "power_w": 100, "return_loss_asked_db": 40}
+    core_says = expected.asked("cell", **asked)
+    assert core_says["refused_by"] == "match"
+    page = visit("#family=uhf&band=70cm&return_loss_asked_db=40")
+
+    derivation = drawn(page)
+
+    loss = expected.return_loss(core_says["match"]["return_loss_db"])
+    expect(derivation.locator(".verdict b")).to_have_text(f"{loss} dB")
+    expect(cell(page, "uhf", "70cm").locator(".number")).to_have_text(loss)
+    expect(derivation.locator("jw-match")).to_contain_text("less than asked for")
+    expect(derivation.locator("jw-match math").first).to_be_visible()
+
+
+def test_the_match_stands_apart_from_the_limits(visit: Visit) -> None:
+    """The return loss has a section of its own with the core's sentence; its steps are a tap away."""
+    match = opened(visit).locator("jw-match")
+
+    expect(match).to_contain_text(core()["match"]["sentence"])
+    match.locator("summary").first.click()
+
+    expect(match.locator("math").first).to_be_visible()
+
+
+@pytest.mark.parametrize(("more", "words"), [("", "customary one"), ("&cable=rg_58", "as given")])
+def test_the_cable_counted_is_named(visit: Visit, more: str, words: str) -> None:
+    """The derivation names the cable it counts and whether it was asked for."""
+    asked = {"cable": "rg_58"} if more else {}
+    name = expected.asked("cell", family=FAMILY, band=BAND, power_w=POWER, **asked)["cable_name"]
+
+    facts = drawn(visit(LINK + more)).locator(".facts")
+
+    expect(facts).to_contain_text(name)
+    expect(facts).to_contain_text(words)
+
+
 def test_both_losses_stand_apart(visit: Visit) -> None:
     """The computed loss, with its four causes, and the published one stand apart with the core's numbers."""
     shown = opened(visit).locator("jw-losses")
@@ -261,23 +299,24 @@ def test_only_a_standard_guarantees(visit: Visit, family: str) -> None:
     expect(guaranteed.locator(".total")).to_have_text("none stated")
 
 
-def test_cross_check_stands_beside_the_rating(visit: Visit) -> None:
-    """The heat limit found from first principles stands beside the rating, and a ratio beyond three is said."""
-    shown = opened(visit).locator("jw-cross-check")
-    check = core()["cross_check"]
+def test_ratings_stand_as_evidence(visit: Visit) -> None:
+    """Every rating stands with its power, its cable, the kind of its source and what it does."""
+    rows = opened(visit).locator("jw-ratings tr[data-role]")
+    ratings = core()["ratings"]
 
-    ratio = shown.get_by_role("row", name="ratio").get_by_role("cell").inner_text()
-
-    assert first_number(ratio) == pytest.approx(check["ratio"], rel=5e-3)
-    assert not check["agrees"]
-    expect(shown).to_contain_text("differ by more than a factor of three")
+    assert len(ratings) > 0
+    for row, rating in zip(rows.all(), ratings, strict=True):
+        expect(row).to_have_attribute("data-role", rating["role"])
+        expect(row.locator(".kind")).to_have_text(rating["kind"])
+        for words in (rating["cable"], rating["sentence"]):
+            expect(row).to_contain_text(words)
 
 
 def test_charts_draw_the_curves(visit: Visit) -> None:
-    """Both charts draw lines and mark the cell, and say in words what they show."""
+    """All charts draw lines and mark the cell, and say in words what they show."""
     charts = opened(visit).locator("jw-chart")
 
-    for chart, along in zip(charts.all(), ("frequency", "power"), strict=True):
+    for chart, along in zip(charts.all(), ("frequency", "power", "frequency"), strict=True):
         lines = chart.locator(".scatterlayer path.js-line")
         expect(lines).to_have_count(2)  # both ends of the ratings
         # against power, on a logarithmic axis, a limit is a straight line
@@ -291,10 +330,11 @@ def test_charts_show_another_limit(visit: Visit) -> None:
     """The charts of a limit that does not bind are a tap away."""
     derivation = opened(visit)
 
-    derivation.get_by_role("group", name="Limit in the charts").get_by_role("button", name="Match").click()
+    derivation.get_by_role("group", name="Limit in the charts").get_by_role("button", name="Voltage").click()
 
-    expect(derivation.get_by_role("img", name="Match margin")).to_have_count(2)
-    expect(derivation.locator("jw-chart .ytitle").first).to_contain_text("match margin, dB")
+    expect(derivation.get_by_role("img", name="Voltage: margin")).to_have_count(2)
+    expect(derivation.locator("jw-chart .ytitle").first).to_contain_text("voltage: margin, dB")
+    expect(derivation.get_by_role("img", name="Return loss")).to_have_count(1)
 
 
 def test_cautions_close_the_derivation(visit: Visit) -> None:

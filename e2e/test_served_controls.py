@@ -50,6 +50,7 @@ CHANGES = {
         {"transmit_share": 0.5},
         "transmit_share=0.5",
     ),
+    "cable": (unfold("Line and cable", choose("cable", "rg_58")), {"cable": "rg_58"}, "cable=rg_58"),
     "impedance": (
         unfold("Line and cable", type_into("system_impedance_ohm", "75")),
         {"system_impedance_ohm": 75},

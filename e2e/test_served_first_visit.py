@@ -51,7 +51,7 @@ def test_colours_are_the_legends(visit: Visit) -> None:
 
 
 def test_refused_cells_say_why(visit: Visit) -> None:
-    """A cell without a margin prints a word, and its spoken name says which check refuses it."""
+    """The spoken name of a refused cell says which check refuses it."""
     page = settled(visit())
     matrix = expected.matrix_of()
     level = matrix["powers_w"].index(expected.FIRST_POWER)
@@ -63,14 +63,15 @@ def test_refused_cells_say_why(visit: Visit) -> None:
     assert len(refusals) > 0
     expect(spoken).to_have_count(len(refusals))
     for button, name in zip(spoken.all(), refusals, strict=True):
-        assert name in button.get_attribute("aria-label")
+        said = "return loss" if name == "Match" else name
+        assert said in button.get_attribute("aria-label")
 
 
 def test_legend_explains_every_check(visit: Visit) -> None:
     """The legend has a line for each check that can mark or refuse a cell."""
     page = settled(visit())
     gates = expected.matrix_of()["gates"]
-    others = ("ladder", "range", "undecided", "differ")
+    others = ("ladder", "range", "undecided", "from memory", "in receive")
 
     words = page.locator("jw-legend dd:visible").all_inner_texts()
 

@@ -152,16 +152,18 @@ def test_legend_explains_what_is_drawn(visit: Visit, size: dict, unfolded: bool)
     expect(legend.get_by_text("undecided").filter(visible=True)).to_have_count(1)
 
 
-def test_far_apart_ways_are_marked_on_a_wide_screen(visit: Visit) -> None:
-    """Where the two ways to the heat limit are far apart, the outlined line of an unfolded cell says so."""
+def test_lower_figures_from_memory_are_marked_on_a_wide_screen(visit: Visit) -> None:
+    """Where a power figure from memory is lower, the outlined line of an unfolded cell with a margin says so."""
     page = settled(visit(**WIDE))
     matrix = expected.matrix_of()
 
     marked = page.evaluate(
-        """() => readers.everywhere('td[data-family] .rung[data-chosen]').map((one) => one.innerText.includes('≠'))"""
+        """() => readers.everywhere('td[data-family] .rung[data-chosen]').map((one) => one.innerText.includes('↓'))"""
     )
 
-    assert marked == [apart for row in matrix["heat_disagrees"] for apart in row]
+    lower = [below for below in matrix["rating_below"] for _ in matrix["columns"]]
+    margins = expected.margins(matrix)
+    assert marked == [below and margin is not None for below, margin in zip(lower, margins, strict=True)]
 
 
 UNCOVERED = """(selector) => {

@@ -434,6 +434,26 @@ def test_receive_costs_are_the_cores(visit: Visit) -> None:
         expect(receive.locator(f"tr[data-id='{name}'] td").first).to_have_text(f"{cost:.2f} dB".replace("-", "−"))
 
 
+def test_what_the_antenna_looks_at_is_asked_and_told(visit: Visit) -> None:
+    """A view asks for what it needs, a temperature takes its place, and bands from 30 MHz up follow the core."""
+    page = opened(visit)
+    receive = page.locator("jw-line-receive")
+
+    receive.locator("#antenna-view").select_option("cold_sky")
+
+    expect(receive.get_by_label("Elevation of its beam")).to_have_value("30")
+    reception = answer(receiver={"antenna_view": "cold_sky"})["reception"]
+    for name, cost in zip(reception["bands"], reception["whole_cost_by_band_db"], strict=True):
+        expect(receive.locator(f"tr[data-id='{name}'] td").first).to_have_text(f"{cost:.2f} dB".replace("-", "−"))
+
+    receive.locator("#antenna-view").select_option("given")
+
+    receive.get_by_label("Noise temperature of the antenna").fill("64")
+    receive.get_by_label("Noise temperature of the antenna").press("Tab")
+    expect(receive.locator(".quiet").first).to_contain_text("Noise at the antenna 64 K")
+    expect(receive.get_by_label("Elevation of its beam")).to_have_count(0)
+
+
 @pytest.mark.parametrize("size", [*SIZES, "wide"])
 def test_nothing_scrolls_sideways(visit: Visit, size: str) -> None:
     """The view fits its screen, with an element unfolded as well."""

@@ -1,6 +1,7 @@
 """The address holds the whole state: links, the history and their mistakes."""
 
 import expected
+import pytest
 from playwright.sync_api import expect
 from reading import assert_numbers, fragment, settled, sheet
 from visits import Visit
@@ -69,11 +70,12 @@ def test_back_closes_an_open_cell(visit: Visit) -> None:
     expect(sheet(page)).to_be_hidden()
 
 
-def test_unknown_field_is_named_and_the_rest_restored(visit: Visit) -> None:
-    """A link with a field the page does not know says which, and restores everything else."""
-    page = visit("#vswr=3&colour=blue")
+@pytest.mark.parametrize("unknown", ["colour=blue", "cable_dielectric=ptfe"])
+def test_unknown_field_is_named_and_the_rest_restored(visit: Visit, unknown: str) -> None:
+    """A link with a field the page does not know, or knows no more, says which, and restores everything else."""
+    page = visit(f"#vswr=3&{unknown}")
 
-    expect(page.get_by_role("status").filter(has_text="colour=blue")).to_be_visible()
+    expect(page.get_by_role("status").filter(has_text=unknown)).to_be_visible()
     assert_numbers(page, expected.numbers(vswr=3))
 
 

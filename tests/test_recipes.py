@@ -85,9 +85,10 @@ kind = "memory"
 
 
 def test_a_family_is_added(sources):
-    """A family is its file, its barrels, its platings, and how it meets others."""
+    """A family is its file with its customary cable, its barrels, its platings, and how it meets others."""
     tables = sources / "calc/catalogue"
-    copy_entry(tables / "interfaces/tnc.toml", "added", order=1000, vswr_typical=1.15, body_diameter_m=16e-3)
+    sizes = {"vswr_typical": 1.15, "body_diameter_m": 16e-3, "customary_cable": '"rg_223"'}
+    copy_entry(tables / "interfaces/tnc.toml", "added", order=1000, **sizes)
     append(tables / "adapters.toml", BARRELS)
     append(tables / "galvanic.toml", PLATINGS)
     append(tables / "matings.toml", MATING)
@@ -124,9 +125,10 @@ kind = "memory"
 
 
 def test_a_cable_and_entries_of_tables_are_added(sources):
-    """A cable is its file and its screen; a mode, a condition, a band is an entry of its table."""
+    """A cable is its file with its build, and its screen; a mode, a condition, a band is an entry of its table."""
     tables = sources / "calc/catalogue"
-    copy_entry(tables / "cables/rg_58.toml", "added", order=1000, outer_diameter_m=5.1e-3)
+    build = {"screen_diameter_m": 3.7e-3, "screen_area_m2": 1.5e-6, "jacket_material": '"pe"'}
+    copy_entry(tables / "cables/rg_58.toml", "added", order=1000, outer_diameter_m=5.1e-3, **build)
     change(tables / "fitting.toml", '"rg_58", "rg_59"', '"rg_58", "added", "rg_59"')
     append(tables / "modes.toml", MODE)
     append(tables / "conditions.toml", CONDITION)

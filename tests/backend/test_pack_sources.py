@@ -164,6 +164,23 @@ def test_a_command_takes_packs(folder):
     assert '"refused_by":"house"' in run("ask", "cell", folder / "cell.json", "--pack", pack).stdout
 
 
+def test_what_stands_for_what_a_pack_leaves_out_is_told(folder):
+    """Checking a pack of an earlier version tells what is no longer used of it, and what is taken instead."""
+    bnc = msgspec.to_builtins(catalogue().interfaces["bnc"])
+    retired = {"altitude_voltage_rms_v": {"value": 375, "source": "rules", "kind": "memory"}}
+    family = {name: one for name, one in bnc.items() if name != "customary_cable"}
+    own = family | retired | {"id": "own", "name": "Own"}
+    pack = folder / "earlier.json"
+    pack.write_text(json.dumps(PACK | {"modes": [], "house_limits": [], "interfaces": [own]}))
+
+    assert run("pack", "check", pack).stdout.splitlines() == [
+        "Invented club, version 1",
+        "  adds interfaces/own",
+        "  Own: altitude_voltage_rms_v is no longer used.",
+        f"  Own: no customary cable is named; {catalogue().cables['rg_8x'].name} is taken.",
+    ]
+
+
 def test_a_pack_is_checked(folder):
     """Checking a pack tells what it adds; a bad one, or one given twice, is refused in one sentence."""
     pack = folder / "club.json"

@@ -11,6 +11,8 @@ from jointwise.calc.matrix.requests import MatrixRequest
 FAMILIES = list(catalogue().interfaces)
 BANDS = ["160m", "20m", "6m", "70cm", "23cm", "3cm"]
 """From the lowest to the highest, present in every Region."""
+LIMIT_FIELDS = ["contact_allowed_w", "cable_allowed_w", "voltage_allowed_w"]
+"""Of a matrix: what each limit alone allows, both ends."""
 POWERS_W = [0.0, 0.1, 5.0, 50.0, 400.0, 1500.0, 100_000.0]
 """In rising order, from receive to the largest that may be asked."""
 
@@ -42,7 +44,7 @@ SITE = st.fixed_dictionaries(
         "vswr": st.floats(1, 20),
         "system_impedance_ohm": st.floats(25, 150),
         "return_loss_asked_db": st.floats(6, 40),
-        "cable_dielectric": st.sampled_from(list(catalogue().cable_dielectrics)),
+        "cable": st.sampled_from([None, *catalogue().cables]),
         "ambient_temperature_c": st.floats(-60, 80),
         "solar_irradiance_w_per_m2": st.floats(0, 1400),
         "altitude_m": st.floats(0, 30_000),

@@ -8,7 +8,7 @@ import pytest
 from examples import EXAMPLES
 from hypothesis import example, given
 from hypothesis import strategies as st
-from scenarios import BANDS, FAMILIES, POWERS_W, STATIONS, examples, numbers, refused, table
+from scenarios import BANDS, FAMILIES, LIMIT_FIELDS, POWERS_W, STATIONS, examples, numbers, refused, table
 
 from jointwise.calc.operations import OPERATIONS, call
 
@@ -50,9 +50,13 @@ def test_a_cell_is_whole(station, family, band, watts):
     """A cell decodes as its own type, with a sentence for every limit and gate."""
     result = answer("cell", **station, family=family, band=band, power_w=watts)
 
-    assert (result.margin_db is None) == (result.refused_by is not None)
+    no_margin = result.refused_by is not None or watts == 0
+    assert (result.margin_db is None) == (result.margin_high_db is None) == no_margin
+    assert sorted(limit.id for limit in result.limits) == ["cable", "contact", "voltage"]
     assert all(limit.sentence for limit in result.limits)
     assert all(gate.sentence for gate in result.gates)
+    assert all(one.sentence for one in result.ratings)
+    assert result.match.sentence
     assert "nan" not in result.verdict
 
 
@@ -65,12 +69,26 @@ def test_the_catalogue_is_whole():
 @given(station=STATIONS)
 @example(station=NO_HEAT_ROOM)
 def test_a_margin_is_missing_only_where_refused(station):
-    """A cell of the matrix has no margin just where a hard gate refuses it, and then no binding limit."""
+    """A cell has no margin just where a hard gate refuses it or one listens, and then no binding limit."""
     result = table(**station)
+    missing = refused(result) | (np.array(POWERS_W) == 0)
 
-    assert (np.isnan(numbers(result.margin_db)) == refused(result)).all()
-    assert (np.isnan(numbers(result.margin_high_db)) == refused(result)).all()
-    assert ((np.array(result.binding) < 0) == refused(result)).all()
+    assert (np.isnan(numbers(result.margin_db)) == missing).all()
+    assert (np.isnan(numbers(result.margin_high_db)) == missing).all()
+    assert ((np.array(result.binding) < 0) == missing).all()
+
+
+@examples(60)
+@given(station=STATIONS)
+@example(station=NO_HEAT_ROOM)
+def test_what_a_limit_allows_is_missing_only_where_all_is_refused(station):
+    """What limits allow, and the return loss, are null just where gates other than the match refuse every power."""
+    result = table(**station)
+    refusals, match = np.array(result.refused_by), [gate.id for gate in result.gates].index("match")
+    refused_anyway = ((refusals >= 0) & (refusals != match)).all(axis=-1)[..., None]
+
+    for field in (*LIMIT_FIELDS, "return_loss_db"):
+        assert (np.isnan(numbers(getattr(result, field))) == refused_anyway).all(), field
 
 
 @examples(40)

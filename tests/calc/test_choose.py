@@ -86,16 +86,34 @@ NAMED = [  # demands, family, name of what it misses, value asked and limit as i
     ({"bands": ["3cm"]}, "uhf", "TE11 cutoff", ["10.5 GHz", "6.341 GHz"]),
     ({"bands": ["3cm"]}, "bnc", "Published figures", ["10.5 GHz", "4 GHz"]),
     ({}, "f", "Receive only", ["100 W", "no standard"]),
-    ({"power_w": 1500}, "sma", "Heat", ["asked 1.5 kW", "allowed "]),
+    (
+        {"power_w": 1500, "mode": "fm"},
+        "bnc",
+        "Heat of the cable",
+        ["asked 1.5 kW", "allowed ", "by the heat of the cable"],
+    ),
+    (
+        {"power_w": 1500, "vswr": 5},
+        "mmcx",
+        "Heat of the contact",
+        ["asked 1.5 kW", "allowed ", "by the heat of the contact"],
+    ),
     ({"power_w": 1500, "vswr": 5}, "mmcx", "Voltage", ["asked 1.5 kW", "allowed "]),
-    ({"bands": ["23cm"]}, "uhf", "Match", ["return loss ", "asked 14 dB"]),
+    ({"bands": ["23cm"]}, "uhf", "Match", ["return loss ", "It has ", "asked: 14 dB"]),
+    (
+        {"bands": ["70cm"], "return_loss_asked_db": 18},
+        "uhf",
+        "Match in doubt",
+        ["return loss ", "It has ", "asked: 18 dB"],
+    ),
     ({"exposure": "immersed"}, "n", "Immersion", ["immersed", "IP"]),
     ({"exposure": "exposed"}, "bnc", "Weather", ["exposed", "sheltered"]),
     ({"vibration": "severe"}, "bnc", "Vibration", ["severe", "vehicle"]),
     ({"matings_per_year": 60}, "n", "Wear", ["600", "500"]),
     ({"cable": "rg_213"}, "sma", "Cable fit", ["10.3 mm", "6.2 mm"]),
     ({"largest_diameter_m": 0.012}, "n", "Room", ["12 mm", "20.3 mm"]),
-    (SCORCHING, "7_16", "Air temperature", ["90 °C with the sun", "allowed: 85 °C"]),
+    (SCORCHING, "7_16", "Air temperature", ["°C with the sun", "allowed: 100 °C"]),  # that of its customary cable
+    (SCORCHING | {"cable": "rg_213"}, "7_16", "Air temperature", ["°C with the sun", "allowed: 85 °C"]),
 ]
 
 
@@ -107,6 +125,33 @@ def test_a_rejection_names_gate_value_and_limit(demands, family, name, words):
 
     assert name in sentences
     assert all(word in sentences[name] for word in words)
+
+
+@examples(30)
+@given(STATIONS, st.floats(6, 40))
+def test_a_match_is_missed_or_in_doubt_by_its_return_loss(station, asked_db):
+    """A family is rejected for its match just where a return loss, the cautious or even the generous, is too small."""
+    for choice in choose(**station, return_loss_asked_db=asked_db)["choices"]:
+        names = {rejection["name"] for rejection in choice["rejections"] if rejection["demand"] == "match"}
+        low, high = choice["return_loss_db"], choice["return_loss_high_db"]
+
+        assert low <= high
+        # of several bands one may miss it and another be in doubt
+        assert ("Match" in names) == (high < asked_db)
+        assert bool(names) == (low < asked_db)
+
+
+@examples(20)
+@given(STATIONS)
+def test_in_receive_there_is_no_margin_and_the_match_ranks(station):
+    """Without power no family has a margin or a limit that binds, and ranks follow the return loss."""
+    choices = choose(**station, use="receive")["choices"]
+    passing = [choice for choice in choices if choice["passes"]]
+    shown = [(choice["rank"], -round(choice["return_loss_db"], 1)) for choice in passing]
+
+    assert all(choice["margin_db"] is choice["margin_high_db"] is choice["binding"] is None for choice in choices)
+    assert all(choice["binding_column"] is None and not choice["undecided"] for choice in choices)
+    assert shown == sorted(shown)
 
 
 @examples(30)
@@ -154,7 +199,7 @@ RELAXED = [  # situation in which nothing passes, the demand named, the field th
     ({"largest_diameter_m": 0.001, "cable": "rg_213"}, "room", "largest_diameter_m", lambda size: 0.01 < size < 0.03),
     ({"return_loss_asked_db": 40, "bands": ["3cm"]}, "match", "return_loss_asked_db", lambda loss: 14 < loss < 40),
     (
-        {"bands": ["20m", "3cm"], "cable": "corrugated_7_8", "power_w": 200},
+        {"bands": ["20m", "3cm"], "cable": "foam_15_mm", "return_loss_asked_db": 20},
         "frequency",
         "bands",
         lambda bands: bands == ["20m"],
@@ -206,15 +251,22 @@ def test_the_plan_comes_first_whether_it_passes_or_not():
 
 
 def test_a_port_that_stays_counts_for_every_other_family():
-    """Behind a fixed UHF port no family shows more room or less loss than the port's own joint."""
-    alone = {choice["family"]: choice for choice in choose(bands=["70cm"], power_w=25)["choices"]}
-    behind = choose(bands=["70cm"], power_w=25, port="uhf")
-    port = alone["uhf"]
+    """Behind a fixed UHF port no family has more margin or less loss than the port's own joint, which is on a panel."""
+    asked = {"bands": ["70cm"], "power_w": 25}
+    alone = {choice["family"]: choice for choice in choose(**asked)["choices"]}
+    behind = choose(**asked, port="uhf")
+    port = next(choice for choice in behind["choices"] if choice["family"] == "uhf")
 
     assert behind["port_doubts"] == ["Customarily used up to 300 MHz. Asked: up to 440 MHz."]
+    assert port["margin_db"] < alone["uhf"]["margin_db"]  # a panel carries no heat away
     for choice in behind["choices"]:
+        family = choice["family"]
         if choice["margin_db"] is not None:
-            assert choice["margin_db"] == pytest.approx(min(alone[choice["family"]]["margin_db"], port["margin_db"]))
+            on_a_panel = next(one for one in choose(**asked, port=family)["choices"] if one["family"] == family)
+            assert choice["margin_db"] == pytest.approx(min(on_a_panel["margin_db"], port["margin_db"]))
+        own_db = alone[family]["loss_db"]
+        assert choice["loss_db"] == pytest.approx(own_db + (port["loss_db"] if family != "uhf" else 0))
+        assert choice["return_loss_db"] == alone[family]["return_loss_db"]
 
 
 def test_wear_says_when_it_runs_out():
@@ -227,7 +279,11 @@ def test_wear_says_when_it_runs_out():
 
 @pytest.mark.parametrize(
     ("demands", "words"),
-    [({"port": "f"}, "is refused: Receive only"), ({"port": "uhf", "bands": ["23cm"]}, "dB over its limit")],
+    [
+        ({"port": "f"}, "is refused: Receive only"),
+        ({"port": "uhf", "bands": ["23cm"]}, "is refused: Match"),
+        ({"port": "mmcx", "power_w": 1500, "vswr": 5}, "dB over its limit"),
+    ],
 )
 def test_behind_a_port_that_can_not_carry_it_nothing_passes(demands, words):
     """Where the port's own joint can't carry the power, every other family is refused for the port."""

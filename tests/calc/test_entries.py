@@ -13,7 +13,8 @@ from jointwise.calc.cell.cell import cell
 from jointwise.calc.cell.requests import CellRequest
 from jointwise.calc.datasheets.datasheets import datasheets
 from jointwise.calc.datasheets.requests import CatalogueRequest
-from jointwise.calc.feedline.cable_ratings import cable_ratings
+from jointwise.calc.physics.cable_table import cable_ratings
+from jointwise.calc.physics.customary import customary_cable
 from jointwise.calc.physics.gates import cable_fits
 
 KINDS = set(Kind.__args__)
@@ -26,8 +27,6 @@ POSITIVE = [
     "bead_length_m",
     "body_diameter_m",
     "body_length_m",
-    "altitude_voltage_rms_v",
-    "cable_conductor_area_m2",
 ]
 POSITIVE_INTERVALS = [
     "rated_frequency_hz",
@@ -35,7 +34,6 @@ POSITIVE_INTERVALS = [
     "proof_voltage_rms_v",
     "centre_contact_resistance_ohm",
     "outer_contact_resistance_ohm",
-    "thermal_time_constant_s",
     "durability_matings",
     "cable_diameter_m",
 ]
@@ -103,8 +101,10 @@ def test_every_source_is_named_by_something():
     named = {value.source for _, value in sourced(catalogue())}
     named |= {formula.source for formula in datasheets(CatalogueRequest()).formulas}
     for family in INTERFACES:
-        limits = cell(CellRequest(family=family, band="2m")).limits
-        named |= {value.source for limit in limits for step in limit.steps for value in step.inputs}
+        answer = cell(CellRequest(family=family, band="2m"))
+        named |= {
+            value.source for part in (*answer.limits, answer.match) for step in part.steps for value in step.inputs
+        }
     named.add(cable_ratings("rg_213", "low").k_1.source)
 
     assert set(catalogue().sources) - named == set()
@@ -140,7 +140,31 @@ def test_every_number_is_positive(family):
 
     assert all(getattr(interface, field).value > 0 for field in POSITIVE)
     assert all(getattr(interface, field).low.value > 0 for field in POSITIVE_INTERVALS)
-    assert interface.usual_cable_diameter_m is None or cable_fits(interface, interface.usual_cable_diameter_m.value)
+
+
+@pytest.mark.parametrize("family", INTERFACES)
+def test_the_customary_cable_fits_the_family(family):
+    """Every family names a customary cable, one of the catalogue that it takes and whose impedance is its own."""
+    interface = INTERFACES[family]
+    cable = catalogue().cables[interface.customary_cable.value]
+
+    assert customary_cable(family) == cable.id
+    assert cable_fits(interface, cable.outer_diameter_m.value)
+    assert cable.impedance_ohm.value == pytest.approx(interface.nominal_impedance_ohm.value, rel=0.05)
+
+
+@pytest.mark.parametrize("family", INTERFACES)
+def test_better_insulators_lose_less(family):
+    """Where a family is also made with better insulators, they lose less."""
+    interface, materials = INTERFACES[family], catalogue().materials
+    kinds = [
+        (interface.dielectric, interface.generous_dielectric),
+        (interface.bead_material, interface.generous_bead_material),
+    ]
+
+    for worse, better in kinds:
+        if better is not None:
+            assert materials[better.value].loss_tangent.value < materials[worse.value].loss_tangent.value
 
 
 @pytest.mark.parametrize("family", INTERFACES)
@@ -152,7 +176,6 @@ def test_intervals_are_the_right_way_round(family):
     for field, interval in intervals.items():
         if isinstance(interval, Interval):
             assert interval.low.value <= interval.high.value, field
-    assert interface.average_power.low.power_w <= interface.average_power.high.power_w
 
 
 @pytest.mark.parametrize("family", INTERFACES)
@@ -167,10 +190,10 @@ def test_the_centre_fits_in_the_bore_and_the_bore_in_the_body(family):
 
 @pytest.mark.parametrize("family", INTERFACES)
 def test_ratings_leave_room_for_heat(family):
-    """Each average-power rating has its contact hotter than its air and no hotter than the part may be."""
+    """Each power listed for a family has its contact hotter than its air and no hotter than the part may be."""
     interface = INTERFACES[family]
 
-    for rating in (interface.average_power.low, interface.average_power.high):
+    for rating in interface.average_power:
         assert rating.ambient_temperature_c < rating.contact_temperature_c
         assert rating.contact_temperature_c <= interface.highest_temperature_c.value
 
@@ -189,9 +212,11 @@ def test_materials_have_what_their_place_needs(family):
     """Platings have a conductivity and permeability, dielectrics a permittivity, loss and heat conduction."""
     interface, materials = INTERFACES[family], catalogue().materials
     platings = [materials[interface.inner_plating.value], materials[interface.outer_plating.value]]
-    fillings = [materials[interface.dielectric.value], materials[interface.bead_material.value]]
+    better = [label for label in (interface.generous_dielectric, interface.generous_bead_material) if label]
+    fillings = [materials[label.value] for label in (interface.dielectric, interface.bead_material, *better)]
 
     assert all(getattr(plating, field) is not None for plating in platings for field in PLATING)
+    assert materials[interface.outer_plating.value].emissivity is not None
     assert all(getattr(filling, field) is not None for filling in fillings for field in DIELECTRIC)
 
 
@@ -212,8 +237,23 @@ def test_a_data_sheet_shows_every_field(family):
     sheet = next(one for one in datasheets(CatalogueRequest()).families if one.id == family)
     fields = {value.field for value in sheet.values}
 
-    assert {*POSITIVE, *POSITIVE_INTERVALS, "average_power", "vswr_limit_at_dc"} <= fields
+    assert {*POSITIVE, *POSITIVE_INTERVALS, "customary_cable", "vswr_limit_at_dc"} <= fields
     assert all(value.sources and value.kinds for value in sheet.values)
+    assert sheet.power == INTERFACES[family].average_power
+
+
+@pytest.mark.parametrize("material", list(catalogue().materials.values()), ids=lambda one: one.id)
+def test_what_a_material_does_with_heat_is_in_range(material):
+    """Heat conduction, heat capacity and emissivity are what solids can have, the low end first."""
+    conduction, capacity, emissivity = (
+        material.thermal_conductivity_w_per_m_k,
+        material.heat_capacity_j_per_m3_k,
+        material.emissivity,
+    )
+
+    assert conduction is None or 0.02 <= conduction.low.value <= conduction.high.value <= 430
+    assert capacity is None or 5e5 <= capacity.value <= 5e6
+    assert emissivity is None or 0.01 <= emissivity.low.value <= emissivity.high.value <= 1
 
 
 @pytest.mark.parametrize("region", ["1", "2", "3"])

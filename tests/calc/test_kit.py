@@ -224,7 +224,7 @@ def test_a_75_ohm_adapter_does_not_join_50_ohm_ports():
 
 REASONS = [  # ports, request, reason, words
     ([port("f", "plug"), port("f", "jack")], {}, "port", "no standard gives it"),
-    ([port("mmcx", "jack", 30e6, 1e4), port("mmcx", "plug", 30e6, 1e4)], {}, "port", "over its"),
+    ([port("mmcx", "jack", 30e6, 1e4), port("mmcx", "plug", 30e6, 1e4)], {}, "port", "over the limit by voltage"),
     ([port("n", "plug", 30e9), port("n", "jack", 30e9)], {}, "port", "TE11 cutoff"),
     ([port("uhf", "jack"), port("mmcx", "jack")], {"most_in_series": 1}, "series", "It takes 2 adapters"),
     ([port("uhf", "jack"), port("n", "jack")], {"most_loss_db": 0.01, "condition": "corroded"}, "loss", "0.01 dB"),

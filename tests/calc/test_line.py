@@ -14,15 +14,17 @@ from scenarios import examples
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.errors import InputError
-from jointwise.calc.feedline.cable import CableModel
-from jointwise.calc.feedline.cable_ratings import cable_ratings
+from jointwise.calc.feedline.cable import cable_model
 from jointwise.calc.feedline.elements import FeedlineRequest
 from jointwise.calc.feedline.feedline import feedline_of
 from jointwise.calc.formulas.line import power_ratio
 from jointwise.calc.formulas.noise import lossy_noise_factor, system_noise_factor
 from jointwise.calc.operations import call
-from jointwise.calc.physics.limits import dissipation, worst_section
-from jointwise.calc.physics.ratings import family_ratings
+from jointwise.calc.physics.cable_table import cable_ratings
+from jointwise.calc.physics.customary import customary_cable
+from jointwise.calc.physics.dissipation import dissipation
+from jointwise.calc.physics.family_ratings import family_ratings
+from jointwise.calc.physics.limits import worst_section
 from jointwise.calc.physics.scenario import Scenario
 from jointwise.calc.physics.station import station_of
 from jointwise.calc.waves.two_port import drive, scattering
@@ -113,15 +115,15 @@ def test_a_line_passes_as_much_from_either_end(request):
 @examples(15)
 @given(request=LINES)
 def test_double_power_costs_three_decibels(request):
-    """At double the power every margin of heat and voltage is 3.01 dB lower, and that of the match the same."""
+    """At double the power every margin is 3.01 dB lower, and the return loss of each part the same."""
     power = min(request["power_w"], 50_000.0)
     one, two = (ask("line", **request | {"power_w": times * power})["parts"] for times in (1, 2))
 
     for before, after in zip(one, two, strict=True):
         for limit, margin in before["margin_by_limit_db"].items():
-            fall = 0.0 if limit == "match" else DOUBLE_DB
-            expected = None if margin is None else pytest.approx(margin - fall, abs=AGREE)
+            expected = None if margin is None else pytest.approx(margin - DOUBLE_DB, abs=AGREE)
             assert after["margin_by_limit_db"][limit] == expected
+        assert after["return_loss_db"] == before["return_loss_db"]
 
 
 @examples(20)
@@ -135,7 +137,7 @@ def test_the_largest_power_leaves_no_margin(request, data):
     at = data.draw(st.sampled_from(within))
     again = ask("line", **request | {"power_w": parts[at]["largest_power_w"]})["parts"][at]
 
-    margins = [again["margin_by_limit_db"][limit] for limit in ("heat", "voltage")]
+    margins = again["margin_by_limit_db"].values()
 
     assert min(margin for margin in margins if margin is not None) == pytest.approx(0, abs=AGREE)
 
@@ -151,8 +153,9 @@ def test_the_line_is_as_strong_as_its_weakest_part(request):
         assert answer["margin_db"] is answer["largest_power_w"] is None
         assert parts[answer["weakest"]]["refused_by"]
     else:
-        assert answer["margin_db"] == min(part["margin_db"] for part in parts if part["margin_db"] is not None)
-        assert answer["margin_db"] == parts[answer["weakest"]]["margin_db"]
+        margins = [part["margin_db"] for part in parts if part["margin_db"] is not None]
+        assert answer["margin_db"] == min(margins, default=None)
+        assert not margins or answer["margin_db"] == parts[answer["weakest"]]["margin_db"]
         largest = [part["largest_power_w"] for part in parts if part["largest_power_w"] is not None]
         assert answer["largest_power_w"] == min(largest, default=None)
 
@@ -187,31 +190,38 @@ def test_more_vswr_never_helps_a_long_cable():
         for vswr in (1.0, 1.2, 2.0, 5.0, 20.0, 100.0)
     ]
 
-    for limit in ("heat", "voltage"):
+    for limit in ("cable", "voltage"):
         assert (np.diff([one[limit] for one in margins]) < 0).all(), limit
 
 
-@pytest.mark.parametrize(("field", "values"), [("ambient_temperature_c", [-40, 0, 40, 70]), ("altitude_m", [0, 3e3])])
-def test_warmer_or_thinner_air_never_helps(field, values):
-    """Margins of joints, and the heat margin of a matched cable, never rise with air temperature or altitude."""
+SITES = [
+    ("ambient_temperature_c", [-40, 0, 40, 70]),
+    ("altitude_m", [0, 3e3]),
+    ("solar_irradiance_w_per_m2", [0, 500, 1000]),
+]
+
+
+@pytest.mark.parametrize(("field", "values"), SITES)
+def test_warmer_or_thinner_air_or_sun_never_helps(field, values):
+    """Margins of joints, and of a matched cable, never rise with air temperature, altitude or sun."""
     rows = []
     for value in values:
         joints = line(elements=[JOINT, PART, {"kind": "joint", "family": "uhf"}], **{field: value})["parts"]
         cable = line(elements=[CABLE], load=MATCHED, **{field: value})["parts"][0]
-        rows.append([one["margin_by_limit_db"][limit] for one in joints for limit in ("heat", "voltage")])
-        rows[-1].append(cable["margin_by_limit_db"]["heat"])
+        rows.append([one["margin_by_limit_db"][limit] for one in joints for limit in one["margin_by_limit_db"]])
+        rows[-1].append(cable["margin_by_limit_db"]["cable"])
 
     assert (np.diff(rows, axis=0) <= AGREE).all()
     assert (np.diff(rows, axis=0) < 0).any()
 
 
-def test_in_receive_only_the_match_counts():
-    """At 0 W no heat, no voltage, no heat or voltage margin; losses are those of the same line on the air."""
+def test_in_receive_no_power_limit_counts():
+    """At 0 W there is no heat, no voltage and no margin; losses are those of the same line on the air."""
     quiet, loud = line(power_w=0), line()
 
     assert quiet["loss_db"] == loud["loss_db"]
     assert quiet["largest_power_w"] == loud["largest_power_w"]
-    assert {part["binding"] for part in quiet["parts"]} == {"match", None}
+    assert {part["binding"] for part in quiet["parts"]} == {None}
     assert quiet["delivered_w"] == max(part["lost_w"] for part in quiet["parts"]) == 0
 
 
@@ -226,19 +236,19 @@ def test_net_power_is_what_goes_in():
     assert net["input"] == pytest.approx(forward["input"])
 
 
-def cable_model(cable, length, **ratings):
+def run(cable, length, **ratings):
     """The cautious model of a cable in an ordinary station, with some of its ratings exchanged."""
-    return CableModel(cable_ratings(cable, "low")._replace(**ratings), length, station_of(Scenario()))
+    return cable_model(cable_ratings(cable, "low")._replace(**ratings), length, station_of(Scenario()))
 
 
 def test_a_cable_without_loss_repeats_its_load_every_half_wave():
     """Without loss a cable of another impedance shows its load again after half a wave, and after a hundred."""
     frequency = np.array([1e8])
-    half = np.pi / cable_model("rg_59", 1.0).constants(frequency)[2][0]
+    half = np.pi / run("rg_59", 1.0, k_1=0.0, k_2=0.0, clad=(None,)).constants(frequency)[2][0]
     load = np.array([0.4 - 0.5j])
 
     for waves in (1, 100):
-        port = cable_model("rg_59", waves * half, k_1=0.0, k_2=0.0, clad=(None,)).two_port(frequency)
+        port = run("rg_59", waves * half, k_1=0.0, k_2=0.0, clad=(None,)).two_port(frequency)
         assert drive([port], load, 50.0, net=False).reflection(50.0)[0] == pytest.approx(load, abs=AGREE)
 
 
@@ -260,7 +270,7 @@ def densest(model, waves, frequency):
 )
 def test_the_worst_place_of_a_cable_is_found(cable, hertz, length, reflection, angle):
     """A cable's stress is the greatest along it, also where loss shifts the maxima and where there is none inside."""
-    frequency, model = np.array([10**hertz]), cable_model(cable, 10**length)
+    frequency, model = np.array([10**hertz]), run(cable, 10**length)
     load = np.array([reflection * np.exp(1j * angle)])
     waves = drive([model.two_port(frequency)], load, 50.0, net=False)
     stress = model.stress(waves, 0, frequency)
@@ -280,7 +290,7 @@ def test_a_cable_measured_is_the_cable():
     """A cable's own scattering parameters as a measured part give the loss and input of the cable in its place."""
     fields = {key: value for key, value in STATION.items() if key != "band"} | {"frequency_hz": 1e8}
     frequencies = np.array([1e7, 1e8, 1e9])
-    model = CableModel(cable_ratings("rg_213", "low"), 20.0, station_of(Scenario()))
+    model = run("rg_213", 20.0)
     s = np.moveaxis(np.array(scattering(model.two_port(frequencies), 75.0)), 0, -1).reshape(-1, 2, 2)
     measured = {"kind": "measured", "touchstone": touchstone(frequencies, s, 75.0)}
     elements = [measured if one is CABLE else one for one in STATION["elements"]]
@@ -335,7 +345,7 @@ SHORT_JOINT_DB = 0.005
 
 
 def dielectric_weight_db(family, frequency):
-    """How much cooler a joint is in the cell, which takes the dielectric's share as that of a wave matched to it."""
+    """The most that a joint is cooler in the cell, which takes the dielectric's share as of a wave matched to it."""
     here, view = station_of(Scenario()), family_ratings(family, "low")
     shares = dissipation(view, frequency, 0.0, here.impedance_ohm)
     section, _ = worst_section(view, frequency, here.impedance_ohm)
@@ -344,18 +354,28 @@ def dielectric_weight_db(family, frequency):
 
 
 @pytest.mark.parametrize("family", TRANSMITTING)
-def test_a_lone_short_joint_has_the_margins_of_its_cell(family):
-    """A joint short against the wave, before a matched load, has its cell's margins but for the dielectric's share."""
-    site = {"frequency_hz": 1.8e6, "power_w": 100.0, "mode": "carrier"}
-    cell = ask("cell", family=family, vswr=1.0, cable_dielectric="ptfe", **site)
+def test_a_short_joint_between_its_cables_has_the_margins_of_its_cell(family):
+    """A joint short against the wave, between its customary cables and before a matched load, heats as in its cell."""
+    site = {"frequency_hz": 1.8e6, "power_w": 100.0, "mode": "carrier", "solar_irradiance_w_per_m2": 500.0}
+    cable = customary_cable(family)
+    impedance = catalogue().cables[cable].impedance_ohm.value
+    site |= {"system_impedance_ohm": impedance}
+    cell = ask("cell", family=family, vswr=1.0, **site)
     expected = {limit["id"]: limit["margin_db"] for limit in cell["limits"]}
-    expected["heat"] -= dielectric_weight_db(family, 1.8e6)
+    piece = {"kind": "cable", "cable": cable, "length_m": 0.01}
 
-    part = ask("line", elements=[{"kind": "joint", "family": family}], load=MATCHED, **site)["parts"][0]
+    near, joint, far = ask("line", elements=[piece, {"kind": "joint", "family": family}, piece], load=MATCHED, **site)[
+        "parts"
+    ]
 
-    assert part["margin_by_limit_db"] == pytest.approx(expected, abs=SHORT_JOINT_DB)
-    assert part["margin_by_limit_db"]["match"] == pytest.approx(expected["match"], abs=AGREE)
-    assert part["allowed_temperature_c"] == cell["allowed_temperature_c"]
+    weight = abs(dielectric_weight_db(family, 1.8e6)) + SHORT_JOINT_DB
+    assert joint["margin_by_limit_db"]["contact"] == pytest.approx(expected["contact"], abs=weight)
+    assert joint["margin_by_limit_db"]["voltage"] == pytest.approx(expected["voltage"], abs=SHORT_JOINT_DB)
+    assert near["margin_by_limit_db"]["cable"] == pytest.approx(expected["cable"], abs=2 * SHORT_JOINT_DB)
+    assert joint["allowed_temperature_c"] == cell["allowed_temperature_c"]
+    assert joint["return_loss_db"] == pytest.approx(cell["match"]["return_loss_db"], abs=AGREE)
+    assert joint["temperature_c"] >= near["temperature_c"] - 0.01
+    assert far["temperature_c"] == pytest.approx(cell["cable_temperature_c"], abs=0.1)
 
 
 @pytest.mark.parametrize("element", range(len(STATION["elements"])))
@@ -363,9 +383,7 @@ def test_the_steps_reproduce_the_margins(element):
     """The calls behind an element's margins end, over both ends of the ratings, in the margins shown."""
     answer = line(explain=element)
     parts = [part for part in answer["parts"] if part["element"] == element]
-    shown = {
-        margin for part in parts for limit, margin in part["margin_by_limit_db"].items() if margin and limit != "match"
-    }
+    shown = {margin for part in parts for limit, margin in part["margin_by_limit_db"].items() if margin}
 
     reached = {step["result"]["value"] for step in answer["steps"] if step["formula"] == "margin"}
 
@@ -500,7 +518,7 @@ def reception(**fields):
     return line(**fields)["reception"]
 
 
-@pytest.mark.parametrize("frequency_hz", [1.9e6, 28.5e6, 145e6])
+@pytest.mark.parametrize("frequency_hz", [1.9e6, 28.5e6])
 def test_system_noise_of_a_matched_line_is_the_recommendations(frequency_hz):
     """A matched line's system noise is that of Recommendation ITU-R P.372 for a line of its loss and temperature."""
     answer = ask(
@@ -523,6 +541,88 @@ def test_system_noise_of_a_matched_line_is_the_recommendations(frequency_hz):
     assert answer["system_noise_db"] == pytest.approx(10 * math.log10(expected), abs=AGREE)
     alone = external + power_ratio(7.0) - 1
     assert answer["whole_cost_db"] == pytest.approx(10 * math.log10(expected / alone), abs=AGREE)
+
+
+def listening(frequency_hz, loss_db=0.0, **receiver):
+    """The reception of a matched part at 290 K before a receiver."""
+    return ask(
+        "line",
+        elements=[{"kind": "part", "loss_db": loss_db}],
+        load=MATCHED,
+        frequency_hz=frequency_hz,
+        ambient_temperature_c=16.85,
+        receiver=receiver,
+    )["reception"]
+
+
+def test_a_request_without_a_view_looks_at_the_horizon():
+    """Left out, the antenna looks at the horizon from 30 MHz up; below the environment alone counts."""
+    for frequency_hz in (14.2e6, 145e6, 10.368e9):
+        assert listening(frequency_hz) == listening(frequency_hz, antenna_view="horizon", environment="rural")
+    below, above = (listening(hertz)["heard"] for hertz in (29.9e6, 30e6))
+    assert (below, above) == ("Rural; what the antenna looks at counts from 30 MHz up", "Horizon; rural")
+
+
+@pytest.mark.parametrize("frequency_hz", [1.9e6, 28.5e6])
+def test_below_thirty_megahertz_the_view_is_of_no_account(frequency_hz):
+    """On short wave every view hears the same."""
+    horizon, *skies = (listening(frequency_hz, antenna_view=view) for view in ("horizon", "sky", "cold_sky"))
+
+    assert all(sky["antenna_temperature_k"] == horizon["antenna_temperature_k"] for sky in skies)
+
+
+def test_noise_powers_add():
+    """On 2 m over the horizon galactic and man-made noise stand on top of the warm earth, each with its power."""
+    kelvin = {
+        place: listening(145e6, environment=place)["antenna_temperature_k"]
+        for place in ("galactic", "rural", "residential")
+    }
+    man_made = {
+        place: 290 * 10 ** ((median - 27.7 * math.log10(145)) / 10)
+        for place, median in (("rural", 67.2), ("residential", 72.5))
+    }
+    galactic = 290 * 10 ** ((52.0 - 23.0 * math.log10(145)) / 10)
+
+    for place, temperature in man_made.items():
+        assert kelvin[place] - kelvin["galactic"] == pytest.approx(temperature, rel=1e-9)
+    assert 0.9 * 290 < kelvin["galactic"] - galactic < 290
+
+
+def test_a_given_temperature_is_what_comes_in():
+    """A temperature given outright counts in its band, in dB and in kelvin; the other bands keep their view."""
+    given, viewed = (
+        listening(432e6, antenna_view="sky", noise_figure_db=1.0, **more)
+        for more in ({"antenna_temperature_k": 64.0}, {})
+    )
+    places = given["bands"]
+
+    assert (given["heard"], viewed["heard"]) == ("Antenna temperature as given", "Sky, 30° up; rural")
+    assert given["antenna_temperature_k"] == 64.0
+    assert given["external_noise_db"] == pytest.approx(10 * math.log10(64 / 290), abs=AGREE)
+    assert given["system_temperature_k"] == pytest.approx(64 + 290 * (power_ratio(1.0) - 1), rel=1e-9)
+    costs = (answer["half_decibel_cost_by_band_db"] for answer in (given, viewed))
+    differing = [place for place, one, other in zip(places, *costs, strict=True) if one != other]
+    assert differing == ["70cm"]
+
+
+@pytest.mark.parametrize("noise_figure_db", [0.5, 1.0, 6.0])
+def test_a_decibel_of_line_on_three_centimetres_costs_about_a_decibel(noise_figure_db):
+    """Over the horizon on 10 GHz the antenna is about as warm as the line, which costs little more than its loss."""
+    answer = listening(10.368e9, loss_db=1.0, noise_figure_db=noise_figure_db)
+
+    assert 270 < answer["antenna_temperature_k"] < 290
+    assert 1.0 < answer["whole_cost_db"] < 1.1
+
+
+def test_the_sky_grows_colder_upwards():
+    """The higher the antenna looks the less air is in its way; the horizon is warmer than any sky."""
+    for frequency_hz in (1.296e9, 10.368e9):
+        kelvin = [
+            listening(frequency_hz, antenna_view="sky", elevation_deg=up)["antenna_temperature_k"]
+            for up in (0, 5, 10, 30, 90)
+        ]
+        assert kelvin == sorted(kelvin, reverse=True)
+        assert kelvin[0] < listening(frequency_hz, elevation_deg=90)["antenna_temperature_k"]
 
 
 def test_a_line_without_loss_costs_nothing_on_receive():
@@ -614,6 +714,9 @@ BAD_LINES = [  # fields, field named, words of the sentence
     ({"explain": 7}, "explain", "7; allowed: 0 to 6"),
     ({"explain": -1}, "explain", "-1; allowed: a whole number from 0 to 59"),
     ({"receiver": {"environment": "moon"}}, "receiver.environment", '"moon"; allowed: one of city,'),
+    ({"receiver": {"antenna_view": "moon"}}, "receiver.antenna_view", '"moon"; allowed: one of horizon,'),
+    ({"receiver": {"elevation_deg": 91}}, "receiver.elevation_deg", "91; allowed: "),
+    ({"receiver": {"antenna_temperature_k": 0}}, "receiver.antenna_temperature_k", "0; allowed: "),
     (
         {"receiver": {"preamplifier": {"before_element": 9}}},
         "receiver.preamplifier.before_element",

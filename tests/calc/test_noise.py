@@ -40,6 +40,27 @@ def test_an_environment_has_a_range_and_a_spread(place):
     assert entry.fall_per_decade_db.value > 0
 
 
+def test_views_share_out_the_pattern():
+    """The horizon sees most of the earth and all that man makes, the skies little of both."""
+    views = catalogue().antenna_views
+    horizon, sky, cold = views.values()
+
+    assert list(views) == ["horizon", "sky", "cold_sky"]
+    assert 1 > horizon.earth_share.value > 0.5 > sky.earth_share.value == cold.earth_share.value > 0
+    assert horizon.man_made_share.value == 1 > sky.man_made_share.value == cold.man_made_share.value > 0
+    assert (horizon.elevation_deg.value, sky.elevation_deg, cold.elevation_deg) == (0, None, None)
+
+
+def test_the_air_is_listed_by_frequency():
+    """The loss of the air stands in rising frequency, from 30 MHz to the highest that a line is asked for."""
+    points = catalogue().atmospheres["standard_air"].zenith_attenuation
+    frequencies = [point.frequency_hz for point in points]
+
+    assert frequencies == sorted(set(frequencies))
+    assert (frequencies[0], frequencies[-1]) == (30e6, 50e9)
+    assert all(point.db > 0 for point in points)
+
+
 @examples(100)
 @given(external=EXTERNAL, loss=LOSS, more=st.floats(0.01, 10), receiver=RECEIVER, temperature=TEMPERATURE)
 def test_more_loss_is_more_noise(external, loss, more, receiver, temperature):

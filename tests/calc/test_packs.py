@@ -37,6 +37,30 @@ def band(**edges):
     return {"id": "own", "name": "Own band", "regions": {"1": usual | edges}}
 
 
+POWER = "interfaces[0].average_power[0]"
+RATING = {
+    "power_w": 100,
+    "frequency_hz": 1e9,
+    "ambient_temperature_c": 40,
+    "contact_temperature_c": 85,
+    "altitude_m": 0,
+    "source": "sheet",
+    "kind": "datasheet",
+}
+
+
+def built(**changed):
+    """A pack's own cable: RG-58 with other layers, or another temperature of its only power."""
+    rg_58 = built_in("cables", "rg_58")
+    power = {name: changed.pop(name) for name in list(changed) if name in rg_58["power"][0]}
+    return rg_58 | {
+        "id": "own",
+        "name": "Own",
+        "build": rg_58["build"] | changed,
+        "power": [rg_58["power"][0] | power],
+    }
+
+
 REFUSED = [
     ({"extra": 1}, "extra", "only the fields"),
     ({"__proto__": {}}, "__proto__", "only the fields"),
@@ -80,7 +104,38 @@ REFUSED = [
         "cables[0].dielectric",
         "solid_pe",
     ),
-    ({"cables": [built_in("cables", "rg_58", id="own", name="Own", power=[])]}, "cables[0].power", "1 to 100"),
+    ({"interfaces": [family(customary_cable=value("rope"))]}, "interfaces[0].customary_cable.value", "one of rg_174"),
+    (
+        {"interfaces": [family(generous_dielectric=value("copper"))]},
+        "interfaces[0].generous_dielectric.value",
+        "ptfe",
+    ),
+    ({"interfaces": [family(average_power=[RATING | {"cable": "rope"}])]}, f"{POWER}.cable", "one of rg_174"),
+    ({"interfaces": [family(average_power=[RATING | {"power_w": 0}])]}, f"{POWER}.power_w", "0.001 to 1e+06"),
+    ({"interfaces": [family(average_power=[RATING | {"source": "nowhere"}])]}, f"{POWER}.source", "a source of"),
+    (
+        {"interfaces": [family(average_power=[RATING | {"contact_temperature_c": 40}])]},
+        f"{POWER}.contact_temperature_c",
+        "above the air, 40 °C",
+    ),
+    ({"interfaces": [family(average_power=RATING)]}, "interfaces[0].average_power", "a list"),
+    (
+        {"cables": [built(conductor_temperature_c=40)]},
+        "cables[0].power[0].conductor_temperature_c",
+        "above the air, 40 °C",
+    ),
+    *(
+        ({"cables": [built(**{layer: changed})]}, f"cables[0].build.{layer}.value", allowed)
+        for layer, changed, allowed in [
+            ("inner_diameter_m", value(3e-3), "less than dielectric_diameter_m, 0.00295"),
+            ("dielectric_diameter_m", value(3.6e-3), "no more than screen_diameter_m, 0.00355"),
+            ("screen_diameter_m", value(5e-3), "no more than the cable's outer_diameter_m, 0.00495"),
+            ("inner_area_m2", value(0), "1e-09 to 0.01 m²"),
+            ("inner_metal", value("ptfe_foam"), "one of "),
+            ("screen_metal", value("unobtainium"), "copper"),
+            ("jacket_material", value("velvet"), "pvc"),
+        ]
+    ),
     ({"cables": [clad((60e6, 0.05))]}, "cables[0].attenuation", "below those fitted"),
     ({"cables": [clad((1e6, 0.001))]}, "cables[0].attenuation", "more slowly than its root"),
     ({"cables": [clad((2e6, 0.03), (1e6, 0.0285))]}, "cables[0].attenuation", "by frequency"),
@@ -121,6 +176,13 @@ def test_a_bad_pack_is_refused_with_its_path(fields, path, allowed):
 
     assert refusal.value.field == f"0.json: {path}"
     assert allowed in refusal.value.allowed
+
+
+def test_a_cable_needs_no_power_and_no_build():
+    """Powers are evidence, so a cable may have none; what it is built of may be left out too."""
+    packed = edition(cables=[built_in("cables", "rg_58", id="own", name="Own", power=[], build=None)])
+
+    assert ask("cell", packed, family="bnc", band="2m", cable="own")["margin_db"] is not None
 
 
 @pytest.mark.parametrize(

@@ -6,12 +6,13 @@ import numpy as np
 import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
-from scenarios import BANDS, FAMILIES, POWERS_W, STATIONS, examples, table
+from scenarios import BANDS, FAMILIES, LIMIT_FIELDS, POWERS_W, STATIONS, examples, table
 
 from jointwise.calc.cell.cell import cell
 from jointwise.calc.cell.curves import FREQUENCIES_HZ
 from jointwise.calc.cell.curves import POWERS_W as CURVE_POWERS_W
 from jointwise.calc.cell.requests import CellRequest
+from jointwise.calc.physics.customary import customary_cable
 
 SAME = 1e-12
 
@@ -64,25 +65,39 @@ def test_a_cell_binds_and_refuses_as_the_matrix(station, place):
     failed = [gate.id for gate in alone.gates if not gate.passed and not gate.hard]
 
     assert alone.refused_by == (None if refusal < 0 else result.gates[refusal].id)
-    assert index < 0 or result.limits[index] == next(limit.id for limit in alone.limits if limit.binding)
+    if index >= 0:
+        assert result.limits[index] == next(limit.id for limit in alone.limits if limit.binding)
+    assert (index >= 0) == (alone.margin_db is not None)
     assert failed == [gate.id for bit, gate in enumerate(result.gates) if at(result.marks, cell_at) >> bit & 1]
 
 
 @examples(150)
 @given(station=STATIONS, place=PLACES)
 def test_a_cell_has_the_limits_of_the_matrix(station, place):
-    """The powers that heat and voltage allow, and the match margin, are the matrix's where both are given."""
+    """What each limit allows, and the return loss of the joint alone, are the matrix's where both are given."""
     result, alone, cell_at = both_forms(station, place)
-    limits = {limit.id: limit for limit in alone.limits}
+    told = {f"{limit.id}_allowed_w": (limit.allowed_w, limit.allowed_high_w) for limit in alone.limits}
+    told["return_loss_db"] = alone.match.return_loss_db, alone.match.return_loss_high_db
 
-    if alone.refused_by is None:
-        for limit, field in (("heat", "heat_allowed_w"), ("voltage", "voltage_allowed_w")):
-            low, high = at(getattr(result, field), cell_at[:2])
-            assert same(limits[limit].allowed_w, low)
-            assert same(limits[limit].allowed_high_w, high)
-        low, high = at(result.match_margin_db, cell_at[:2])
-        assert same(limits["match"].margin_db, low)
-        assert same(limits["match"].margin_high_db, high)
+    assert set(told) == {*LIMIT_FIELDS, "return_loss_db"}
+    for field, ends in told.items():
+        given_ends = at(getattr(result, field), cell_at[:2])
+        if alone.refused_by is None or given_ends[0] is not None:
+            assert all(same(own, other) for own, other in zip(ends, given_ends, strict=True)), field
+
+
+@examples(60)
+@given(station=STATIONS, place=PLACES)
+def test_a_cell_is_of_the_cable_asked_for_or_the_customary_one(station, place):
+    """A cell names its cable and whether it was asked for; naming the customary one changes no number."""
+    _, alone, (_, column, power) = both_forms(station, place)
+    named = station | {"cable": alone.cable_id}
+    again = cell(CellRequest(**named, family=place[0], band=BANDS[column], power_w=POWERS_W[power]))
+
+    assert alone.cable_given == (station.get("cable") is not None)
+    assert alone.cable_id == (station.get("cable") or customary_cable(place[0]))
+    assert again.limits == alone.limits
+    assert (again.cable_given, again.match) == (True, alone.match)
 
 
 @examples(150)
@@ -99,12 +114,16 @@ def test_a_cell_has_the_largest_power_of_the_matrix(station, place):
 
 @examples(60)
 @given(station=STATIONS, place=PLACES)
-def test_the_cross_check_flags_the_cells_of_the_matrix(station, place):
-    """The two ways to the heat limit disagree in a cell just where the matrix says so."""
-    result, alone, cell_at = both_forms(station, place)
+def test_a_figure_from_memory_is_lower_in_the_cell_as_in_the_matrix(station, place):
+    """A family is marked just where a rating of its cell, not documented, would come to less than what is computed."""
+    result, alone, (row, _, _) = both_forms(station, place)
+    limits = {limit.id: limit.allowed_w for limit in alone.limits}
+    lower = [
+        one for one in alone.ratings if one.role == "not documented" and one.here_w < limits[one.part] * (1 - SAME)
+    ]
 
-    if alone.cross_check.rating_allowed_w > 0:
-        assert alone.cross_check.agrees != at(result.heat_disagrees, cell_at[:2])
+    if min(limits["contact"], limits["cable"]) > 0:
+        assert result.rating_below[row] == bool(lower)
 
 
 @examples(60)
@@ -117,17 +136,23 @@ def test_curves_against_frequency_pass_through_the_cell(station, family, spot):
     for limit in alone.limits:
         assert same(alone.curves.margin_by_frequency_db[limit.id][spot], limit.margin_db)
         assert same(alone.curves.margin_high_by_frequency_db[limit.id][spot], limit.margin_high_db)
+    assert same(alone.curves.return_loss_by_frequency_db[spot], alone.match.return_loss_db)
+    assert same(alone.curves.return_loss_high_by_frequency_db[spot], alone.match.return_loss_high_db)
 
 
 @examples(60)
 @given(station=STATIONS, family=st.sampled_from(FAMILIES), power=st.floats(0.1, 10_000))
 def test_curves_against_power_pass_through_the_cell(station, family, power):
-    """The curves against power are straight lines of 10 dB a decade through the cell; the match is level."""
+    """The curves against power are straight lines of 10 dB a decade through the cell, at both ends."""
     alone = cell(CellRequest(**station, family=family, band="2m", power_w=power))
+    falls = np.array([10 * log10(watts / power) for watts in CURVE_POWERS_W])
 
     for limit in alone.limits:
-        curve = alone.curves.margin_by_power_db[limit.id]
-        if limit.margin_db is not None:
-            slope = 0 if limit.id == "match" else 10
-            expected = [limit.margin_db - slope * log10(watts / power) for watts in CURVE_POWERS_W]
-            assert np.array(curve, dtype=float) == pytest.approx(np.array(expected), rel=SAME, abs=1e-11)
+        both = (
+            (alone.curves.margin_by_power_db, limit.margin_db),
+            (alone.curves.margin_high_by_power_db, limit.margin_high_db),
+        )
+        for curves, margin_db in both:
+            if margin_db is not None:
+                curve = np.array(curves[limit.id], dtype=float)
+                assert curve == pytest.approx(margin_db - falls, rel=SAME, abs=1e-11)

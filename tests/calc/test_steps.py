@@ -21,14 +21,19 @@ CELLS = st.builds(
 
 
 def all_steps(result):
-    """Every recorded step of a cell: of its limits, the cross-check and the air gap."""
+    """Every recorded step of a cell: of its limits, its match and the air gap."""
     limits = [step for limit in result.limits for step in limit.steps]
-    return limits + result.cross_check.steps + result.air_breakdown
+    return limits + result.match.steps + result.air_breakdown
+
+
+def at_end(steps, formula, end):
+    """The calls of a formula at one end of the ratings, in order."""
+    return [step for step in steps if step.formula == formula and step.end == end]
 
 
 def last(steps, formula, end):
     """The last call of a formula at one end of the ratings."""
-    return next(step for step in reversed(steps) if step.formula == formula and step.end == end)
+    return at_end(steps, formula, end)[-1]
 
 
 def put_in(step, symbol):
@@ -48,9 +53,9 @@ def test_a_step_recomputes(result):
 @examples(50)
 @given(result=CELLS)
 def test_a_step_that_decides_lies_in_the_range_of_its_formula(result):
-    """What the limits and the cross-check of a cell that no gate refuses put into a formula, its declaration allows."""
-    for limit in (*result.limits, result.cross_check) if result.refused_by is None else ():
-        for step in limit.steps:
+    """What the limits and the match of a cell that no gate refuses put into a formula, its declaration allows."""
+    for part in (*result.limits, result.match) if result.refused_by is None else ():
+        for step in part.steps:
             put_in = {value.symbol: value.value for value in step.inputs}
             assert FORMULAS[step.formula].allows(*put_in.values()), (step.formula, put_in)
 
@@ -67,42 +72,64 @@ def test_a_step_names_the_letters_of_its_formula(result):
             assert value.unit == declared.symbols[value.symbol].unit
 
 
-@pytest.mark.parametrize(("limit", "formula"), [("heat", "heat_allowed_power"), ("voltage", "voltage_allowed_power")])
+@pytest.mark.parametrize(
+    ("limit", "formula"),
+    [("contact", "heat_allowed_power"), ("cable", "heat_allowed_power"), ("voltage", "voltage_allowed_power")],
+)
 @examples(30)
 @given(result=CELLS)
-def test_the_last_step_of_a_power_limit_is_its_margin(limit, formula, result):
-    """At each end the allowed power and the margin of a limit are the results of its last such steps."""
+def test_a_limit_is_what_its_steps_end_with(limit, formula, result):
+    """At each end the allowed power is the least such step of a limit, and the margin its last one."""
     shown = next(one for one in result.limits if one.id == limit)
     low, high = ((shown.margin_db, shown.allowed_w), (shown.margin_high_db, shown.allowed_high_w))
 
     for end, (margin, allowed) in (("low", low), ("high", high)):
-        assert last(shown.steps, formula, end).result.value == allowed
+        assert min(step.result.value for step in at_end(shown.steps, formula, end)) == allowed
         if margin is not None:
+            assert put_in(last(shown.steps, "margin", end), "P_a") == allowed
             assert last(shown.steps, "margin", end).result.value == margin
 
 
 @examples(30)
 @given(result=CELLS)
-def test_the_last_step_of_the_match_is_its_margin(result):
-    """The match margin is the result of the match's last step at each end."""
-    match = next(one for one in result.limits if one.id == "match")
+def test_the_return_loss_is_that_of_the_last_steps(result):
+    """Return loss, and what it has over the one asked for, are the last steps of the match at each end."""
+    match = result.match
 
-    assert last(match.steps, "match_margin", "low").result.value == match.margin_db
-    assert last(match.steps, "match_margin", "high").result.value == match.margin_high_db
+    for end, return_loss in (("low", match.return_loss_db), ("high", match.return_loss_high_db)):
+        assert last(match.steps, "return_loss", end).result.value == return_loss
+        assert last(match.steps, "match_margin", end).result.value == return_loss - match.asked_db
+
+
+@pytest.mark.parametrize("limit", ["contact", "cable"])
+@examples(50)
+@given(result=CELLS)
+def test_a_temperature_agrees_with_the_margin_of_its_heat(limit, result):
+    """The rise of contact or cable by power, raised by its margin, just reaches the allowed temperature."""
+    heat = next(one for one in result.limits if one.id == limit)
+
+    if heat.margin_db is not None:
+        step = last(heat.steps, "temperature_reached", "low")
+        without_power = put_in(step, "t_a") + put_in(step, "dt_s")
+        at_limit = without_power + (step.result.value - without_power) * 10 ** (heat.margin_db / 10)
+        allowed_c = getattr(result, {"contact": "", "cable": "cable_"}[limit] + "allowed_temperature_c")
+        assert step.result.value == getattr(result, f"{limit}_temperature_c")
+        assert at_limit == pytest.approx(allowed_c, rel=1e-9, abs=1e-9)
 
 
 @examples(50)
 @given(result=CELLS)
-def test_the_contact_temperature_agrees_with_the_heat_margin(result):
-    """The contact's rise by power, raised by the heat margin, just reaches the allowed temperature."""
-    heat = next(one for one in result.limits if one.id == "heat")
+def test_the_contact_is_never_cooler_than_the_conductor_soldered_to_it(result):
+    """At the power that the contact allows, the conductor soldered to it is no hotter than the contact may get."""
+    limits = {limit.id: limit for limit in result.limits}
+    cable = last(limits["cable"].steps, "temperature_reached", "low")
+    watts = limits["contact"].allowed_w
+    cable_c = put_in(cable, "t_a") + put_in(cable, "dt_s") + watts * put_in(cable, "D_m") * put_in(cable, "u")
 
-    if heat.margin_db is not None:
-        step = last(heat.steps, "contact_temperature", "low")
-        without_power = put_in(step, "t_a") + put_in(step, "dt_s")
-        at_limit = without_power + (step.result.value - without_power) * 10 ** (heat.margin_db / 10)
-        assert step.result.value == result.contact_temperature_c
-        assert at_limit == pytest.approx(result.allowed_temperature_c, rel=1e-9, abs=1e-9)
+    assert watts <= limits["cable"].allowed_w
+    assert limits["contact"].allowed_high_w <= limits["cable"].allowed_high_w
+    assert watts == 0 or cable_c <= result.allowed_temperature_c + 1e-9
+    assert put_in(cable, "dt_s") > 0 or result.contact_temperature_c >= result.cable_temperature_c - 1e-9
 
 
 @examples(50)
@@ -129,12 +156,17 @@ def test_every_source_of_a_derivation_is_listed(result):
 @examples(30)
 @given(result=CELLS)
 def test_the_binding_limit_comes_first(result):
-    """Limits come binding first, and the binding one has the smallest conservative margin."""
+    """The binding limit comes first and has the smallest margin; in receive none binds and they keep their order."""
     margins = [limit.margin_db for limit in result.limits if limit.margin_db is not None]
 
-    assert [limit.binding for limit in result.limits] == [True, False, False]
-    assert result.limits[0].margin_db == min(margins)
-    assert result.margin_db in (None, min(margins))
+    if result.power_w == 0:
+        assert not margins
+        assert [limit.id for limit in result.limits if not limit.binding] == ["contact", "cable", "voltage"]
+        assert result.margin_db is result.margin_high_db is None
+    elif margins:
+        assert [limit.binding for limit in result.limits] == [True, False, False]
+        assert result.limits[0].margin_db == min(margins)
+        assert result.margin_db in (None, min(margins))
 
 
 @examples(50)

@@ -67,7 +67,8 @@ def test_the_bad_joint_is_named(kind):
 
     assert check.finding == "suspect"
     assert check.suspect == drawn.joint
-    assert check.noise == pytest.approx(NOISE, rel=0.5)
+    # how far a cable is wet is searched in steps, and what they leave counts as noise
+    assert check.noise == pytest.approx(NOISE, rel=0.75 if kind == "water" else 0.5)
 
 
 def test_the_size_of_a_resistance_is_found():

@@ -22,8 +22,8 @@ TABLES = {
     "mode": "modes",
     "condition": "conditions",
     "cable": "cables",
-    "cable_dielectric": "cable_dielectrics",
     "environment": "noise_environments",
+    "antenna_view": "antenna_views",
     "installation": "installations",
 }
 """Fields that hold an id, and the catalogue's table it is looked up in."""

@@ -9,6 +9,7 @@ from urllib.parse import parse_qs
 import msgspec
 
 from jointwise.backend.texts import request_body
+from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import Document
 from jointwise.calc.operations import OPERATIONS, call
@@ -68,12 +69,23 @@ PACK = (
     '"house_limits":[{"id":"low","power_w":50,"interfaces":["bnc"],"reason":"Old.","source":"a","kind":"memory"}]}'
 )
 
+
+def _earlier_pack() -> str:
+    """A pack as an earlier version had it: both ends of a family's power, a field that is no longer used."""
+    family = msgspec.to_builtins(catalogue().interfaces["bnc"]) | {"id": "own", "name": "Own", "customary_cable": None}
+    rating = {"power_w": 100, "frequency_hz": 1e9, "ambient_temperature_c": 40, "contact_temperature_c": 85}
+    end = rating | {"altitude_m": 0, "source": "memory", "kind": "memory"}
+    family["average_power"] = {"low": end, "high": end | {"power_w": 300}}
+    family["altitude_voltage_rms_v"] = {"value": 375, "source": "memory", "kind": "memory"}
+    return json.dumps({"id": "old", "name": "Old club", "version": "1", "sources": [], "interfaces": [family]})
+
+
 PARSERS = {
     "touchstone": Parser(lambda data: read_touchstone(data.decode("utf-8", "replace"), "file"), list(SEEDS.values())),
     "matrix": Parser(_asking("matrix"), ['{"families":["n"],"bands":["2m"],"powers_w":[1,100],"vswr":2}']),
     "line": Parser(_asking("line"), [json.dumps(LINE)]),
     "sweep": Parser(_asking("sweep"), [json.dumps(SWEEP)]),
-    "pack": Parser(lambda data: edition_of([Document("pack.json", data)]), [PACK]),
+    "pack": Parser(lambda data: edition_of([Document("pack.json", data)]), [PACK, _earlier_pack()]),
     "query": Parser(
         _by_query, ["families=n,sma&powers_w=0,100&vswr=3&on_time_s=null", "bands=&frequencies_hz=1e9&region=2"]
     ),

@@ -3,7 +3,17 @@ import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {cellFragment} from '../../frontend/src/choose/cell.js';
 import {choicesCsv} from '../../frontend/src/choose/csv.js';
-import {marksOf, planWords, rankWords, rangeWords, wearWords, weatherWords} from '../../frontend/src/choose/reading.js';
+import {
+  bindingWords,
+  marginWords,
+  marksOf,
+  planWords,
+  rankWords,
+  rangeWords,
+  stepNameOf,
+  wearWords,
+  weatherWords,
+} from '../../frontend/src/choose/reading.js';
 import {valuesOf} from '../../frontend/src/shared/export/values.js';
 import {refusedField, refusedWords} from '../../frontend/src/shared/fields/refused.js';
 import {given} from '../../frontend/src/shared/state/given.js';
@@ -19,17 +29,13 @@ const MATRIX = {
     vswr: 1.5,
     exposure: 'indoor',
     vibration: 'none',
-    cable_dielectric: 'solid_pe',
+    cable: null,
     cable_diameter_m: null,
     family: null,
   },
   ...{band: null, frequency_hz: null, bands: ['20m', '2m'], frequencies_hz: [], power_w: 100, powers_w: [0, 100, 400]},
 };
 const CATALOGUE = {
-  cables: [
-    {id: 'rg_213', name: '10.3 mm', dielectric: 'solid_pe', diameter_m: 0.0103},
-    {id: 'ptfe', name: '5 mm', dielectric: 'ptfe', diameter_m: 0.005},
-  ],
   installations: [
     {id: 'fixed', name: 'fixed', least_vibration: 'none'},
     {id: 'mast', name: 'mast', least_vibration: 'vehicle'},
@@ -61,7 +67,9 @@ function choice(more = {}) {
       margin_db: 3.14,
       margin_high_db: 5,
       undecided: false,
-      binding: 'heat',
+      binding: 'contact',
+      return_loss_db: 25.7,
+      return_loss_high_db: 30,
     },
     ...{
       binding_column: '4 m',
@@ -114,10 +122,10 @@ test('a family leads to its cell with what installation and weather bring along,
   });
 });
 
-test('the cable in use says insulation and diameter', () => {
+test('the cable in use leads along', () => {
   const found = fragmentOf(choice(), {...REQUEST, cable: 'ptfe'});
 
-  assert.deepEqual([found.cable_dielectric, found.cable_diameter_m, found.cable], ['ptfe', '0.005', undefined]);
+  assert.deepEqual([found.cable, found.cable_diameter_m], ['ptfe', undefined]);
 });
 
 test('a spot frequency leads to a column of its own', () => {
@@ -160,6 +168,25 @@ test('the plan is told against the best', () => {
   assert.equal(planWords('x', {choices: [], passing: []}), '');
 });
 
+test('a margin names what limits it; where there is none, the return loss stands or the family is refused', () => {
+  const none = {margin_db: null, margin_high_db: null, binding: null, binding_column: null};
+  const refusedBy = (demand) => choice({...none, rejections: [{demand, name: '', hard: true, sentence: ''}]});
+  const shown = (one) => [marginWords(one), stepNameOf(one), bindingWords(one)];
+
+  assert.deepEqual(shown(choice()), ['+3.1 dB', 5, 'limited by its contact on 4 m']);
+  assert.deepEqual(shown(choice(none)), ['RL 26', 'holds', '']);
+  assert.deepEqual(shown(refusedBy('match')), ['RL 26', 'refused', '']);
+  assert.deepEqual(shown(refusedBy('frequency')), ['refused', 'refused', '']);
+});
+
+test('in receive the plan is told by its rank alone', () => {
+  const best = choice({family: 'hn', name: 'HN', margin_db: null});
+  const say = (rank) => planWords('n', {choices: [choice({rank, margin_db: null}), best], passing: ['n', 'hn']});
+
+  assert.equal(say(2), 'Your plan, N, meets every demand: rank 2 of 2.');
+  assert.equal(say(1), 'Your plan, N, meets every demand, and none ranks above it.');
+});
+
 test('wear, weather, range and marks are said in words', () => {
   assert.equal(
     wearWords({needed: 50, good_for: 500, runs_out_after_years: null}),
@@ -191,7 +218,7 @@ test('the file has a line for each family with what it misses', () => {
 
   const [heads, first, second, end] = text.split('\r\n');
   assert.match(heads, /^family,passes,rank,margin_db,.*,missed$/);
-  assert.match(first, /^N,true,1,3\.14,5,false,heat,4 m,/);
+  assert.match(first, /^N,true,1,3\.14,5,false,contact,4 m,25\.7,30,/);
   assert.match(second, /^"N, 75",.*,Too hot\. Too wet\.$/);
   assert.equal(end, '');
 });

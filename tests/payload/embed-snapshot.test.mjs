@@ -4,21 +4,21 @@
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {LONGEST_TEXT, readSnapshot} from '../../frontend/src/embed/snapshot.js';
-import {wordsFor} from '../../frontend/src/embed/words.js';
+import {conditionsIn, printedIn, wordsFor} from '../../frontend/src/embed/words.js';
 import {snippet} from '../../frontend/src/matrix/website/snippet.js';
 
 const symbol = (name, unit) => ({symbol: name, meaning: 'a meaning', unit});
 
-/** One family on one band at two powers, with one step to each limit. */
+/** One family on one band at two powers, with one step to each limit and to the match. */
 const small = () => ({
-  format: 'jointwise snapshot 1',
+  format: 'jointwise snapshot 2',
   request: {mode: 'ssb', vswr: 1.5, bands: ['2m'], cable_diameter_m: null, added_sealing: false},
   names: {mode: 'SSB, conversation'},
   matrix: {
     families: [{id: 'n', name: 'N', summary: 'a summary', receive_only: false, gate_reasons: {weather: 'not sealed'}}],
     columns: [{id: '2m', name: '2 m', low_hz: 144e6, high_hz: 146e6}],
     powers_w: [0, 100],
-    limits: ['heat', 'voltage', 'match'],
+    limits: ['contact', 'cable', 'voltage'],
     gates: [
       {id: 'te11', name: 'TE11 cutoff', hard: true},
       {id: 'weather', name: 'Weather', hard: false},
@@ -29,10 +29,11 @@ const small = () => ({
     refused_by: [[[0, -1]]],
     marks: [[[0, 2]]],
     undecided: [[[false, false]]],
-    heat_disagrees: [[false]],
-    heat_allowed_w: [[[589, 2600]]],
+    rating_below: [false],
+    contact_allowed_w: [[[589, 2600]]],
+    cable_allowed_w: [[[700, 900]]],
     voltage_allowed_w: [[[6500, null]]],
-    match_margin_db: [[[10, 17]]],
+    return_loss_db: [[[24, 31]]],
     largest_power_w: [[589]],
   },
   derivations: {
@@ -63,7 +64,7 @@ const small = () => ({
     ],
     steps: [[1, 0, [0], 589]],
     chains: [[0]],
-    cells: [[[0, 0, 0]]],
+    cells: [[[0, 0, 0, 0]]],
   },
   cautions: ['Take care.'],
 });
@@ -94,7 +95,7 @@ test('what is not declared stays behind', () => {
 test('misshapen parts are refused by their place', () => {
   /** @type {[path: string, value: any, words: string][]} */
   const cases = [
-    ['format', 'jointwise snapshot 9', 'format must be "jointwise snapshot 1"'],
+    ['format', 'jointwise snapshot 9', 'format must be "jointwise snapshot 2"'],
     ['names.mode', 7, 'names.mode must be a text of at most 200 characters'],
     ['cautions', 'care', 'cautions must be a list of 0 to 30'],
     ['request', [], 'request must be an object of at most 60 fields'],
@@ -105,12 +106,15 @@ test('misshapen parts are refused by their place', () => {
     ['matrix.binding', [[[0, 3]]], 'matrix.binding[0][0][1] must be a whole number from -1 to 2'],
     ['matrix.refused_by', [[[2, 0]]], 'matrix.refused_by[0][0][0] must be a whole number from -1 to 1'],
     ['matrix.marks', [[[4, 0]]], 'matrix.marks[0][0][0] must be a whole number from 0 to 3'],
-    ['matrix.limits', ['heat'], 'matrix.limits must be a list of 3'],
+    ['matrix.limits', ['voltage'], 'matrix.limits must be a list of 3'],
+    ['matrix.limits', ['cable', 'heat', 'voltage'], 'matrix.limits[1] must be one of contact, cable, voltage'],
+    ['matrix.rating_below', [true, false], 'matrix.rating_below must be a list of 1'],
     ['derivations.steps', [[9, 0, [0], 1]], 'derivations.steps[0][0] must be a whole number from 0 to 1'],
     ['derivations.steps', [[0, 0, [0], 1]], 'derivations.steps[0][2] must be a list of 2'],
     ['derivations.values', [[1, 1, 0]], 'derivations.values[0][1] must be a whole number from -1 to 0'],
     ['derivations.chains', [[5]], 'derivations.chains[0][0] must be a whole number from 0 to 0'],
-    ['derivations.cells', [[[0, 0, 1]]], 'derivations.cells[0][0][2] must be a whole number from 0 to 0'],
+    ['derivations.cells', [[[0, 0, 0]]], 'derivations.cells[0][0] must be a list of 4'],
+    ['derivations.cells', [[[0, 0, 0, 1]]], 'derivations.cells[0][0][3] must be a whole number from 0 to 0'],
     ['derivations.formulas', [], 'derivations.formulas must be a list of 1 to 300'],
   ];
   for (const [path, value, words] of cases) {
@@ -209,4 +213,31 @@ test('every language is whole', () => {
   for (const part of ['fields', 'choices', 'limits'])
     assert.deepEqual(Object.keys(german[part]), Object.keys(english[part]), part);
   assert.deepEqual(Object.keys(german), Object.keys(english));
+});
+
+/** What is read of a cell that the match refuses. */
+const MISSED = {
+  family: {name: 'UHF'},
+  column: {name: '70 cm'},
+  power: 100,
+  margin: null,
+  returnLoss: 8.4,
+  returnLossHigh: 9.6,
+  refusedBy: {id: 'match', name: 'Match', hard: true},
+  marks: [],
+};
+
+test('a cell that the match refuses prints its return loss in every language, and both ends of it are told', () => {
+  const [english, german] = ['en', 'de'].map(wordsFor);
+
+  assert.deepEqual([printedIn(english, MISSED), printedIn(german, MISSED)], ['RL 8', 'RL 8']);
+  assert.match(english.verdict(MISSED), /^Refused: .*8\.4 dB .*9\.6 dB .*less than asked for\.$/);
+  assert.match(german.verdict(MISSED), /^Ausgeschlossen: .*8,4 dB, .*9,6 dB, weniger als verlangt\.$/);
+});
+
+test('the conditions name the cable counted', () => {
+  const cable = (request, names) => Object.fromEntries(conditionsIn(wordsFor('en'), {request, names})).Cable;
+
+  assert.equal(cable({cable: 'rg_213'}, {cable: '10.3 mm, solid'}), '10.3 mm, solid');
+  assert.equal(cable({cable: null}, {}), 'the usual one of each connector');
 });

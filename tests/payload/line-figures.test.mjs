@@ -10,7 +10,7 @@ import {
   lossSteps,
   waveFigure,
 } from '../../frontend/src/line/answer/figures.js';
-import {contrast, contrastWords} from '../../frontend/src/line/answer/reception.js';
+import {contrast, contrastWords, noiseWords} from '../../frontend/src/line/answer/reception.js';
 import {boundWords, placeIn, readElement, spokenPart} from '../../frontend/src/line/reading.js';
 import {nameOf} from '../../frontend/src/shared/lines/names.js';
 import {lossWords} from '../../frontend/src/shared/text/loss.js';
@@ -23,7 +23,7 @@ const part = (element, name, more = {}) => ({
   loss_db: 0.5,
   margin_db: 5,
   margin_high_db: 6,
-  binding: 'heat',
+  binding: 'contact',
   undecided: false,
   refused_by: null,
   refusal: '',
@@ -202,6 +202,35 @@ test('the sentence on receive holds the numbers of its two bands', () => {
     /On 40m this line loses up to 1\.0 dB and costs nothing one would notice on receive \(0\.02 dB\)/,
   );
   assert.match(words, /0\.01 dB of signal over noise on 40m.*0\.60 dB on 70cm/);
+});
+
+test('what comes in by the antenna is told in kelvin where it is a number one would say', () => {
+  /** @type {any} - what is read of it */
+  const reception = {
+    heard: 'Sky, 30° up; rural',
+    external_noise_db: -5.93,
+    system_noise_db: -0.76,
+    antenna_temperature_k: 74.04,
+    system_temperature_k: 243.6,
+  };
+
+  assert.equal(
+    noiseWords(reception),
+    'Sky, 30° up; rural. Noise at the antenna 74 K, with line and receiver 244 K. ' +
+      'Over k·T₀·b: −5.9 dB at the antenna, −0.8 dB with line and receiver.',
+  );
+  const loud = {
+    heard: 'Rural',
+    external_noise_db: 43.79,
+    system_noise_db: 43.8,
+    antenna_temperature_k: 6.9e6,
+    system_temperature_k: 7e6,
+  };
+  assert.equal(
+    noiseWords({...reception, ...loud}),
+    'Rural. Over k·T₀·b: +43.8 dB at the antenna, +43.8 dB with line and receiver.',
+  );
+  assert.equal(noiseWords({...reception, system_noise_db: null}), '');
 });
 
 test('without two bands to set against each other nothing is claimed', () => {

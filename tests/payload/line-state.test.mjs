@@ -46,7 +46,12 @@ const TABLE = {
     resistance_ohm: number(0, 1e6),
     reactance_ohm: number(-1e6, 1e6, {default: 0}),
   },
-  receiver: {noise_figure_db: number(0, 60, {default: 6})},
+  receiver: {
+    noise_figure_db: number(0, 60, {default: 6}),
+    antenna_view: {type: 'choice', choices: ['horizon', 'sky'], nullable: false, default: 'horizon'},
+    elevation_deg: number(0, 90, {default: 30}),
+    antenna_temperature_k: number(1, 1e9, {nullable: true}),
+  },
   preamplifier: {before_element: number(0, 59), gain_db: number(0, 60, {default: 15})},
   station: {
     power_w: number(0, 1e5, {default: 100}),
@@ -67,6 +72,14 @@ test('an edit of a field changes that field alone and leaves the old document wh
   assert.deepEqual(after[1], {...elements[1], length_m: 5});
   assert.equal(after[0], elements[0]);
   assert.equal(JSON.stringify(FIRST_DOCUMENT), before);
+});
+
+test('a view takes the place of a temperature of the antenna', () => {
+  const given = edited(FIRST_DOCUMENT, {kind: 'receiver', changes: {antenna_temperature_k: 40}});
+  const viewed = edited(given, {kind: 'receiver', changes: {antenna_view: 'sky', antenna_temperature_k: null}});
+
+  assert.deepEqual(currentOf(given).request.receiver, {antenna_temperature_k: 40});
+  assert.deepEqual(currentOf(viewed).request.receiver, {antenna_view: 'sky'});
 });
 
 test('a field set to nothing is left out', () => {

@@ -69,7 +69,7 @@ test('kept packs that can not be read are set aside, and the page goes on withou
     '{',
     '{"own": 5, "server": []}',
     JSON.stringify({own: [{text: '[]', on: true}], server: []}),
-    JSON.stringify({own: [{text: pack('a', {cables: [{id: 'x', name: 'X'}]}), on: true}], server: []}),
+    JSON.stringify({own: [{text: pack('a', {bands: [{id: 'x', name: 'X'}]}), on: true}], server: []}),
   ];
   for (const text of bad) {
     const store = storage({'jointwise-packs': text});

@@ -11,14 +11,13 @@ const START = Object.freeze({
     {id: 'n', name: 'N'},
     {id: 'bnc', name: 'BNC'},
   ],
-  cables: [{id: 'rg_213', name: 'RG-213', dielectric: 'solid_pe', diameter_m: 0.0103}],
+  cables: [{id: 'rg_213', name: 'RG-213'}],
   bands: [
     {id: '20m', name: '20 m', regions: ['1', '2', '3']},
     {id: '4m', name: '4 m', regions: ['1']},
   ],
   modes: [{id: 'ssb', name: 'SSB'}],
   conditions: [],
-  cable_dielectrics: [],
   installations: [],
   noise_environments: [],
 });
@@ -57,7 +56,7 @@ const PACK = {
     {id: 'seven', name: '7 mm'},
   ],
   bands: [{id: '8m', name: '8 m', regions: {2: {}, 1: {}}}],
-  cables: [{id: 'hard', name: 'Hardline', dielectric: 'air', outer_diameter_m: {value: 0.022, source: 'own'}}],
+  cables: [{id: 'hard', name: 'Hardline', outer_diameter_m: {value: 0.022, source: 'own'}}],
   default_powers_w: [0, 5],
 };
 const made = (...packs) =>
@@ -92,12 +91,7 @@ test('a pack takes the place of an entry or adds one, says so, and leaves the st
     {id: 'seven', name: '7 mm (pack Club)'},
   ]);
   assert.deepEqual(lists.bands.at(-1), {id: '8m', regions: ['1', '2'], name: '8 m (pack Club)'});
-  assert.deepEqual(lists.cables.at(-1), {
-    id: 'hard',
-    dielectric: 'air',
-    diameter_m: 0.022,
-    name: 'Hardline (pack Club)',
-  });
+  assert.deepEqual(lists.cables.at(-1), {id: 'hard', name: 'Hardline (pack Club)'});
   assert.deepEqual(first.matrix.powers_w, [0, 5]);
   assert.deepEqual(vocabulary.fieldOf('joint.family').choices, ['n', 'bnc', 'seven']);
   assert.deepEqual(START, before);
@@ -125,7 +119,8 @@ test('numbers are shown and spoken in the unit of the page', () => {
   assert.equal(vocabulary.shown('cable.diameter_m', 0.0103), 10.3);
   assert.equal(vocabulary.spoken('cable.diameter_m', 0.0103), '10.3 mm');
   assert.equal(vocabulary.spoken('powers_w', [0, 100]), '0, 100 W');
-  assert.equal(vocabulary.spoken('joint.family', null), 'not given');
+  assert.equal(vocabulary.spoken('joint.family', null), 'none');
+  assert.equal(vocabulary.spoken('cable.diameter_m', null), 'not given');
   assert.equal(vocabulary.spoken('joint.family', 'bnc'), 'BNC');
   assert.deepEqual(vocabulary.optionsOf('joint.family'), [
     ['', 'none'],

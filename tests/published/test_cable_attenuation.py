@@ -13,7 +13,7 @@ import pytest
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.formulas.line import cable_attenuation
 from jointwise.calc.operations import call
-from jointwise.calc.waves.cable_fit import attenuation_coefficients
+from jointwise.calc.physics.cable_fit import attenuation_coefficients
 
 GUIDE = "repeater maker's training guide, appendix H"
 COUNTY = "county emergency radio service's page on cable, restating makers"
@@ -25,6 +25,10 @@ FOAM_6_SHEET = "maker's sheet of 6.1 mm foam cable, as quoted: 0.242080 √f + 0
 FOAM_10_SHEET = "maker's sheet of 10.3 mm foam cable, as quoted"
 MIL_C_17 = "MIL-C-17G/28C and /74C as quoted on a mailing list, April 2004"
 RG142_SHEETS = "distributor's and makers' sheets citing MIL-C-17, as quoted"
+SHEETS = "makers' sheets, tabulated in a public repository"
+SOCIETY = "national amateur society's page on antenna cables, March 2010"
+VHF_TABLE = "amateur's table of cables at 50 to 1296 MHz, July 2005, as quoted"
+BLOG = "entry on feeders quoting makers' sheets, July 2021"
 RG6_MEASURED = "published amateur measurement, 0.0285 f^0.1506, f in MHz, dB/m"
 RG6_LIST = "mailing list post, January 2011: 15 dB over 500 m near 2 MHz"
 
@@ -60,10 +64,38 @@ HELD_OUT = [  # cable, MHz, printed dB, half its last digit, per m, relative tol
     ("corrugated_7_8", 150, 0.44, 0.005, HUNDRED_FEET, SAME_SOURCE, GUIDE),
     ("corrugated_7_8", 450, 0.79, 0.005, HUNDRED_FEET, SAME_SOURCE, GUIDE),
     ("corrugated_7_8", 850, 1.12, 0.005, HUNDRED_FEET, SAME_SOURCE, GUIDE),
+    ("rg_303", 150, 4.60, 0.005, HUNDRED_FEET, SAME_SOURCE, GUIDE),
+    ("rg_393", 150, 2.60, 0.005, HUNDRED_FEET, SAME_SOURCE, GUIDE),
+    ("foam_5_mm", 50, 7.5, 0.05, HUNDRED_METRES, SAME_SOURCE, SHEETS),
+    ("foam_5_mm", 220, 15.9, 0.05, HUNDRED_METRES, SAME_SOURCE, SHEETS),
+    ("foam_5_mm", 900, 32.6, 0.05, HUNDRED_METRES, SAME_SOURCE, SHEETS),
+    ("foam_5_mm", 1500, 42.4, 0.05, HUNDRED_METRES, SAME_SOURCE, SHEETS),
+    ("corrugated_1_2", 50, 0.48, 0.005, HUNDRED_FEET, OTHER_SOURCE, GUIDE),
+    ("corrugated_1_2", 150, 0.84, 0.005, HUNDRED_FEET, OTHER_SOURCE, GUIDE),
+    ("corrugated_1_2", 450, 1.57, 0.005, HUNDRED_FEET, OTHER_SOURCE, GUIDE),
+    ("corrugated_1_2", 850, 2.06, 0.005, HUNDRED_FEET, OTHER_SOURCE, GUIDE),
+    ("corrugated_1_2", 145, 2.69, 0.005, HUNDRED_METRES, OTHER_SOURCE, BLOG),
+    ("corrugated_1_2", 435, 4.77, 0.005, HUNDRED_METRES, OTHER_SOURCE, BLOG),
+    ("corrugated_1_2", 100, 2.169, 0.0005, HUNDRED_METRES, SAME_SOURCE, SHEETS),
+    ("corrugated_1_2", 1000, 7.284, 0.0005, HUNDRED_METRES, SAME_SOURCE, SHEETS),
+    ("corrugated_1_2", 8800, 25.244, 0.0005, HUNDRED_METRES, SAME_SOURCE, SHEETS),
+    ("foam_7_mm", 50, 4.8, 0.05, HUNDRED_METRES, OTHER_SOURCE, VHF_TABLE),
+    ("foam_7_mm", 145, 7.9, 0.05, HUNDRED_METRES, OTHER_SOURCE, SOCIETY),
+    ("foam_7_mm", 432, 14.1, 0.05, HUNDRED_METRES, OTHER_SOURCE, SOCIETY),
+    ("foam_7_mm", 1300, 26.1, 0.05, HUNDRED_METRES, OTHER_SOURCE, SOCIETY),
+    ("foam_7_mm", 2400, 38, 0.5, HUNDRED_METRES, OTHER_SOURCE, SOCIETY),
+    ("foam_7_mm", 1000, 21.52, 0.005, HUNDRED_METRES, SAME_SOURCE, SHEETS),
+    ("foam_10_mm_stranded", 50, 2.7, 0.05, HUNDRED_METRES, OTHER_SOURCE, VHF_TABLE),
+    ("foam_10_mm_stranded", 145, 4.8, 0.05, HUNDRED_METRES, OTHER_SOURCE, SOCIETY),
+    ("foam_10_mm_stranded", 432, 8.5, 0.05, HUNDRED_METRES, OTHER_SOURCE, SOCIETY),
+    ("foam_10_mm_stranded", 1300, 15.7, 0.05, HUNDRED_METRES, OTHER_SOURCE, SOCIETY),
+    ("foam_10_mm_stranded", 2400, 23.1, 0.05, HUNDRED_METRES, OTHER_SOURCE, SOCIETY),
+    ("foam_10_mm_stranded", 1000, 14.2, 0.05, HUNDRED_METRES, SAME_SOURCE, SHEETS),
 ]
 
-OUT_OF_LINE = [  # cable, MHz, printed dB/100 ft, by how much it lies above the fit, source
+OUT_OF_LINE = [  # cable, MHz, printed dB/100 ft, by how much it lies above the fit (below it: negative), source
     ("rg_213", 50, 1.50, 0.23, GUIDE),  # also above the 1.2 dB that the military specification allows
+    ("rg_8", 850, 5.20, -0.12, GUIDE),
     ("rg_58", 1000, 24, 0.18, DEALER),  # the same chart's 10.6 dB at 450 MHz lies below the fit
 ]
 
@@ -106,7 +138,7 @@ def test_a_figure_held_out_is_met(cable, megahertz, printed, digit, metres, tole
 
 @pytest.mark.parametrize(("cable", "megahertz", "printed", "above", "source"), OUT_OF_LINE)
 def test_a_figure_out_of_line_is_known(cable, megahertz, printed, above, source):
-    """Two published figures lie further above the fit than sources differ, by what the catalogue's note says."""
+    """Some published figures lie further off the fit than sources differ, by what the catalogue's note says."""
     noted = next(one for one in catalogue().cables[cable].attenuation if one.note.startswith(f"{printed:g} dB"))
 
     assert printed / fitted(cable, megahertz, HUNDRED_FEET) - 1 == pytest.approx(above, abs=0.01), source

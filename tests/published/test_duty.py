@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 
 from jointwise.calc.catalogue import catalogue
-from jointwise.calc.formulas.heat import average_power, cycle_share
+from jointwise.calc.formulas.heat import cycle_share, heat_allowed_power
 from jointwise.calc.matrix.matrix import matrix
 from jointwise.calc.matrix.requests import MatrixRequest
 
@@ -46,8 +46,9 @@ FULL_DUTY = [*CONSTANT_ENVELOPE, "rtty", "sstv", "fm"]
 
 
 def heat_allowed(mode):
-    """Power allowed by heat, family x band x end, in W; NaN where refused."""
-    return np.array(matrix(MatrixRequest(mode=mode)).heat_allowed_w, dtype=float)
+    """Power allowed by heat of contact and of cable, limit x family x band x end, in W; NaN where refused."""
+    result = matrix(MatrixRequest(mode=mode))
+    return np.array([result.contact_allowed_w, result.cable_allowed_w], dtype=float)
 
 
 @pytest.mark.parametrize(("mode", "percent", "source"), DUTY_FACTORS)
@@ -97,13 +98,15 @@ def test_cw_by_eme_is_the_word_paris_over_and_over():
 
 def test_average_power_of_the_bulletins_example():
     """500 W of conversational CW, sending an eighth of the time, averages 25 W (bulletin's example)."""
-    assert average_power(500, 0.4, 0.125) == pytest.approx(25, abs=1e-9)
+    # 40 K of room and 0.2 K for each watt on average, an eighth of the time: 200 W on average, 4000 W of peaks
+    assert heat_allowed_power(80.0, 40.0, 0.0, 0.2 * 0.125, 0.4) == pytest.approx(200 / (0.4 * 0.125), rel=1e-12)
+    assert pytest.approx(25, abs=1e-9) == 500 * 0.4 * 0.125
 
 
 def test_the_bulletins_example_through_the_matrix():
     """CW a tenth of the time allows ten times the power of CW all the time: PEP x duty x share."""
     always, tenth = (
-        matrix(MatrixRequest(families=["n"], bands=["20m"], mode="cw", transmit_share=share)).heat_allowed_w
+        matrix(MatrixRequest(families=["n"], bands=["20m"], mode="cw", transmit_share=share)).contact_allowed_w
         for share in (1.0, 0.1)
     )
 

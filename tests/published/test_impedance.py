@@ -8,7 +8,7 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.formulas.coax import characteristic_impedance
 from jointwise.calc.formulas.match import electrical_length
 from jointwise.calc.formulas.skin import conductor_resistance
-from jointwise.calc.physics.ratings import family_ratings
+from jointwise.calc.physics.family_ratings import family_ratings
 
 INCH = 0.0254  # m
 ESTIMATE = "amateur page of 2013, impedance of the UHF type estimated from parts cut in half"
