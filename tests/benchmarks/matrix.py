@@ -13,7 +13,6 @@ import numpy as np
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.formulas.constants import C_0, MU_0, SIGMA_SB, ZERO_CELSIUS_K
-from jointwise.calc.formulas.heat import margin
 from jointwise.calc.matrix.matrix import matrix
 from jointwise.calc.matrix.requests import MatrixRequest
 from jointwise.calc.operations import call
@@ -73,12 +72,27 @@ def floor() -> Computed:
 
 
 def _computed(allowed: np.ndarray, return_loss: np.ndarray) -> Computed:
+    allowed, return_loss = (np.array([both.min(axis=0), both.max(axis=0)]) for both in (allowed, return_loss))
     with np.errstate(divide="ignore"):
-        margins = np.where(POWERS > 0, margin(np.sort(allowed, axis=0)[..., None], POWERS), np.inf)
-    return Computed(margins, np.sort(return_loss, axis=0))
+        margins = np.where(POWERS > 0, 10 * np.log10(allowed)[..., None] - 10 * np.log10(POWERS), np.inf)
+    return Computed(margins, return_loss)
 
 
 TABLES = [(table_ratings(FAMILIES, end), table_of_cable_ratings(CABLES, end)) for end in ENDS]
+CLAD = TABLES[0][1].clad
+CLAD_POINTS = {clad: (np.array(clad.frequency_hz), np.array(clad.k_1)) for clad in CLAD if clad}
+CLAD_ROWS = {clad: [row for row, other in enumerate(CLAD) if other == clad] for clad in CLAD_POINTS}
+
+
+def _floor_k_1(k_1: np.ndarray, f: np.ndarray) -> np.ndarray:
+    """Conductor coefficients, those of clad cores by the power of frequency between their figures."""
+    k_1 = k_1.repeat(f.size, axis=1)
+    for clad, (points, figures) in CLAD_POINTS.items():
+        at = points[1:-1].searchsorted(f, side="right")
+        f_a, f_b, k_a, k_b = points[at], points[at + 1], figures[at], figures[at + 1]
+        between = k_a * (k_b / k_a) ** (np.log(f / f_a) / np.log(f_b / f_a))
+        k_1[CLAD_ROWS[clad]] = np.where(f < points[-1], between, figures[-1])
+    return k_1
 
 
 def _floor_end(v, c) -> tuple[np.ndarray, np.ndarray]:
@@ -106,7 +120,7 @@ def _floor_end(v, c) -> tuple[np.ndarray, np.ndarray]:
     outer_fin = np.sqrt(c.screen_thermal_conductivity * c.screen_area_m2 / (film + jacket))
 
     neper = np.log(10) / 20
-    root_f = c.conductor_coefficient(f) * np.sqrt(1 + 0.00393 * (c.highest_temperature_c - 20)) * np.sqrt(f)
+    root_f = _floor_k_1(c.k_1, f) * np.sqrt(1 + 0.00393 * (c.highest_temperature_c - 20)) * np.sqrt(f)
     step = c.impedance_ohm / z
     conductors, filling = 2 * neper * root_f * h * step, 2 * neper * c.k_2 * f * h / step
     screen = (conductors + filling) * (film + jacket) * time_on
