@@ -1,5 +1,6 @@
 """One end of a cable's ratings as plain numbers, with attenuation fitted to published points."""
 
+from functools import lru_cache
 from typing import Generic, NamedTuple, TypeVar
 
 import numpy as np
@@ -29,15 +30,19 @@ class CladCoefficients(NamedTuple):
 
     def at(self, frequency: Broadcast) -> Broadcast:
         """The coefficient at a frequency or at many [Hz]."""
-        f, k_1 = self
+        scalar = not isinstance(frequency, np.ndarray)
+        f, k_1 = self if scalar else _arrays(self)
+        if scalar and frequency >= f[-1]:
+            return k_1[-1]
         lower = np.searchsorted(f[1:-1], frequency, side="right")
-        if not isinstance(frequency, np.ndarray):  # a scalar keeps its sources
-            if frequency >= f[-1]:
-                return k_1[-1]
-            return line.clad_coefficient(k_1[lower], k_1[lower + 1], frequency, f[lower], f[lower + 1])
-        fs, ks = np.array(f), np.array(k_1)
-        below = line.clad_coefficient(ks[lower], ks[lower + 1], frequency, fs[lower], fs[lower + 1])
-        return np.where(frequency < fs[-1], below, ks[-1])
+        below = line.clad_coefficient(k_1[lower], k_1[lower + 1], frequency, f[lower], f[lower + 1])
+        return below if scalar else np.where(frequency < f[-1], below, k_1[-1])
+
+
+@lru_cache(maxsize=64)
+def _arrays(clad: CladCoefficients) -> tuple[np.ndarray, np.ndarray]:
+    """The frequencies and their coefficients, without their sources."""
+    return np.array(clad.frequency_hz), np.array(clad.k_1)
 
 
 class CableRatings(NamedTuple, Generic[Value]):
