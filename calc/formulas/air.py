@@ -36,7 +36,7 @@ def geopotential_altitude(h: Number) -> Number:
 )
 def pressure_ratio(H: Number) -> Number:
     troposphere = (1 - 0.0065 * np.minimum(H, 11000) / 288.15) ** 5.25588
-    tropopause = 0.223361 * np.exp(-(np.clip(H, 11000, 20000) - 11000) / 6341.62)
+    tropopause = 0.223361 * np.exp(-(np.minimum(np.maximum(H, 11000), 20000) - 11000) / 6341.62)
     stratosphere = (1 + 0.001 * np.maximum(H - 20000, 0) / 216.65) ** -34.1632
     return np.where(H <= 11000, troposphere, tropopause * stratosphere)[()]
 

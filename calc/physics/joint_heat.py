@@ -154,7 +154,9 @@ def _hotter(first: HeatLimit, second: HeatLimit) -> HeatLimit:
     sooner = np.asarray(second.allowed_w <= first.allowed_w)
     if sooner.ndim == 0:  # scalars keep their sources
         return second if sooner else first
-    return HeatLimit(*(np.where(sooner, two, one) for one, two in zip(first, second, strict=True)))
+    return HeatLimit(
+        *(one if one is two else np.where(sooner, two, one) for one, two in zip(first, second, strict=True))
+    )
 
 
 def _contact_rise(

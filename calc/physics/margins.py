@@ -49,19 +49,20 @@ def evaluate(families: list[str], frequency_hz: np.ndarray, powers_w: np.ndarray
     """
     shape = (len(families), frequency_hz.size)
     cable_ids = [station.cable or customary_cable(family) for family in families]
-    allowed, return_losses, heats = [], [], []
-    for end in ENDS:
+    allowed_w, return_loss_db = np.empty((len(ENDS), len(LIMITS), *shape)), np.empty((len(ENDS), *shape))
+    heats = []
+    for at, end in enumerate(ENDS):
         ratings, cables = table_ratings(families, end), table_of_cable_ratings(cable_ids, end)
         beside = cable_heat(cables, frequency_hz, station)
         cable = cable_limit(cables, beside.path, beside.rises, station)
         contact = contact_heat(ratings, cables, beside, frequency_hz, station)
         by_limit_w = cable.allowed_w, contact.allowed_w, voltage_limit(ratings, station).allowed_w
-        allowed.append([np.broadcast_to(limit_w, shape) for limit_w in by_limit_w])
-        return_losses.append(match_of(ratings, frequency_hz, station).return_loss_db)
+        for row, limit_w in zip(allowed_w[at], by_limit_w, strict=True):
+            row[:] = limit_w
+        return_loss_db[at] = match_of(ratings, frequency_hz, station).return_loss_db
         heats.append((cable, contact))
     # which end is the more cautious can change with frequency and line impedance
-    allowed_w = _lower_first(*(np.array(limits_w) for limits_w in allowed))
-    return_loss_db = _lower_first(*return_losses)
+    allowed_w, return_loss_db = _lower_first(*allowed_w), _lower_first(*return_loss_db)
     with np.errstate(divide="ignore", invalid="ignore"):  # no room at all is refused by its gate
         by_limit = np.where(powers_w > 0, margin(allowed_w[..., None], powers_w), np.inf)
     cautious = heats[0]
