@@ -6,14 +6,16 @@ import numpy as np
 
 from ..errors import InputError
 from ..formulas.match import reflection_of_vswr
-from .elements import GivenImpedance, GivenVswr, ImpedanceTable, KnownEnd, Load
-from .measurement import refuse_out_of_reach, usable_measurement
+from .elements import GivenImpedance, GivenVswr, ImpedanceTable, KnownEnd, Load, MeasuredLoad
+from .measurement import refuse_out_of_reach, usable_reflection
 from .part import within
 
-__all__ = ["LoadReflection", "load_reflection"]
+__all__ = ["LoadReflection", "load_notes", "load_reflection"]
 
 LoadReflection = Callable[[np.ndarray], np.ndarray]
 """Reflection [1] at any frequencies [Hz]."""
+
+FIELD = "load.touchstone"
 
 KNOWN_ENDS = {"short": -1.0, "open": 1.0, "matched": 0.0}
 """Their reflection."""
@@ -32,8 +34,8 @@ def load_reflection(load: Load | KnownEnd, impedance: float, wanted_hz: float) -
         return _constant(complex(KNOWN_ENDS[load.what]))
     if isinstance(load, ImpedanceTable):
         return _table(load, impedance, wanted_hz)
-    measured = usable_measurement(load.touchstone, "load.touchstone", 1)
-    refuse_out_of_reach("load.touchstone", measured.frequencies_hz, wanted_hz)
+    measured, _ = usable_reflection(load.touchstone, FIELD)
+    refuse_out_of_reach(FIELD, measured.frequencies_hz, wanted_hz)
     # from the file's reference to the line's
     step = (measured.reference_ohm - impedance) / (measured.reference_ohm + impedance)
 
@@ -42,6 +44,11 @@ def load_reflection(load: Load | KnownEnd, impedance: float, wanted_hz: float) -
         return (at_reference + step) / (1 + at_reference * step)
 
     return reflection_at
+
+
+def load_notes(load: Load | KnownEnd) -> list[str]:
+    """A sentence on what of a load's measurement had to be mended."""
+    return usable_reflection(load.touchstone, FIELD).notes if isinstance(load, MeasuredLoad) else []
 
 
 def _constant(reflection: complex) -> LoadReflection:

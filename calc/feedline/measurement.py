@@ -1,5 +1,7 @@
 """Measurements given with a request: read, and refused where a line can't use them."""
 
+from typing import NamedTuple
+
 import numpy as np
 
 from ..errors import InputError
@@ -7,7 +9,39 @@ from ..numeric.units import engineering
 from ..waves.measured import Measured, is_passive
 from ..waves.touchstone import read_touchstone
 
-__all__ = ["refuse_out_of_reach", "usable_measurement"]
+__all__ = ["MeasuredReflection", "refuse_out_of_reach", "usable_measurement", "usable_reflection"]
+
+
+MOST_REFLECTED = 1.05
+"""What noise and calibration may leave of a reflection that can't be above 1 (common practice)."""
+
+NEARLY_ALL = 1 - 1e-6
+"""What such a reflection counts as."""
+
+
+class MeasuredReflection(NamedTuple):
+    """The measurement of a one-port, and a sentence where it had to be clipped."""
+
+    measured: Measured
+    notes: list[str]
+
+
+def usable_reflection(text: str, field: str) -> MeasuredReflection:
+    """A one-port Touchstone text whose reflection may lie a little above 1 by noise or calibration; it is clipped.
+
+    Raises InputError for `field` for any other, or one far above 1.
+    """
+    measured = read_touchstone(text, field)
+    size = np.abs(measured.s[:, 0, 0])
+    above = int(np.argmax(size))
+    if measured.s.shape[-1] != 1 or is_passive(measured.s).all() or size[above] > MOST_REFLECTED:
+        return MeasuredReflection(usable_measurement(text, field, 1), [])
+    s = measured.s * np.minimum(NEARLY_ALL / size, 1)[:, None, None]
+    note = (
+        f"The antenna's file reflects up to {size[above]:.3f} of what it gets, at"
+        f" {engineering(measured.frequencies_hz[above], 'Hz')}: noise or calibration. It counts as all of it."
+    )
+    return MeasuredReflection(measured._replace(s=s), [note])
 
 
 def usable_measurement(text: str, field: str, ports: int) -> Measured:

@@ -176,6 +176,8 @@ class LineResult(Struct, frozen=True):
     largest_power_w: float | None
     largest_power_set_by: int | None
     verdict: str
+    notes: list[str]
+    """A sentence on whatever of a measurement had to be mended."""
     parts: list[LinePart]
     standing_wave: StandingWave
     sweep: LineSweep

@@ -399,6 +399,27 @@ def test_every_source_of_a_step_can_be_looked_up(element):
     assert {value["source"] for step in steps for value in step["inputs"]} - {""} <= set(catalogue().sources)
 
 
+def test_a_reflection_a_little_above_all_is_clipped_with_a_note():
+    """A file of 1.03 at one frequency is read as all of it, with a note; elsewhere it is what it says."""
+    frequencies = np.array([140e6, 145e6, 150e6])
+    clean, noisy = np.array([0.9, 0.95, 0.9]), np.array([0.9, 1.03, 0.9])
+    fields = {key: value for key, value in STATION.items() if key != "band"} | {"frequency_hz": 141e6}
+
+    def with_file(reflection, **changed):
+        load = {"kind": "measured", "touchstone": touchstone(frequencies, reflection.reshape(-1, 1, 1))}
+        return ask("line", **fields | {"load": load} | changed)
+
+    mended = with_file(noisy)
+    at_peak = with_file(noisy, frequency_hz=145e6)
+
+    assert "up to 1.030" in mended["notes"][0]
+    assert "145 MHz" in mended["notes"][0]
+    assert with_file(clean)["notes"] == []
+    assert at_peak["antenna"]["vswr"] > 1e5
+    assert at_peak["delivered_w"] > 0
+    assert with_file(noisy, frequency_hz=140e6)["antenna"]["vswr"] == pytest.approx(19.0, rel=1e-9)
+
+
 def test_a_receive_line_says_what_it_loses():
     """Without power the verdict tells the loss, in words and number."""
     answer = line(power_w=0)

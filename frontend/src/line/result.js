@@ -21,6 +21,7 @@
  * @property {?number} largest_power_w
  * @property {?number} largest_power_set_by - place in `parts`
  * @property {string} verdict
+ * @property {string[]} notes
  * @property {LinePart[]} parts - along the chain from the transmitter; two for an adapter
  * @property {{distance_m: number[], voltage_v: number[], current_a: number[]}} standing_wave
  * @property {{band: string[], frequency_hz: number[], loss_db: (?number)[], vswr: (?number)[],

@@ -22,6 +22,7 @@ class JwLineVerdict extends element({
         padding: 10px 12px; border-radius: var(--round); font-size: 1.4rem; line-height: 1; white-space: nowrap;
       }
       b.none { background: var(--refused); color: var(--refused-ink); font-size: 1rem; }
+      .note { margin-top: 8px; color: var(--soft); font-size: 0.9rem; }
       .facts {
         display: grid; grid-template-columns: repeat(auto-fill, minmax(112px, 1fr)); gap: 8px 14px; margin-top: 12px;
       }
@@ -47,6 +48,7 @@ class JwLineVerdict extends element({
         }
         <p id="verdict" role="status">${result.verdict}${doubt}</p>
       </div>
+      ${result.notes.map((note) => html`<p class="note">${note}</p>`)}
       <dl class="facts">
         ${this._facts().map(
           ([term, words, more]) =>
