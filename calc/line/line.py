@@ -55,6 +55,7 @@ def line(request: LineRequest) -> LineResult:
         loss_high_db=loss_db(cautious),
         mismatch_db=loss_db(waves.power_w[0, 0]),
         input=terminal(waves.reflection(z_0)[0, 0], z_0),
+        input_cautious=terminal(solutions.cautious.waves.reflection(z_0)[0, 0], z_0),
         antenna=terminal(feedline.load(frequency)[0], z_0),
         margin_db=weakest.margin_db,
         margin_high_db=weakest.margin_high_db,

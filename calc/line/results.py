@@ -168,6 +168,9 @@ class LineResult(Struct, frozen=True):
     mismatch_db: float | None
     """What the transmitter's forward wave loses by reflection at the line's input; 0 when net power is given."""
     input: Terminal
+    """As expected of good parts,"""
+    input_cautious: Terminal
+    """and by the cautious figures of every part."""
     antenna: Terminal
     margin_db: float | None
     margin_high_db: float | None

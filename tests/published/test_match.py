@@ -1,5 +1,7 @@
 """VSWR, return loss, mismatch loss and the UHF section against printed tables and line theory."""
 
+import json
+
 import numpy as np
 import pytest
 
@@ -15,6 +17,7 @@ from jointwise.calc.formulas.match import (
 )
 from jointwise.calc.matrix.matrix import matrix
 from jointwise.calc.matrix.requests import MatrixRequest
+from jointwise.calc.operations import call
 
 INCH = 0.0254  # m
 VSWR_TABLE = "read maker's VSWR table, version 2.00"
@@ -101,6 +104,23 @@ def test_uhf_return_loss_in_the_matrix_is_the_sections(frequency_hz, printed):
     conservative, _ = matrix(request).return_loss_db[0][0]
 
     assert conservative == pytest.approx(printed, abs=0.06)
+
+
+def test_a_chain_of_adapters_lies_between_expected_and_cautious():
+    """Six adapters at 28 MHz, N to BNC to four UHF pairs and back: measured in January 2012, posted on a mailing list.
+
+    Load alone 49.916 - j0.28 Ω; through all of them 49.394 - j3.808 Ω, VSWR 1.081.
+    """
+    elements = [{"kind": "joint", "family": family} for family in ("n", "bnc", "uhf", "uhf", "uhf", "uhf", "n")]
+    load = {"kind": "impedance", "resistance_ohm": 49.916, "reactance_ohm": -0.28}
+
+    answer = json.loads(call("line", json.dumps({"elements": elements, "load": load, "frequency_hz": 28e6}).encode()))
+
+    expected, cautious = answer["input"], answer["input_cautious"]
+    assert expected["vswr"] < 1.081 < cautious["vswr"]
+    assert expected["reactance_ohm"] > -3.808 > cautious["reactance_ohm"]
+    assert expected["resistance_ohm"] > 49.394 - 0.1
+    assert cautious["resistance_ohm"] < 49.394
 
 
 def test_fourteen_decibels_asked_is_a_vswr_of_one_and_a_half():

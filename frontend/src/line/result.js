@@ -11,8 +11,10 @@
  * @property {?number} delivered_w
  * @property {?number} delivered_low_w
  * @property {?number} loss_db
+ * @property {?number} loss_high_db
  * @property {number} mismatch_db
- * @property {Terminal} input
+ * @property {Terminal} input - as expected
+ * @property {Terminal} input_cautious
  * @property {Terminal} antenna
  * @property {?number} margin_db
  * @property {?number} margin_high_db

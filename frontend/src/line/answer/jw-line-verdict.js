@@ -75,9 +75,16 @@ class JwLineVerdict extends element({
       [
         'Loss of the line',
         lossWords(result.loss_db),
-        result.mismatch_db > 0 ? `${lossWords(result.mismatch_db)} of it reflected at the transmitter` : '',
+        [
+          `cautious ${lossWords(result.loss_high_db)}`,
+          ...(result.mismatch_db > 0 ? [`${lossWords(result.mismatch_db)} reflected at the transmitter`] : []),
+        ].join('; '),
       ],
-      ['VSWR at the transmitter', vswr(result.input.vswr), impedance(result.input)],
+      [
+        'VSWR at the transmitter',
+        vswr(result.input.vswr),
+        `${impedance(result.input)}; cautious ${vswr(result.input_cautious.vswr)}, ${impedance(result.input_cautious)}`,
+      ],
       ['VSWR at the antenna', vswr(result.antenna.vswr), impedance(result.antenna)],
       ...(result.margin_db === null
         ? []
