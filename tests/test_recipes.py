@@ -117,8 +117,8 @@ BAND = """[[band]]
 id = "added"
 name = "Added"
 [band.regions.1]
-low_hz = 24000000000
-high_hz = 24250000000
+low_hz = 76000000000
+high_hz = 77500000000
 source = "itu_rr_art_5"
 kind = "memory"
 """
