@@ -54,14 +54,14 @@ def test_a_changed_control_brings_the_cores_numbers(view: View) -> None:
 
 
 def test_a_cell_opens_its_derivation(view: View) -> None:
-    """A click on a cell opens the core's verdict, with the formulas written out and both charts drawn."""
+    """A click on a cell opens the core's verdict, with the formulas written out and all three charts drawn."""
     view.open()
     view.ready()
 
     view.click("td[data-family=uhf][data-band='70cm'] button")
 
     assert_verdict(view, asked("cell", family="uhf", band="70cm", power_w=100)["verdict"])
-    assert view.comes("() => readers.everywhere('.scatterlayer path.point').length === 2")
+    assert view.comes("() => readers.everywhere('.scatterlayer path.point').length === 3")
     assert view.run("() => readers.everywhere('math')[0].getBoundingClientRect().height") > 0
 
 
