@@ -273,12 +273,12 @@ def test_two_nodes_in_a_row_follow_their_simulation():
     """
     tau_surface, tau_core, step = 349.0, 38.0, 0.02
     surface = core = peak = 0.0
-    for _ in range(80):
+    for cycle in range(80):
         for second in np.arange(0, 30, step):
             on = second < 12.64
             surface += ((1.0 if on else 0.0) - surface) * step / tau_surface
             core += ((0.4 if on else 0.0) - core) * step / tau_core
-            peak = max(peak, surface + core) if _ > 70 else 0.0
+            peak = max(peak, surface + core) if cycle > 70 else 0.0
 
     shares = cycle_share(12.64, 17.36, np.array([tau_surface, tau_core]))
 
