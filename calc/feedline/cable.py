@@ -5,7 +5,7 @@ from typing import ClassVar
 
 import numpy as np
 
-from ..catalogue import catalogue
+from ..catalogue import catalogue, per_edition
 from ..catalogue.schema import Cable
 from ..formulas import line, voltage
 from ..formulas.formula import Broadcast, Number
@@ -51,11 +51,11 @@ class CableModel:
         surface = line.surface_phase_constant(frequency, self.ratings.velocity_factor)
         return conductor, dielectric, line.phase_constant(surface, conductor)
 
-    def two_port(self, frequency: Broadcast) -> TwoPort:
-        """The chain matrix at frequencies [Hz]."""
+    def two_port(self, frequency: Broadcast, longer: Broadcast = 0.0) -> TwoPort:
+        """The chain matrix at frequencies [Hz], of a run electrically longer by a share."""
         conductor, dielectric, beta = self.constants(frequency)
         impedance = self.impedance(conductor, dielectric, beta)
-        return line_section(impedance, (conductor + dielectric + 1j * beta) * self.length_m)
+        return line_section(impedance, (conductor + dielectric + 1j * beta * (1 + longer)) * self.length_m)
 
     def impedance(self, conductor: Broadcast, dielectric: Broadcast, beta: Broadcast) -> Broadcast:
         """Characteristic impedance [Ω] with what the losses and the conductors' inside bring, by the constants."""
@@ -210,9 +210,9 @@ class CableLink(Link):
 def cable_marks(entry: Cable, frequency: float, site: Surroundings) -> list[str]:
     """A sentence for each soft doubt about a cable at a frequency [Hz] and a site."""
     marks = []
-    fit = attenuation_coefficients(entry.attenuation)
-    if not fit.lowest <= frequency <= fit.f_high:
-        reach = f"{engineering(fit.lowest, 'Hz')} to {engineering(fit.f_high, 'Hz')}"
+    lowest_hz, highest_hz = _published_hz(entry.id)
+    if not lowest_hz <= frequency <= highest_hz:
+        reach = f"{engineering(lowest_hz, 'Hz')} to {engineering(highest_hz, 'Hz')}"
         marks.append(f"Published loss figures of {entry.name} reach from {reach}; beyond them the law is drawn on.")
     if EXPOSURES.index(site.exposure) > EXPOSURES.index(entry.outdoor_use):
         marks.append(f"The jacket of {entry.name} stands: {entry.outdoor_use}; the site: {site.exposure}.")
@@ -220,3 +220,10 @@ def cable_marks(entry: Cable, frequency: float, site: Surroundings) -> list[str]
     if site.ambient_temperature_c < lowest_c:
         marks.append(f"{entry.name} is rated down to {lowest_c:g} °C; the site: {site.ambient_temperature_c:g} °C.")
     return marks
+
+
+@per_edition(maxsize=256)
+def _published_hz(cable: str) -> tuple[float, float]:
+    """From where to where a cable's published loss figures reach [Hz]."""
+    fit = attenuation_coefficients(catalogue().cables[cable].attenuation)
+    return fit.lowest, fit.f_high

@@ -32,6 +32,11 @@ class PartModel(LumpedModel):
         reflected = 1j * self.reflection
         return from_scattering(reflected, through, through, reflected, self.station.impedance_ohm)
 
+    def turned(self, frequency: Broadcast, turn: Broadcast) -> TwoPort:
+        """The chain matrix with all its angles turned by a factor of size 1: a data sheet gives none."""
+        s11, s12, s21, s22 = (one * turn for one in scattering(self.two_port(frequency), self.station.impedance_ohm))
+        return from_scattering(s11, s12, s21, s22, self.station.impedance_ohm)
+
     def allowed(self, frequency: Broadcast, stress: Stress) -> Allowed:
         """What it allows under that stress; its average power counts key down through a whole over."""
         heat_w = self.power_limit_w / (stress.forward_factor * self.station.duty_factor * self.station.transmit_share)
