@@ -10,8 +10,8 @@ from ..numeric.json_numbers import number
 from ..numeric.units import engineering
 from ..physics.cautions import CAUTIONS
 from ..physics.columns import columns
+from .advice.advice import changes
 from .bands import line_bands, line_sweep, solve_bands
-from .changes import changes
 from .parts import line_parts, weakest_of
 from .quantities import loss_db, terminal
 from .reception import reception
@@ -70,7 +70,7 @@ def line(request: LineRequest) -> LineResult:
         sweep=line_sweep(feedline, over_bands),
         bands=line_bands(feedline, over_bands),
         reception=reception(feedline, request.receiver, bands),
-        changes=changes(request, feedline, solutions),
+        changes=changes(request, feedline),
         steps=[] if request.explain is None else element_steps(feedline, solutions, request.explain, power_w),
         cautions=CAUTIONS,
     )

@@ -1,0 +1,245 @@
+"""Which changes of a line are offered at all: those whose every part passes the gates of the site."""
+
+import math
+from collections.abc import Iterable, Iterator
+from itertools import pairwise
+from typing import Literal, NamedTuple
+
+import numpy as np
+
+from ...catalogue import catalogue
+from ...catalogue.defaults import customary_cable_of
+from ...catalogue.schema import Cable, Interface
+from ...feedline.cable import CableLink, cable_marks
+from ...feedline.elements import Joint
+from ...feedline.feedline import Feedline
+from ...feedline.joint import JointLink, joint_model
+from ...feedline.surroundings import cables_of, joint_demands
+from ...physics.family_ratings import table_ratings
+from ...physics.gates import EXPOSURES, SEALED_TO, cable_fits, cable_te11, gate_table
+from ...physics.ratings import CAUTIOUS, ENDS
+from ..requests import LineRequest
+
+__all__ = ["Candidate", "Kind", "candidates"]
+
+Kind = Literal["joint", "cable", "ends", "everywhere", "adapter"]
+
+SAME_IMPEDANCE = 0.1
+"""Cables and connectors are offered whose impedance is within this share of the line's (common practice)."""
+
+SHORTEST_CORRUGATED_M = 5.0
+"""A shorter run of corrugated cable is too stiff to be a jumper (common practice)."""
+
+LONGEST_SEMI_RIGID_M = 2.0
+"""It is sold and bent in short lengths (common practice)."""
+
+
+class Candidate(NamedTuple):
+    """One change: what is put in the place of which links, and which are left out."""
+
+    kind: Kind
+    about: tuple[int, ...]
+    """Links that it is about; changes about the same are alternatives."""
+    replaced: dict[int, str]
+    """Link by link, the family or the cable in its place; of a change everywhere, also those that have it already."""
+    dropped: frozenset[int] = frozenset()
+    """The joint of an adapter that goes with it."""
+
+
+def candidates(request: LineRequest, feedline: Feedline) -> list[Candidate]:
+    """Every change that may be offered, in the order of the line."""
+    return list(_Offer(request, feedline).all())
+
+
+class _Offer:
+    def __init__(self, request: LineRequest, feedline: Feedline) -> None:
+        self._request, self._links, self._frequency_hz = request, feedline.links, feedline.frequency_hz
+        self._impedance = feedline.station.impedance_ohm
+        self._cables = [cable for cable in catalogue().cables.values() if self._stands_the_site(cable)]
+        self._families = [
+            one.id for one in catalogue().interfaces.values() if self._suits(one.nominal_impedance_ohm.value)
+        ]
+        self._passed: dict[tuple[str, str | None, str | None], list[str]] = {}
+        self._in_line = {link.family for link in self._links if link.family}
+
+    def all(self) -> Iterator[Candidate]:
+        for index, link in enumerate(self._links):
+            if isinstance(link, CableLink):
+                yield from self._other_cables(index, link)
+                yield from self._both_ends(index)
+            elif isinstance(link, JointLink):
+                yield from self._other_families(index, link)
+        yield from self._everywhere()
+        for first, second in pairwise(range(len(self._links))):
+            if self._links[first].element == self._links[second].element:
+                yield from self._without_adapter(first, second)
+
+    def _other_families(self, index: int, link: JointLink) -> Iterator[Candidate]:
+        # an adapter from a family to itself is none
+        partner = next((one.family for one in self._partners(index)), "")
+        for family in self._passing(index):
+            if family not in (link.family, partner):
+                yield Candidate("joint", (index,), {index: family})
+
+    def _other_cables(self, index: int, link: CableLink) -> Iterator[Candidate]:
+        joints = self._joints_beside(index)
+        length_m = link.models[CAUTIOUS].length_m
+        for cable in self._cables:
+            if cable.id == link.cable or not _comes_in(cable, length_m):
+                continue
+            ends = {joint: self._family_for(cable, joint) for joint in joints if not self._fits(joint, cable)}
+            families = {family for family in ends.values() if family}
+            if len(families) == len(set(ends.values())) <= 1:
+                replaced = {index: cable.id} | {joint: family for joint, family in ends.items() if family}
+                yield Candidate("cable", (index,), replaced)
+
+    def _both_ends(self, index: int) -> Iterator[Candidate]:
+        joints = self._joints_beside(index)
+        if len(joints) < 2 or len({self._links[joint].family for joint in joints}) > 1:
+            return
+        partners = {partner.family for joint in joints for partner in self._partners(joint)}
+        for family in self._common(joints):
+            if family != self._links[joints[0]].family and family not in partners:
+                yield Candidate("ends", tuple(joints), dict.fromkeys(joints, family))
+
+    def _everywhere(self) -> Iterator[Candidate]:
+        joints = [index for index, link in enumerate(self._links) if isinstance(link, JointLink)]
+        runs = [self._joints_beside(index) for index, link in enumerate(self._links) if isinstance(link, CableLink)]
+        if len(joints) < 2 or joints in runs:
+            return
+        seconds = frozenset(index for index in joints if index - 1 in joints and self._is_adapter(index - 1, index))
+        for family in self._common(joints):
+            if any(self._links[index].family != family for index in joints):
+                replaced = {index: family for index in joints if index not in seconds}
+                yield Candidate("everywhere", tuple(joints), replaced, seconds)
+
+    def _without_adapter(self, first: int, second: int) -> Iterator[Candidate]:
+        """The cable on one side of the adapter ends in the family of the other."""
+        near, far = self._links[first], self._links[second]
+        if not isinstance(near, JointLink) or not isinstance(far, JointLink):
+            return
+        cables = self._cable(first - 1), self._cable(second + 1)
+        passing = self._passing_between(near.given, *cables)
+        if cables[0] and far.family in passing:
+            yield Candidate("adapter", (first, second), {second: far.family}, frozenset({first}))
+        if cables[1] and near.family in passing:
+            yield Candidate("adapter", (first, second), {first: near.family}, frozenset({second}))
+
+    def _stands_the_site(self, cable: Cable) -> bool:
+        return (
+            self._suits(cable.impedance_ohm.value)
+            and cable.highest_temperature_c.value > self._request.ambient_temperature_c
+            and not cable_marks(cable, self._frequency_hz, self._request)
+            and cable_te11(cable, self._frequency_hz).passed
+        )
+
+    def _suits(self, impedance_ohm: float) -> bool:
+        return abs(impedance_ohm / self._impedance - 1) < SAME_IMPEDANCE
+
+    def _joints_beside(self, index: int) -> list[int]:
+        return [
+            near
+            for near in (index - 1, index + 1)
+            if 0 <= near < len(self._links) and isinstance(self._links[near], JointLink)
+        ]
+
+    def _cable(self, index: int) -> str | None:
+        link = self._links[index] if 0 <= index < len(self._links) else None
+        return link.cable if isinstance(link, CableLink) else None
+
+    def _is_adapter(self, first: int, second: int) -> bool:
+        return self._links[first].element == self._links[second].element
+
+    def _partners(self, index: int) -> list[JointLink]:
+        """The other joint of an adapter."""
+        near = [one for one in (index - 1, index + 1) if 0 <= one < len(self._links)]
+        found = [self._links[one] for one in near if self._is_adapter(index, one)]
+        return [link for link in found if isinstance(link, JointLink)]
+
+    def _fits(self, joint: int, cable: Cable) -> bool:
+        """Whether a cable fits a joint, and is left some room for heat there."""
+        link = self._links[joint]
+        assert isinstance(link, JointLink)
+        return _made_for(link.family, cable) and self._has_room(link, cable)
+
+    def _has_room(self, link: JointLink, cable: Cable) -> bool:
+        model = link.models[CAUTIOUS]
+        hottest = model.station.ambient_temperature_c + model.path.solar_rise_k
+        return bool(cable.highest_temperature_c.value > hottest)
+
+    def _family_for(self, cable: Cable, joint: int) -> str | None:
+        """The family to end a cable in that the joint's is not made for: one of the line's, else the customary one."""
+        link = self._links[joint]
+        assert isinstance(link, JointLink)
+        partners = {partner.family for partner in self._partners(joint)}
+        takes = [one for one in self._passing(joint) if _made_for(one, cable) and one not in partners]
+        if not takes or not self._has_room(link, cable):
+            return None
+        return min(takes, key=lambda family: (family not in self._in_line, _unlike(family, cable)))
+
+    def _common(self, joints: Iterable[int]) -> list[str]:
+        """Families that pass at every one of the joints."""
+        passing = [set(self._passing(joint)) for joint in joints]
+        return [family for family in self._families if all(family in one for one in passing)]
+
+    def _passing(self, index: int) -> list[str]:
+        """Families that pass every gate in the place of a joint, its own too."""
+        link = self._links[index]
+        assert isinstance(link, JointLink)
+        beside = [
+            self._cable(near) if 0 <= near < len(self._links) and not self._is_adapter(index, near) else None
+            for near in (index - 1, index + 1)
+        ]
+        return self._passing_between(link.given, *beside)
+
+    def _passing_between(self, given: Joint, near: str | None, far: str | None) -> list[str]:
+        exposure = given.exposure or self._request.exposure
+        key = exposure, near, far
+        if key not in self._passed:
+            asked = [family for family in self._families if _weatherproof(family, exposure)]
+            self._passed[key] = self._gated(given, asked, near, far) if asked else []
+        return self._passed[key]
+
+    def _gated(self, given: Joint, asked: list[str], near: str | None, far: str | None) -> list[str]:
+        sides = tuple(None if one is None else catalogue().cables[one] for one in (near, far))
+        demands = [joint_demands(self._request, given, family, [one for one in sides if one]) for family in asked]
+        station = next(link for link in self._links if isinstance(link, JointLink)).models[CAUTIOUS].station
+        ends = cables_of((sides[0], sides[1]), ENDS[CAUTIOUS])
+        no_room = joint_model(table_ratings(asked, ENDS[CAUTIOUS]), ends, station).has_no_room()
+        failed = gate_table(
+            asked,
+            demands,
+            np.array([self._frequency_hz]),
+            np.array([self._request.power_w]),
+            np.broadcast_to(no_room, (len(asked), 1)),
+            None,
+            None,
+        )
+        return [family for family, fails in zip(asked, failed.any(axis=0)[:, 0, 0], strict=True) if not fails]
+
+
+def _comes_in(cable: Cable, length_m: float) -> bool:
+    """Whether a cable is used in runs of a length."""
+    if cable.construction == "corrugated":
+        return length_m >= SHORTEST_CORRUGATED_M
+    return cable.construction != "semi-rigid" or length_m <= LONGEST_SEMI_RIGID_M
+
+
+def _interface(family: str) -> Interface:
+    return catalogue().interfaces[family]
+
+
+def _made_for(family: str, cable: Cable) -> bool:
+    return cable_fits(_interface(family), cable.outer_diameter_m.value)
+
+
+def _weatherproof(family: str, exposure: str) -> bool:
+    """Whether a family stands the weather mated as it is, without tape."""
+    asked = min(EXPOSURES.index(exposure), SEALED_TO)
+    return EXPOSURES.index(_interface(family).exposure_mated) >= asked
+
+
+def _unlike(family: str, cable: Cable) -> float:
+    """How far a cable's diameter is from that of the family's customary one."""
+    customary = catalogue().cables[customary_cable_of(_interface(family), catalogue())]
+    return abs(math.log(customary.outer_diameter_m.value / cable.outer_diameter_m.value))
