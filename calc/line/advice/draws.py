@@ -13,7 +13,7 @@ import numpy as np
 from ...catalogue import catalogue
 from ...feedline.cable import CableLink
 from ...feedline.feedline import Feedline
-from ...feedline.joint import JointLink, JointModel, joints_of_every_grade
+from ...feedline.joint import JointLink, joints_of_every_grade
 from ...feedline.part import PartLink
 from ...formulas.line import decibels
 from ...numeric.draws import Stream
@@ -111,7 +111,7 @@ class _Drawn:
         self._as_it_is = self._sent_db(0, v, i, level)
 
     def _load(self) -> np.ndarray:
-        return np.broadcast_to(self._feedline.load(self._frequency), DRAWS)
+        return self._feedline.load.at(self._frequency, Stream(SEED, 0).uniform(DRAWS))[:, 0]
 
     def _gained(self, rows: dict[int, list[int]], dropped: tuple[int, ...]) -> np.ndarray:
         touched = [*rows, *dropped]
@@ -131,6 +131,8 @@ class _Drawn:
         power = np.abs(forward) ** 2
         if self._feedline.net:
             power = power - np.abs(backward) ** 2
+        else:
+            power = power / self._feedline.transmitter.share(np.abs(backward / forward))
         return decibels(power) + 20 * (level + before) / np.log(10)
 
 

@@ -1,6 +1,5 @@
 """The loss and the smallest margin of a line with a change made: all changes solved at once, one along axis 0."""
 
-from dataclasses import replace
 from typing import NamedTuple
 
 import msgspec
@@ -10,7 +9,7 @@ from ...feedline.cable import CableLink, CableModel, cable_model
 from ...feedline.feedline import Feedline, feedline_of
 from ...feedline.joint import JointLink, JointModel, joint_model
 from ...feedline.link import LinkModel
-from ...feedline.solve import margins, solve
+from ...feedline.solve import margins, solve_every_way
 from ...formulas.line import decibels
 from ...physics.cable_table import table_of_cable_ratings
 from ...physics.family_ratings import table_ratings
@@ -54,13 +53,20 @@ def _exchanged(
     power_w: float, feedline: Feedline, exchanges: list[Candidate], refused: frozenset[int]
 ) -> list[Promise]:
     frequency = np.array([feedline.frequency_hz])
+    # the ways of the load stand along the axis of the one frequency
+    load = feedline.load.likely(frequency)[:, 0]
     cautious, generous = (
-        solve(feedline, frequency, end, _models(feedline, exchanges, end)) for end in (CAUTIOUS, GENEROUS)
+        solve_every_way(feedline, frequency, end, load, _models(feedline, exchanges, end))
+        for end in (CAUTIOUS, GENEROUS)
     )
-    shape = len(exchanges), 1
-    by_link = [margins(allowed, power_w).min(axis=0) for one in (cautious, generous) for allowed in one.allowed]
-    smallest = np.min([np.broadcast_to(margin, shape) for margin in by_link], axis=0).min(axis=-1)
-    loss = np.median(np.broadcast_to(-decibels(generous.waves.power_w[-1]), shape), axis=-1)
+    shape = len(exchanges), load.size
+    middle = load.size // 2
+    smallest = np.full(len(exchanges), np.inf)
+    for solution, ways in ((cautious, 0), (generous, middle)):
+        for allowed in solution.allowed:
+            margin = np.sort(np.broadcast_to(margins(allowed, power_w).min(axis=0), shape), axis=-1)[:, ways]
+            smallest = np.minimum(smallest, margin)
+    loss = np.sort(np.broadcast_to(-decibels(generous.waves.power_w[-1]), shape), axis=-1)[:, middle]
     still = np.array([bool(refused - one.replaced.keys()) for one in exchanges])
     return [Promise(*map(float, pair)) for pair in zip(loss, np.where(still, np.nan, smallest), strict=True)]
 
