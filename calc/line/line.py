@@ -81,7 +81,7 @@ def line(request: LineRequest) -> LineResult:
         sweep=line_sweep(over_bands),
         bands=line_bands(feedline, over_bands),
         reception=reception(feedline, request.receiver, bands),
-        changes=changes(request, feedline),
+        changes=changes(request, feedline, parts),
         steps=[] if request.explain is None else element_steps(feedline, solutions, request.explain, power_w),
         cautions=CAUTIONS,
     )

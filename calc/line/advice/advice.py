@@ -1,63 +1,59 @@
 """What would help: every change that may be offered, what it brings, the best first."""
 
 import math
+from functools import partial
 
-import numpy as np
-
-from ...catalogue import catalogue
-from ...feedline.cable import CableLink
 from ...feedline.feedline import Feedline
 from ...numeric.json_numbers import fine
 from ..requests import LineRequest
-from ..results import Change
-from .candidates import Candidate, candidates
+from ..results import Change, LinePart
+from .candidates import candidates
 from .draws import gains_db
 from .edits import edits_of
-from .promises import Promise, promises
-from .ranking import Ranked, best_first, gain_of, helps_margin
+from .effort import handling, toll_db
+from .promises import FEW_WAYS, LIKELY_WAYS, Promise, promises
+from .ranking import Ranked, best_first, gains_of, ranked, stands
 from .words import costs_of, steps_of, title_of
 
 __all__ = ["changes"]
 
 
-def changes(request: LineRequest, feedline: Feedline) -> list[Change]:
+def changes(request: LineRequest, feedline: Feedline, parts: list[LinePart]) -> list[Change]:
     """The changes that make a difference at the frequency looked at, the best first, and then some that make none.
 
-    What a change brings at the antenna is drawn with the line as it is and as changed alike.
+    What a change brings at the antenna is drawn with the line as it is and as changed alike. Only
+    of a line that is refused, over its limit or tight all margins are looked at before the list is cut.
+    `parts` are those of the line as it is.
     """
     offered = candidates(request, feedline)
     if not offered:
         return []
-    gains = gain_of(gains_db(feedline, offered))
-    frequency = np.array([feedline.frequency_hz])
-    refused = frozenset(
-        index for index, link in enumerate(feedline.links) if link.refused(frequency, request.power_w).any()
-    )
-    usable = [(one, gain) for one, gain in zip(offered, gains, strict=True) if not gain.costs_power]
-    before, *after = promises(request, feedline, [one for one, _ in usable], refused)
-    ranked = [
-        Ranked(one, gain, promise, not gain.noticed and not helps_margin(before, promise))
-        for (one, gain), promise in zip(usable, after, strict=True)
-        if math.isfinite(gain.median_db)
+    refused = frozenset(index for index, part in enumerate(parts) if part.refused_by)
+    margins = [part.margin_db for part in parts if part.margin_db is not None]
+    margin = math.nan if refused else min(margins, default=math.inf)
+    rank = partial(ranked, handling=partial(handling, feedline))
+    made = [
+        (one, gain, toll_db(feedline, one))
+        for one, gain in zip(offered, gains_of(gains_db(feedline, offered)), strict=True)
     ]
-    found = best_first(ranked, lambda one: _effort(feedline, one))
-    return [_change(request, feedline, one, before) for one in found]
+    after = [margin] * len(made)
+    if not stands(margin):
+        before, *looked = promises(request, feedline, offered, refused, FEW_WAYS)
+        margin, after = before.margin_db, [one.margin_db for one in looked]
+    found = [rank(*one, (margin, then)) for one, then in zip(made, after, strict=True)]
+    short = best_first([one for one in found if one])
+    before, *exact = promises(request, feedline, [one.candidate for one in short], refused, LIKELY_WAYS)
+    promised = {}
+    again = []
+    for one, promise in zip(short, exact, strict=True):
+        kept = rank(one.candidate, one.gain, one.gain.median_db - one.worth_db, (before.margin_db, promise.margin_db))
+        if kept:
+            again.append(kept)
+            promised[id(kept)] = promise
+    return [_change(request, feedline, one, before, promised[id(one)]) for one in best_first(again)]
 
 
-def _effort(feedline: Feedline, candidate: Candidate) -> tuple[float, ...]:
-    """How hard a change is to handle: thickness of cable, then kinds of connector new to the line, then their size."""
-    families = {link.family for link in feedline.links if link.family}
-    cable_m, new, body_m = 0.0, set(), 0.0
-    for index, to in candidate.replaced.items():
-        if isinstance(feedline.links[index], CableLink):
-            cable_m = max(cable_m, catalogue().cables[to].outer_diameter_m.value)
-        else:
-            new |= {to} - families
-            body_m = max(body_m, catalogue().interfaces[to].body_diameter_m.value)
-    return round(cable_m, 3), len(new), body_m
-
-
-def _change(request: LineRequest, feedline: Feedline, one: Ranked, before: Promise) -> Change:
+def _change(request: LineRequest, feedline: Feedline, one: Ranked, before: Promise, after: Promise) -> Change:
     return Change(
         steps=steps_of(feedline, one.candidate),
         title=title_of(feedline, one.candidate),
@@ -65,9 +61,9 @@ def _change(request: LineRequest, feedline: Feedline, one: Ranked, before: Promi
         gained_low_db=fine(one.gain.low_db),
         gained_high_db=fine(one.gain.high_db),
         same=one.same,
-        margin_gained_db=fine(one.promise.margin_db - before.margin_db),
-        loss_db=fine(one.promise.loss_db),
-        margin_db=fine(one.promise.margin_db),
+        margin_gained_db=fine(after.margin_db - before.margin_db),
+        loss_db=fine(after.loss_db),
+        margin_db=fine(after.margin_db),
         costs=costs_of(request, feedline, one.candidate),
         edits=edits_of(request, feedline, one.candidate),
     )

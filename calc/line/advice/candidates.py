@@ -1,14 +1,11 @@
 """Which changes of a line are offered at all: those whose every part passes the gates of the site."""
 
-import math
 from collections.abc import Iterable, Iterator
 from itertools import pairwise
-from typing import Literal, NamedTuple
 
 import numpy as np
 
 from ...catalogue import catalogue
-from ...catalogue.defaults import customary_cable_of
 from ...catalogue.schema import Cable, Interface
 from ...feedline.cable import CableLink, cable_marks
 from ...feedline.elements import Joint
@@ -19,10 +16,10 @@ from ...physics.family_ratings import table_ratings
 from ...physics.gates import EXPOSURES, SEALED_TO, cable_fits, cable_te11, gate_table
 from ...physics.ratings import CAUTIOUS, ENDS
 from ..requests import LineRequest
+from .candidate import Candidate
+from .effort import EVERYDAY, unlike
 
-__all__ = ["Candidate", "Kind", "candidates"]
-
-Kind = Literal["joint", "cable", "ends", "everywhere", "adapter"]
+__all__ = ["candidates"]
 
 SAME_IMPEDANCE = 0.1
 """Cables and connectors are offered whose impedance is within this share of the line's (common practice)."""
@@ -34,16 +31,9 @@ LONGEST_SEMI_RIGID_M = 2.0
 """It is sold and bent in short lengths (common practice)."""
 
 
-class Candidate(NamedTuple):
-    """One change: what is put in the place of which links, and which are left out."""
-
-    kind: Kind
-    about: tuple[int, ...]
-    """Links that it is about; changes about the same are alternatives."""
-    replaced: dict[int, str]
-    """Link by link, the family or the cable in its place; of a change everywhere, also those that have it already."""
-    dropped: frozenset[int] = frozenset()
-    """The joint of an adapter that goes with it."""
+NOT_ADVISED = frozenset({"rp_sma", "3_5mm", "2_92mm", "c", "mini_uhf"})
+"""Families of wireless networks, of instruments, of car radios, or no longer in trade, which no one fits anew in a
+station (common practice)."""
 
 
 def candidates(request: LineRequest, feedline: Feedline) -> list[Candidate]:
@@ -56,11 +46,14 @@ class _Offer:
         self._request, self._links, self._frequency_hz = request, feedline.links, feedline.frequency_hz
         self._impedance = feedline.station.impedance_ohm
         self._cables = [cable for cable in catalogue().cables.values() if self._stands_the_site(cable)]
+        self._joints = {index: link for index, link in enumerate(self._links) if isinstance(link, JointLink)}
+        self._in_line = {link.family for link in self._joints.values()}
         self._families = [
-            one.id for one in catalogue().interfaces.values() if self._suits(one.nominal_impedance_ohm.value)
+            one.id
+            for one in catalogue().interfaces.values()
+            if self._suits(one.nominal_impedance_ohm.value) and (one.id in self._in_line or one.id not in NOT_ADVISED)
         ]
         self._passed: dict[tuple[str, str | None, str | None], list[str]] = {}
-        self._in_line = {link.family for link in self._links if link.family}
 
     def all(self) -> Iterator[Candidate]:
         for index, link in enumerate(self._links):
@@ -70,8 +63,8 @@ class _Offer:
             elif isinstance(link, JointLink):
                 yield from self._other_families(index, link)
         yield from self._everywhere()
-        for first, second in pairwise(range(len(self._links))):
-            if self._links[first].element == self._links[second].element:
+        for first, second in pairwise(self._joints):
+            if self._is_adapter(first, second):
                 yield from self._without_adapter(first, second)
 
     def _other_families(self, index: int, link: JointLink) -> Iterator[Candidate]:
@@ -95,29 +88,27 @@ class _Offer:
 
     def _both_ends(self, index: int) -> Iterator[Candidate]:
         joints = self._joints_beside(index)
-        if len(joints) < 2 or len({self._links[joint].family for joint in joints}) > 1:
+        if len(joints) < 2 or len({self._joints[joint].family for joint in joints}) > 1:
             return
         partners = {partner.family for joint in joints for partner in self._partners(joint)}
         for family in self._common(joints):
-            if family != self._links[joints[0]].family and family not in partners:
+            if family != self._joints[joints[0]].family and family not in partners:
                 yield Candidate("ends", tuple(joints), dict.fromkeys(joints, family))
 
     def _everywhere(self) -> Iterator[Candidate]:
-        joints = [index for index, link in enumerate(self._links) if isinstance(link, JointLink)]
+        joints = list(self._joints)
         runs = [self._joints_beside(index) for index, link in enumerate(self._links) if isinstance(link, CableLink)]
         if len(joints) < 2 or joints in runs:
             return
         seconds = frozenset(index for index in joints if index - 1 in joints and self._is_adapter(index - 1, index))
         for family in self._common(joints):
-            if any(self._links[index].family != family for index in joints):
+            if any(self._joints[index].family != family for index in joints):
                 replaced = {index: family for index in joints if index not in seconds}
                 yield Candidate("everywhere", tuple(joints), replaced, seconds)
 
     def _without_adapter(self, first: int, second: int) -> Iterator[Candidate]:
         """The cable on one side of the adapter ends in the family of the other."""
-        near, far = self._links[first], self._links[second]
-        if not isinstance(near, JointLink) or not isinstance(far, JointLink):
-            return
+        near, far = self._joints[first], self._joints[second]
         cables = self._cable(first - 1), self._cable(second + 1)
         passing = self._passing_between(near.given, *cables)
         if cables[0] and far.family in passing:
@@ -137,11 +128,7 @@ class _Offer:
         return abs(impedance_ohm / self._impedance - 1) < SAME_IMPEDANCE
 
     def _joints_beside(self, index: int) -> list[int]:
-        return [
-            near
-            for near in (index - 1, index + 1)
-            if 0 <= near < len(self._links) and isinstance(self._links[near], JointLink)
-        ]
+        return [near for near in (index - 1, index + 1) if near in self._joints]
 
     def _cable(self, index: int) -> str | None:
         link = self._links[index] if 0 <= index < len(self._links) else None
@@ -152,14 +139,12 @@ class _Offer:
 
     def _partners(self, index: int) -> list[JointLink]:
         """The other joint of an adapter."""
-        near = [one for one in (index - 1, index + 1) if 0 <= one < len(self._links)]
-        found = [self._links[one] for one in near if self._is_adapter(index, one)]
-        return [link for link in found if isinstance(link, JointLink)]
+        beside = self._joints_beside(index)
+        return [self._joints[near] for near in beside if self._is_adapter(index, near)]
 
     def _fits(self, joint: int, cable: Cable) -> bool:
         """Whether a cable fits a joint, and is left some room for heat there."""
-        link = self._links[joint]
-        assert isinstance(link, JointLink)
+        link = self._joints[joint]
         return _made_for(link.family, cable) and self._has_room(link, cable)
 
     def _has_room(self, link: JointLink, cable: Cable) -> bool:
@@ -169,13 +154,12 @@ class _Offer:
 
     def _family_for(self, cable: Cable, joint: int) -> str | None:
         """The family to end a cable in that the joint's is not made for: one of the line's, else the customary one."""
-        link = self._links[joint]
-        assert isinstance(link, JointLink)
+        link = self._joints[joint]
         partners = {partner.family for partner in self._partners(joint)}
         takes = [one for one in self._passing(joint) if _made_for(one, cable) and one not in partners]
         if not takes or not self._has_room(link, cable):
             return None
-        return min(takes, key=lambda family: (family not in self._in_line, _unlike(family, cable)))
+        return min(takes, key=lambda one: (one not in self._in_line, one not in EVERYDAY, unlike(one, cable)))
 
     def _common(self, joints: Iterable[int]) -> list[str]:
         """Families that pass at every one of the joints."""
@@ -184,13 +168,7 @@ class _Offer:
 
     def _passing(self, index: int) -> list[str]:
         """Families that pass every gate in the place of a joint, its own too."""
-        link = self._links[index]
-        assert isinstance(link, JointLink)
-        beside = [
-            self._cable(near) if 0 <= near < len(self._links) and not self._is_adapter(index, near) else None
-            for near in (index - 1, index + 1)
-        ]
-        return self._passing_between(link.given, *beside)
+        return self._passing_between(self._joints[index].given, self._cable(index - 1), self._cable(index + 1))
 
     def _passing_between(self, given: Joint, near: str | None, far: str | None) -> list[str]:
         exposure = given.exposure or self._request.exposure
@@ -203,7 +181,7 @@ class _Offer:
     def _gated(self, given: Joint, asked: list[str], near: str | None, far: str | None) -> list[str]:
         sides = tuple(None if one is None else catalogue().cables[one] for one in (near, far))
         demands = [joint_demands(self._request, given, family, [one for one in sides if one]) for family in asked]
-        station = next(link for link in self._links if isinstance(link, JointLink)).models[CAUTIOUS].station
+        station = next(iter(self._joints.values())).models[CAUTIOUS].station
         ends = cables_of((sides[0], sides[1]), ENDS[CAUTIOUS])
         no_room = joint_model(table_ratings(asked, ENDS[CAUTIOUS]), ends, station).has_no_room()
         failed = gate_table(
@@ -237,9 +215,3 @@ def _weatherproof(family: str, exposure: str) -> bool:
     """Whether a family stands the weather mated as it is, without tape."""
     asked = min(EXPOSURES.index(exposure), SEALED_TO)
     return EXPOSURES.index(_interface(family).exposure_mated) >= asked
-
-
-def _unlike(family: str, cable: Cable) -> float:
-    """How far a cable's diameter is from that of the family's customary one."""
-    customary = catalogue().cables[customary_cable_of(_interface(family), catalogue())]
-    return abs(math.log(customary.outer_diameter_m.value / cable.outer_diameter_m.value))

@@ -21,7 +21,7 @@ from ...physics.cable_table import table_of_cable_ratings
 from ...physics.family_ratings import table_ratings
 from ...physics.ratings import CAUTIOUS, ENDS
 from ...waves.two_port import TwoPort
-from .candidates import Candidate
+from .candidate import Candidate
 
 __all__ = ["DRAWS", "gains_db"]
 

@@ -8,7 +8,7 @@ from ...feedline.elements import Element
 from ...feedline.feedline import Feedline
 from ..requests import LineRequest
 from ..results import Edit
-from .candidates import Candidate
+from .candidate import Candidate
 
 __all__ = ["changed_elements", "edits_of"]
 

@@ -15,12 +15,15 @@ from ...physics.cable_table import table_of_cable_ratings
 from ...physics.family_ratings import table_ratings
 from ...physics.ratings import CAUTIOUS, ENDS, GENEROUS
 from ..requests import LineRequest
-from .candidates import Candidate
+from .candidate import Candidate
 from .edits import changed_elements
 
-__all__ = ["Promise", "promises"]
+__all__ = ["FEW_WAYS", "LIKELY_WAYS", "Promise", "promises"]
 
 AS_IT_IS = Candidate("joint", (), {})
+
+FEW_WAYS, LIKELY_WAYS = 4, 24
+"""Steps round the circle of an unknown phase: to look at all changes, and for those that are listed."""
 
 
 class Promise(NamedTuple):
@@ -32,29 +35,35 @@ class Promise(NamedTuple):
 
 
 def promises(
-    request: LineRequest, feedline: Feedline, candidates: list[Candidate], refused: frozenset[int]
+    request: LineRequest, feedline: Feedline, candidates: list[Candidate], refused: frozenset[int], ways: int
 ) -> list[Promise]:
-    """The line as it is, and with each of the changes; `refused` are the links that a gate refuses in it."""
+    """The line as it is, and with each of the changes; `refused` are the links that a gate refuses in it.
+
+    Of a load of unknown phase so many `ways` are looked at.
+    """
     exchanges = [AS_IT_IS, *(one for one in candidates if not one.dropped)]
-    found = dict(zip(map(id, exchanges), _exchanged(request.power_w, feedline, exchanges, refused), strict=True))
-    return [found[id(one)] if id(one) in found else _rebuilt(request, feedline, one) for one in [AS_IT_IS, *candidates]]
+    found = dict(zip(map(id, exchanges), _exchanged(request.power_w, feedline, exchanges, refused, ways), strict=True))
+    return [
+        found[id(one)] if id(one) in found else _rebuilt(request, feedline, one, ways)
+        for one in [AS_IT_IS, *candidates]
+    ]
 
 
-def _rebuilt(request: LineRequest, feedline: Feedline, candidate: Candidate) -> Promise:
+def _rebuilt(request: LineRequest, feedline: Feedline, candidate: Candidate, ways: int) -> Promise:
     """By a line made anew, for a change that leaves it with other links."""
     elements = changed_elements(request, feedline, candidate)
     changed = feedline_of(msgspec.structs.replace(request, elements=elements))
     frequency, power_w = np.array([changed.frequency_hz]), request.power_w
     refused = frozenset(index for index, link in enumerate(changed.links) if link.refused(frequency, power_w).any())
-    return _exchanged(power_w, changed, [AS_IT_IS], refused)[0]
+    return _exchanged(power_w, changed, [AS_IT_IS], refused, ways)[0]
 
 
 def _exchanged(
-    power_w: float, feedline: Feedline, exchanges: list[Candidate], refused: frozenset[int]
+    power_w: float, feedline: Feedline, exchanges: list[Candidate], refused: frozenset[int], ways: int
 ) -> list[Promise]:
     frequency = np.array([feedline.frequency_hz])
     # the ways of the load stand along the axis of the one frequency
-    load = feedline.load.likely(frequency)[:, 0]
+    load = feedline.load.at(frequency, feedline.load.choices(ways))[:, 0]
     cautious, generous = (
         solve_every_way(feedline, frequency, end, load, _models(feedline, exchanges, end))
         for end in (CAUTIOUS, GENEROUS)
@@ -62,9 +71,9 @@ def _exchanged(
     shape = len(exchanges), load.size
     middle = load.size // 2
     smallest = np.full(len(exchanges), np.inf)
-    for solution, ways in ((cautious, 0), (generous, middle)):
+    for solution, way in ((cautious, 0), (generous, middle)):
         for allowed in solution.allowed:
-            margin = np.sort(np.broadcast_to(margins(allowed, power_w).min(axis=0), shape), axis=-1)[:, ways]
+            margin = np.sort(np.broadcast_to(margins(allowed, power_w).min(axis=0), shape), axis=-1)[:, way]
             smallest = np.minimum(smallest, margin)
     loss = np.sort(np.broadcast_to(-decibels(generous.waves.power_w[-1]), shape), axis=-1)[:, middle]
     still = np.array([bool(refused - one.replaced.keys()) for one in exchanges])

@@ -12,7 +12,7 @@ from ...physics.gates import EXPOSURES, SEALED_TO
 from ...physics.ratings import CAUTIOUS
 from ..requests import LineRequest
 from ..results import ChangeStep
-from .candidates import Candidate
+from .candidate import Candidate
 
 __all__ = ["costs_of", "steps_of", "title_of"]
 
@@ -25,7 +25,7 @@ def title_of(feedline: Feedline, candidate: Candidate) -> str:
     links, replaced = feedline.links, candidate.replaced
     if candidate.kind == "cable":
         (index,) = candidate.about
-        title = f"{_cable(replaced[index]).name} instead of {_run(links[index])}"
+        title = f"{_cable(replaced[index]).name} instead of {_run(feedline, index)}"
         families = {to for joint, to in replaced.items() if joint != index}
         return title + "".join(f", ending in {_family(family)}" for family in families)
     family = _family(next(iter(replaced.values())))
@@ -33,9 +33,9 @@ def title_of(feedline: Feedline, candidate: Candidate) -> str:
         return f"{family} on every joint"
     if candidate.kind == "adapter":
         (kept,) = replaced
-        cable = _beside(feedline, min(candidate.dropped) - 1 if kept > min(candidate.dropped) else kept - 1)
-        beyond = _beside(feedline, max(candidate.about) + 1)
-        return f"{cable if kept == max(candidate.about) else beyond} ends in {family}: no adapter"
+        first, second = candidate.about
+        cable = _beside(feedline, first - 1 if kept == second else second + 1)
+        return f"{cable[0].upper()}{cable[1:]} ends in {family}: no adapter"
     old = _family(links[candidate.about[0]].family)
     if candidate.kind == "ends":
         return f"{family} instead of {old} on both ends of {_beside(feedline, candidate.about[0] + 1)}"
@@ -103,14 +103,14 @@ def _fitting(feedline: Feedline, candidate: Candidate) -> list[str]:
                 sockets.append("the adapter")
     costs = [f"{len(ends)} connector{'s' if len(ends) > 1 else ''} to fit"] if ends else []
     if sockets and candidate.kind != "adapter":
-        costs.append(f"another socket on {_listed(dict.fromkeys(sockets))}")
+        costs.append(f"{_listed(dict.fromkeys(sockets))} must take it too")
     return costs
 
 
 def _of_cable(old: Cable, new: Cable, length_m: float) -> list[str]:
     """Its size and bend, and its weight where that differs."""
     sizes = [
-        f"{cable.outer_diameter_m.value * 1e3:.3g} mm, bends to {cable.fixed_bend_radius_m.value * 1e3:.0f} mm"
+        f"{cable.outer_diameter_m.value * 1e3:.3g} mm thick, bent to {cable.fixed_bend_radius_m.value * 1e3:.0f} mm"
         for cable in (new, old)
     ]
     costs = [f"{sizes[0]} (now {sizes[1]})"]
@@ -132,10 +132,17 @@ def _sealing(family: str, exposure: str) -> list[str]:
 def _place(feedline: Feedline, index: int) -> str:
     """Where a joint is."""
     links = feedline.links
-    if index == 0:
+    before, after = (links[near] if 0 <= near < len(links) else None for near in (index - 1, index + 1))
+    if before and before.element == links[index].element:
+        return f"on the adapter, towards {_beside(feedline, index + 1)}"
+    if after and after.element == links[index].element:
+        return f"on the adapter, towards {_beside(feedline, index - 1)}"
+    if before is None:
         return "at the transmitter"
-    if index == len(links) - 1:
+    if after is None:
         return "at the antenna"
+    if isinstance(before, CableLink) and isinstance(after, CableLink) and before.cable == after.cable:
+        return f"between {before.name} and {after.name}"
     return f"between {_beside(feedline, index - 1)} and {_beside(feedline, index + 1)}"
 
 
@@ -148,9 +155,10 @@ def _beside(feedline: Feedline, index: int) -> str:
     return f"the {_cable(link.cable).name}" if isinstance(link, CableLink) else link.name
 
 
-def _run(link: object) -> str:
-    assert isinstance(link, CableLink)
-    return f"{link.models[CAUTIOUS].length_m:g} m of {_cable(link.cable).name}"
+def _run(feedline: Feedline, index: int) -> str:
+    link = feedline.links[index]
+    name = _cable(link.cable).name if isinstance(link, CableLink) else link.name
+    return f"{link.models[CAUTIOUS].length_m:g} m of {name}"
 
 
 def _name(feedline: Feedline, index: int, to: str) -> str:
