@@ -1,7 +1,8 @@
 """Which changes of a line are offered at all: those whose every part passes the gates of the site."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from itertools import pairwise
+from typing import NamedTuple
 
 import numpy as np
 
@@ -36,6 +37,13 @@ NOT_ADVISED = frozenset({"rp_sma", "3_5mm", "2_92mm", "c", "mini_uhf"})
 station (common practice)."""
 
 
+class _Ends(NamedTuple):
+    """Joints in another family, and those that go with an adapter."""
+
+    replaced: dict[int, str]
+    dropped: frozenset[int]
+
+
 def candidates(request: LineRequest, feedline: Feedline) -> list[Candidate]:
     """Every change that may be offered, in the order of the line."""
     return list(_Offer(request, feedline).all())
@@ -68,43 +76,55 @@ class _Offer:
                 yield from self._without_adapter(first, second)
 
     def _other_families(self, index: int, link: JointLink) -> Iterator[Candidate]:
-        # an adapter from a family to itself is none
-        partner = next((one.family for one in self._partners(index)), "")
-        for family in self._passing(index):
-            if family not in (link.family, partner):
-                yield Candidate("joint", (index,), {index: family})
+        if self._partner(index) is None:  # another adapter in the place of one is no help
+            for family in self._passing(index):
+                if family != link.family:
+                    yield Candidate("joint", (index,), {index: family})
 
     def _other_cables(self, index: int, link: CableLink) -> Iterator[Candidate]:
-        joints = self._joints_beside(index)
         length_m = link.models[CAUTIOUS].length_m
         for cable in self._cables:
             if cable.id == link.cable or not _comes_in(cable, length_m):
                 continue
-            ends = {joint: self._family_for(cable, joint) for joint in joints if not self._fits(joint, cable)}
-            families = {family for family in ends.values() if family}
-            if len(families) == len(set(ends.values())) <= 1:
-                replaced = {index: cable.id} | {joint: family for joint, family in ends.items() if family}
-                yield Candidate("cable", (index,), replaced)
+            joints = self._joints_beside(index)
+            misfit = [joint for joint in joints if not _made_for(self._joints[joint].family, cable)]
+            family = self._family_for(cable, misfit) if misfit else None
+            if (family or not misfit) and all(self._has_room(joint, cable) for joint in joints):
+                ends = _Ends({}, frozenset()) if family is None else self._ending_in(family, misfit)
+                yield Candidate("cable", (index,), {index: cable.id} | ends.replaced, ends.dropped)
 
     def _both_ends(self, index: int) -> Iterator[Candidate]:
         joints = self._joints_beside(index)
-        if len(joints) < 2 or len({self._joints[joint].family for joint in joints}) > 1:
-            return
-        partners = {partner.family for joint in joints for partner in self._partners(joint)}
-        for family in self._common(joints):
-            if family != self._joints[joints[0]].family and family not in partners:
-                yield Candidate("ends", tuple(joints), dict.fromkeys(joints, family))
+        old = {self._joints[joint].family for joint in joints}
+        if len(joints) == 2 and len(old) == 1:
+            for family in self._common(joints):
+                if family not in old:
+                    yield Candidate("ends", tuple(joints), *self._ending_in(family, joints))
 
     def _everywhere(self) -> Iterator[Candidate]:
         joints = list(self._joints)
         runs = [self._joints_beside(index) for index, link in enumerate(self._links) if isinstance(link, CableLink)]
         if len(joints) < 2 or joints in runs:
             return
-        seconds = frozenset(index for index in joints if index - 1 in joints and self._is_adapter(index - 1, index))
         for family in self._common(joints):
-            if any(self._joints[index].family != family for index in joints):
-                replaced = {index: family for index in joints if index not in seconds}
-                yield Candidate("everywhere", tuple(joints), replaced, seconds)
+            replaced, dropped = self._ending_in(family, joints)
+            changed = [index for index, to in replaced.items() if self._joints[index].family != to]
+            if len(changed) + len(dropped) > 1:
+                yield Candidate("everywhere", tuple(joints), replaced, dropped)
+
+    def _ending_in(self, family: str, joints: list[int]) -> _Ends:
+        """The joints in another family; an adapter that leads to it is left out."""
+        replaced, dropped = {}, set()
+        for joint in joints:
+            partner = self._partner(joint)
+            if partner is None:
+                replaced[joint] = family
+            elif joint not in replaced:
+                # the joint that has the family already is the one that stays
+                stays = joint if self._joints[joint].family == family else partner
+                replaced[stays] = family
+                dropped.add(joint + partner - stays)
+        return _Ends(replaced, frozenset(dropped))
 
     def _without_adapter(self, first: int, second: int) -> Iterator[Candidate]:
         """The cable on one side of the adapter ends in the family of the other."""
@@ -137,33 +157,31 @@ class _Offer:
     def _is_adapter(self, first: int, second: int) -> bool:
         return self._links[first].element == self._links[second].element
 
-    def _partners(self, index: int) -> list[JointLink]:
+    def _partner(self, index: int) -> int | None:
         """The other joint of an adapter."""
-        beside = self._joints_beside(index)
-        return [self._joints[near] for near in beside if self._is_adapter(index, near)]
+        return next((near for near in self._joints_beside(index) if self._is_adapter(index, near)), None)
 
-    def _fits(self, joint: int, cable: Cable) -> bool:
-        """Whether a cable fits a joint, and is left some room for heat there."""
-        link = self._joints[joint]
-        return _made_for(link.family, cable) and self._has_room(link, cable)
-
-    def _has_room(self, link: JointLink, cable: Cable) -> bool:
-        model = link.models[CAUTIOUS]
+    def _has_room(self, joint: int, cable: Cable) -> bool:
+        """Whether a cable is left some room for heat at a joint."""
+        model = self._joints[joint].models[CAUTIOUS]
         hottest = model.station.ambient_temperature_c + model.path.solar_rise_k
         return bool(cable.highest_temperature_c.value > hottest)
 
-    def _family_for(self, cable: Cable, joint: int) -> str | None:
-        """The family to end a cable in that the joint's is not made for: one of the line's, else the customary one."""
-        link = self._joints[joint]
-        partners = {partner.family for partner in self._partners(joint)}
-        takes = [one for one in self._passing(joint) if _made_for(one, cable) and one not in partners]
-        if not takes or not self._has_room(link, cable):
-            return None
-        return min(takes, key=lambda one: (one not in self._in_line, one not in EVERYDAY, unlike(one, cable)))
+    def _family_for(self, cable: Cable, joints: list[int]) -> str | None:
+        """The family to end a cable in where the joints' own are not made for it: one of the line's, or a usual one."""
+        takes = [family for family in self._common(joints) if _made_for(family, cable)]
+        order = [(one not in self._in_line, one not in EVERYDAY, unlike(one, cable), one) for one in takes]
+        return min(order)[-1] if order else None
 
-    def _common(self, joints: Iterable[int]) -> list[str]:
-        """Families that pass at every one of the joints."""
-        passing = [set(self._passing(joint)) for joint in joints]
+    def _common(self, joints: list[int]) -> list[str]:
+        """Families that pass at every one of the joints; of an adapter's, those that it leads to."""
+        passing = []
+        for joint in joints:
+            partner = self._partner(joint)
+            families = set(self._passing(joint))
+            passing.append(
+                families if partner is None or partner in joints else families & {self._joints[partner].family}
+            )
         return [family for family in self._families if all(family in one for one in passing)]
 
     def _passing(self, index: int) -> list[str]:

@@ -5,6 +5,8 @@ All of it is common practice, no source.
 
 import math
 
+import numpy as np
+
 from ...catalogue import catalogue
 from ...catalogue.defaults import customary_cable_of
 from ...catalogue.schema import Cable
@@ -26,14 +28,8 @@ LONGEST_JUMPER_M = 3.0
 JUMPER_DB = 0.3
 """What a new jumper must bring,"""
 
-RUN_DB = 1.0
-"""a new run of cable,"""
-
-STIFF_DB = 2.0
-"""and one of a cable that needs bends, clamps and connectors of its own."""
-
-STIFF_FROM_M = 13e-3
-"""Diameter from which on a cable is stiff; corrugated ones are at any."""
+RUNS_DB = ((13e-3, 1.0), (20e-3, 2.0), (np.inf, 3.0))
+"""a new run of a cable up to a thickness [m]: the thicker want bends, clamps and connectors of their own."""
 
 EVERYDAY = ("uhf", "bnc", "tnc", "n", "sma", "7_16")
 """Families that a radio amateur has at hand or finds at any dealer."""
@@ -74,8 +70,7 @@ def unlike(family: str, cable: Cable) -> float:
 def _cable_db(cable: Cable, length_m: float) -> float:
     if length_m <= LONGEST_JUMPER_M:
         return JUMPER_DB
-    stiff = cable.construction == "corrugated" or cable.outer_diameter_m.value >= STIFF_FROM_M
-    return STIFF_DB if stiff else RUN_DB
+    return next(toll for thickest_m, toll in RUNS_DB if cable.outer_diameter_m.value < thickest_m)
 
 
 def _cables_beside(feedline: Feedline, candidate: Candidate, index: int) -> list[Cable]:

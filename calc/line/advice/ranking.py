@@ -22,7 +22,7 @@ FINE_DB = 3.0
 MARGIN_NOTICED_DB = 0.5
 """Smallest gain of a margin below that which counts (common practice)."""
 
-MOST_OF = 0.75
+MOST_OF = 0.85
 """Share of the best gain that an easier alternative must bring to come before it (common practice)."""
 
 ALTERNATIVES = 3

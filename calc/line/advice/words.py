@@ -23,22 +23,23 @@ LEAST_WEIGHT_KG = 0.5
 def title_of(feedline: Feedline, candidate: Candidate) -> str:
     """What is done, in a few words."""
     links, replaced = feedline.links, candidate.replaced
+    without = ": no adapter" if candidate.dropped else ""
     if candidate.kind == "cable":
         (index,) = candidate.about
-        title = f"{_cable(replaced[index]).name} instead of {_run(feedline, index)}"
         families = {to for joint, to in replaced.items() if joint != index}
-        return title + "".join(f", ending in {_family(family)}" for family in families)
+        ending = "".join(f", ending in {_family(family)}" for family in families)
+        return f"{_cable(replaced[index]).name} instead of {_run(feedline, index)}{ending}{without}"
     family = _family(next(iter(replaced.values())))
     if candidate.kind == "everywhere":
-        return f"{family} on every joint"
+        return f"{family} on every joint{without}"
     if candidate.kind == "adapter":
         (kept,) = replaced
         first, second = candidate.about
         cable = _beside(feedline, first - 1 if kept == second else second + 1)
-        return f"{cable[0].upper()}{cable[1:]} ends in {family}: no adapter"
+        return f"{cable[0].upper()}{cable[1:]} ends in {family}{without}"
     old = _family(links[candidate.about[0]].family)
     if candidate.kind == "ends":
-        return f"{family} instead of {old} on both ends of {_beside(feedline, candidate.about[0] + 1)}"
+        return f"{family} instead of {old} on both ends of {_beside(feedline, candidate.about[0] + 1)}{without}"
     return f"{family} instead of {old} {_place(feedline, candidate.about[0])}"
 
 
@@ -85,24 +86,22 @@ def _fitting(feedline: Feedline, candidate: Candidate) -> list[str]:
     for index, to in candidate.replaced.items():
         if isinstance(links[index], CableLink):
             beside = (near for near in (index - 1, index + 1) if 0 <= near < len(links))
-            ends |= {(near, index) for near in beside if isinstance(links[near], JointLink)}
+            ends |= {(index, near) for near in beside if isinstance(links[near], JointLink)}
             continue
-        if to == links[index].family and candidate.kind != "adapter":
-            continue
-        for near in (index - 1, index + 1):
-            beyond = near
-            while beyond in candidate.dropped:
-                beyond += near - index
-            if not 0 <= beyond < len(links):
-                sockets.append("the transmitter" if beyond < 0 else "the antenna")
-            elif isinstance(links[beyond], CableLink):
-                ends.add((index, beyond))
-            elif not isinstance(links[beyond], JointLink):
-                sockets.append(links[beyond].name)
-            elif links[beyond].element == links[index].element and candidate.kind == "joint":
-                sockets.append("the adapter")
+        for step in (-1, 1):
+            near = index + step
+            if near in candidate.dropped:
+                near += step
+            elif to == links[index].family:
+                continue
+            if not 0 <= near < len(links):
+                sockets.append("the transmitter" if near < 0 else "the antenna")
+            elif isinstance(links[near], CableLink):
+                ends.add((near, near - step))
+            else:
+                sockets.append(links[near].name)
     costs = [f"{len(ends)} connector{'s' if len(ends) > 1 else ''} to fit"] if ends else []
-    if sockets and candidate.kind != "adapter":
+    if sockets:
         costs.append(f"{_listed(dict.fromkeys(sockets))} must take it too")
     return costs
 
