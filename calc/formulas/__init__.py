@@ -1,6 +1,6 @@
 """The declared formulas, one module per subject; importing this package registers them all."""
 
-from . import air, cable_heat, coax, films, heat, joint_heat, line, loss, match, noise, skin, sweep, voltage
+from . import air, cable_heat, coax, films, heat, joint_heat, line, loss, match, noise, skin, sweep, tuner, voltage
 
 __all__ = [
     "air",
@@ -15,5 +15,6 @@ __all__ = [
     "noise",
     "skin",
     "sweep",
+    "tuner",
     "voltage",
 ]
