@@ -112,6 +112,10 @@ class CableModel:
     def other_side(self) -> None:
         """None: its impedance is what it is."""
 
+    def settled(self, frequency: Broadcast, beyond: Broadcast) -> "CableModel":
+        """Itself: there is nothing to set."""
+        return self
+
     def return_loss_db(self, frequency: Broadcast) -> None:
         """Nothing: a cable is what reflections are measured against."""
 

@@ -1,7 +1,7 @@
 """One two-port of a feedline: what everything else may ask of a cable, a joint or a part."""
 
 from dataclasses import dataclass, field
-from typing import ClassVar, Literal, Protocol
+from typing import ClassVar, Literal, Protocol, cast
 
 import numpy as np
 
@@ -16,7 +16,7 @@ from .stress import Allowed, Stress, lumped_stress
 
 __all__ = ["Link", "LinkKind", "LinkModel", "LumpedModel"]
 
-LinkKind = Literal["cable", "joint", "part", "measured"]
+LinkKind = Literal["cable", "joint", "part", "measured", "tuner"]
 
 
 class LinkModel(Protocol):
@@ -44,6 +44,9 @@ class LinkModel(Protocol):
     def return_loss_db(self, frequency: Broadcast) -> Broadcast | None:
         """Of the element alone [dB]; none for a cable."""
 
+    def settled(self, frequency: Broadcast, beyond: Broadcast) -> "LinkModel":
+        """The model as it is set when it looks at the reflection `beyond`, towards the antenna; a tuner's varies."""
+
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix."""
 
@@ -69,6 +72,10 @@ class LumpedModel:
 
     station: Station
     length_m: ClassVar[float] = 0.0
+
+    def settled(self, frequency: Broadcast, beyond: Broadcast) -> LinkModel:
+        """Itself: there is nothing to set."""
+        return cast(LinkModel, self)  # whatever derives from it is a whole one
 
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix at frequencies [Hz]."""

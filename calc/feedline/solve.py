@@ -7,7 +7,7 @@ import numpy as np
 
 from ..formulas.heat import margin
 from ..physics.ratings import CAUTIOUS, GENEROUS
-from ..waves.two_port import Waves, drive
+from ..waves.two_port import TwoPort, Waves, drive, seen_through
 from .feedline import Feedline
 from .link import LinkModel
 from .stress import Allowed, Stress, worse
@@ -42,12 +42,12 @@ def solve(
     `replaced` puts another model in the place of a link, for a what-if.
     """
     models = [(replaced or {}).get(index, link.models[end]) for index, link in enumerate(feedline.links)]
-    waves = _waves(feedline, frequency, models)
-    stresses = _stresses(models, waves, frequency)
     turned = [model.other_side() for model in models]
+    others = [other or model for other, model in zip(turned, models, strict=True)]
+    models, waves = _set(feedline, frequency, models)
+    stresses = _stresses(models, waves, frequency)
     if end == CAUTIOUS and any(turned):
-        others = [other or model for other, model in zip(turned, models, strict=True)]
-        other_waves = _waves(feedline, frequency, others)
+        others, other_waves = _set(feedline, frequency, others)
         other_stresses = _stresses(others, other_waves, frequency)
         stresses = [worse(*pair) for pair in zip(stresses, other_stresses, strict=True)]
         less = other_waves.power_w[-1] < waves.power_w[-1]
@@ -56,9 +56,17 @@ def solve(
     return Solution(waves, stresses, allowed)
 
 
-def _waves(feedline: Feedline, frequency: np.ndarray, models: list[LinkModel]) -> Waves:
-    ports = [model.two_port(frequency) for model in models]
-    return drive(ports, feedline.load(frequency), feedline.station.impedance_ohm, net=feedline.net)
+def _set(feedline: Feedline, frequency: np.ndarray, models: list[LinkModel]) -> tuple[list[LinkModel], Waves]:
+    """The models as they are set for what they look at, and the waves on them."""
+    load, impedance = feedline.load(frequency), feedline.station.impedance_ohm
+    beyond = load
+    are_set: list[LinkModel] = []
+    ports: list[TwoPort] = []
+    for model in reversed(models):
+        are_set.append(model.settled(frequency, beyond))
+        ports.append(are_set[-1].two_port(frequency))
+        beyond = seen_through(ports[-1], beyond, impedance)
+    return are_set[::-1], drive(ports[::-1], load, impedance, net=feedline.net)
 
 
 def _stresses(models: list[LinkModel], waves: Waves, frequency: np.ndarray) -> list[Stress]:

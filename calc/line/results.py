@@ -41,7 +41,7 @@ class LinePart(Struct, frozen=True):
     """One part of the chain under the line's power at the frequency looked at."""
 
     element: int
-    kind: Literal["cable", "joint", "part", "measured"]
+    kind: Literal["cable", "joint", "part", "measured", "tuner"]
     name: str
     family: str | None
     pack: str
