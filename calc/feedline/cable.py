@@ -114,6 +114,9 @@ class CableModel:
         """Itself: there is nothing to set."""
         return self
 
+    def other_side(self) -> None:
+        """None: its impedance is what it is."""
+
     def return_loss_db(self, frequency: Broadcast) -> None:
         """Nothing: a cable is what reflections are measured against."""
 

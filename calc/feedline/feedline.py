@@ -27,7 +27,7 @@ from .surroundings import cable_of, cables_of, joint_demands, joint_scenario, to
 from .transmitter import HOLDS_AT_ANY, TransmitterModel, transmitter_of
 from .tuner import TunerLink, TunerModel
 
-__all__ = ["Feedline", "feedline_at", "feedline_of"]
+__all__ = ["Feedline", "feedline_at", "feedline_of", "tuner_link"]
 
 HELD = TransmitterModel("", HOLDS_AT_ANY)
 """Of a line that is measured and not sent into."""
@@ -98,11 +98,12 @@ def _links(site: Surroundings, elements: list[Element], index: int, station: Sta
         measured = MeasuredModel(station, usable_measurement(element.touchstone, f"elements[{index}].touchstone", 2))
         return [MeasuredLink(element=index, name=element.name or "Measured part", models=(measured, measured))]
     if isinstance(element, Tuner):
-        return [_tuner_link(index, element, station)]
+        return [tuner_link(index, element, station)]
     return _joint_links(site, elements, index, element)
 
 
-def _tuner_link(index: int, tuner: Tuner, station: Station) -> TunerLink:
+def tuner_link(index: int, tuner: Tuner, station: Station) -> TunerLink:
+    """The link of a tuner, for the element of that index."""
     parts = Parts(tuner.network, tuner.coil_q, tuner.capacitor_q, tuner.largest_capacitor_f, tuner.largest_coil_h)
     model = TunerModel(station, parts, _limit(tuner.voltage_limit_v), _limit(tuner.current_limit_a))
     return TunerLink(element=index, name=tuner.name or "Tuner", models=(model, model))

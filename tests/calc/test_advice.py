@@ -12,6 +12,8 @@ from lines import LINES, ask
 from scenarios import examples
 
 from jointwise.calc.catalogue import catalogue
+from jointwise.calc.formulas.line import cable_attenuation
+from jointwise.calc.physics.cable_table import cable_ratings
 from jointwise.calc.physics.gates import EXPOSURES, SEALED_TO
 
 NOTICED_DB = 0.1
@@ -134,6 +136,27 @@ def test_the_first_advice_is_what_an_experienced_operator_would_give(name):
     assert {step["to"] for step in steps} <= situation.becomes, "common practice, no source"
 
 
+COAX_ON_HF = {"band": "40m", "elements": [joint("uhf"), cable("rg_58", 30), joint("uhf")], "load": antenna(10)}
+SHORT_AND_GOOD = {"band": "40m", "elements": [joint("uhf"), cable("rg_213", 10), joint("uhf")], "load": antenna(3)}
+
+
+@pytest.mark.parametrize(("request_", "at"), [(COAX_ON_HF, 3), (SHORT_AND_GOOD, 0)])
+def test_a_transmitter_that_folds_back_wants_a_tuner(request_, at):
+    """SWR 10 through lossy coax: a tuner at the antenna. SWR 3 through a good line: a tuner beside the transmitter."""
+    first = advice(request_)["changes"][0]
+
+    assert [step["action"] for step in first["steps"]] == ["insert"], "common practice, no source"
+    assert first["edits"][0]["at"] == at, "common practice, no source"
+    assert first["edits"][0]["element"]["kind"] == "tuner"
+
+
+def test_a_matched_line_wants_no_tuner():
+    """Where the transmitter sends all of its power, a tuner is not worth its loss."""
+    changes = advice(ON_HF | {"elements": [joint("uhf"), cable("rg_213", 20), joint("uhf")]})["changes"]
+
+    assert not any(step["action"] == "insert" for change in changes for step in change["steps"])
+
+
 def edited(elements, edits):
     """The elements of a request with the edits of a change made."""
     elements = list(elements)
@@ -142,11 +165,14 @@ def edited(elements, edits):
     return elements
 
 
-@pytest.mark.parametrize("name", SITUATIONS)
+PROMISED = [situation.request for situation in SITUATIONS.values()] + [COAX_ON_HF, SHORT_AND_GOOD]
+
+
+@pytest.mark.parametrize("promised", PROMISED)
 @pytest.mark.parametrize("load", [None, {"kind": "impedance", "resistance_ohm": 80.0, "reactance_ohm": -20.0}])
-def test_edits_make_the_line_that_was_promised(name, load):
+def test_edits_make_the_line_that_was_promised(promised, load):
     """Every change's edits, made in the request, give the loss and margin listed, and no part of it is refused."""
-    request = SITUATIONS[name].request | ({"load": load} if load else {})
+    request = promised | ({"load": load} if load else {})
     before, near = advice(request), EXACT if load else PHASES_DB
 
     for change in before["changes"]:
@@ -155,6 +181,8 @@ def test_edits_make_the_line_that_was_promised(name, load):
         assert after["margin_db"] == pytest.approx(change["margin_db"], abs=near)
         assert after["margin_db"] - before["margin_db"] == pytest.approx(change["margin_gained_db"], abs=2 * near)
         assert not any(part["refused_by"] for part in after["parts"])
+        if all(step["action"] == "exchange" for step in change["steps"]):
+            assert not any(after["parts"][step["part"]]["marks"] for step in change["steps"])
 
 
 @pytest.mark.parametrize("name", SITUATIONS)
@@ -173,6 +201,13 @@ def outdoors(request, element):
     return EXPOSURES.index(exposure) >= SEALED_TO
 
 
+def loss_db_per_m(name, request):
+    """What a metre of a cable loses in a line of its own impedance."""
+    ratings = cable_ratings(name, "low")
+    hertz = request["frequency_hz"]
+    return cable_attenuation(ratings.conductor_coefficient(hertz), 1.0, hertz, ratings.k_2)
+
+
 @examples(60)
 @given(request=LINES)
 def test_no_first_advice_is_one_the_trade_would_laugh_at(request):
@@ -187,8 +222,9 @@ def test_no_first_advice_is_one_the_trade_would_laugh_at(request):
             if element["kind"] == "cable":
                 entry = catalogue().cables[element["cable"]]
                 assert abs(entry.impedance_ohm.value / impedance - 1) < 0.1
-                stands = entry.outdoor_use
-                assert EXPOSURES.index(stands) >= EXPOSURES.index(request["exposure"])
+                assert EXPOSURES.index(entry.outdoor_use) >= EXPOSURES.index(request["exposure"])
+                old = request["elements"][edit["at"]]["cable"]
+                assert loss_db_per_m(element["cable"], request) <= loss_db_per_m(old, request)
         for step in change["steps"]:
             if step["action"] == "exchange" and step["to"] in catalogue().interfaces:
                 family = catalogue().interfaces[step["to"]]

@@ -55,7 +55,7 @@ def changes(request: LineRequest, feedline: Feedline, parts: list[LinePart]) -> 
 
 def _change(request: LineRequest, feedline: Feedline, one: Ranked, before: Promise, after: Promise) -> Change:
     return Change(
-        steps=steps_of(feedline, one.candidate),
+        steps=steps_of(request, feedline, one.candidate),
         title=title_of(feedline, one.candidate),
         gained_db=fine(one.gain.median_db),
         gained_low_db=fine(one.gain.low_db),

@@ -2,9 +2,11 @@
 
 from typing import Literal, NamedTuple
 
+from ...feedline.elements import Tuner
+
 __all__ = ["Candidate", "Kind"]
 
-Kind = Literal["joint", "cable", "ends", "everywhere", "adapter"]
+Kind = Literal["joint", "cable", "ends", "everywhere", "adapter", "tuner"]
 
 
 class Candidate(NamedTuple):
@@ -17,3 +19,5 @@ class Candidate(NamedTuple):
     """Link by link, the family or the cable in its place; of a change everywhere, also those that have it already."""
     dropped: frozenset[int] = frozenset()
     """Joints of adapters that go with them."""
+    tuner: Tuner | None = None
+    """A tuner put in front of the one link that the change is about; of one at the antenna, behind the last."""

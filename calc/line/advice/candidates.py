@@ -6,13 +6,15 @@ from typing import NamedTuple
 
 import numpy as np
 
-from ...catalogue import catalogue
+from ...catalogue import catalogue, per_edition
 from ...catalogue.schema import Cable, Interface
 from ...feedline.cable import CableLink, cable_marks
-from ...feedline.elements import Joint
+from ...feedline.elements import DummyLoad, Joint, Tuner
 from ...feedline.feedline import Feedline
 from ...feedline.joint import JointLink, joint_model
 from ...feedline.surroundings import cables_of, joint_demands
+from ...formulas.line import cable_attenuation
+from ...physics.cable_table import table_of_cable_ratings
 from ...physics.family_ratings import table_ratings
 from ...physics.gates import EXPOSURES, SEALED_TO, cable_fits, cable_te11, gate_table
 from ...physics.ratings import CAUTIOUS, ENDS
@@ -37,6 +39,14 @@ NOT_ADVISED = frozenset({"rp_sma", "3_5mm", "2_92mm", "c", "mini_uhf"})
 station (common practice)."""
 
 
+HIGHEST_TUNED_HZ = 54e6
+"""Up to which frequency tuners of coil and capacitors are used (common practice)."""
+
+TUNER_AT_TRANSMITTER = Tuner(network="t")
+TUNER_AT_ANTENNA = Tuner(network="l", largest_capacitor_f=3e-9)
+"""What is usual in each place: a T by hand, an automatic L with banks of capacitors (common practice)."""
+
+
 class _Ends(NamedTuple):
     """Joints in another family, and those that go with an adapter."""
 
@@ -52,8 +62,9 @@ def candidates(request: LineRequest, feedline: Feedline) -> list[Candidate]:
 class _Offer:
     def __init__(self, request: LineRequest, feedline: Feedline) -> None:
         self._request, self._links, self._frequency_hz = request, feedline.links, feedline.frequency_hz
-        self._impedance = feedline.station.impedance_ohm
+        self._impedance, self._net = feedline.station.impedance_ohm, feedline.net
         self._cables = [cable for cable in catalogue().cables.values() if self._stands_the_site(cable)]
+        self._loss_db_per_m = _losses_db_per_m(self._frequency_hz)
         self._joints = {index: link for index, link in enumerate(self._links) if isinstance(link, JointLink)}
         self._in_line = {link.family for link in self._joints.values()}
         self._families = [
@@ -71,6 +82,7 @@ class _Offer:
             elif isinstance(link, JointLink):
                 yield from self._other_families(index, link)
         yield from self._everywhere()
+        yield from self._tuners()
         for first, second in pairwise(self._joints):
             if self._is_adapter(first, second):
                 yield from self._without_adapter(first, second)
@@ -84,7 +96,9 @@ class _Offer:
     def _other_cables(self, index: int, link: CableLink) -> Iterator[Candidate]:
         length_m = link.models[CAUTIOUS].length_m
         for cable in self._cables:
-            if cable.id == link.cable or not _comes_in(cable, length_m):
+            # a lossier one would only hide the antenna's SWR from the transmitter
+            more_loss = self._loss_db_per_m[cable.id] > self._loss_db_per_m[link.cable]
+            if cable.id == link.cable or more_loss or not _comes_in(cable, length_m):
                 continue
             joints = self._joints_beside(index)
             misfit = [joint for joint in joints if not _made_for(self._joints[joint].family, cable)]
@@ -111,6 +125,14 @@ class _Offer:
             changed = [index for index, to in replaced.items() if self._joints[index].family != to]
             if len(changed) + len(dropped) > 1:
                 yield Candidate("everywhere", tuple(joints), replaced, dropped)
+
+    def _tuners(self) -> Iterator[Candidate]:
+        """One beside the transmitter and one at the antenna, where there is none."""
+        tuned = any(link.kind == "tuner" for link in self._links)
+        if tuned or self._net or self._frequency_hz > HIGHEST_TUNED_HZ or isinstance(self._request.load, DummyLoad):
+            return
+        yield Candidate("tuner", (0,), {}, tuner=TUNER_AT_TRANSMITTER)
+        yield Candidate("tuner", (len(self._links),), {}, tuner=TUNER_AT_ANTENNA)
 
     def _ending_in(self, family: str, joints: list[int]) -> _Ends:
         """The joints in another family; an adapter that leads to it is left out."""
@@ -219,6 +241,15 @@ def _comes_in(cable: Cable, length_m: float) -> bool:
     if cable.construction == "corrugated":
         return length_m >= SHORTEST_CORRUGATED_M
     return cable.construction != "semi-rigid" or length_m <= LONGEST_SEMI_RIGID_M
+
+
+@per_edition(maxsize=64)
+def _losses_db_per_m(frequency_hz: float) -> dict[str, float]:
+    """What a metre of every cable loses between matched ends, by its id."""
+    cables = list(catalogue().cables)
+    ratings, frequency = table_of_cable_ratings(cables, ENDS[CAUTIOUS]), np.array([frequency_hz])
+    losses = cable_attenuation(ratings.conductor_coefficient(frequency), 1.0, frequency, ratings.k_2)
+    return dict(zip(cables, losses[:, 0].tolist(), strict=True))
 
 
 def _interface(family: str) -> Interface:

@@ -12,8 +12,10 @@ import numpy as np
 
 from ...catalogue import catalogue
 from ...feedline.cable import CableLink
-from ...feedline.feedline import Feedline
+from ...feedline.elements import Tuner
+from ...feedline.feedline import Feedline, tuner_link
 from ...feedline.joint import JointLink, joints_of_every_grade
+from ...feedline.link import LinkModel
 from ...feedline.part import PartLink
 from ...formulas.line import decibels
 from ...numeric.draws import Stream
@@ -33,6 +35,10 @@ LENGTH_TOLERANCE = 0.02
 """Of a cable's electrical length, as a share: velocity factor and cutting (common practice)."""
 
 
+_NOT_SET = TwoPort(*np.eye(2).ravel())
+"""In the place of a tuner, until it is known what it looks at."""
+
+
 def gains_db(feedline: Feedline, candidates: list[Candidate]) -> np.ndarray:
     """More at the antenna with each change [dB]: candidates x draws."""
     return _Drawn(feedline, candidates).gains_db(candidates)
@@ -48,13 +54,17 @@ class _Drawn:
             for index, to in candidate.replaced.items():
                 offered[index].setdefault(to, len(offered[index]))
         self._rows = offered
+        self._tuned = [index for index, link in enumerate(self._links) if link.models[CAUTIOUS].tuned]
         self._ports = [self._drawn(index, list(ids)) for index, ids in enumerate(offered)]
         self._walk()
 
     def gains_db(self, candidates: list[Candidate]) -> np.ndarray:
         gains = np.empty((len(candidates), DRAWS))
         touched = [(tuple(sorted(one.replaced)), tuple(sorted(one.dropped))) for one in candidates]
-        order = sorted(range(len(candidates)), key=touched.__getitem__)
+        for index, one in enumerate(candidates):
+            if one.tuner:
+                gains[index] = self._gained_by_tuner(one.about[0], one.tuner)
+        order = sorted((index for index, pair in enumerate(touched) if any(pair)), key=touched.__getitem__)
         for (links, dropped), group in groupby(order, key=touched.__getitem__):
             members = list(group)
             rows = {link: [self._rows[link][candidates[one].replaced[link]] for one in members] for link in links}
@@ -76,6 +86,8 @@ class _Drawn:
         if isinstance(link, CableLink):
             model = replace(link.models[CAUTIOUS], ratings=table_of_cable_ratings(ids, ENDS[CAUTIOUS]))
             return model.two_port(self._frequency, LENGTH_TOLERANCE * (2 * random.uniform(DRAWS) - 1))
+        if index in self._tuned:
+            return _NOT_SET
         if isinstance(link, PartLink):
             return link.models[CAUTIOUS].turned(self._frequency, np.exp(2j * np.pi * random.uniform(DRAWS))[None])
         return link.models[CAUTIOUS].two_port(self._frequency)
@@ -101,10 +113,12 @@ class _Drawn:
         self._after = [(1 + load, (1 - load) / z_0, np.zeros(DRAWS))] * (count + 1)
         for index in reversed(range(count)):
             v, i, level = self._after[index + 1]
+            if index in self._tuned:
+                self._ports[index] = self._set(self._links[index].models[CAUTIOUS], v, i)
             self._after[index] = _levelled(*_through(_row(self._ports[index], 0), v, i), level, z_0)
         one = np.ones(DRAWS, dtype=np.complex128)
         self._before = [((one / 2, one * z_0 / 2), (one / 2, -one * z_0 / 2), np.zeros(DRAWS))]
-        for port in self._ports[:-1]:
+        for port in self._ports:
             forward, backward, level = self._before[-1]
             self._before.append(_carried(_row(port, 0), forward, backward, level, z_0))
         v, i, level = self._after[0]
@@ -115,13 +129,26 @@ class _Drawn:
 
     def _gained(self, rows: dict[int, list[int]], dropped: tuple[int, ...]) -> np.ndarray:
         touched = [*rows, *dropped]
-        first, last = min(touched), max(touched)
+        # a tuner between them and the transmitter finds another setting
+        first, last = min([*touched, *self._tuned]), max(touched)
         v, i, level = self._after[last + 1]
         for index in range(last, first - 1, -1):
             if index in dropped:
                 continue
-            v, i = _through(_row(self._ports[index], rows.get(index, 0)), v, i)
+            tuned = index in self._tuned
+            port = self._set(self._links[index].models[CAUTIOUS], v, i) if tuned else self._ports[index]
+            v, i = _through(_row(port, rows.get(index, 0)), v, i)
         return self._as_it_is - self._sent_db(first, v, i, level)
+
+    def _gained_by_tuner(self, plane: int, tuner: Tuner) -> np.ndarray:
+        model = tuner_link(plane, tuner, self._feedline.station).models[CAUTIOUS]
+        v, i, level = self._after[plane]
+        return self._as_it_is - self._sent_db(plane, *_through(self._set(model, v, i), v, i), level)
+
+    def _set(self, tuner: LinkModel, v: np.ndarray, i: np.ndarray) -> TwoPort:
+        """A tuner's two-port as it is set by the waves behind it."""
+        beyond = (v - self._z_0 * i) / (v + self._z_0 * i)
+        return tuner.settled(self._frequency, beyond).two_port(self._frequency)
 
     def _sent_db(self, plane: int, v: np.ndarray, i: np.ndarray, level: np.ndarray) -> np.ndarray:
         """What must be set at the transmitter for the same at the antenna, by the waves at a plane [dB]."""

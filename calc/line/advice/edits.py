@@ -10,11 +10,13 @@ from ..requests import LineRequest
 from ..results import Edit
 from .candidate import Candidate
 
-__all__ = ["changed_elements", "edits_of"]
+__all__ = ["changed_elements", "edits_of", "tuner_element"]
 
 
 def edits_of(request: LineRequest, feedline: Feedline, candidate: Candidate) -> list[Edit]:
     """One edit for each element that a change touches, from the transmitter on."""
+    if candidate.tuner:
+        return [Edit(at=tuner_element(request, feedline, candidate), element=candidate.tuner, insert=True)]
     fields: dict[int, dict[str, Any]] = {}
     for index, to in candidate.replaced.items():
         fields.setdefault(feedline.links[index].element, {})[_field(feedline, index)] = to
@@ -33,6 +35,12 @@ def changed_elements(request: LineRequest, feedline: Feedline, candidate: Candid
     for edit in reversed(edits_of(request, feedline, candidate)):
         elements[edit.at : edit.at + (not edit.insert)] = [] if edit.element is None else [edit.element]
     return elements
+
+
+def tuner_element(request: LineRequest, feedline: Feedline, candidate: Candidate) -> int:
+    """Index of the element in front of which its tuner is put."""
+    (link,) = candidate.about
+    return feedline.links[link].element if link < len(feedline.links) else len(request.elements)
 
 
 def _field(feedline: Feedline, index: int) -> str:

@@ -31,6 +31,12 @@ JUMPER_DB = 0.3
 RUNS_DB = ((13e-3, 1.0), (20e-3, 2.0), (np.inf, 3.0))
 """a new run of a cable up to a thickness [m]: the thicker want bends, clamps and connectors of their own."""
 
+TUNER_DB = 0.5
+"""What a tuner beside the transmitter must bring,"""
+
+FAR_TUNER_DB = 1.0
+"""and one at the antenna, which stands outdoors and is set from afar."""
+
 EVERYDAY = ("uhf", "bnc", "tnc", "n", "sma", "7_16")
 """Families that a radio amateur has at hand or finds at any dealer."""
 
@@ -38,6 +44,8 @@ EVERYDAY = ("uhf", "bnc", "tnc", "n", "sma", "7_16")
 def toll_db(feedline: Feedline, candidate: Candidate) -> float:
     """What a change must bring to be worth the work [dB]."""
     links, joints, toll = feedline.links, 0, 0.0
+    if candidate.tuner:
+        return FAR_TUNER_DB if candidate.about[0] else TUNER_DB
     for index, to in candidate.replaced.items():
         link = links[index]
         if isinstance(link, CableLink):

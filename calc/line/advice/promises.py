@@ -41,7 +41,7 @@ def promises(
 
     Of a load of unknown phase so many `ways` are looked at.
     """
-    exchanges = [AS_IT_IS, *(one for one in candidates if not one.dropped)]
+    exchanges = [AS_IT_IS, *(one for one in candidates if not one.dropped and not one.tuner)]
     found = dict(zip(map(id, exchanges), _exchanged(request.power_w, feedline, exchanges, refused, ways), strict=True))
     return [
         found[id(one)] if id(one) in found else _rebuilt(request, feedline, one, ways)

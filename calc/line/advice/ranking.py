@@ -28,6 +28,9 @@ MOST_OF = 0.85
 ALTERNATIVES = 3
 """Of changes about the same parts so many are listed."""
 
+ASKED_OF = ("joint", "ends", "everywhere", "adapter")
+"""Kinds of change of which it is worth saying that they make no difference: many believe they do."""
+
 MOST_LISTED = 12
 MOST_ALIKE = 4
 """Of changes that make a difference, and of those that make none."""
@@ -96,10 +99,8 @@ def best_first(found: list[Ranked]) -> list[Ranked]:
     """The best first, with few alternatives each; behind them some that make no difference."""
     differ = [one for group in _about([one for one in found if not one.same]) for one in _alternatives(group)]
     differ.sort(key=lambda pair: pair[0])
-    alike = [
-        min(group, key=lambda one: one.handling)
-        for group in _about([one for one in found if one.same and one.gain.median_db > 0])
-    ]
+    asked = [one for one in found if one.same and one.candidate.kind in ASKED_OF and one.gain.median_db > 0]
+    alike = [min(group, key=lambda one: one.handling) for group in _about(asked)]
     alike.sort(key=lambda one: -one.gain.median_db)
     return [one for _, one in differ[:MOST_LISTED]] + alike[:MOST_ALIKE]
 

@@ -13,6 +13,7 @@ from ...physics.ratings import CAUTIOUS
 from ..requests import LineRequest
 from ..results import ChangeStep
 from .candidate import Candidate
+from .edits import tuner_element
 
 __all__ = ["costs_of", "steps_of", "title_of"]
 
@@ -23,6 +24,8 @@ LEAST_WEIGHT_KG = 0.5
 def title_of(feedline: Feedline, candidate: Candidate) -> str:
     """What is done, in a few words."""
     links, replaced = feedline.links, candidate.replaced
+    if candidate.tuner:
+        return "Tuner at the antenna" if candidate.about[0] else "Tuner at the transmitter"
     without = ": no adapter" if candidate.dropped else ""
     if candidate.kind == "cable":
         (index,) = candidate.about
@@ -43,9 +46,12 @@ def title_of(feedline: Feedline, candidate: Candidate) -> str:
     return f"{family} instead of {old} {_place(feedline, candidate.about[0])}"
 
 
-def steps_of(feedline: Feedline, candidate: Candidate) -> list[ChangeStep]:
+def steps_of(request: LineRequest, feedline: Feedline, candidate: Candidate) -> list[ChangeStep]:
     """Each part it touches."""
     links = feedline.links
+    if candidate.tuner:
+        at = tuner_element(request, feedline, candidate)
+        return [ChangeStep(candidate.about[0], at, None, "Tuner", "insert")]
     steps = [
         ChangeStep(index, links[index].element, to, _name(feedline, index, to), "exchange")
         for index, to in candidate.replaced.items()
@@ -61,6 +67,8 @@ def steps_of(feedline: Feedline, candidate: Candidate) -> list[ChangeStep]:
 def costs_of(request: LineRequest, feedline: Feedline, candidate: Candidate) -> list[str]:
     """What it takes where that is known: connectors to fit, size and weight, matings and sealing."""
     links = feedline.links
+    if candidate.tuner:
+        return _of_tuner(request, candidate)
     costs = _fitting(feedline, candidate)
     new_families: dict[str, str] = {}
     for index, to in candidate.replaced.items():
@@ -117,6 +125,13 @@ def _of_cable(old: Cable, new: Cable, length_m: float) -> list[str]:
     if abs(weights[0] - weights[1]) >= LEAST_WEIGHT_KG:
         costs.append(f"weighs {weights[0]:.1f} kg (now {weights[1]:.1f} kg)")
     return costs
+
+
+def _of_tuner(request: LineRequest, candidate: Candidate) -> list[str]:
+    if candidate.about[0] == 0:
+        return ["the line keeps its SWR, and what it loses by it"]
+    outdoors = [] if request.exposure == "indoor" else ["a box that keeps water out"]
+    return ["a supply and control from the station", *outdoors]
 
 
 def _sealing(family: str, exposure: str) -> list[str]:
