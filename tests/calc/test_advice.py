@@ -137,6 +137,7 @@ def test_the_first_advice_is_what_an_experienced_operator_would_give(name):
 
 
 COAX_ON_HF = {"band": "40m", "elements": [joint("uhf"), cable("rg_58", 30), joint("uhf")], "load": antenna(10)}
+TUNED_BEFORE_COAX = COAX_ON_HF | {"elements": [{"kind": "tuner"}, *COAX_ON_HF["elements"]]}
 SHORT_AND_GOOD = {"band": "40m", "elements": [joint("uhf"), cable("rg_213", 10), joint("uhf")], "load": antenna(3)}
 
 
@@ -148,6 +149,14 @@ def test_a_transmitter_that_folds_back_wants_a_tuner(request_, at):
     assert [step["action"] for step in first["steps"]] == ["insert"], "common practice, no source"
     assert first["edits"][0]["at"] == at, "common practice, no source"
     assert first["edits"][0]["element"]["kind"] == "tuner"
+
+
+def test_a_tuner_before_a_lossy_line_is_better_at_the_antenna():
+    """Where the tuner stands before lossy coax, it is to be moved to the antenna."""
+    first = advice(TUNED_BEFORE_COAX)["changes"][0]
+
+    assert [step["action"] for step in first["steps"]] == ["remove", "insert"], "common practice, no source"
+    assert first["gained_low_db"] > 0
 
 
 def test_a_matched_line_wants_no_tuner():
@@ -165,7 +174,7 @@ def edited(elements, edits):
     return elements
 
 
-PROMISED = [situation.request for situation in SITUATIONS.values()] + [COAX_ON_HF, SHORT_AND_GOOD]
+PROMISED = [situation.request for situation in SITUATIONS.values()] + [COAX_ON_HF, TUNED_BEFORE_COAX, SHORT_AND_GOOD]
 
 
 @pytest.mark.parametrize("promised", PROMISED)

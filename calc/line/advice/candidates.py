@@ -127,12 +127,15 @@ class _Offer:
                 yield Candidate("everywhere", tuple(joints), replaced, dropped)
 
     def _tuners(self) -> Iterator[Candidate]:
-        """One beside the transmitter and one at the antenna, where there is none."""
-        tuned = any(link.kind == "tuner" for link in self._links)
-        if tuned or self._net or self._frequency_hz > HIGHEST_TUNED_HZ or isinstance(self._request.load, DummyLoad):
+        """One beside the transmitter or at the antenna; the one that there is, at the antenna."""
+        if self._net or self._frequency_hz > HIGHEST_TUNED_HZ or isinstance(self._request.load, DummyLoad):
             return
-        yield Candidate("tuner", (0,), {}, tuner=TUNER_AT_TRANSMITTER)
-        yield Candidate("tuner", (len(self._links),), {}, tuner=TUNER_AT_ANTENNA)
+        tuners = frozenset(index for index, link in enumerate(self._links) if link.kind == "tuner")
+        last = len(self._links)
+        if not tuners:
+            yield Candidate("tuner", (0,), {}, tuner=TUNER_AT_TRANSMITTER)
+        if len(tuners) < 2 and last - 1 not in tuners:
+            yield Candidate("tuner", (last,), {}, tuners, TUNER_AT_ANTENNA)
 
     def _ending_in(self, family: str, joints: list[int]) -> _Ends:
         """The joints in another family; an adapter that leads to it is left out."""

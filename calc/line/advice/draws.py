@@ -63,8 +63,9 @@ class _Drawn:
         touched = [(tuple(sorted(one.replaced)), tuple(sorted(one.dropped))) for one in candidates]
         for index, one in enumerate(candidates):
             if one.tuner:
-                gains[index] = self._gained_by_tuner(one.about[0], one.tuner)
-        order = sorted((index for index, pair in enumerate(touched) if any(pair)), key=touched.__getitem__)
+                gains[index] = self._gained_by_tuner(one.about[0], one.tuner, tuple(one.dropped))
+        others = (index for index, one in enumerate(candidates) if not one.tuner)
+        order = sorted(others, key=touched.__getitem__)
         for (links, dropped), group in groupby(order, key=touched.__getitem__):
             members = list(group)
             rows = {link: [self._rows[link][candidates[one].replaced[link]] for one in members] for link in links}
@@ -128,22 +129,34 @@ class _Drawn:
         return self._feedline.load.at(self._frequency, Stream(SEED, 0).uniform(DRAWS))[:, 0]
 
     def _gained(self, rows: dict[int, list[int]], dropped: tuple[int, ...]) -> np.ndarray:
-        touched = [*rows, *dropped]
-        # a tuner between them and the transmitter finds another setting
-        first, last = min([*touched, *self._tuned]), max(touched)
-        v, i, level = self._after[last + 1]
-        for index in range(last, first - 1, -1):
-            if index in dropped:
-                continue
-            tuned = index in self._tuned
-            port = self._set(self._links[index].models[CAUTIOUS], v, i) if tuned else self._ports[index]
-            v, i = _through(_row(port, rows.get(index, 0)), v, i)
-        return self._as_it_is - self._sent_db(first, v, i, level)
+        plane = max([*rows, *dropped]) + 1
+        v, i, level = self._after[plane]
+        return self._as_it_is - self._sent_through_db(plane, v, i, level, rows, dropped)
 
-    def _gained_by_tuner(self, plane: int, tuner: Tuner) -> np.ndarray:
+    def _gained_by_tuner(self, plane: int, tuner: Tuner, dropped: tuple[int, ...]) -> np.ndarray:
         model = tuner_link(plane, tuner, self._feedline.station).models[CAUTIOUS]
         v, i, level = self._after[plane]
-        return self._as_it_is - self._sent_db(plane, *_through(self._set(model, v, i), v, i), level)
+        v, i = _through(self._set(model, v, i), v, i)
+        return self._as_it_is - self._sent_through_db(plane, v, i, level, {}, dropped)
+
+    def _sent_through_db(
+        self,
+        plane: int,
+        v: np.ndarray,
+        i: np.ndarray,
+        level: np.ndarray,
+        rows: dict[int, list[int]],
+        dropped: tuple[int, ...],
+    ) -> np.ndarray:
+        """What must be set at the transmitter, by the waves behind everything that is changed [dB]."""
+        # a tuner between that and the transmitter finds another setting
+        stops = [plane, *rows, *dropped, *self._tuned]
+        for index in range(plane - 1, min(stops) - 1, -1):
+            if index not in dropped:
+                tuned = index in self._tuned
+                port = self._set(self._links[index].models[CAUTIOUS], v, i) if tuned else self._ports[index]
+                v, i = _through(_row(port, rows.get(index, 0)), v, i)
+        return self._sent_db(min(stops), v, i, level)
 
     def _set(self, tuner: LinkModel, v: np.ndarray, i: np.ndarray) -> TwoPort:
         """A tuner's two-port as it is set by the waves behind it."""

@@ -16,7 +16,8 @@ __all__ = ["changed_elements", "edits_of", "tuner_element"]
 def edits_of(request: LineRequest, feedline: Feedline, candidate: Candidate) -> list[Edit]:
     """One edit for each element that a change touches, from the transmitter on."""
     if candidate.tuner:
-        return [Edit(at=tuner_element(request, feedline, candidate), element=candidate.tuner, insert=True)]
+        removed = [Edit(at=feedline.links[index].element, element=None) for index in candidate.dropped]
+        return [*removed, Edit(at=tuner_element(request, feedline, candidate), element=candidate.tuner, insert=True)]
     fields: dict[int, dict[str, Any]] = {}
     for index, to in candidate.replaced.items():
         fields.setdefault(feedline.links[index].element, {})[_field(feedline, index)] = to

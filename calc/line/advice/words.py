@@ -25,7 +25,8 @@ def title_of(feedline: Feedline, candidate: Candidate) -> str:
     """What is done, in a few words."""
     links, replaced = feedline.links, candidate.replaced
     if candidate.tuner:
-        return "Tuner at the antenna" if candidate.about[0] else "Tuner at the transmitter"
+        moved = " instead of the one before the line" if candidate.dropped else ""
+        return f"Tuner at the {'antenna' if candidate.about[0] else 'transmitter'}{moved}"
     without = ": no adapter" if candidate.dropped else ""
     if candidate.kind == "cable":
         (index,) = candidate.about
@@ -51,7 +52,8 @@ def steps_of(request: LineRequest, feedline: Feedline, candidate: Candidate) -> 
     links = feedline.links
     if candidate.tuner:
         at = tuner_element(request, feedline, candidate)
-        return [ChangeStep(candidate.about[0], at, None, "Tuner", "insert")]
+        removed = [ChangeStep(one, links[one].element, None, links[one].name, "remove") for one in candidate.dropped]
+        return [*removed, ChangeStep(candidate.about[0], at, None, "Tuner", "insert")]
     steps = [
         ChangeStep(index, links[index].element, to, _name(feedline, index, to), "exchange")
         for index, to in candidate.replaced.items()
