@@ -14,6 +14,7 @@ from scenarios import examples
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.formulas.line import cable_attenuation
 from jointwise.calc.physics.cable_table import cable_ratings
+from jointwise.calc.physics.cable_weight import cable_weight_kg_per_m
 from jointwise.calc.physics.gates import EXPOSURES, SEALED_TO
 
 NOTICED_DB = 0.1
@@ -254,6 +255,15 @@ def test_what_a_change_takes_is_told():
     assert "kg (now" in costs
     assert "matings; 50 are needed" in costs
     assert "sealed when mated" in costs
+
+
+@pytest.mark.parametrize(
+    ("name", "kg_per_m"),
+    [("rg_58", 0.038), ("rg_213", 0.155), ("foam_10_mm", 0.10), ("corrugated_1_2", 0.22), ("rg_402", 0.047)],
+)
+def test_a_cable_weighs_about_what_sheets_say(name, kg_per_m):
+    """By its layers a cable weighs what its sheet says, within a fifth (sheets, from memory)."""
+    assert cable_weight_kg_per_m(name) == pytest.approx(kg_per_m, rel=0.2)
 
 
 def test_changes_are_few_and_the_best_comes_first():

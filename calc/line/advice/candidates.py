@@ -18,6 +18,7 @@ from ...physics.cable_table import table_of_cable_ratings
 from ...physics.family_ratings import table_ratings
 from ...physics.gates import EXPOSURES, SEALED_TO, cable_fits, cable_te11, gate_table
 from ...physics.ratings import CAUTIOUS, ENDS
+from ...physics.scenario import Exposure
 from ..requests import LineRequest
 from .candidate import Candidate
 from .effort import EVERYDAY, unlike
@@ -72,7 +73,7 @@ class _Offer:
             for one in catalogue().interfaces.values()
             if self._suits(one.nominal_impedance_ohm.value) and (one.id in self._in_line or one.id not in NOT_ADVISED)
         ]
-        self._passed: dict[tuple[str, str | None, str | None], list[str]] = {}
+        self._passed: dict[tuple[Exposure, str | None, str | None], list[str]] = {}
 
     def all(self) -> Iterator[Candidate]:
         for index, link in enumerate(self._links):
@@ -236,7 +237,7 @@ class _Offer:
             None,
             None,
         )
-        return [family for family, fails in zip(asked, failed.any(axis=0)[:, 0, 0], strict=True) if not fails]
+        return [family for family, fails in zip(asked, np.any(failed, axis=0)[:, 0, 0], strict=True) if not fails]
 
 
 def _comes_in(cable: Cable, length_m: float) -> bool:
@@ -263,7 +264,7 @@ def _made_for(family: str, cable: Cable) -> bool:
     return cable_fits(_interface(family), cable.outer_diameter_m.value)
 
 
-def _weatherproof(family: str, exposure: str) -> bool:
+def _weatherproof(family: str, exposure: Exposure) -> bool:
     """Whether a family stands the weather mated as it is, without tape."""
     asked = min(EXPOSURES.index(exposure), SEALED_TO)
     return EXPOSURES.index(_interface(family).exposure_mated) >= asked

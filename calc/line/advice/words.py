@@ -10,6 +10,7 @@ from ...feedline.joint import JointLink
 from ...physics.cable_weight import cable_weight_kg_per_m
 from ...physics.gates import EXPOSURES, SEALED_TO
 from ...physics.ratings import CAUTIOUS
+from ...physics.scenario import Exposure
 from ..requests import LineRequest
 from ..results import ChangeStep
 from .candidate import Candidate
@@ -72,7 +73,7 @@ def costs_of(request: LineRequest, feedline: Feedline, candidate: Candidate) -> 
     if candidate.tuner:
         return _of_tuner(request, candidate)
     costs = _fitting(feedline, candidate)
-    new_families: dict[str, str] = {}
+    new_families: dict[str, Exposure] = {}
     for index, to in candidate.replaced.items():
         link = links[index]
         if isinstance(link, CableLink) and to != link.cable:
@@ -136,7 +137,7 @@ def _of_tuner(request: LineRequest, candidate: Candidate) -> list[str]:
     return ["a supply and control from the station", *outdoors]
 
 
-def _sealing(family: str, exposure: str) -> list[str]:
+def _sealing(family: str, exposure: Exposure) -> list[str]:
     if exposure == "indoor":
         return []
     name, stands = _family(family), catalogue().interfaces[family].exposure_mated
