@@ -16,6 +16,9 @@ from .effort import NOTICED_DB
 
 __all__ = ["Gain", "Ranked", "best_first", "gains_of", "ranked", "stands"]
 
+LOST_DB = 0.02
+"""More than this is no rounding any more: a change that loses it is not offered."""
+
 FINE_DB = 3.0
 """Margin from which on more of it makes no difference."""
 
@@ -77,7 +80,7 @@ def ranked(
 ) -> Ranked | None:
     """A change held against the line as it is, by both smallest margins; none where it is not to be offered.
 
-    It is not where it costs power that one would notice, or brings more without being worth the
+    It is not where less reaches the antenna, or brings more without being worth the
     work, or puts a line over its limit.
     """
     before, after = margins_db
@@ -85,12 +88,7 @@ def ranked(
     noticed = gain.low_db > 0 and gain.median_db >= NOTICED_DB
     worth = gain.median_db - toll_db
     over = after < 0 and not after > before
-    if (
-        not math.isfinite(gain.median_db)
-        or gain.median_db <= -NOTICED_DB
-        or over
-        or (noticed and worth < 0 and not helps)
-    ):
+    if not math.isfinite(gain.median_db) or gain.median_db < -LOST_DB or over or (noticed and worth < 0 and not helps):
         return None
     return Ranked(candidate, gain, worth, after, not noticed and not helps, handling(candidate))
 
@@ -133,7 +131,7 @@ def _alternatives(group: list[Ranked]) -> list[tuple[tuple[float, ...], Ranked]]
 
 def _state(one: Ranked) -> float:
     """How the line then stands its power: margin in whole decibels up to where it is fine; below all if refused."""
-    return -math.inf if math.isnan(one.margin_db) else math.floor(min(one.margin_db, FINE_DB))
+    return -math.inf if math.isnan(one.margin_db) else float(np.floor(min(one.margin_db, FINE_DB)))
 
 
 def _place(one: Ranked) -> tuple[float, ...]:
