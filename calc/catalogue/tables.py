@@ -40,6 +40,7 @@ from .schema import (
     NoiseEnvironment,
     PackSummary,
     Source,
+    WireLine,
 )
 
 __all__ = ["Catalogue", "built_in_tables"]
@@ -71,6 +72,7 @@ class Catalogue(msgspec.Struct, frozen=True):
 
     interfaces: dict[str, Interface]
     cables: dict[str, Cable]
+    wire_lines: dict[str, WireLine]
     matings: dict[str, Mating]
     adapters: dict[str, Adapter]
     bands: dict[str, Band]
@@ -110,6 +112,7 @@ def built_in_tables() -> Catalogue:
     read = Catalogue(
         interfaces=_folder("interfaces", Interface),
         cables=_folder("cables", Cable),
+        wire_lines=_folder("wire_lines", WireLine),
         matings=_table("matings", "mating", Mating),
         adapters=_table("adapters", "adapter", Adapter),
         bands=_table("bands", "band", Band),
