@@ -145,7 +145,9 @@ class _RandomRun:
         turn = np.exp(1j * error * self._angle)
         onward, returning = self._onward * turn, self._returning * np.conj(turn)
         cosh, sinh = (onward + returning) / 2, (onward - returning) / 2
-        return TwoPort(cosh, self._impedance * sinh, sinh / self._impedance, cosh)
+        # the losses' reactance goes with loss over phase; left as it was, a longer run would give out power
+        impedance = self._impedance.real + 1j * self._impedance.imag / np.maximum(1 + error, 1.0)
+        return TwoPort(cosh, impedance * sinh, sinh / impedance, cosh)
 
     def strain(self, before: Plane, after: Plane) -> np.ndarray:
         """By the waves' greatest sum where a maximum lies within the run, else by its ends."""
