@@ -8,14 +8,16 @@ from ..feedline.feedline import Feedline
 from ..feedline.solve import Solutions, largest_power_w, margins
 from ..formulas import voltage
 from ..formulas.formula import Broadcast
-from ..numeric.json_numbers import number, share_of
+from ..numeric.json_numbers import fine, number, share_of
 from ..physics.limits import LimitId
 from ..physics.ratings import CAUTIOUS, GENEROUS
-from ..waves.two_port import scattering
 from .quantities import loss_db, vswr
 from .results import LinePart
 
 __all__ = ["Weakest", "line_parts", "weakest_of"]
+
+TIGHT_DB = 3.0
+"""A margin below it is called tight."""
 
 
 class Weakest(NamedTuple):
@@ -55,7 +57,6 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
     stress = solutions.cautious.stresses[index]
     model, z_0 = link.models[CAUTIOUS], feedline.station.impedance_ohm
     waves, expected = solutions.cautious.waves, solutions.generous.waves.power_w[:, 0]
-    through = scattering(link.models[GENEROUS].two_port(frequency), z_0)[2]
     by_limits = min(float(largest_power_w(solution.allowed[index])[0]) for solution in solutions)
     largest = min(by_limits, float(link.house_power_w(frequency)[0]))
     heat = model.heat(frequency, stress)
@@ -69,7 +70,7 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
         pack=link.pack,
         distance_m=feedline.distance_m(index),
         loss_db=loss_db(expected[index + 1] / expected[index]),
-        matched_loss_db=loss_db(np.abs(np.ravel(through)[0]) ** 2),
+        matched_loss_db=fine(np.ravel(link.models[GENEROUS].matched_loss_db(frequency))[0]),
         lost_w=share_of(power_w, expected[index] - expected[index + 1]),
         forward_w=number(np.abs(waves.forward(z_0)[index, 0]) ** 2 * power_w),
         reflected_w=share_of(power_w, np.abs(waves.backward(z_0)[index, 0]) ** 2),
@@ -90,8 +91,14 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
         refusal=refusing.sentence if refusing else "",
         marks=link.marks
         + [gate.sentence for gate in gates if not gate.hard and not gate.passed]
+        + _limit_marks(link.at_voltage_limit, by_end[0, 1])
         + _match_marks(link.name, return_loss, model.station.return_loss_asked_db),
     )
+
+
+def _limit_marks(sentence: str, voltage_margin_db: float) -> list[str]:
+    """What happens at a voltage limit that is near [dB], where that is no breakdown."""
+    return [sentence] if sentence and voltage_margin_db < TIGHT_DB else []
 
 
 def _match_marks(name: str, return_loss_db: Broadcast | None, asked_db: float) -> list[str]:
