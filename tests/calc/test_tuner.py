@@ -255,9 +255,10 @@ def state_of(**fields):
     request = {"elements": [TUNER | fields, CABLE], "load": BAD, "band": "80m", "power_w": 100.0}
     feedline = feedline_of(msgspec.convert(request, FeedlineRequest))
     frequency = np.array([feedline.frequency_hz])
-    solution = solve(feedline, frequency, GENEROUS)
-    tuned = feedline.links[0].models[GENEROUS].settled(frequency, solution.waves.reflection(Z_0)[1])
-    return tuner_state(tuned, solution.waves, 0, frequency, 100.0, (0,)), ask("line", **request)["parts"][0]
+    waves = solve(feedline, frequency, GENEROUS).waves
+    return tuner_state(feedline.links[0].models[GENEROUS], waves, 0, frequency, 100.0), ask("line", **request)["parts"][
+        0
+    ]
 
 
 def test_state_of_a_tuner_that_matches():
