@@ -110,8 +110,9 @@ class Tuner(Struct, tag_field="kind", tag="tuner", kw_only=True, forbid_unknown_
     coil_q: Annotated[float, Meta(ge=5, le=10_000, description="Quality of the coil")] = 100.0
     capacitor_q: Annotated[float, Meta(ge=5, le=100_000, description="Quality of the capacitors")] = 1000.0
     largest_capacitor_f: Annotated[
-        float, Meta(ge=1e-12, le=1e-7, description="What each capacitor goes up to", extra={"unit": "F"})
-    ] = 250e-12
+        Annotated[float, Meta(ge=1e-12, le=1e-7)] | None,
+        Meta(description="What each capacitor goes up to; left out, as is usual in its network", extra={"unit": "F"}),
+    ] = None
     largest_coil_h: Annotated[
         float, Meta(ge=1e-9, le=1e-3, description="What the coil goes up to", extra={"unit": "H"})
     ] = 30e-6

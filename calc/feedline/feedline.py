@@ -49,6 +49,9 @@ __all__ = ["Feedline", "feedline_at", "feedline_of"]
 HELD = TransmitterModel("", HOLDS_AT_ANY)
 """Of a line that is measured and not sent into."""
 
+USUAL_CAPACITOR_F = {"t": 250e-12, "l": 2e-9, "pi": 2e-9}
+"""What the capacitors of a tuner of each network go up to (common practice); across the line they must be larger."""
+
 LEAST_ACCEPTED = 1e-9  # share of a wave; below it what an antenna accepts drowns in rounding
 
 
@@ -119,7 +122,8 @@ def _links(site: Surroundings, elements: list[Element], index: int, station: Sta
 
 
 def _tuner_link(index: int, tuner: Tuner, station: Station) -> TunerLink:
-    parts = Parts(tuner.network, tuner.coil_q, tuner.capacitor_q, tuner.largest_capacitor_f, tuner.largest_coil_h)
+    largest = tuner.largest_capacitor_f or USUAL_CAPACITOR_F[tuner.network]
+    parts = Parts(tuner.network, tuner.coil_q, tuner.capacitor_q, largest, tuner.largest_coil_h)
     model = TunerModel(station, parts, _limit(tuner.voltage_limit_v), _limit(tuner.current_limit_a))
     return TunerLink(element=index, name=tuner.name or "Tuner", models=(model, model))
 

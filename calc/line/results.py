@@ -9,6 +9,7 @@ losses and impedances those expected of good parts.
 from msgspec import Struct
 
 from ..feedline.link import LinkKind
+from ..feedline.tuner_state import TunerState
 from ..formulas.formula import Step
 from ..numeric.json_numbers import Numbers
 from ..physics.columns import Column
@@ -86,6 +87,8 @@ class LinePart(Struct, frozen=True):
     return_loss_db: float | None
     """Of the part alone, by the cautious figures; null for what is meant to be of an impedance of its own."""
     largest_power_w: float | None
+    tuner: TunerState | None
+    """How a tuner is set, by what is expected; null for every other part."""
     refused_by: str | None
     refusal: str
     marks: list[str]

@@ -11,11 +11,12 @@ from ..feedline.link import Link
 from ..feedline.part import PartLink
 from ..feedline.run import RunLink
 from ..feedline.stress import Stress
+from ..feedline.tuner import SetTuner, TunerLink
 from ..formulas.formula import Broadcast
 from ..numeric.draws import Stream
 from ..physics.heat_limit import Wave
 from ..physics.ratings import CAUTIOUS, GENEROUS
-from ..waves.two_port import MOST_NEPERS, TwoPort, from_scattering, joint_section, scattering
+from ..waves.two_port import MOST_NEPERS, TwoPort, Waves, from_scattering, joint_section, scattering
 
 __all__ = ["Plane", "RandomLink", "random_link"]
 
@@ -196,12 +197,38 @@ class _RandomPart(_KnownPart):
         return from_scattering(s11 * turn, s12 * turn, s21 * turn, s22 * turn, self._z_0)
 
 
+class _RandomTuner:
+    """A tuner that is tuned anew to whatever line is drawn behind it."""
+
+    scale = 1.0
+
+    def __init__(self, link: TunerLink, frequency: np.ndarray) -> None:
+        self._model, self._frequency = link.models[CAUTIOUS], frequency
+
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
+        """Set to what it looks at."""
+        return self._set(after).two_port(self._frequency)
+
+    def strain(self, before: Plane, after: Plane) -> np.ndarray:
+        """By the voltage on its worst capacitor and the current in its coil."""
+        tuner = self._set(after)
+        stress = tuner.stress(Waves(*(np.stack(ends) for ends in zip(before, after, strict=True))), 0, self._frequency)
+        heat_w, voltage_w = tuner.allowed(self._frequency, stress)
+        return np.maximum(1 / heat_w, 1 / voltage_w)
+
+    def _set(self, after: Plane) -> SetTuner:
+        forward, backward = after.travelling(self._model.station.impedance_ohm)
+        return self._model.settled(self._frequency, backward / forward)
+
+
 def random_link(link: Link, frequency: np.ndarray, tolerance: float) -> RandomLink:
     """The link made ready for draws at frequencies [Hz]; `tolerance` is that of a run's electrical length."""
     if isinstance(link, JointLink):
         return _RandomJoint(link, frequency)
     if isinstance(link, RunLink):
         return _RandomRun(link, frequency, tolerance)
+    if isinstance(link, TunerLink):
+        return _RandomTuner(link, frequency)
     return _RandomPart(link, frequency) if isinstance(link, PartLink) else _KnownPart(link, frequency)
 
 

@@ -116,7 +116,21 @@ TRANSFORMERS = st.fixed_dictionaries(
         "voltage_limit_v": LIMITS,
     }
 )
-ELEMENTS = st.one_of(CABLE_RUNS, JOINTS, JOINTS, PARTS, MEASURED_PARTS, WIRE_RUNS, SECTIONS, TRANSFORMERS)
+TUNERS = st.fixed_dictionaries(
+    {
+        "kind": st.just("tuner"),
+        "network": st.sampled_from(["l", "t", "pi"]),
+        "coil_q": st.floats(5, 1000),
+        "capacitor_q": st.floats(50, 1e4),
+        "largest_capacitor_f": st.floats(-11, -8).map(lambda exponent: 10**exponent),
+        "largest_coil_h": st.floats(-8, -4).map(lambda exponent: 10**exponent),
+        "voltage_limit_v": LIMITS,
+        "current_limit_a": LIMITS.map(lambda limit: limit and limit / 100),
+    }
+)
+ELEMENTS = st.one_of(
+    CABLE_RUNS, JOINTS, JOINTS, PARTS, MEASURED_PARTS, WIRE_RUNS, SECTIONS, TRANSFORMERS, TUNERS
+)
 
 LOADS = st.one_of(
     st.fixed_dictionaries({"kind": st.just("vswr"), "vswr": st.floats(1, 100), "angle_deg": st.floats(-360, 360)}),

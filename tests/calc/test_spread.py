@@ -216,7 +216,7 @@ def test_more_draws_come_nearer(draws):
 @given(request=LINES)
 def test_no_draw_is_worse_than_the_worst(request):
     """No draw of joints, cables and parts reflects more than the bound of all its steps in phase."""
-    elements = [one for one in request["elements"] if one["kind"] != "measured"] or ELEMENTS
+    elements = [one for one in request["elements"] if one["kind"] not in ("measured", "tuner")] or ELEMENTS
     request = request | {"elements": elements, "load": {"kind": "vswr", "vswr": 2.0}, "length_tolerance": 0.5}
     made = random_line(msgspec.json.decode(json.dumps(request).encode(), type=SpreadRequest))
     drawn = made.block(Stream(6), 500)
