@@ -180,11 +180,18 @@ test('an element moved since the answer is found by itself, a changed one is not
 });
 
 test('an element without a name is called what it is', () => {
-  const names = {cables: [{id: 'x', name: 'X-1'}], families: [{id: 'n', name: 'N'}]};
+  const names = {
+    cables: [{id: 'x', name: 'X-1'}],
+    families: [{id: 'n', name: 'N'}],
+    wire_lines: [{id: 'w', name: 'Window'}],
+  };
 
   assert.equal(nameOf({kind: 'cable', cable: 'x', length_m: 2.5}, names), '2.5 m of X-1');
   assert.equal(nameOf({kind: 'joint', family: 'n', adapter_to: 'q'}, names), 'N to q');
   assert.equal(nameOf({kind: 'part', loss_db: 1, name: 'Switch'}, names), 'Switch');
+  assert.equal(nameOf({kind: 'part', what: 'arrester', loss_db: 0}, names), 'Arrester');
+  assert.equal(nameOf({kind: 'wires', line: 'w', length_m: 20}, names), '20 m of Window');
+  assert.equal(nameOf({kind: 'section', impedance_ohm: 75, length_m: 3}, names), '3 m section of 75 Ω');
 });
 
 test('a loss is told to a hundredth, a tiny one by its first digit', () => {

@@ -17,6 +17,7 @@ from ...feedline.feedline import Feedline, tuner_link
 from ...feedline.joint import JointLink, joints_of_every_grade
 from ...feedline.link import LinkModel
 from ...feedline.part import PartLink
+from ...feedline.run import RunLink
 from ...formulas.line import decibels
 from ...numeric.draws import Stream
 from ...physics.cable_table import table_of_cable_ratings
@@ -87,6 +88,8 @@ class _Drawn:
         if isinstance(link, CableLink):
             model = replace(link.models[CAUTIOUS], ratings=table_of_cable_ratings(ids, ENDS[CAUTIOUS]))
             return model.two_port(self._frequency, LENGTH_TOLERANCE * (2 * random.uniform(DRAWS) - 1))
+        if isinstance(link, RunLink):
+            return link.models[CAUTIOUS].two_port(self._frequency, LENGTH_TOLERANCE * (2 * random.uniform(DRAWS) - 1))
         if index in self._tuned:
             return _NOT_SET
         if isinstance(link, PartLink):

@@ -7,7 +7,7 @@ import {MOST_ELEMENTS, MOST_LINES} from './document.js';
  * @import {Line, LineRequest} from './document.js'
  */
 
-const ELEMENTS = ['cable', 'joint', 'part', 'measured'];
+const ELEMENTS = ['cable', 'joint', 'part', 'measured', 'transformer', 'section', 'wires'];
 const LOADS = ['vswr', 'impedance', 'table', 'measured'];
 const LONGEST_NAME = 60;
 

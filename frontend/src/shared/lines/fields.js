@@ -9,6 +9,9 @@ const PARTS = {
   joint: 'Joint',
   part: 'Part',
   measured: 'MeasuredPart',
+  transformer: 'Transformer',
+  section: 'Section',
+  wires: 'WireRun',
   load_vswr: 'GivenVswr',
   load_impedance: 'GivenImpedance',
   load_table: 'ImpedanceTable',
@@ -39,10 +42,20 @@ export const withoutLine = (fields) =>
  */
 export function lineFields(
   {requests, parts},
-  {bands, cables, conditions, families, modes, noise_environments: environments, antenna_views: views},
+  {
+    bands,
+    cables,
+    conditions,
+    families,
+    modes,
+    noise_environments: environments,
+    antenna_views: views,
+    wire_lines: wireLines,
+  },
 ) {
   const entries = {
     cable: {cable: cables},
+    wires: {line: wireLines},
     joint: {family: families, adapter_to: families, condition: conditions},
     receiver: {environment: environments, antenna_view: views},
     station: {mode: modes, band: bands},

@@ -6,10 +6,11 @@
 const ENTRY = {
   families: ({id, name}) => ({id, name}),
   cables: ({id, name}) => ({id, name}),
+  wire_lines: ({id, name}) => ({id, name}),
   bands: ({id, name, regions}) => ({id, name, regions: Object.keys(regions).sort()}),
   modes: (mode) => mode,
 };
-const OF_PACK = {families: 'interfaces', cables: 'cables', bands: 'bands', modes: 'modes'};
+const OF_PACK = {families: 'interfaces', cables: 'cables', wire_lines: 'wire_lines', bands: 'bands', modes: 'modes'};
 
 function laidOver(list, builtIn, packs) {
   const entries = new Map(builtIn.map((entry) => [entry.id, entry]));
@@ -25,8 +26,8 @@ function laidOver(list, builtIn, packs) {
 /**
  * @import {StartData} from './start-data.js'
  *
- * @typedef {Pick<StartData, 'families' | 'cables' | 'bands' | 'modes' | 'conditions' | 'installations'
- *   | 'noise_environments' | 'antenna_views'> & {powers_w: number[]}} Lists
+ * @typedef {Pick<StartData, 'families' | 'cables' | 'wire_lines' | 'bands' | 'modes' | 'conditions'
+ *   | 'installations' | 'noise_environments' | 'antenna_views'> & {powers_w: number[]}} Lists
  *
  * @param {StartData} start
  * @param {{text: string}[]} packs - those in force, which the core has taken

@@ -34,6 +34,7 @@
  * @property {(Entry & {added_resistance_ohm: {value: number}})[]} conditions
  * @property {string[]} cautions
  * @property {Entry[]} cables
+ * @property {Entry[]} wire_lines
  * @property {(Entry & {least_vibration: string})[]} installations
  * @property {Entry[]} noise_environments
  * @property {Entry[]} antenna_views
