@@ -8,7 +8,7 @@ import numpy as np
 from ..formulas import voltage
 from ..formulas.formula import Broadcast, Number
 from ..physics.cable_heat import cable_path, conductor_rises
-from ..physics.dissipation import dissipation
+from ..physics.dissipation import Shares, dissipation
 from ..physics.gates import GATES, Demand, GateResult, gate_results, gate_table
 from ..physics.heat_limit import HeatLimit
 from ..physics.house_limits import house_power
@@ -18,6 +18,7 @@ from ..physics.ratings import CAUTIOUS, Ratings
 from ..physics.station import Station
 from ..waves.two_port import TwoPort, Waves, joint_loss, joint_section
 from .elements import Joint
+from .last_asked import last_asked
 from .link import Link, LinkKind, LumpedModel
 from .stress import SMALLEST_SHARE, Allowed, Stress
 
@@ -56,10 +57,16 @@ class JointModel(LumpedModel):
 
         Without one it is the model's own.
         """
-        z_0 = self.station.impedance_ohm
-        shares = dissipation(self.ratings, frequency, self.station.added_resistance_ohm, z_0)
-        away_from = self.away_from_ohm if away_from_ohm is None else away_from_ohm
-        impedance, radians = worst_section(self.ratings, frequency, z_0 if away_from is None else away_from)
+        return self._own_section(frequency) if away_from_ohm is None else self._section(frequency, away_from_ohm)
+
+    @last_asked
+    def _own_section(self, frequency: Broadcast) -> LossySection:
+        return self._section(frequency, self.away_from_ohm)
+
+    def _section(self, frequency: Broadcast, away_from_ohm: Broadcast | None) -> LossySection:
+        z_0, shares = self.station.impedance_ohm, self._cold(frequency)
+        away_from = z_0 if away_from_ohm is None else away_from_ohm
+        impedance, radians = worst_section(self.ratings, frequency, away_from)
         # conductors heat by the current and the dielectric by the voltage, which a real impedance would mix up
         series, shunt = shares.conductor * z_0 / impedance + 1j * radians, shares.dielectric + 1j * radians
         return LossySection(impedance * np.sqrt(series / shunt), np.sqrt(series * shunt), shares.contact * z_0)
@@ -118,14 +125,17 @@ class JointModel(LumpedModel):
                 full = full | (air_c + side.solar_rise_k >= cable.highest_temperature_c)
         return full
 
+    @last_asked
+    def _cold(self, frequency: Broadcast) -> Shares:
+        return dissipation(self.ratings, frequency, self.station.added_resistance_ohm, self.station.impedance_ohm)
+
     def _heated(self, frequency: Broadcast, stress: Stress) -> tuple[Any, ...]:
         station = self.station
-        cold = dissipation(self.ratings, frequency, station.added_resistance_ohm, station.impedance_ohm)
         rises = [
             None if cable is None or side is None else conductor_rises(cable, side, frequency, stress.hottest, station)
             for cable, side in zip(self.cables, self.path.sides, strict=True)
         ]
-        return self.ratings, self.path, rises, stress.heat_share / cold.total, frequency, station
+        return self.ratings, self.path, rises, stress.heat_share / self._cold(frequency).total, frequency, station
 
 
 def joint_model(ratings: Ratings[Number], cables: Sides, station: Station) -> JointModel:

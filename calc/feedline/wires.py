@@ -10,6 +10,7 @@ from ..physics.gates import EXPOSURES
 from ..physics.limits import air_density
 from ..physics.scenario import Surroundings
 from ..physics.wire_ratings import WireRatings
+from .last_asked import last_asked
 from .link import LinkKind
 from .marks import figure_marks
 from .run import Constants, RunLink, RunModel, fitted_constants
@@ -36,6 +37,7 @@ class WireModel(RunModel):
         """The rated peak voltage in this air [V]: there is air between the wires, or around their ends."""
         return voltage.allowed_peak_voltage(self.ratings.working_voltage_rms_v, air_density(self.station))
 
+    @last_asked
     def constants(self, frequency: Broadcast) -> Constants:
         """Attenuation constants of conductors and dielectric [Np/m] and phase constant [rad/m], clean and dry."""
         return fitted_constants(self.ratings, frequency, self.station)
