@@ -19,6 +19,7 @@ from ..catalogue.schema import (
     PackSummary,
     PowerRating,
     Source,
+    WireLine,
 )
 from ..formulas.formula import SymbolSheet
 
@@ -102,10 +103,11 @@ class CableSheet(Struct, frozen=True):
 
 
 class CatalogueResult(Struct, frozen=True):
-    """The catalogue as data: families, cables, matings, adapters, bands, modes and the rest, formulas and sources."""
+    """The catalogue as data: families, cables, two-wire lines, matings, adapters, bands, modes and the rest, formulas and sources."""
 
     families: list[DataSheet]
     cables: list[CableSheet]
+    wire_lines: list[WireLine]
     matings: list[Mating]
     adapters: list[Adapter]
     bands: list[Band]
