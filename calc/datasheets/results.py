@@ -103,7 +103,7 @@ class CableSheet(Struct, frozen=True):
 
 
 class CatalogueResult(Struct, frozen=True):
-    """The catalogue as data: families, cables, two-wire lines, matings, adapters, bands, modes and the rest, formulas and sources."""
+    """The catalogue as data: families, cables, two-wire lines, matings, adapters, bands and the rest, and sources."""
 
     families: list[DataSheet]
     cables: list[CableSheet]
