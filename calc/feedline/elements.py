@@ -2,13 +2,14 @@
 
 from typing import Annotated, Literal
 
-from msgspec import Meta, Struct
+from msgspec import Meta, Struct, field
 
 from ..physics.scenario import AddedResistance, Condition, Exposure, Frequency, Identifier, Power, Surroundings
 from ..waves.touchstone import MOST_CHARACTERS
 
 __all__ = [
     "CableRun",
+    "DummyLoad",
     "Element",
     "FeedlineRequest",
     "GivenImpedance",
@@ -21,9 +22,12 @@ __all__ = [
     "MeasuredLoad",
     "MeasuredPart",
     "Part",
+    "ResonantAntenna",
     "Section",
     "Touchstone",
     "Transformer",
+    "Transmitter",
+    "Tuner",
     "WireRun",
 ]
 
@@ -99,6 +103,30 @@ class MeasuredPart(Struct, tag_field="kind", tag="measured", kw_only=True, forbi
     name: Name = ""
 
 
+class Tuner(Struct, tag_field="kind", tag="tuner", kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """A tuner of a coil and capacitors; it matches what it sees to the system's impedance at every frequency."""
+
+    network: Annotated[Literal["l", "t", "pi"], Meta(description="How coil and capacitors are arranged")] = "t"
+    coil_q: Annotated[float, Meta(ge=5, le=10_000, description="Quality of the coil")] = 100.0
+    capacitor_q: Annotated[float, Meta(ge=5, le=100_000, description="Quality of the capacitors")] = 1000.0
+    largest_capacitor_f: Annotated[
+        Annotated[float, Meta(ge=1e-12, le=1e-7)] | None,
+        Meta(description="What each capacitor goes up to; left out, as is usual in its network", extra={"unit": "F"}),
+    ] = None
+    largest_coil_h: Annotated[
+        float, Meta(ge=1e-9, le=1e-3, description="What the coil goes up to", extra={"unit": "H"})
+    ] = 30e-6
+    voltage_limit_v: Annotated[
+        Annotated[float, Meta(ge=1, le=1e6)] | None,
+        Meta(description="Peak voltage each capacitor stands; left out, not checked", extra={"unit": "V"}),
+    ] = None
+    current_limit_a: Annotated[
+        Annotated[float, Meta(ge=0.001, le=10_000)] | None,
+        Meta(description="Current the coil carries for good, rms; left out, not checked", extra={"unit": "A"}),
+    ] = None
+    name: Name = ""
+
+
 class Transformer(Struct, tag_field="kind", tag="transformer", kw_only=True, forbid_unknown_fields=True, frozen=True):
     """A balun, an unun or a common-mode choke, by the figures of its data sheet."""
 
@@ -136,14 +164,36 @@ class Section(Struct, tag_field="kind", tag="section", kw_only=True, forbid_unkn
     name: Name = ""
 
 
-Element = CableRun | Joint | Part | MeasuredPart | Transformer | Section | WireRun
+Element = CableRun | Joint | Part | MeasuredPart | Transformer | Section | WireRun | Tuner
 
 
 class GivenVswr(Struct, tag_field="kind", tag="vswr", kw_only=True, forbid_unknown_fields=True, frozen=True):
     """An antenna known by its VSWR, the same at every frequency."""
 
     vswr: Annotated[float, Meta(ge=1, le=100)]
-    angle_deg: Annotated[float, Meta(ge=-360, le=360, description="Angle of its reflection", extra={"unit": "°"})] = 0.0
+    angle_deg: Annotated[
+        Annotated[float, Meta(ge=-360, le=360)] | None,
+        Meta(description="Angle of its reflection; left out, any may be", extra={"unit": "°"}),
+    ] = None
+
+
+class ResonantAntenna(Struct, tag_field="kind", tag="resonant", kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """An antenna known by its resonance; whether its resistance there is high or low a VSWR does not say."""
+
+    resonance_hz: Frequency
+    vswr: Annotated[float, Meta(ge=1, le=20, description="VSWR at resonance")] = 1.2
+    bandwidth_hz: Annotated[float, Meta(ge=100, le=1e10, description="Between both edges", extra={"unit": "Hz"})]
+    bandwidth_vswr: Annotated[float, Meta(ge=1.01, le=20, description="VSWR at both edges of the bandwidth")] = 2.0
+
+
+class DummyLoad(Struct, tag_field="kind", tag="dummy", kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """A resistor in place of an antenna."""
+
+    vswr: Annotated[float, Meta(ge=1, le=20)] = 1.1
+    power_limit_w: Annotated[
+        Annotated[float, Meta(ge=0.001, le=1e6)] | None,
+        Meta(description="Average power it stands; left out, not checked", extra={"unit": "W"}),
+    ] = None
 
 
 class GivenImpedance(Struct, tag_field="kind", tag="impedance", kw_only=True, forbid_unknown_fields=True, frozen=True):
@@ -179,7 +229,17 @@ class KnownEnd(Struct, tag_field="kind", tag="end", kw_only=True, forbid_unknown
     what: Literal["short", "open", "matched"]
 
 
-Load = GivenVswr | GivenImpedance | ImpedanceTable | MeasuredLoad
+Load = GivenVswr | GivenImpedance | ImpedanceTable | MeasuredLoad | ResonantAntenna | DummyLoad
+
+
+class Transmitter(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """What the transmitter does at a bad load; without meaning where net power is given."""
+
+    behaviour: Annotated[Identifier, Meta(description="An id of the catalogue's transmitters")] = "transceiver"
+    holds_to_vswr: Annotated[
+        Annotated[float, Meta(ge=1.01, le=100)] | None,
+        Meta(description="It holds its power up to this VSWR; left out, as its kind does"),
+    ] = None
 
 
 class FeedlineRequest(Surroundings, kw_only=True, forbid_unknown_fields=True, frozen=True):
@@ -190,6 +250,9 @@ class FeedlineRequest(Surroundings, kw_only=True, forbid_unknown_fields=True, fr
     ]
     load: Annotated[Load, Meta(description="The antenna")]
     power_w: Power = 100.0
+    transmitter: Annotated[Transmitter, Meta(description="What it does at a bad load")] = field(
+        default_factory=Transmitter
+    )
     band: Annotated[Identifier | None, Meta(description="Amateur band, looked at in its middle")] = None
     frequency_hz: Annotated[
         Frequency | None, Meta(description="Spot frequency; or give band", extra={"unit": "Hz"})

@@ -15,7 +15,9 @@ from ..physics.ratings import CAUTIOUS, ENDS
 from ..physics.scenario import Surroundings
 from ..physics.station import Station, station_of
 from ..physics.wire_ratings import wire_ratings
+from ..waves.tuner import Parts
 from .cable import CableLink, cable_marks, cable_model
+from .dummy import dummy_links
 from .elements import (
     CableRun,
     Element,
@@ -27,6 +29,7 @@ from .elements import (
     Part,
     Section,
     Transformer,
+    Tuner,
     WireRun,
 )
 from .joint import JointLink, joint_model
@@ -37,9 +40,17 @@ from .part import MeasuredLink, MeasuredModel, PartLink, PartModel
 from .section import SectionLink, SectionModel
 from .surroundings import cable_of, cables_of, joint_demands, joint_scenario, touching
 from .transformer import TransformerLink, TransformerModel, transformer_marks
+from .transmitter import HOLDS_AT_ANY, TransmitterModel, transmitter_of
+from .tuner import TunerLink, TunerModel
 from .wires import WireLink, WireModel, wire_marks
 
 __all__ = ["Feedline", "feedline_at", "feedline_of"]
+
+HELD = TransmitterModel("", HOLDS_AT_ANY)
+"""Of a line that is measured and not sent into."""
+
+USUAL_CAPACITOR_F = {"t": 250e-12, "l": 2e-9, "pi": 2e-9}
+"""What the capacitors of a tuner of each network go up to (common practice); across the line they must be larger."""
 
 LEAST_ACCEPTED = 1e-9  # share of a wave; below it what an antenna accepts drowns in rounding
 
@@ -53,6 +64,7 @@ class Feedline(NamedTuple):
     net: bool
     column: Column
     frequency_hz: float
+    transmitter: TransmitterModel
 
     def distance_m(self, index: int) -> float:
         """How far along the cables a link begins."""
@@ -66,8 +78,11 @@ def feedline_of(request: FeedlineRequest) -> Feedline:
     catalogue, and for a measurement that can't be used.
     """
     column = chosen_column(request.band, request.frequency_hz, request.region)
+    transmitter = transmitter_of(request)
     feedline = feedline_at(request, request.elements, request.load, column)
-    accepted = 1 - np.abs(feedline.load(np.array([feedline.frequency_hz]))[0]) ** 2
+    links = feedline.links + dummy_links(request, feedline.station)
+    feedline = feedline._replace(links=links, transmitter=transmitter)
+    accepted = 1 - np.abs(feedline.load.likely(np.array([feedline.frequency_hz]))).max() ** 2
     if not accepted > LEAST_ACCEPTED:
         raise InputError("load", "an antenna that takes no power", "one that takes some")
     return feedline
@@ -83,7 +98,7 @@ def feedline_at(site: Surroundings, elements: list[Element], load: Load | KnownE
             field = f"elements[{link.element}].touchstone"
             refuse_out_of_reach(field, link.models[CAUTIOUS].measured.frequencies_hz, frequency)
     reflection = load_reflection(load, station.impedance_ohm, frequency)
-    return Feedline(links, reflection, station, site.power_is == "net", column, frequency)
+    return Feedline(links, reflection, station, site.power_is == "net", column, frequency, HELD)
 
 
 def _links(site: Surroundings, elements: list[Element], index: int, station: Station, frequency: float) -> list[Link]:
@@ -100,8 +115,17 @@ def _links(site: Surroundings, elements: list[Element], index: int, station: Sta
             return [_part_link(index, part, station)]
         case MeasuredPart() as measured:
             return [_measured_link(index, measured, station)]
+        case Tuner() as tuner:
+            return [_tuner_link(index, tuner, station)]
         case Joint() as joint:
             return _joint_links(site, elements, index, joint)
+
+
+def _tuner_link(index: int, tuner: Tuner, station: Station) -> TunerLink:
+    largest = tuner.largest_capacitor_f or USUAL_CAPACITOR_F[tuner.network]
+    parts = Parts(tuner.network, tuner.coil_q, tuner.capacitor_q, largest, tuner.largest_coil_h)
+    model = TunerModel(station, parts, _limit(tuner.voltage_limit_v), _limit(tuner.current_limit_a))
+    return TunerLink(element=index, name=tuner.name or "Tuner", models=(model, model))
 
 
 def _cable_link(site: Surroundings, index: int, run: CableRun, station: Station, frequency: float) -> CableLink:

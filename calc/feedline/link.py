@@ -1,7 +1,7 @@
 """One two-port of a feedline: what everything else may ask of a cable, a joint or a part."""
 
 from dataclasses import dataclass, field
-from typing import ClassVar, Literal, Protocol
+from typing import ClassVar, Literal, Protocol, cast
 
 import numpy as np
 
@@ -17,7 +17,7 @@ from .stress import Allowed, Stress, lumped_stress
 
 __all__ = ["Link", "LinkKind", "LinkModel", "LumpedModel"]
 
-LinkKind = Literal["cable", "joint", "part", "measured", "transformer", "section", "wires"]
+LinkKind = Literal["cable", "joint", "part", "measured", "transformer", "section", "wires", "tuner", "load"]
 
 
 class LinkModel(Protocol):
@@ -48,6 +48,13 @@ class LinkModel(Protocol):
     def matched_loss_db(self, frequency: Broadcast) -> Broadcast:
         """Between ends that match it [dB]; of what has no impedance of its own, between the line's."""
 
+    @property
+    def tuned(self) -> bool:
+        """Whether it is set by what it looks at."""
+
+    def settled(self, frequency: Broadcast, beyond: Broadcast) -> "LinkModel":
+        """The model as it is set when it looks at the reflection `beyond`, towards the antenna; a tuner's varies."""
+
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix."""
 
@@ -73,6 +80,11 @@ class LumpedModel:
 
     station: Station
     length_m: ClassVar[float] = 0.0
+    tuned: ClassVar[bool] = False
+
+    def settled(self, frequency: Broadcast, beyond: Broadcast) -> LinkModel:
+        """Itself: there is nothing to set."""
+        return cast(LinkModel, self)  # whatever derives from it is a whole one
 
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix at frequencies [Hz]."""

@@ -1,7 +1,7 @@
 """A run of line that is long against the wave: its waves, wherever they are greatest, whatever it is made of."""
 
 from dataclasses import dataclass
-from typing import ClassVar, Protocol
+from typing import ClassVar, Protocol, Self
 
 import numpy as np
 
@@ -56,6 +56,7 @@ class RunModel:
     station: Station
     length_m: float
     heat_limit: ClassVar[LimitId] = "rating"
+    tuned: ClassVar[bool] = False
 
     @property
     def nominal_ohm(self) -> Broadcast:
@@ -113,6 +114,10 @@ class RunModel:
         """Voltage [V] and current [A], rms for 1 W, at places [m] from the end towards the transmitter."""
         squared_v, squared_i = self._squares(waves, plane, self.constants(frequency), places)
         return np.sqrt(squared_v), np.sqrt(squared_i)
+
+    def settled(self, frequency: Broadcast, beyond: Broadcast) -> Self:
+        """Itself: there is nothing to set."""
+        return self
 
     def heat(self, frequency: Broadcast, stress: Stress) -> HeatLimit | None:
         """Nothing: no temperature limits it."""

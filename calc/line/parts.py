@@ -5,7 +5,10 @@ from typing import NamedTuple
 import numpy as np
 
 from ..feedline.feedline import Feedline
+from ..feedline.link import LinkModel
 from ..feedline.solve import Solutions, largest_power_w, margins
+from ..feedline.tuner import TunerModel
+from ..feedline.tuner_state import TunerState, tuner_state
 from ..formulas import voltage
 from ..formulas.formula import Broadcast
 from ..numeric.json_numbers import fine, number, share_of
@@ -62,6 +65,8 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
     heat = model.heat(frequency, stress)
     return_loss = model.return_loss_db(frequency)
     limits: list[LimitId] = [model.heat_limit, "voltage"]
+    likely = link.models[GENEROUS]
+    looks_at = solutions.generous.waves.reflection(z_0)[index + 1]
     return LinePart(
         element=link.element,
         kind=link.kind,
@@ -70,7 +75,7 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
         pack=link.pack,
         distance_m=feedline.distance_m(index),
         loss_db=loss_db(expected[index + 1] / expected[index]),
-        matched_loss_db=fine(np.ravel(link.models[GENEROUS].matched_loss_db(frequency))[0]),
+        matched_loss_db=fine(np.ravel(likely.settled(frequency, looks_at).matched_loss_db(frequency))[0]),
         lost_w=share_of(power_w, expected[index] - expected[index + 1]),
         forward_w=number(np.abs(waves.forward(z_0)[index, 0]) ** 2 * power_w),
         reflected_w=share_of(power_w, np.abs(waves.backward(z_0)[index, 0]) ** 2),
@@ -87,6 +92,7 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
         margin_by_limit_db=dict(zip(limits, map(number, by_end[0]), strict=True)),
         return_loss_db=None if return_loss is None else number(np.ravel(return_loss)[0]),
         largest_power_w=None if refusing else number(largest),
+        tuner=_tuner(likely, solutions, index, frequency, power_w),
         refused_by=refusing.id if refusing else None,
         refusal=refusing.sentence if refusing else "",
         marks=link.marks
@@ -99,6 +105,15 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
 def _limit_marks(sentence: str, voltage_margin_db: float) -> list[str]:
     """What happens at a voltage limit that is near [dB], where that is no breakdown."""
     return [sentence] if sentence and voltage_margin_db < TIGHT_DB else []
+
+
+def _tuner(
+    model: LinkModel, solutions: Solutions, plane: int, frequency: np.ndarray, power_w: float
+) -> TunerState | None:
+    """How a tuner is set for what is expected."""
+    if not isinstance(model, TunerModel):
+        return None
+    return tuner_state(model, solutions.generous.waves, plane, frequency, power_w)
 
 
 def _match_marks(name: str, return_loss_db: Broadcast | None, asked_db: float) -> list[str]:

@@ -11,11 +11,12 @@ from ..feedline.link import Link
 from ..feedline.part import PartLink
 from ..feedline.run import RunLink
 from ..feedline.stress import Stress
+from ..feedline.tuner import SetTuner, TunerLink
 from ..formulas.formula import Broadcast
 from ..numeric.draws import Stream
 from ..physics.heat_limit import Wave
 from ..physics.ratings import CAUTIOUS, GENEROUS
-from ..waves.two_port import MOST_NEPERS, TwoPort, from_scattering, joint_section, scattering
+from ..waves.two_port import MOST_NEPERS, TwoPort, Waves, from_scattering, joint_section, scattering
 
 __all__ = ["Plane", "RandomLink", "random_link"]
 
@@ -54,8 +55,8 @@ class RandomLink(Protocol):
     def scale(self) -> Broadcast:
         """The factor of power by which its two-ports are drawn too small, so that a lossy run does not overflow [1]."""
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
-        """Its two-port, draws x frequencies."""
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
+        """Its two-port, draws x frequencies, by the plane behind it."""
 
     def strain(self, before: Plane, after: Plane) -> np.ndarray:
         """The power that passes over the one allowed [1] by the planes at both ends, draws x frequencies."""
@@ -109,7 +110,7 @@ class _RandomJoint:
         self._heat = [_shares(limit.allowed_w for limit in place) for place in zip(*by_unit, strict=True)]
         self._peak_v = model.peak_v
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
         """A joint of any grade on either side."""
         chosen = random.integers(len(self._grades[0]), draws)
         return TwoPort(*(np.take(one, chosen, axis=0) for one in self._grades))
@@ -139,7 +140,7 @@ class _RandomRun:
         self._heat = _shares(model.allowed(frequency, stress).heat_w for stress in _units(frequency))
         self._peak_v = model.peak_v
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
         """A run of any length within the tolerance."""
         error = self._tolerance * (2 * random.uniform(draws)[:, None] - 1)
         turn = np.exp(1j * error * self._angle)
@@ -175,7 +176,7 @@ class _KnownPart:
         self._port = model.two_port(frequency)
         self._heat_w, self._voltage_w = model.allowed(frequency, Stress(ones, ones, ones, ones, Wave(ones, ones)))
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
         """What was measured."""
         return self._port
 
@@ -189,11 +190,35 @@ class _KnownPart:
 class _RandomPart(_KnownPart):
     """A part known by its data sheet, which gives no angles."""
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
         """The part at any angle."""
         turn = np.exp(2j * np.pi * random.uniform(draws)[:, None])
         s11, s12, s21, s22 = scattering(self._port, self._z_0)
         return from_scattering(s11 * turn, s12 * turn, s21 * turn, s22 * turn, self._z_0)
+
+
+class _RandomTuner:
+    """A tuner that is tuned anew to whatever line is drawn behind it."""
+
+    scale = 1.0
+
+    def __init__(self, link: TunerLink, frequency: np.ndarray) -> None:
+        self._model, self._frequency = link.models[CAUTIOUS], frequency
+
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
+        """Set to what it looks at."""
+        return self._set(after).two_port(self._frequency)
+
+    def strain(self, before: Plane, after: Plane) -> np.ndarray:
+        """By the voltage on its worst capacitor and the current in its coil."""
+        tuner = self._set(after)
+        stress = tuner.stress(Waves(*(np.stack(ends) for ends in zip(before, after, strict=True))), 0, self._frequency)
+        heat_w, voltage_w = tuner.allowed(self._frequency, stress)
+        return np.maximum(1 / heat_w, 1 / voltage_w)
+
+    def _set(self, after: Plane) -> SetTuner:
+        forward, backward = after.travelling(self._model.station.impedance_ohm)
+        return self._model.settled(self._frequency, backward / forward)
 
 
 def random_link(link: Link, frequency: np.ndarray, tolerance: float) -> RandomLink:
@@ -202,6 +227,8 @@ def random_link(link: Link, frequency: np.ndarray, tolerance: float) -> RandomLi
         return _RandomJoint(link, frequency)
     if isinstance(link, RunLink):
         return _RandomRun(link, frequency, tolerance)
+    if isinstance(link, TunerLink):
+        return _RandomTuner(link, frequency)
     return _RandomPart(link, frequency) if isinstance(link, PartLink) else _KnownPart(link, frequency)
 
 

@@ -91,6 +91,7 @@ def start_data() -> dict[str, Any]:
         ],
         "noise_environments": [{"id": entry.id, "name": entry.name} for entry in tables().noise_environments.values()],
         "antenna_views": [{"id": entry.id, "name": entry.name} for entry in tables().antenna_views.values()],
+        "transmitters": [{"id": entry.id, "name": entry.name} for entry in tables().transmitters.values()],
         "pack": {
             "values": {
                 name: {"unit": field.unit, "min": field.range.least, "max": field.range.most}
