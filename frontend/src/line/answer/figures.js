@@ -2,12 +2,14 @@
 import {CONFIG, PAGE_COLOURS, atTheLimit, frame, translucent} from '../../shared/charts/figure.js';
 import {frequency} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
+import {numbered} from '../reading.js';
 
 /**
  * @import {Colours} from '../../shared/charts/figure.js'
  * @import {LineResult, SpreadResult} from '../result.js'
  */
 
+const WHOLE = 'Whole line';
 const ROW_PX = 24;
 const FRAME_PX = 70;
 /** Of a band's slot, what its points fill; the rest keeps bands apart. */
@@ -21,7 +23,9 @@ const [SLOT_START, SLOT_SHARE] = [0.08, 0.84];
 export function lossSteps(result) {
   const shares = [
     ...(result.mismatch_db > 0 ? [{name: 'Reflected at the transmitter', loss: result.mismatch_db}] : []),
-    ...result.parts.map(({element, name, loss_db}) => ({name: `${element + 1} · ${name}`, loss: loss_db ?? 0})),
+    ...result.parts
+      .filter(({kind}) => kind !== 'load')
+      .map((part) => ({name: numbered(part), loss: part.loss_db ?? 0})),
   ];
   let from = 0;
   const steps = shares.map((share) => {
@@ -29,7 +33,11 @@ export function lossSteps(result) {
     from += share.loss;
     return step;
   });
-  return [...steps, {name: 'Whole line', from: 0, loss: result.loss_db ?? from}];
+  return [
+    ...steps,
+    {name: WHOLE, from: 0, loss: result.loss_db ?? from},
+    ...(result.loss_high_db === null ? [] : [{name: `${WHOLE}, at worst`, from: 0, loss: result.loss_high_db}]),
+  ];
 }
 
 /**
@@ -40,7 +48,6 @@ export function lossSteps(result) {
 export function lossFigure(result, colours = PAGE_COLOURS) {
   const steps = lossSteps(result);
   const rows = steps.map((_, at) => at);
-  const last = steps.length - 1;
   const plain = frame({x: 'loss, dB', y: '', colours, height: steps.length * ROW_PX + FRAME_PX});
   return {
     data: [
@@ -50,7 +57,7 @@ export function lossFigure(result, colours = PAGE_COLOURS) {
         y: rows,
         base: steps.map(({from}) => from),
         x: steps.map(({loss}) => loss),
-        marker: {color: steps.map((_, at) => (at === last ? colours.ink : colours.band))},
+        marker: {color: steps.map(({name}) => (name.startsWith(WHOLE) ? colours.ink : colours.band))},
         text: steps.map(({loss}) => lossWords(loss)),
         textposition: 'outside',
         cliponaxis: false,
@@ -178,13 +185,15 @@ export function boundaries(result) {
 }
 
 /**
- * Peak voltage and current along the line at the frequency looked at.
+ * Peak voltage and current along the line at the frequency looked at; of a long line the largest and the least of each
+ * half wave, shaded between, as single crests would run together.
  *
  * @param {LineResult} result
  */
 export function waveFigure(result, colours = PAGE_COLOURS) {
-  const {distance_m: x, voltage_v, current_a} = result.standing_wave;
+  const {distance_m: x, voltage_v, current_a, voltage_low_v: least, current_low_a: leastCurrent} = result.standing_wave;
   const plain = frame({x: 'from the transmitter, m', y: 'peak voltage, V', colours});
+  const dashed = {color: colours.accent, width: 2, dash: 'dash'};
   const curve = (y, more, words) => ({
     type: 'scatter',
     mode: 'lines',
@@ -195,8 +204,17 @@ export function waveFigure(result, colours = PAGE_COLOURS) {
   });
   return {
     data: [
-      curve(voltage_v, {line: {color: colours.band, width: 2.5}}, 'V'),
-      curve(current_a, {line: {color: colours.accent, width: 2, dash: 'dash'}, yaxis: 'y2'}, 'A'),
+      ...(least ? [curve(least, {line: {color: colours.band, width: 1.2}}, 'V')] : []),
+      curve(
+        voltage_v,
+        {
+          line: {color: colours.band, width: 2.5},
+          ...(least && {fill: 'tonexty', fillcolor: translucent(colours.band)}),
+        },
+        'V',
+      ),
+      ...(leastCurrent ? [curve(leastCurrent, {line: {...dashed, width: 1}, yaxis: 'y2'}, 'A')] : []),
+      curve(current_a, {line: dashed, yaxis: 'y2'}, 'A'),
     ],
     layout: {
       ...plain,
