@@ -38,6 +38,7 @@ __all__ = [
     "PowerRating",
     "Quantity",
     "Source",
+    "Transmitter",
     "ZenithAttenuation",
 ]
 
@@ -416,6 +417,15 @@ class AntennaView(Struct, forbid_unknown_fields=True, frozen=True):
     galactic_fall_per_decade_db: Annotated[Quantity, Unit("dB")]
     elevation_deg: Annotated[Quantity, Unit("°")] | None = None
     """Left out, the elevation asked for."""
+
+
+class Transmitter(Struct, forbid_unknown_fields=True, frozen=True):
+    """What a kind of transmitter does at a bad load."""
+
+    id: Id
+    name: str
+    holds_to_vswr: Annotated[Quantity | None, Unit("1", 1, 100)] = None
+    """It holds its forward power up to this VSWR, and from there on its reflected power; left out, at any."""
 
 
 class ZenithAttenuation(Struct, forbid_unknown_fields=True, frozen=True):

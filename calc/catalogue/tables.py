@@ -40,6 +40,7 @@ from .schema import (
     NoiseEnvironment,
     PackSummary,
     Source,
+    Transmitter,
 )
 
 __all__ = ["Catalogue", "built_in_tables"]
@@ -78,6 +79,7 @@ class Catalogue(msgspec.Struct, frozen=True):
     noise_environments: dict[str, NoiseEnvironment]
     antenna_views: dict[str, AntennaView]
     atmospheres: dict[str, Atmosphere]
+    transmitters: dict[str, Transmitter]
     materials: dict[str, Material]
     cable_dielectrics: dict[str, CableDielectric]
     conditions: dict[str, Condition]
@@ -117,6 +119,7 @@ def built_in_tables() -> Catalogue:
         noise_environments=_table("noise", "noise_environment", NoiseEnvironment),
         antenna_views=_table("noise", "antenna_view", AntennaView),
         atmospheres=_table("noise", "atmosphere", Atmosphere),
+        transmitters=_table("transmitters", "transmitter", Transmitter),
         materials=_table("materials", "material", Material),
         cable_dielectrics=_table("cable_dielectrics", "cable_dielectric", CableDielectric),
         conditions=_table("conditions", "condition", Condition),

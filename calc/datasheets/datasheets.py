@@ -28,6 +28,7 @@ def datasheets(request: CatalogueRequest) -> CatalogueResult:
         noise_environments=list(tables.noise_environments.values()),
         antenna_views=list(tables.antenna_views.values()),
         atmospheres=list(tables.atmospheres.values()),
+        transmitters=list(tables.transmitters.values()),
         formulas=formula_sheets(),
         sources=list(tables.sources.values()),
         cautions=CAUTIONS,

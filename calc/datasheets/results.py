@@ -19,6 +19,7 @@ from ..catalogue.schema import (
     PackSummary,
     PowerRating,
     Source,
+    Transmitter,
 )
 from ..formulas.formula import SymbolSheet
 
@@ -115,6 +116,7 @@ class CatalogueResult(Struct, frozen=True):
     noise_environments: list[NoiseEnvironment]
     antenna_views: list[AntennaView]
     atmospheres: list[Atmosphere]
+    transmitters: list[Transmitter]
     formulas: list[FormulaSheet]
     sources: list[Source]
     """A value of a pack names its source led by the pack's id and a point."""

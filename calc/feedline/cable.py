@@ -40,6 +40,7 @@ class CableModel:
     station: Station
     path: CablePath
     heat_limit: ClassVar[LimitId] = "cable"
+    tuned: ClassVar[bool] = False
 
     def constants(self, frequency: Broadcast) -> Constants:
         """Attenuation constants of conductors and dielectric [Np/m] and phase constant [rad/m]."""
@@ -108,6 +109,10 @@ class CableModel:
         """The same at one frequency [Hz], after the constants that its stress came from, with its path recorded."""
         self.constants(frequency)
         return cable_model(self.ratings, self.length_m, self.station).allowed(frequency, stress)
+
+    def settled(self, frequency: Broadcast, beyond: Broadcast) -> "CableModel":
+        """Itself: nothing of it is set."""
+        return self
 
     def other_side(self) -> None:
         """None: its impedance is what it is."""

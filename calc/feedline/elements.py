@@ -2,13 +2,14 @@
 
 from typing import Annotated, Literal
 
-from msgspec import Meta, Struct
+from msgspec import Meta, Struct, field
 
 from ..physics.scenario import AddedResistance, Condition, Exposure, Frequency, Identifier, Power, Surroundings
 from ..waves.touchstone import MOST_CHARACTERS
 
 __all__ = [
     "CableRun",
+    "DummyLoad",
     "Element",
     "FeedlineRequest",
     "GivenImpedance",
@@ -21,7 +22,9 @@ __all__ = [
     "MeasuredLoad",
     "MeasuredPart",
     "Part",
+    "ResonantAntenna",
     "Touchstone",
+    "Transmitter",
 ]
 
 Name = Annotated[str, Meta(max_length=60, description="What you call it")]
@@ -83,7 +86,29 @@ class GivenVswr(Struct, tag_field="kind", tag="vswr", kw_only=True, forbid_unkno
     """An antenna known by its VSWR, the same at every frequency."""
 
     vswr: Annotated[float, Meta(ge=1, le=100)]
-    angle_deg: Annotated[float, Meta(ge=-360, le=360, description="Angle of its reflection", extra={"unit": "°"})] = 0.0
+    angle_deg: Annotated[
+        Annotated[float, Meta(ge=-360, le=360)] | None,
+        Meta(description="Angle of its reflection; left out, any may be", extra={"unit": "°"}),
+    ] = None
+
+
+class ResonantAntenna(Struct, tag_field="kind", tag="resonant", kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """An antenna known by its resonance; whether its resistance there is high or low a VSWR does not say."""
+
+    resonance_hz: Frequency
+    vswr: Annotated[float, Meta(ge=1, le=20, description="VSWR at resonance")] = 1.2
+    bandwidth_hz: Annotated[float, Meta(ge=100, le=1e10, description="Between both edges", extra={"unit": "Hz"})]
+    bandwidth_vswr: Annotated[float, Meta(ge=1.01, le=20, description="VSWR at both edges of the bandwidth")] = 2.0
+
+
+class DummyLoad(Struct, tag_field="kind", tag="dummy", kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """A resistor in place of an antenna."""
+
+    vswr: Annotated[float, Meta(ge=1, le=20)] = 1.1
+    power_limit_w: Annotated[
+        Annotated[float, Meta(ge=0.001, le=1e6)] | None,
+        Meta(description="Average power it stands; left out, not checked", extra={"unit": "W"}),
+    ] = None
 
 
 class GivenImpedance(Struct, tag_field="kind", tag="impedance", kw_only=True, forbid_unknown_fields=True, frozen=True):
@@ -119,7 +144,17 @@ class KnownEnd(Struct, tag_field="kind", tag="end", kw_only=True, forbid_unknown
     what: Literal["short", "open", "matched"]
 
 
-Load = GivenVswr | GivenImpedance | ImpedanceTable | MeasuredLoad
+Load = GivenVswr | GivenImpedance | ImpedanceTable | MeasuredLoad | ResonantAntenna | DummyLoad
+
+
+class Transmitter(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """What the transmitter does at a bad load; without meaning where net power is given."""
+
+    behaviour: Annotated[Identifier, Meta(description="An id of the catalogue's transmitters")] = "transceiver"
+    holds_to_vswr: Annotated[
+        Annotated[float, Meta(ge=1.01, le=100)] | None,
+        Meta(description="It holds its power up to this VSWR; left out, as its kind does"),
+    ] = None
 
 
 class FeedlineRequest(Surroundings, kw_only=True, forbid_unknown_fields=True, frozen=True):
@@ -130,6 +165,9 @@ class FeedlineRequest(Surroundings, kw_only=True, forbid_unknown_fields=True, fr
     ]
     load: Annotated[Load, Meta(description="The antenna")]
     power_w: Power = 100.0
+    transmitter: Annotated[Transmitter, Meta(description="What it does at a bad load")] = field(
+        default_factory=Transmitter
+    )
     band: Annotated[Identifier | None, Meta(description="Amateur band, looked at in its middle")] = None
     frequency_hz: Annotated[
         Frequency | None, Meta(description="Spot frequency; or give band", extra={"unit": "Hz"})

@@ -15,6 +15,7 @@ from ..physics.ratings import CAUTIOUS, ENDS
 from ..physics.scenario import Surroundings
 from ..physics.station import Station, station_of
 from .cable import CableLink, cable_marks, cable_model
+from .dummy import dummy_links
 from .elements import CableRun, Element, FeedlineRequest, Joint, KnownEnd, Load, MeasuredPart, Part
 from .joint import JointLink, joint_model
 from .link import Link
@@ -22,8 +23,12 @@ from .load import LoadReflection, load_reflection
 from .measurement import refuse_out_of_reach, usable_measurement
 from .part import MeasuredLink, MeasuredModel, PartLink, PartModel
 from .surroundings import cable_of, cables_of, joint_demands, joint_scenario, touching
+from .transmitter import HOLDS_AT_ANY, TransmitterModel, transmitter_of
 
 __all__ = ["Feedline", "feedline_at", "feedline_of"]
+
+HELD = TransmitterModel("", HOLDS_AT_ANY)
+"""Of a line that is measured and not sent into."""
 
 LEAST_ACCEPTED = 1e-9  # share of a wave; below it what an antenna accepts drowns in rounding
 
@@ -37,6 +42,7 @@ class Feedline(NamedTuple):
     net: bool
     column: Column
     frequency_hz: float
+    transmitter: TransmitterModel
 
     def distance_m(self, index: int) -> float:
         """How far along the cables a link begins."""
@@ -50,8 +56,11 @@ def feedline_of(request: FeedlineRequest) -> Feedline:
     catalogue, and for a measurement that can't be used.
     """
     column = chosen_column(request.band, request.frequency_hz, request.region)
+    transmitter = transmitter_of(request)
     feedline = feedline_at(request, request.elements, request.load, column)
-    accepted = 1 - np.abs(feedline.load(np.array([feedline.frequency_hz]))[0]) ** 2
+    links = feedline.links + dummy_links(request, feedline.station)
+    feedline = feedline._replace(links=links, transmitter=transmitter)
+    accepted = 1 - np.abs(feedline.load.likely(np.array([feedline.frequency_hz]))).max() ** 2
     if not accepted > LEAST_ACCEPTED:
         raise InputError("load", "an antenna that takes no power", "one that takes some")
     return feedline
@@ -67,7 +76,7 @@ def feedline_at(site: Surroundings, elements: list[Element], load: Load | KnownE
             field = f"elements[{link.element}].touchstone"
             refuse_out_of_reach(field, link.models[CAUTIOUS].measured.frequencies_hz, frequency)
     reflection = load_reflection(load, station.impedance_ohm, frequency)
-    return Feedline(links, reflection, station, site.power_is == "net", column, frequency)
+    return Feedline(links, reflection, station, site.power_is == "net", column, frequency, HELD)
 
 
 def _links(site: Surroundings, elements: list[Element], index: int, station: Station, frequency: float) -> list[Link]:

@@ -16,7 +16,7 @@ from .stress import Allowed, Stress, lumped_stress
 
 __all__ = ["Link", "LinkKind", "LinkModel", "LumpedModel"]
 
-LinkKind = Literal["cable", "joint", "part", "measured"]
+LinkKind = Literal["cable", "joint", "part", "measured", "load"]
 
 
 class LinkModel(Protocol):
@@ -56,6 +56,13 @@ class LinkModel(Protocol):
     def derived(self, frequency: float, stress: Stress) -> Allowed:
         """The same at one frequency, computed from the ratings on, so that every formula is recorded."""
 
+    @property
+    def tuned(self) -> bool:
+        """Whether it is set by what it looks at."""
+
+    def settled(self, frequency: Broadcast, beyond: Broadcast) -> "LinkModel":
+        """The same as it is set when it looks at a reflection towards the antenna; itself where nothing is set."""
+
     def any_phase(self, frequency: Broadcast, load: ReflectionSize) -> ReflectionSize:
         """The sizes of the reflection at its near end when no phase is known, by those of its load."""
 
@@ -69,6 +76,7 @@ class LumpedModel:
 
     station: Station
     length_m: ClassVar[float] = 0.0
+    tuned: ClassVar[bool] = False
 
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix at frequencies [Hz]."""
@@ -77,6 +85,10 @@ class LumpedModel:
     def stress(self, waves: Waves, plane: int, frequency: Broadcast) -> Stress:
         """What the waves do to it between `plane` and the next."""
         return lumped_stress(waves, plane, self.station.impedance_ohm)
+
+    def settled(self, frequency: Broadcast, beyond: Broadcast) -> LinkModel:
+        """Itself: nothing of it is set."""
+        return self
 
     def other_side(self) -> LinkModel | None:
         """None: what is known of it lies on no side."""

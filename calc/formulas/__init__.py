@@ -1,9 +1,26 @@
 """The declared formulas, one module per subject; importing this package registers them all."""
 
-from . import air, cable_heat, coax, films, heat, joint_heat, line, loss, match, noise, skin, sweep, voltage
+from . import (
+    air,
+    antenna,
+    cable_heat,
+    coax,
+    films,
+    heat,
+    joint_heat,
+    line,
+    loss,
+    match,
+    noise,
+    skin,
+    sweep,
+    transmitter,
+    voltage,
+)
 
 __all__ = [
     "air",
+    "antenna",
     "cable_heat",
     "coax",
     "films",
@@ -15,5 +32,6 @@ __all__ = [
     "noise",
     "skin",
     "sweep",
+    "transmitter",
     "voltage",
 ]

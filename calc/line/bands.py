@@ -43,24 +43,25 @@ def solve_bands(feedline: Feedline, bands: list[Column], power_w: float) -> Band
     return BandSolutions(bands, frequency, solutions, np.sort(by_end, axis=0), refused)
 
 
-def line_sweep(feedline: Feedline, solved: BandSolutions) -> LineSweep:
+def line_sweep(solved: BandSolutions) -> LineSweep:
     """Loss, VSWR and smallest margin at every frequency."""
     smallest = np.where(solved.refused.any(axis=0), np.nan, solved.margins_db[CAUTIOUS].min(axis=(0, 1)))
-    waves = solved.solutions.generous.waves
+    likely, worst = solved.solutions.generous, solved.solutions.cautious
     return LineSweep(
         band=[band.id for band in solved.bands for _ in range(POINTS_PER_BAND)],
         frequency_hz=solved.frequency.tolist(),
-        loss_db=numbers(-decibels(waves.power_w[-1])),
-        vswr=[vswr(one) for one in waves.reflection(feedline.station.impedance_ohm)[0]],
+        loss_db=numbers(-decibels(likely.waves.power_w[-1])),
+        vswr=[vswr(one) for one in likely.reflection],
         margin_db=numbers(smallest),
+        loss_high_db=numbers(-decibels(worst.waves.power_w[-1])),
+        vswr_high=[vswr(one) for one in worst.reflection],
     )
 
 
 def line_bands(feedline: Feedline, solved: BandSolutions) -> list[BandLine]:
     """The worst of each band."""
-    waves = solved.solutions.generous.waves
-    loss = -decibels(waves.power_w[-1])
-    reflection = np.abs(waves.reflection(feedline.station.impedance_ohm)[0])
+    loss_high, loss = (-decibels(solution.waves.power_w[-1]) for solution in solved.solutions)
+    reflected_high, reflected = (np.abs(solution.reflection) for solution in solved.solutions)
     allowed = [largest_power_w(one) for solution in solved.solutions for one in solution.allowed]
     allowed += [link.house_power_w(solved.frequency) for link in feedline.links]
     largest = np.min([np.broadcast_to(one, solved.frequency.shape) for one in allowed], axis=0)
@@ -75,7 +76,9 @@ def line_bands(feedline: Feedline, solved: BandSolutions) -> list[BandLine]:
             BandLine(
                 column=band,
                 loss_db=number(loss[points].max()),
-                vswr=vswr(reflection[points].max()),
+                vswr=vswr(reflected[points].max()),
+                loss_high_db=number(loss_high[points].max()),
+                vswr_high=vswr(reflected_high[points].max()),
                 margin_db=number(low.min()) if known else None,
                 margin_high_db=number(solved.margins_db[GENEROUS][..., points].min()) if known else None,
                 weakest=int(weakest) if known else None,

@@ -11,7 +11,7 @@ from ..feedline.cable import CableLink, CableModel, cable_marks, cable_model
 from ..feedline.feedline import Feedline
 from ..feedline.joint import JointLink, JointModel, joint_model
 from ..feedline.link import LinkModel
-from ..feedline.solve import Solution, Solutions, margins, solve
+from ..feedline.solve import Solution, Solutions, margins, solve_every_way
 from ..feedline.surroundings import joint_demands, touching
 from ..formulas.line import decibels
 from ..numeric.json_numbers import fine
@@ -23,6 +23,8 @@ from .requests import LineRequest
 from .results import Change
 
 __all__ = ["changes"]
+
+ENDS_OF_IT = (CAUTIOUS, GENEROUS)
 
 SAME_IMPEDANCE = 0.1
 """A cable is offered in another's place when their impedances differ by less than this share (common practice)."""
@@ -36,24 +38,25 @@ class _Exchange(NamedTuple):
     name: str
 
 
-def changes(request: LineRequest, feedline: Feedline, solutions: Solutions) -> list[Change]:
+def changes(request: LineRequest, feedline: Feedline) -> list[Change]:
     """Every exchange with what it brings at the frequency looked at, the most gained at the antenna first.
 
-    `solutions` are those of the line as it is, at that one frequency.
     All exchanges are solved at once, one along axis 0.
     """
     exchanges = [exchange for index in range(len(feedline.links)) for exchange in _exchanges(request, feedline, index)]
     if not exchanges:
         return []
-    frequency = np.array([feedline.frequency_hz])
+    load = feedline.load.likely(np.array([feedline.frequency_hz]))[:, 0]
+    # the ways of the load stand along the axis of the frequency, which is one
+    frequency = np.full(load.size, feedline.frequency_hz)
     changed = Solutions(
-        solve(feedline, frequency, CAUTIOUS, _models(feedline, exchanges, CAUTIOUS)),
-        solve(feedline, frequency, GENEROUS, _models(feedline, exchanges, GENEROUS)),
+        *(solve_every_way(feedline, frequency, end, load, _models(feedline, exchanges, end)) for end in ENDS_OF_IT)
     )
-    margin = _smallest(changed, request.power_w)[:, 0]
-    margin_gained = margin - _smallest(solutions, request.power_w)[0]
-    loss = _loss_db(changed.generous)[:, 0]
-    gained = _loss_db(solutions.generous)[0] - loss
+    as_it_is = Solutions(*(solve_every_way(feedline, frequency, end, load) for end in ENDS_OF_IT))
+    margin = _smallest(changed, request.power_w).min(axis=-1)
+    margin_gained = margin - _smallest(as_it_is, request.power_w).min(axis=-1)
+    loss = np.median(_loss_db(changed.generous), axis=-1)
+    gained = np.median(_loss_db(as_it_is.generous), axis=-1) - loss
     found = [
         Change(exchange.link, exchange.to, exchange.name, *map(fine, numbers))
         for exchange, *numbers in zip(exchanges, gained, margin_gained, loss, margin, strict=True)

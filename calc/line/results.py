@@ -6,10 +6,9 @@ Margins, voltages, currents and temperatures are those of the cautious ratings,
 losses and impedances those expected of good parts.
 """
 
-from typing import Literal
-
 from msgspec import Struct
 
+from ..feedline.link import LinkKind
 from ..formulas.formula import Step
 from ..numeric.json_numbers import Numbers
 from ..physics.columns import Column
@@ -25,11 +24,12 @@ __all__ = [
     "ReceptionCost",
     "StandingWave",
     "Terminal",
+    "TransmitterState",
 ]
 
 
 class Terminal(Struct, frozen=True):
-    """What is seen into one end of the line or the antenna."""
+    """What is seen into one end of the line or the antenna; no impedance where the phase is not known."""
 
     vswr: float | None
     return_loss_db: float | None
@@ -37,11 +37,27 @@ class Terminal(Struct, frozen=True):
     reactance_ohm: float | None
 
 
+class TransmitterState(Struct, frozen=True):
+    """What the transmitter sends at the load it looks at."""
+
+    name: str
+    holds_to_vswr: float | None
+    """It folds back beyond; null where it holds at any."""
+    set_w: float
+    forward_w: float
+    """As expected of good parts,"""
+    forward_low_w: float
+    """and by the cautious figures, whatever the load's phase."""
+    folded: bool
+    sentence: str
+    """Empty where it sends what is set and would be expected to."""
+
+
 class LinePart(Struct, frozen=True):
     """One part of the chain under the line's power at the frequency looked at."""
 
     element: int
-    kind: Literal["cable", "joint", "part", "measured"]
+    kind: LinkKind
     name: str
     family: str | None
     pack: str
@@ -82,6 +98,12 @@ class StandingWave(Struct, frozen=True):
     distance_m: list[float]
     voltage_v: Numbers
     current_a: Numbers
+    half_waves: float
+    """How many the cables hold in all."""
+    voltage_low_v: Numbers | None
+    """Of a line of many half waves, and of one whose load has an unknown phase, the least that the wave comes to
+    around a place, or at it; `voltage_v` is then the most."""
+    current_low_a: Numbers | None
 
 
 class LineSweep(Struct, frozen=True):
@@ -92,6 +114,9 @@ class LineSweep(Struct, frozen=True):
     loss_db: Numbers
     vswr: Numbers
     margin_db: Numbers
+    loss_high_db: Numbers
+    """By the cautious figures, as `vswr_high`."""
+    vswr_high: Numbers
 
 
 class BandLine(Struct, frozen=True):
@@ -100,6 +125,8 @@ class BandLine(Struct, frozen=True):
     column: Column
     loss_db: float | None
     vswr: float | None
+    loss_high_db: float | None
+    vswr_high: float | None
     margin_db: float | None
     margin_high_db: float | None
     weakest: int | None
@@ -166,7 +193,11 @@ class LineResult(Struct, frozen=True):
     loss_db: float | None
     loss_high_db: float | None
     mismatch_db: float | None
-    """What the transmitter's forward wave loses by reflection at the line's input; 0 when net power is given."""
+    """What the transmitter's power set loses at the line's input, by reflection and where it folds back; 0 when net
+    power is given."""
+    transmitter: TransmitterState
+    phase_known: bool
+    """Whether the load can be but one way; else the cautious figures are of its worst and the others of the middle."""
     input: Terminal
     """As expected of good parts,"""
     input_cautious: Terminal

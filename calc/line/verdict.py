@@ -7,14 +7,19 @@ from .results import LinePart
 
 __all__ = ["verdict"]
 
+WORTH_SAYING = 0.97
+"""The worst is said where it is less than this share of what is expected: an eighth of a decibel."""
 
-def verdict(column: str, power_w: float, delivered: float, parts: list[LinePart], weakest: Weakest) -> str:
-    """The sentence, by the name of the column and the share of the power that reaches the antenna [1]."""
+
+def verdict(column: str, power_w: float, delivered: tuple[float, float], parts: list[LinePart], weakest: Weakest) -> str:
+    """The sentence, by the name of the column and the shares of the power that reach the antenna at the worst and as
+    expected [1]."""
+    worst, expected = delivered
     if power_w == 0:
-        start = f"On {column} the line loses {loss_db(delivered) or 0:.2f} dB."
+        start = f"On {column} the line loses {loss_db(expected) or 0:.2f} dB."
     else:
-        reached, sent = engineering(delivered * power_w, "W"), engineering(power_w, "W")
-        start = f"On {column} {reached} of {sent} reach the antenna."
+        reached, least, sent = (engineering(share * power_w, "W") for share in (expected, worst, 1.0))
+        start = f"On {column} {reached} of {sent} reach the antenna{_at_worst(worst, expected, least)}."
     if weakest.part is None:
         return start
     part, margin, margin_high = parts[weakest.part], weakest.margin_db, weakest.margin_high_db
@@ -28,3 +33,7 @@ def verdict(column: str, power_w: float, delivered: float, parts: list[LinePart]
             f" the generous ones leave {margin_high:.1f} dB."
         )
     return f"{start} {part.name} is {-margin:.1f} dB over its limit."
+
+
+def _at_worst(worst: float, expected: float, least: str) -> str:
+    return f", {least} at the worst" if worst < WORTH_SAYING * expected else ""

@@ -54,8 +54,8 @@ class RandomLink(Protocol):
     def scale(self) -> Broadcast:
         """The factor of power by which its two-ports are drawn too small, so that a lossy run does not overflow [1]."""
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
-        """Its two-port, draws x frequencies."""
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
+        """Its two-port, draws x frequencies, by the plane behind it."""
 
     def strain(self, before: Plane, after: Plane) -> np.ndarray:
         """The power that passes over the one allowed [1] by the planes at both ends, draws x frequencies."""
@@ -109,7 +109,7 @@ class _RandomJoint:
         self._heat = [_shares(place) for place in zip(*by_unit, strict=True)]
         self._peak_v = model.peak_v
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
         """A joint of any grade on either side."""
         chosen = random.integers(len(self._grades[0]), draws)
         return TwoPort(*(np.take(one, chosen, axis=0) for one in self._grades))
@@ -139,7 +139,7 @@ class _RandomCable:
         self._heat = _shares(model.heat(frequency, stress) for stress in _units(frequency))
         self._peak_v = model.peak_v
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
         """A run of any length within the tolerance."""
         error = self._tolerance * (2 * random.uniform(draws)[:, None] - 1)
         turn = np.exp(1j * error * self._angle)
@@ -173,7 +173,7 @@ class _KnownPart:
         self._port = model.two_port(frequency)
         self._heat_w, self._voltage_w = model.allowed(frequency, Stress(ones, ones, ones, ones, Wave(ones, ones)))
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
         """What was measured."""
         return self._port
 
@@ -187,7 +187,7 @@ class _KnownPart:
 class _RandomPart(_KnownPart):
     """A part known by its data sheet, which gives no angles."""
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
         """The part at any angle."""
         turn = np.exp(2j * np.pi * random.uniform(draws)[:, None])
         s11, s12, s21, s22 = scattering(self._port, self._z_0)

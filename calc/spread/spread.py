@@ -32,7 +32,7 @@ def spread(request: SpreadRequest) -> SpreadResult:
     Each cable's electrical length is off by up to `length_tolerance` either
     way, each joint is anywhere between a typical part and the worst its
     standard allows, each part and an antenna known by its VSWR alone reflect
-    at any angle. Raises InputError as `line` does.
+    at any angle; the transmitter folds back as it does. Raises InputError as `line` does.
     """
     most = MOST_DRAWN // len(request.elements)
     if request.draws > most:

@@ -126,7 +126,7 @@ def line_model(feedline: Feedline, frequency: RealArray, prior: CablePrior, load
     offsets = [0]
     for two_port in two_ports:
         offsets.append(offsets[-1] + two_port.parameter_count)
-    return LineModel(frequency, z_0, two_ports, feedline.load(frequency), load_basis, prior, offsets)
+    return LineModel(frequency, z_0, two_ports, feedline.load.likely(frequency)[0], load_basis, prior, offsets)
 
 
 def _parametric(link: Link, frequency: RealArray, z_0: float, prior: CablePrior) -> ParametricTwoPort:

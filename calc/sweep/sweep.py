@@ -117,7 +117,7 @@ def _usable(measured: Measured, feedline: Feedline, ports: int) -> tuple[NDArray
     allowed = np.maximum(frequency, LOWEST_HZ)
     known = np.full(allowed.shape, True)
     if ports == 1:
-        known = np.isfinite(np.broadcast_to(feedline.load(allowed), allowed.shape))
+        known = np.isfinite(np.broadcast_to(feedline.load.likely(allowed)[0], allowed.shape))
     for link in feedline.links:
         if isinstance(link, MeasuredLink):
             known = known & np.isfinite(link.models[0].two_port(allowed).a)
