@@ -99,7 +99,6 @@ def start_data() -> dict[str, Any]:
         ],
         "wire_lines": [{"id": line.id, "name": line.name} for line in tables().wire_lines.values()],
         "antenna_views": [{"id": entry.id, "name": entry.name} for entry in tables().antenna_views.values()],
-        "transmitters": [{"id": entry.id, "name": entry.name} for entry in tables().transmitters.values()],
         "pack": {
             "values": {
                 name: {"unit": field.unit, "min": field.range.least, "max": field.range.most}

@@ -31,7 +31,7 @@
  * @property {LinePart[]} parts - along the chain from the transmitter; two for an adapter
  * @property {StandingWave} standing_wave
  * @property {{band: string[], frequency_hz: number[], loss_db: (?number)[], vswr: (?number)[],
- *   margin_db: (?number)[]}} sweep - points of each band, in order
+ *   margin_db: (?number)[], loss_high_db: (?number)[], vswr_high: (?number)[]}} sweep - points of each band, in order
  * @property {{column: Column, loss_db: ?number}[]} bands
  * @property {Reception} reception
  * @property {Change[]} changes - the best first
@@ -51,9 +51,10 @@
  *
  * @typedef {object} StandingWave
  * @property {number[]} distance_m
- * @property {number[]} voltage_v - of a long line the largest of each half wave
+ * @property {number[]} voltage_v - the most that a place may come to
  * @property {number[]} current_a
- * @property {?number[]} voltage_low_v - the least of each half wave; null where the line is drawn wave by wave
+ * @property {?number[]} voltage_low_v - the least, of any phase and, on a long line, within half a wave around; null
+ * where all is known and the line is short
  * @property {?number[]} current_low_a
  * @property {number} half_waves
  *

@@ -15,6 +15,8 @@ const FRAME_PX = 70;
 /** Of a band's slot, what its points fill; the rest keeps bands apart. */
 const [SLOT_START, SLOT_SHARE] = [0.08, 0.84];
 
+const sentBack = ({transmitter: {folded}}) => (folded ? 'Held back and reflected' : 'Reflected at the transmitter');
+
 /**
  * The shares of the loss in the order the power meets them: {name, from, loss}.
  *
@@ -22,7 +24,7 @@ const [SLOT_START, SLOT_SHARE] = [0.08, 0.84];
  */
 export function lossSteps(result) {
   const shares = [
-    ...(result.mismatch_db > 0 ? [{name: 'Reflected at the transmitter', loss: result.mismatch_db}] : []),
+    ...(result.mismatch_db > 0 ? [{name: sentBack(result), loss: result.mismatch_db}] : []),
     ...result.parts
       .filter(({kind}) => kind !== 'load')
       .map((part) => ({name: numbered(part), loss: part.loss_db ?? 0})),
@@ -121,9 +123,10 @@ function spreadTrace(result, spread, key, colours) {
 }
 
 /**
- * `vswr`, `margin_db` or `loss_db` over all bands, with the spread behind it if it is known.
+ * `vswr` or `margin_db` over all bands, with the spread behind it if it is known; an SWR likely and at worst, a margin
+ * by the cautious figures.
  *
- * @param {{result: LineResult, spread?: SpreadResult, key: 'vswr' | 'margin_db' | 'loss_db', title: string,
+ * @param {{result: LineResult, spread?: SpreadResult, key: 'vswr' | 'margin_db', title: string,
  *   colours?: Colours}} asked
  */
 export function bandFigure({result, spread, key, title, colours = PAGE_COLOURS}) {
@@ -131,19 +134,21 @@ export function bandFigure({result, spread, key, title, colours = PAGE_COLOURS})
   const plain = frame({x: '', y: title, colours, height: 280});
   const here = result.bands.findIndex(({column}) => column.id === result.column.id);
   const margin = key === 'margin_db';
+  const curve = (values, line, more = '') => ({
+    type: 'scatter',
+    mode: 'lines',
+    x: gapped(x, count),
+    y: gapped(values, count),
+    connectgaps: false,
+    line: {color: colours.band, ...line},
+    customdata: gapped(result.sweep.frequency_hz.map(frequency), count),
+    hovertemplate: `%{y:${margin ? '+' : ''}.2f}${margin ? ' dB' : ''}${more} at %{customdata}<extra></extra>`,
+  });
   return {
     data: [
       ...(spread ? [spreadTrace(result, spread, key, colours)] : []),
-      {
-        type: 'scatter',
-        mode: 'lines',
-        x: gapped(x, count),
-        y: gapped(result.sweep[key], count),
-        connectgaps: false,
-        line: {color: colours.band, width: 2.5},
-        customdata: gapped(result.sweep.frequency_hz.map(frequency), count),
-        hovertemplate: `%{y:${margin ? '+' : ''}.2f}${margin ? ' dB' : ''} at %{customdata}<extra></extra>`,
-      },
+      ...(margin ? [] : [curve(result.sweep.vswr_high, {width: 1.5, dash: 'dot'}, ' at worst')]),
+      curve(result.sweep[key], {width: 2.5}),
     ],
     layout: {
       ...plain,
@@ -184,9 +189,15 @@ export function boundaries(result) {
   return [...new Set([...result.parts.map(({distance_m}) => distance_m), end])];
 }
 
+/** From here on a standing wave has too many crests to be drawn one by one. */
+const MANY_HALF_WAVES = 10;
+
+/** @param {LineResult} result */
+export const isLong = ({standing_wave: {half_waves: count}}) => count > MANY_HALF_WAVES;
+
 /**
- * Peak voltage and current along the line at the frequency looked at; of a long line the largest and the least of each
- * half wave, shaded between, as single crests would run together.
+ * Peak voltage and current along the line at the frequency looked at; where a place may come to more or less, the most
+ * and the least of it, shaded between.
  *
  * @param {LineResult} result
  */

@@ -100,6 +100,7 @@ class JwLineVerdict extends element({
 
   _facts() {
     const {result} = this;
+    const {folded} = result.transmitter;
     const {largest_power_w: largest, largest_power_set_by: at} = result;
     const setter = at === null ? undefined : result.parts[at];
     return [
@@ -108,7 +109,9 @@ class JwLineVerdict extends element({
         swrWords(result.antenna.vswr),
         result.phase_known ? impedanceWords(result.antenna) : 'phase unknown',
       ],
-      ...(result.mismatch_db > 0 ? [['Reflected at the transmitter', lossWords(result.mismatch_db), '']] : []),
+      ...(result.mismatch_db > 0
+        ? [[folded ? 'Held back and reflected' : 'Reflected', lossWords(result.mismatch_db), 'at the transmitter']]
+        : []),
       ...(result.margin_db === null
         ? []
         : [
