@@ -242,7 +242,7 @@ def test_pasted_table_becomes_the_antenna(visit: Visit) -> None:
 def test_kept_lines_stand_side_by_side(visit: Visit) -> None:
     """A copy with another cable stands beside the line it was copied from, each with its own numbers."""
     page = opened(visit)
-    page.get_by_role("button", name="Keep a copy to compare").click()
+    page.get_by_role("button", name="Compare with a copy").click()
 
     type_length(page, LONG_RUN, "100")
 
@@ -483,7 +483,7 @@ def test_every_control_can_be_touched(visit: Visit) -> None:
 def test_rules_find_nothing(visit: Visit, size: str, theme: str) -> None:
     """No accessibility rule is broken by the view with an element unfolded and two lines kept."""
     page = opened(visit, prepare=with_axe, color_scheme=theme, reduced_motion="reduce", **SIZES[size])
-    page.get_by_role("button", name="Keep a copy to compare").click()
+    page.get_by_role("button", name="Compare with a copy").click()
     unfold(page, LONG_RUN)
     expect(page.locator("jw-line-charts .spread")).to_contain_text(ENOUGH_DRAWS)
     expect(page.locator("jw-line-compare .chip")).to_have_count(2)

@@ -66,7 +66,7 @@ const RESULT = {
     frequency_hz: [7e6, 7.2e6, 430e6, 440e6],
     vswr: [1, 2, 3, 4],
     margin_db: [5, 4, null, null],
-    vswr_high: [1.5, 2.5, 4, 5],
+    vswr_high: [1.5, 1.8, 4, 5],
   },
   bands: [band('40m', 1), band('70cm', 6)],
   reception: {whole_cost_by_band_db: [0.02, 7.2], half_decibel_cost_by_band_db: [0.01, 0.6]},
@@ -140,7 +140,7 @@ test('every band has a slot of its own and the curve breaks between them', () =>
 
   assert.deepEqual(x.map(Math.floor), [0, 0, 1, 1]);
   assert.deepEqual(curve.y, [1, 2, null, 3, 4, null]);
-  assert.deepEqual(worst.y, [1.5, 2.5, null, 4, 5, null]);
+  assert.deepEqual(worst.y, [1.5, 2, null, 4, 5, null]);
   assert.equal(curve.customdata[0], '7 MHz');
 });
 

@@ -20,6 +20,12 @@ export function impedanceWords({resistance_ohm: r, reactance_ohm: x}) {
   return `${digits(r, 3)} ${x < 0 ? '−' : '+'} j ${digits(Math.abs(x), 3)} Ω`;
 }
 
+/** Of two SWRs the higher; null is without bound. */
+export const higherOf = (a, b) => (a === null || b === null ? null : Math.max(a, b));
+
+/** The end of a line whose SWR is the higher: a line that loses more may reflect less. */
+const worseOf = (a, b) => (higherOf(a.vswr, b.vswr) === a.vswr ? a : b);
+
 /**
  * What is likely beside what comes at the worst. Nothing is delivered where nothing is sent.
  *
@@ -27,7 +33,8 @@ export function impedanceWords({resistance_ohm: r, reactance_ohm: x}) {
  * @returns {{id: string, term: string, likely: string, worst: string}[]}
  */
 export function sides(result) {
-  const {input, input_cautious: worst} = result;
+  const {input} = result;
+  const worst = worseOf(result.input_cautious, input);
   const impedances = [impedanceWords(input), impedanceWords(worst)];
   return [
     ...(result.power_w > 0

@@ -3,6 +3,7 @@ import {CONFIG, PAGE_COLOURS, atTheLimit, frame, translucent} from '../../shared
 import {frequency} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 import {numbered} from '../reading.js';
+import {higherOf} from '../sides.js';
 
 /**
  * @import {Colours} from '../../shared/charts/figure.js'
@@ -147,7 +148,7 @@ export function bandFigure({result, spread, key, title, colours = PAGE_COLOURS})
   return {
     data: [
       ...(spread ? [spreadTrace(result, spread, key, colours)] : []),
-      ...(margin ? [] : [curve(result.sweep.vswr_high, {width: 1.5, dash: 'dot'}, ' at worst')]),
+      ...(margin ? [] : [curve(worstSwr(result), {width: 1.5, dash: 'dot'}, ' at worst')]),
       curve(result.sweep[key], {width: 2.5}),
     ],
     layout: {
@@ -166,6 +167,8 @@ export function bandFigure({result, spread, key, title, colours = PAGE_COLOURS})
     config: CONFIG,
   };
 }
+
+const worstSwr = ({sweep}) => sweep.vswr.map((likely, at) => higherOf(likely, sweep.vswr_high[at]));
 
 const chosenBand = (at, colours) => ({
   type: 'rect',
@@ -204,7 +207,7 @@ export const isLong = ({standing_wave: {half_waves: count}}) => count > MANY_HAL
 export function waveFigure(result, colours = PAGE_COLOURS) {
   const {distance_m: x, voltage_v, current_a, voltage_low_v: least, current_low_a: leastCurrent} = result.standing_wave;
   const plain = frame({x: 'from the transmitter, m', y: 'peak voltage, V', colours});
-  const dashed = {color: colours.accent, width: 2, dash: 'dash'};
+  const dashed = {color: colours.ink, width: 2, dash: 'dash'};
   const curve = (y, more, words) => ({
     type: 'scatter',
     mode: 'lines',
@@ -242,7 +245,7 @@ export function waveFigure(result, colours = PAGE_COLOURS) {
         rangemode: 'tozero',
         showgrid: false,
         tickmode: 'auto',
-        title: {text: 'peak current, A (dashed)', font: {color: colours.accent}},
+        title: {text: 'peak current, A (dashed)', font: {color: colours.ink}},
       },
       shapes: boundaries(result).map((at) => ({
         type: 'line',

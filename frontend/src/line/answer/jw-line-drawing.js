@@ -55,8 +55,8 @@ class JwLineDrawing extends element({
       .part:hover .hit { fill: color-mix(in srgb, var(--accent) 8%, transparent); }
       .part:focus-visible .hit { stroke: var(--accent); stroke-width: 3; }
       .part[data-open] .hit { fill: var(--accent-wash); }
-      .weakest { fill: none; stroke: var(--accent); stroke-width: 3; }
-      .weak { fill: var(--accent); font-weight: 700; font-size: 11px; }
+      .weakest { fill: none; stroke: var(--ink); stroke-width: 3; }
+      .weak { font-weight: 700; font-size: 11px; }
       .refused { fill: var(--refused); }
     `,
   ];

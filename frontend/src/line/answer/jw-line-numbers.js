@@ -7,7 +7,7 @@ import {decibels, digits, quantity} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 import {limitedBy} from '../limits.js';
 import {marginWords, numbered, swrWords} from '../reading.js';
-import {LIKELY, WORST, wattWords} from '../sides.js';
+import {LIKELY, WORST, higherOf, wattWords} from '../sides.js';
 
 /** @import {LinePart, LineResult} from '../result.js' */
 
@@ -37,7 +37,7 @@ class JwLineNumbers extends element({
     unsafeCSS(STEP_RULES),
     css`
       .scroll { overflow-x: auto; }
-      .plain { min-width: 720px; }
+      .plain { min-width: 900px; }
       tfoot :is(th, td) { font-weight: 650; }
       .chip { padding: 2px 7px; border-radius: 5px; font-weight: 700; }
       @media print { .plain { font-size: 7.5pt; min-width: 0; } }
@@ -67,8 +67,9 @@ class JwLineNumbers extends element({
       <td colspan="4">${result.power_w > 0 ? `${wattWords(delivered)} at the antenna` : ''}</td>
       <td class="number">${margin === null ? '–' : `${decibels(margin)} dB`}</td><td></td>
     </tr>`;
+    const swr = higherOf(result.input.vswr, result.input_cautious.vswr);
     return html`${row(LIKELY, result.loss_db, result.input.vswr, result.delivered_w, result.margin_high_db)}
-      ${row(WORST, result.loss_high_db, result.input_cautious.vswr, result.delivered_low_w, result.margin_db)}`;
+      ${row(WORST, result.loss_high_db, swr, result.delivered_low_w, result.margin_db)}`;
   }
 
   _row(part, at) {

@@ -29,9 +29,9 @@ class JwLineVerdict extends element({
       .sides { width: auto; min-width: min(100%, 420px); margin-top: 12px; font-size: 0.95rem; }
       .sides td { font-weight: 650; }
       .sides th { font-weight: 400; }
-      .sides :is(th, td).number { padding-left: 14px; white-space: normal; }
+      .sides :is(th, td).number { padding-left: 10px; }
       .facts {
-        display: grid; grid-template-columns: repeat(auto-fill, minmax(112px, 1fr)); gap: 8px 14px; margin-top: 12px;
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(130px, 1fr)); gap: 8px 14px; margin-top: 12px;
       }
       dt { color: var(--soft); font-size: 0.78rem; }
       dd { font-weight: 650; }

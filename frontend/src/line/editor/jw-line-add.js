@@ -38,7 +38,7 @@ class JwLineAdd extends element({
         display: block; width: 100%; min-height: var(--target); padding: 4px 6px; border: 0; background: none;
         border-radius: 6px; text-align: left; font-size: 0.92rem; line-height: 1.2;
       }
-      #menu .pick { align-content: center; }
+      #menu .pick { align-content: center; justify-items: start; }
       #menu :is(button, .pick):hover { background: var(--accent-wash); }
       small { display: block; color: var(--soft); font-size: 0.78rem; }
       @media print { :host { display: none; } }

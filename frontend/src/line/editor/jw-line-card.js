@@ -65,7 +65,7 @@ export class JwLineCard extends element(
     unsafeCSS(STEP_RULES),
     css`
       article { background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
-      :host([weakest]) article { border: 2px solid var(--accent); }
+      :host([weakest]) article { border: 2px solid var(--ink); }
       .row { display: flex; }
       #handle {
         padding: 0; border: 0; background: none; color: var(--soft); cursor: grab; touch-action: none;

@@ -32,6 +32,7 @@ class JwLineTransmitter extends element(
       .fields {
         display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end;
       }
+      [name='transmitter.behaviour'] { grid-column: span 2; }
       .tune { display: flex; flex-wrap: wrap; gap: 4px 12px; align-items: center; margin-top: 4px; }
       .tune button { font-size: 0.9rem; }
       .tune p { flex: 1 1 200px; }
