@@ -43,8 +43,8 @@
  * @typedef {object} TransmitterState
  * @property {string} name
  * @property {?number} holds_to_vswr
- * @property {?number} forward_w - likely
- * @property {?number} forward_low_w - at worst
+ * @property {number} forward_w - likely
+ * @property {number} forward_low_w - at worst
  * @property {number} set_w
  * @property {boolean} folded
  * @property {string} sentence
