@@ -111,11 +111,8 @@ class CableModel:
         return cable_model(self.ratings, self.length_m, self.station).allowed(frequency, stress)
 
     def settled(self, frequency: Broadcast, beyond: Broadcast) -> "CableModel":
-        """Itself: nothing of it is set."""
+        """Itself: there is nothing to set."""
         return self
-
-    def other_side(self) -> None:
-        """None: its impedance is what it is."""
 
     def return_loss_db(self, frequency: Broadcast) -> None:
         """Nothing: a cable is what reflections are measured against."""

@@ -25,6 +25,7 @@ __all__ = [
     "ResonantAntenna",
     "Touchstone",
     "Transmitter",
+    "Tuner",
 ]
 
 Name = Annotated[str, Meta(max_length=60, description="What you call it")]
@@ -79,7 +80,30 @@ class MeasuredPart(Struct, tag_field="kind", tag="measured", kw_only=True, forbi
     name: Name = ""
 
 
-Element = CableRun | Joint | Part | MeasuredPart
+class Tuner(Struct, tag_field="kind", tag="tuner", kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """A tuner of a coil and capacitors; it matches what it sees to the system's impedance at every frequency."""
+
+    network: Annotated[Literal["l", "t", "pi"], Meta(description="How coil and capacitors are arranged")] = "t"
+    coil_q: Annotated[float, Meta(ge=5, le=10_000, description="Quality of the coil")] = 100.0
+    capacitor_q: Annotated[float, Meta(ge=5, le=100_000, description="Quality of the capacitors")] = 1000.0
+    largest_capacitor_f: Annotated[
+        float, Meta(ge=1e-12, le=1e-7, description="What each capacitor goes up to", extra={"unit": "F"})
+    ] = 250e-12
+    largest_coil_h: Annotated[
+        float, Meta(ge=1e-9, le=1e-3, description="What the coil goes up to", extra={"unit": "H"})
+    ] = 30e-6
+    voltage_limit_v: Annotated[
+        Annotated[float, Meta(ge=1, le=1e6)] | None,
+        Meta(description="Peak voltage each capacitor stands; left out, not checked", extra={"unit": "V"}),
+    ] = None
+    current_limit_a: Annotated[
+        Annotated[float, Meta(ge=0.001, le=10_000)] | None,
+        Meta(description="Current the coil carries for good, rms; left out, not checked", extra={"unit": "A"}),
+    ] = None
+    name: Name = ""
+
+
+Element = CableRun | Joint | Part | MeasuredPart | Tuner
 
 
 class GivenVswr(Struct, tag_field="kind", tag="vswr", kw_only=True, forbid_unknown_fields=True, frozen=True):

@@ -14,9 +14,10 @@ from ..physics.family_ratings import family_ratings
 from ..physics.ratings import CAUTIOUS, ENDS
 from ..physics.scenario import Surroundings
 from ..physics.station import Station, station_of
+from ..waves.tuner import Parts
 from .cable import CableLink, cable_marks, cable_model
 from .dummy import dummy_links
-from .elements import CableRun, Element, FeedlineRequest, Joint, KnownEnd, Load, MeasuredPart, Part
+from .elements import CableRun, Element, FeedlineRequest, Joint, KnownEnd, Load, MeasuredPart, Part, Tuner
 from .joint import JointLink, joint_model
 from .link import Link
 from .load import LoadReflection, load_reflection
@@ -24,6 +25,7 @@ from .measurement import refuse_out_of_reach, usable_measurement
 from .part import MeasuredLink, MeasuredModel, PartLink, PartModel
 from .surroundings import cable_of, cables_of, joint_demands, joint_scenario, touching
 from .transmitter import HOLDS_AT_ANY, TransmitterModel, transmitter_of
+from .tuner import TunerLink, TunerModel
 
 __all__ = ["Feedline", "feedline_at", "feedline_of"]
 
@@ -95,7 +97,15 @@ def _links(site: Surroundings, elements: list[Element], index: int, station: Sta
     if isinstance(element, MeasuredPart):
         measured = MeasuredModel(station, usable_measurement(element.touchstone, f"elements[{index}].touchstone", 2))
         return [MeasuredLink(element=index, name=element.name or "Measured part", models=(measured, measured))]
+    if isinstance(element, Tuner):
+        return [_tuner_link(index, element, station)]
     return _joint_links(site, elements, index, element)
+
+
+def _tuner_link(index: int, tuner: Tuner, station: Station) -> TunerLink:
+    parts = Parts(tuner.network, tuner.coil_q, tuner.capacitor_q, tuner.largest_capacitor_f, tuner.largest_coil_h)
+    model = TunerModel(station, parts, _limit(tuner.voltage_limit_v), _limit(tuner.current_limit_a))
+    return TunerLink(element=index, name=tuner.name or "Tuner", models=(model, model))
 
 
 def _cable_link(site: Surroundings, index: int, run: CableRun, station: Station, frequency: float) -> CableLink:

@@ -1,7 +1,7 @@
 """One two-port of a feedline: what everything else may ask of a cable, a joint or a part."""
 
 from dataclasses import dataclass, field
-from typing import ClassVar, Literal, Protocol
+from typing import ClassVar, Literal, Protocol, cast
 
 import numpy as np
 
@@ -16,7 +16,7 @@ from .stress import Allowed, Stress, lumped_stress
 
 __all__ = ["Link", "LinkKind", "LinkModel", "LumpedModel"]
 
-LinkKind = Literal["cable", "joint", "part", "measured", "load"]
+LinkKind = Literal["cable", "joint", "part", "measured", "tuner", "load"]
 
 
 class LinkModel(Protocol):
@@ -44,6 +44,13 @@ class LinkModel(Protocol):
     def return_loss_db(self, frequency: Broadcast) -> Broadcast | None:
         """Of the element alone [dB]; none for a cable."""
 
+    @property
+    def tuned(self) -> bool:
+        """Whether it is set by what it looks at."""
+
+    def settled(self, frequency: Broadcast, beyond: Broadcast) -> "LinkModel":
+        """The model as it is set when it looks at the reflection `beyond`, towards the antenna; a tuner's varies."""
+
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix."""
 
@@ -55,13 +62,6 @@ class LinkModel(Protocol):
 
     def derived(self, frequency: float, stress: Stress) -> Allowed:
         """The same at one frequency, computed from the ratings on, so that every formula is recorded."""
-
-    @property
-    def tuned(self) -> bool:
-        """Whether it is set by what it looks at."""
-
-    def settled(self, frequency: Broadcast, beyond: Broadcast) -> "LinkModel":
-        """The same as it is set when it looks at a reflection towards the antenna; itself where nothing is set."""
 
     def any_phase(self, frequency: Broadcast, load: ReflectionSize) -> ReflectionSize:
         """The sizes of the reflection at its near end when no phase is known, by those of its load."""
@@ -78,6 +78,10 @@ class LumpedModel:
     length_m: ClassVar[float] = 0.0
     tuned: ClassVar[bool] = False
 
+    def settled(self, frequency: Broadcast, beyond: Broadcast) -> LinkModel:
+        """Itself: there is nothing to set."""
+        return cast(LinkModel, self)  # whatever derives from it is a whole one
+
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix at frequencies [Hz]."""
         raise NotImplementedError
@@ -85,10 +89,6 @@ class LumpedModel:
     def stress(self, waves: Waves, plane: int, frequency: Broadcast) -> Stress:
         """What the waves do to it between `plane` and the next."""
         return lumped_stress(waves, plane, self.station.impedance_ohm)
-
-    def settled(self, frequency: Broadcast, beyond: Broadcast) -> LinkModel:
-        """Itself: nothing of it is set."""
-        return self
 
     def other_side(self) -> LinkModel | None:
         """None: what is known of it lies on no side."""

@@ -8,7 +8,16 @@ import numpy as np
 from ..errors import InputError
 from ..formulas.antenna import edge_reactance, quality_factor, resonant_reactance
 from ..formulas.match import reflection_of_vswr
-from .elements import DummyLoad, GivenImpedance, GivenVswr, ImpedanceTable, KnownEnd, Load, MeasuredLoad, ResonantAntenna
+from .elements import (
+    DummyLoad,
+    GivenImpedance,
+    GivenVswr,
+    ImpedanceTable,
+    KnownEnd,
+    Load,
+    MeasuredLoad,
+    ResonantAntenna,
+)
 from .measurement import refuse_out_of_reach, usable_reflection
 from .part import within
 

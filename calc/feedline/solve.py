@@ -8,7 +8,7 @@ import numpy as np
 from ..formulas.heat import margin
 from ..physics.heat_limit import Wave
 from ..physics.ratings import CAUTIOUS, GENEROUS
-from ..waves.two_port import Waves, drive
+from ..waves.two_port import Waves, drive, seen_through
 from .feedline import Feedline
 from .link import LinkModel
 from .stress import Allowed, Stress, worse
@@ -39,6 +39,8 @@ class Solution(NamedTuple):
     """Those that deliver less, where joints may lie on either side of their impedance."""
     reflection: np.ndarray
     """At the transmitter."""
+    models: list[LinkModel]
+    """As they are set, for every way."""
     stresses: list[Stress]
     allowed: list[Allowed]
 
@@ -75,28 +77,28 @@ def solve_every_way(
     of them above and with all below, and each link bears the worse of both.
     """
     models = [(replaced or {}).get(index, link.models[end]) for index, link in enumerate(feedline.links)]
-    waves, stresses, models = _solved(feedline, frequency, models, load)
     turned = [model.other_side() for model in models]
+    others = [other or model for other, model in zip(turned, models, strict=True)]
+    waves, stresses, models = _solved(feedline, frequency, models, load)
     if end == CAUTIOUS and any(turned):
-        others = [other or model for other, model in zip(turned, models, strict=True)]
         other_waves, other_stresses, _ = _solved(feedline, frequency, others, load)
         stresses = [worse(*pair) for pair in zip(stresses, other_stresses, strict=True)]
         less = other_waves.power_w[-1] < waves.power_w[-1]
         waves = Waves(*(np.where(less, other, own) for own, other in zip(waves, other_waves, strict=True)))
     allowed = [model.allowed(frequency, stress) for model, stress in zip(models, stresses, strict=True)]
     reflection = waves.reflection(feedline.station.impedance_ohm)[0]
-    return Solution(waves, reflection, stresses, allowed)
+    return Solution(waves, reflection, models, stresses, allowed)
 
 
 def settled(
     feedline: Feedline, frequency: np.ndarray, models: Sequence[LinkModel], load: np.ndarray
 ) -> list[LinkModel]:
     """The models as they are set: a tuner by what it looks at, everything between it and the load being as it is."""
-    done, z_0 = list(models), feedline.station.impedance_ohm
-    for index in reversed([index for index, model in enumerate(models) if model.tuned]):
-        behind = [model.two_port(frequency) for model in done[index + 1 :]]
-        seen = drive(behind, load, z_0, net=True).reflection(z_0)[0] if behind else load
-        done[index] = done[index].settled(frequency, seen)
+    done, beyond = list(models), load
+    first = next((index for index, model in enumerate(models) if model.tuned), len(done))
+    for index in reversed(range(first, len(done))):
+        done[index] = done[index].settled(frequency, beyond)
+        beyond = seen_through(done[index].two_port(frequency), beyond, feedline.station.impedance_ohm)
     return done
 
 
@@ -140,7 +142,7 @@ def summed_up(solution: Solution, end: int) -> Solution:
                 _chosen(np.broadcast_to(limit.voltage_w, shape), by_voltage),
             )
         )
-    return Solution(waves, _chosen(reflection, reflected), stresses, allowed)
+    return Solution(waves, _chosen(reflection, reflected), solution.models, stresses, allowed)
 
 
 def _rank(values: np.ndarray, lowest: bool) -> np.ndarray:

@@ -15,6 +15,7 @@ from . import (
     skin,
     sweep,
     transmitter,
+    tuner,
     voltage,
 )
 
@@ -33,5 +34,6 @@ __all__ = [
     "skin",
     "sweep",
     "transmitter",
+    "tuner",
     "voltage",
 ]

@@ -18,8 +18,8 @@ _X_E = ("size of its reactance at either edge of its bandwidth", "Ω")
     equation="X_e = sqrt((Gamma**2*(R_a + Z_0)**2 - (R_a - Z_0)**2)/(1 - Gamma**2))",
     symbols={
         "X_e": _X_E,
-        "Gamma": ("reflection coefficient at the edge, magnitude", "1", 0.05, 0.99),
-        "R_a": _R_A,
+        "Gamma": ("reflection coefficient at the edge, magnitude", "1", 0.3, 0.99),
+        "R_a": ("resistance of the antenna at resonance", "Ω", 20, 150),
         "Z_0": ("impedance of the line", "Ω", 25, 150),
     },
     validity="reflects more at the edge than at resonance",

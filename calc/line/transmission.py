@@ -25,8 +25,9 @@ WORTH_DIGITS = 2
 def transmitter_state(feedline: Feedline, solutions: Solutions, power_w: float) -> TransmitterState:
     """Its forward power as expected and at the worst, and a sentence where it is not the power set."""
     transmitter = feedline.transmitter
-    worst, expected = sorted((float(np.abs(solution.reflection[0])) for solution in solutions), reverse=True)
-    low_w, expected_w = sorted(float(transmitter.share(np.array(one))) * power_w for one in (expected, worst))
+    cautious, expected = (float(np.abs(solution.reflection[0])) for solution in solutions)
+    worst = max(cautious, expected)
+    low_w, expected_w = (float(transmitter.share(np.array(one))) * power_w for one in (worst, expected))
     holds_to = transmitter.holds_to_vswr
     folded = power_w > 0 and low_w < FOLDED_BELOW * power_w
     return TransmitterState(

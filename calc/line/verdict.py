@@ -11,7 +11,9 @@ WORTH_SAYING = 0.97
 """The worst is said where it is less than this share of what is expected: an eighth of a decibel."""
 
 
-def verdict(column: str, power_w: float, delivered: tuple[float, float], parts: list[LinePart], weakest: Weakest) -> str:
+def verdict(
+    column: str, power_w: float, delivered: tuple[float, float], parts: list[LinePart], weakest: Weakest
+) -> str:
     """The sentence, by the name of the column and the shares of the power that reach the antenna at the worst and as
     expected [1]."""
     worst, expected = delivered

@@ -6,9 +6,9 @@ import numpy as np
 
 from ..feedline.cable import CableLink
 from ..feedline.feedline import Feedline
-from ..feedline.load import MATCHED
 from ..feedline.joint import JointLink
 from ..feedline.link import Link
+from ..feedline.load import MATCHED
 from ..feedline.reflection import bounds
 from ..formulas.formula import Step, recording
 from ..formulas.line import decibels

@@ -25,6 +25,7 @@ __all__ = [
     "line_section",
     "reverse",
     "scattering",
+    "seen_through",
 ]
 
 MOST_NEPERS = 115.0  # 1000 dB: beyond that nothing measurable is left, and cosh must stay finite
@@ -100,6 +101,13 @@ def scattering(port: TwoPort, reference_ohm: float) -> tuple[Broadcast, Broadcas
         2 / below,
         (-port.a + b - c + port.d) / below,
     )
+
+
+def seen_through(port: TwoPort, load_reflection: Broadcast, impedance: float) -> Broadcast:
+    """The reflection looking into a two-port that ends in a load, both against an impedance [Ω]."""
+    voltage, current = 1 + load_reflection, (1 - load_reflection) / impedance
+    ahead, behind = port.a * voltage + port.b * current, impedance * (port.c * voltage + port.d * current)
+    return (ahead - behind) / (ahead + behind)
 
 
 def cascade(ports: Sequence[TwoPort]) -> TwoPort:

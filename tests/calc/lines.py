@@ -16,6 +16,9 @@ MOST_ELEMENTS = 25
 MEASURED_HZ = np.geomspace(1e5, 5e10, 7)
 """Where the measured parts drawn here have their points: the whole range of a spot frequency."""
 
+HOLDS = {"behaviour": "keeps_forward"}
+"""A transmitter that any load leaves as it is."""
+
 
 def ask(operation, **request):
     """An answer of the core as plain data, JSON to JSON."""
@@ -79,6 +82,8 @@ ELEMENTS = st.one_of(CABLE_RUNS, JOINTS, JOINTS, PARTS, MEASURED_PARTS)
 
 LOADS = st.one_of(
     st.fixed_dictionaries({"kind": st.just("vswr"), "vswr": st.floats(1, 100), "angle_deg": st.floats(-360, 360)}),
+    st.fixed_dictionaries({"kind": st.just("vswr"), "vswr": st.floats(1, 100)}),
+    st.fixed_dictionaries({"kind": st.just("dummy"), "vswr": st.floats(1, 20), "power_limit_w": LIMITS}),
     st.fixed_dictionaries(
         {"kind": st.just("impedance"), "resistance_ohm": st.floats(0.1, 1e4), "reactance_ohm": st.floats(-1e4, 1e4)}
     ),
@@ -100,6 +105,7 @@ SITES = st.fixed_dictionaries(
         "region": st.integers(1, 3),
         "mode": st.sampled_from(list(catalogue().modes)),
         "power_is": st.sampled_from(["forward", "net"]),
+        "transmitter": st.fixed_dictionaries({"behaviour": st.sampled_from(list(catalogue().transmitters))}),
         "system_impedance_ohm": st.one_of(st.just(50.0), st.floats(25, 150)),
         "ambient_temperature_c": st.floats(-40, 50),
         "altitude_m": st.floats(0, 9_000),

@@ -272,8 +272,8 @@ def test_a_draw_is_the_chain_that_scikit_rf_makes_of_it(power_is):
 def recorded(draw, ports):
     """A link's draw that keeps what it drew, the amplitude of a cable put back."""
 
-    def drawing(random, draws):
-        port = draw(random, draws)
+    def drawing(random, draws, after):
+        port = draw(random, draws, after)
         ports.append((port, getattr(draw.__self__, "scale", 1.0)))
         return port
 
