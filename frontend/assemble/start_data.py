@@ -84,6 +84,7 @@ def start_data() -> dict[str, Any]:
         "conditions": catalogue["conditions"],
         "cautions": catalogue["cautions"],
         "cables": [{"id": cable.id, "name": cable.name} for cable in tables().cables.values()],
+        "wire_lines": [{"id": line.id, "name": line.name} for line in tables().wire_lines.values()],
         "installations": [
             {"id": entry.id, "name": entry.name, "least_vibration": entry.least_vibration.value}
             for entry in tables().installations.values()
@@ -97,7 +98,6 @@ def start_data() -> dict[str, Any]:
             }
             for entry in tables().transmitters.values()
         ],
-        "wire_lines": [{"id": line.id, "name": line.name} for line in tables().wire_lines.values()],
         "antenna_views": [{"id": entry.id, "name": entry.name} for entry in tables().antenna_views.values()],
         "pack": {
             "values": {

@@ -6,7 +6,7 @@ import {changesOf, control} from '../../shared/fields/control.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {groupOf} from '../../shared/lines/kinds.js';
 import {base} from '../../shared/styles/base.js';
-import {decibels} from '../../shared/text/format.js';
+import {decibels, digits} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
 
@@ -141,8 +141,10 @@ export class JwLineCard extends element(
     if (this.refused) return html`<span class="error">needs a correction</span>`;
     if (!reading) return '…';
     if (reading.refusal) return 'refused here';
+    const {kind, ratio} = this.element;
     const first = reading.limited ? `limited by ${reading.limited}` : 'no margin';
     return [
+      kind === 'transformer' ? `${digits(ratio ?? 1)}:1` : '',
       first,
       reading.weakest ? 'weakest' : '',
       reading.undecided ? 'uncertain' : '',

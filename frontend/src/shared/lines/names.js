@@ -7,14 +7,13 @@ import {digits} from '../text/format.js';
  * @typedef {{cables: Entry[], families: Entry[], wire_lines: Entry[]}} NamedLists - what elements are called after
  */
 
-const NETWORKS = {l: 'Tuner (L network)', t: 'Tuner (T network)', pi: 'Tuner (pi network)'};
 const PARTS = {
   arrester: 'Arrester',
   switch: 'Switch',
-  meter: 'SWR meter',
+  meter: 'Meter',
   attenuator: 'Attenuator',
   filter: 'Filter',
-  divider: 'Power divider',
+  divider: 'Divider',
 };
 
 const nameIn = (entries, id) => entries.find((one) => one.id === id)?.name ?? id;
@@ -37,11 +36,11 @@ export function nameOf(element, {cables, families, wire_lines: wireLines}) {
     case 'wires':
       return `${digits(element.length_m)} m of ${nameIn(wireLines, element.line)}`;
     case 'tuner':
-      return NETWORKS[element.network ?? 't'];
+      return 'Tuner';
     case 'transformer':
-      return (element.ratio ?? 1) === 1 ? '1:1 choke' : `${digits(element.ratio)}:1 balun or unun`;
+      return 'Transformer';
     case 'section':
-      return `${digits(element.length_m)} m at ${digits(element.impedance_ohm)} Ω`;
+      return `${digits(element.length_m)} m section of ${digits(element.impedance_ohm)} Ω`;
     case 'measured':
       return 'Measured part';
   }

@@ -34,11 +34,11 @@
  * @property {(Entry & {added_resistance_ohm: {value: number}})[]} conditions
  * @property {string[]} cautions
  * @property {Entry[]} cables
+ * @property {Entry[]} wire_lines
  * @property {(Entry & {least_vibration: string})[]} installations
  * @property {Entry[]} noise_environments
  * @property {Entry[]} antenna_views
  * @property {(Entry & {holds_to_vswr: ?number})[]} transmitters
- * @property {Entry[]} wire_lines
  * @property {{values: Record<string, {unit: string, min: number, max: number}>, house_limit: Fields, kinds: string[],
  *   seen: string[], most_bytes: number}} pack - what a pack may hold
  * @property {Record<Operation, number>} longest_s - how long an answer may take
