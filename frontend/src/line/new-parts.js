@@ -30,7 +30,7 @@ export const offered = (frequencyHz = FIRST_HZ) => [
         id: 'wires',
         words: 'Open-wire line',
         more: 'ladder or window line, twin lead',
-        element: {kind: 'wires', line: 'window_450', length_m: 10},
+        element: {kind: 'wires', line: 'window_450_stranded', length_m: 10},
       },
       {
         id: 'section',
