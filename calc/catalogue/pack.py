@@ -28,6 +28,7 @@ from .schema import (
     Quantity,
     Section,
     Text,
+    WireLine,
 )
 
 __all__ = ["MOST_PACK_BYTES", "TABLES", "Document", "Overrides", "Pack", "ReadPack", "pack_schema", "read_pack"]
@@ -52,6 +53,7 @@ class Overrides(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
 
     interfaces: Ids = []
     cables: Ids = []
+    wire_lines: Ids = []
     adapters: Ids = []
     matings: Ids = []
     bands: Ids = []
@@ -69,6 +71,7 @@ class Pack(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     overrides: Overrides = Overrides()
     interfaces: Annotated[list[Interface], Meta(max_length=60, description="Interface families")] = []
     cables: Annotated[list[Cable], Meta(max_length=60, description="Cables")] = []
+    wire_lines: Annotated[list[WireLine], Meta(max_length=60, description="Two-wire lines")] = []
     adapters: Annotated[list[Adapter], Meta(max_length=60, description="What the trade sells")] = []
     matings: Annotated[list[Mating], Meta(max_length=200, description="What comes of two families meeting")] = []
     bands: Annotated[list[Band], Meta(max_length=60, description="Amateur bands")] = []
@@ -103,7 +106,7 @@ def read_pack(document: Document) -> ReadPack:
     refuse_unbounded(document.text)
     text, changed = brought_up_to_date(document.text)
     pack = decoded(text, Pack)
-    for table in ("interfaces", "cables", "modes"):
+    for table in ("interfaces", "cables", "wire_lines", "modes"):
         for at, entry in enumerate(getattr(pack, table)):
             _refuse_beyond_range(f"{table}[{at}]", entry)
     return ReadPack(pack, changed)

@@ -39,6 +39,7 @@ __all__ = [
     "Quantity",
     "Source",
     "Transmitter",
+    "WireLine",
     "ZenithAttenuation",
 ]
 
@@ -291,7 +292,7 @@ class CableDielectric(Struct, forbid_unknown_fields=True, frozen=True):
 
 
 class Attenuation(Struct, forbid_unknown_fields=True, frozen=True):
-    """A published loss of a matched cable at one frequency; without `fit` it is held out to check the fit.
+    """A published loss of a matched line at one frequency; without `fit` it is held out to check the fit.
 
     With `through` it is not held out: it lies below the figures fitted, where current
     enters a clad core, and the law goes through it.
@@ -373,6 +374,35 @@ class Cable(Struct, forbid_unknown_fields=True, frozen=True):
     outer_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m", 1e-06, 100)] = None
     build: CableBuild | None = None
     """Left out, that of the nearest cable of like insulation and impedance, scaled to its diameter."""
+    fit_note: Text = ""
+    """Why the fit leaves much, or ends where it does."""
+
+
+class WireLine(Struct, forbid_unknown_fields=True, frozen=True):
+    """One two-wire line, or one class of like lines; its figures are those of a clean and dry one."""
+
+    id: Id
+    name: Name
+    order: Order
+    summary: Text
+    also_called: Names
+    construction: Literal["window", "ribbon", "open wire"]
+    outdoor_use: Exposure
+
+    impedance_ohm: Annotated[Quantity, Unit("Ω", 50, 1000)]
+    velocity_factor: Annotated[Quantity, Unit("1", 0.2, 1)]
+    wire: Label
+    wet: Label
+    """A sentence on what rain and ice do to it."""
+    attenuation_temperature_c: Annotated[Quantity, Unit("°C", -50, 150)]
+    attenuation: Annotated[list[Attenuation], Meta(min_length=2, max_length=100)]
+    working_voltage_rms_v: Annotated[Interval, Unit("V", 1, 100000)]
+    lowest_temperature_c: Annotated[Quantity, Unit("°C", -100, 100)]
+    highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500)]
+    wire_diameter_m: Annotated[Quantity | None, Unit("m", 1e-05, 0.1)] = None
+    """Over the strands where it is stranded."""
+    spacing_m: Annotated[Quantity | None, Unit("m", 1e-04, 2)] = None
+    """Between the wires' middles."""
     fit_note: Text = ""
     """Why the fit leaves much, or ends where it does."""
 

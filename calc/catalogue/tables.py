@@ -41,6 +41,7 @@ from .schema import (
     PackSummary,
     Source,
     Transmitter,
+    WireLine,
 )
 
 __all__ = ["Catalogue", "built_in_tables"]
@@ -72,6 +73,7 @@ class Catalogue(msgspec.Struct, frozen=True):
 
     interfaces: dict[str, Interface]
     cables: dict[str, Cable]
+    wire_lines: dict[str, WireLine]
     matings: dict[str, Mating]
     adapters: dict[str, Adapter]
     bands: dict[str, Band]
@@ -112,6 +114,7 @@ def built_in_tables() -> Catalogue:
     read = Catalogue(
         interfaces=_folder("interfaces", Interface),
         cables=_folder("cables", Cable),
+        wire_lines=_folder("wire_lines", WireLine),
         matings=_table("matings", "mating", Mating),
         adapters=_table("adapters", "adapter", Adapter),
         bands=_table("bands", "band", Band),

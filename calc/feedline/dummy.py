@@ -7,17 +7,18 @@ import numpy as np
 
 from ..physics.station import Station
 from .elements import DummyLoad, FeedlineRequest
-from .link import LinkKind
-from .part import PartLink, PartModel
+from .link import Link, LinkKind
+from .part import PartModel
 
 __all__ = ["DummyLink", "dummy_links"]
 
 
 @dataclass(frozen=True, eq=False, kw_only=True)
-class DummyLink(PartLink):
+class DummyLink(Link):
     """What lets everything through into the dummy load; its element is the one after the last."""
 
     kind: ClassVar[LinkKind] = "load"
+    models: tuple[PartModel, PartModel]
 
 
 def dummy_links(request: FeedlineRequest, station: Station) -> list[DummyLink]:

@@ -23,9 +23,12 @@ __all__ = [
     "MeasuredPart",
     "Part",
     "ResonantAntenna",
+    "Section",
     "Touchstone",
+    "Transformer",
     "Transmitter",
     "Tuner",
+    "WireRun",
 ]
 
 Name = Annotated[str, Meta(max_length=60, description="What you call it")]
@@ -33,6 +36,14 @@ Touchstone = Annotated[str, Meta(max_length=MOST_CHARACTERS, description="Text o
 Resistance = Annotated[float, Meta(ge=0, le=1e6, extra={"unit": "Ω"})]
 Reactance = Annotated[float, Meta(ge=-1e6, le=1e6, extra={"unit": "Ω"})]
 Loss = Annotated[float, Meta(ge=0, le=100, description="Insertion loss, matched", extra={"unit": "dB"})]
+PowerLimit = Annotated[
+    Annotated[float, Meta(ge=0.001, le=1e6)] | None,
+    Meta(description="Average power it stands; left out, not checked", extra={"unit": "W"}),
+]
+VoltageLimit = Annotated[
+    Annotated[float, Meta(ge=1, le=1e6)] | None,
+    Meta(description="Peak voltage it stands; left out, not checked", extra={"unit": "V"}),
+]
 Length = Annotated[float, Meta(ge=0.01, le=10_000, description="Length of the run", extra={"unit": "m"})]
 
 
@@ -57,18 +68,28 @@ class Joint(Struct, tag_field="kind", tag="joint", kw_only=True, forbid_unknown_
     name: Name = ""
 
 
-class Part(Struct, tag_field="kind", tag="part", kw_only=True, forbid_unknown_fields=True, frozen=True):
-    """An arrester, switch, filter, meter or divider, by the figures of its data sheet."""
+class WireRun(Struct, tag_field="kind", tag="wires", kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """A run of two-wire line: window line, ribbon or open wire, clean and dry."""
 
+    line: Annotated[Identifier, Meta(description="A two-wire line of the catalogue")]
+    length_m: Length
+    name: Name = ""
+
+
+class Part(Struct, tag_field="kind", tag="part", kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """An arrester, switch, filter, meter, attenuator or divider, by the figures of its data sheet."""
+
+    what: Annotated[
+        Literal["arrester", "switch", "meter", "attenuator", "filter", "divider", "other"],
+        Meta(description="What it is; the voltage limit of an arrester is where it fires"),
+    ] = "other"
     loss_db: Loss
     vswr: Annotated[float, Meta(ge=1, le=20, description="VSWR of the part between matched ends")] = 1.0
-    power_limit_w: Annotated[
-        Annotated[float, Meta(ge=0.001, le=1e6)] | None,
-        Meta(description="Average power it stands; left out, not checked", extra={"unit": "W"}),
-    ] = None
-    voltage_limit_v: Annotated[
-        Annotated[float, Meta(ge=1, le=1e6)] | None,
-        Meta(description="Peak voltage it stands; left out, not checked", extra={"unit": "V"}),
+    power_limit_w: PowerLimit = None
+    voltage_limit_v: VoltageLimit = None
+    directivity_db: Annotated[
+        Annotated[float, Meta(ge=0, le=80)] | None,
+        Meta(description="Directivity of a meter; left out, what it reads is not reckoned", extra={"unit": "dB"}),
     ] = None
     name: Name = ""
 
@@ -77,6 +98,8 @@ class MeasuredPart(Struct, tag_field="kind", tag="measured", kw_only=True, forbi
     """A two-port you measured, port 1 towards the transmitter."""
 
     touchstone: Touchstone
+    power_limit_w: PowerLimit = None
+    voltage_limit_v: VoltageLimit = None
     name: Name = ""
 
 
@@ -87,8 +110,9 @@ class Tuner(Struct, tag_field="kind", tag="tuner", kw_only=True, forbid_unknown_
     coil_q: Annotated[float, Meta(ge=5, le=10_000, description="Quality of the coil")] = 100.0
     capacitor_q: Annotated[float, Meta(ge=5, le=100_000, description="Quality of the capacitors")] = 1000.0
     largest_capacitor_f: Annotated[
-        float, Meta(ge=1e-12, le=1e-7, description="What each capacitor goes up to", extra={"unit": "F"})
-    ] = 250e-12
+        Annotated[float, Meta(ge=1e-12, le=1e-7)] | None,
+        Meta(description="What each capacitor goes up to; left out, as is usual in its network", extra={"unit": "F"}),
+    ] = None
     largest_coil_h: Annotated[
         float, Meta(ge=1e-9, le=1e-3, description="What the coil goes up to", extra={"unit": "H"})
     ] = 30e-6
@@ -103,7 +127,44 @@ class Tuner(Struct, tag_field="kind", tag="tuner", kw_only=True, forbid_unknown_
     name: Name = ""
 
 
-Element = CableRun | Joint | Part | MeasuredPart | Tuner
+class Transformer(Struct, tag_field="kind", tag="transformer", kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """A balun, an unun or a common-mode choke, by the figures of its data sheet."""
+
+    ratio: Annotated[
+        float,
+        Meta(ge=0.01, le=100, description="Impedance on the antenna side over that on the transmitter's; a choke: 1"),
+    ] = 1.0
+    loss_db: Loss = 0.2
+    choking_ohm: Annotated[
+        Annotated[float, Meta(ge=1, le=1e6)] | None,
+        Meta(description="Common-mode impedance at the frequency; left out, not checked", extra={"unit": "Ω"}),
+    ] = None
+    power_limit_w: PowerLimit = None
+    voltage_limit_v: Annotated[
+        Annotated[float, Meta(ge=1, le=1e6)] | None,
+        Meta(
+            description="Peak voltage it stands on the transmitter's side; left out, not checked", extra={"unit": "V"}
+        ),
+    ] = None
+    name: Name = ""
+
+
+class Section(Struct, tag_field="kind", tag="section", kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """A transformer section: a length of line of another impedance, a quarter wave as a rule."""
+
+    impedance_ohm: Annotated[
+        float, Meta(ge=10, le=1000, description="Characteristic impedance of the section", extra={"unit": "Ω"})
+    ]
+    length_m: Length
+    velocity_factor: Annotated[float, Meta(ge=0.2, le=1, description="Speed of the wave over that of light")] = 1.0
+    loss_db: Annotated[
+        float, Meta(ge=0, le=100, description="Loss of the whole section, matched", extra={"unit": "dB"})
+    ] = 0.0
+    voltage_limit_v: VoltageLimit = None
+    name: Name = ""
+
+
+Element = CableRun | Joint | Part | MeasuredPart | Transformer | Section | WireRun | Tuner
 
 
 class GivenVswr(Struct, tag_field="kind", tag="vswr", kw_only=True, forbid_unknown_fields=True, frozen=True):

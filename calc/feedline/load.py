@@ -102,7 +102,7 @@ def _only(reflection_at: Callable[[np.ndarray], np.ndarray]) -> LoadReflection:
     return LoadReflection(at, 1)
 
 
-def _constant(reflection: complex) -> LoadReflection:
+def _constant(reflection: complex | np.ndarray) -> LoadReflection:
     return _only(lambda frequency: np.full(np.shape(frequency), reflection))
 
 

@@ -16,7 +16,8 @@ from .stress import SMALLEST_SHARE, Allowed, Stress, lumped_stress
 
 __all__ = ["SetTuner", "TunerLink", "TunerModel"]
 
-PHASES = 12  # of a load of unknown phase, for what no phase can be matched of it
+PHASES = 12
+SHARES = (0.0, 1 / 3, 2 / 3, 1.0)  # of its size: a part that ends may match a bad load and not a good one
 NEAR, COIL, FAR = range(3)
 CAPACITORS = [NEAR, FAR]
 
@@ -70,11 +71,14 @@ class TunerModel(LumpedModel):
         """Nothing: it is there to reflect what the line does not."""
 
     def any_phase(self, frequency: Broadcast, load: ReflectionSize) -> ReflectionSize:
-        """What it leaves of a load at any phase: nothing where it can match them all."""
-        turns = np.exp(2j * np.pi * np.arange(PHASES) / PHASES)
+        """What it leaves of a load at any phase: nothing where it can match them all.
+
+        Where it can't, the sizes are those of the phases tried, between which a little more may be left.
+        """
+        turns = np.multiply.outer(SHARES, np.exp(2j * np.pi * np.arange(PHASES) / PHASES)).ravel()
         beyond = np.multiply.outer(turns, load.worst)
         left = settled(self.parts, frequency, beyond, self.station.impedance_ohm).reflection
-        return ReflectionSize(worst=left.max(axis=0), likely=np.sqrt((left**2).mean(axis=0)))
+        return ReflectionSize(worst=left.max(axis=0), likely=np.sqrt((left[-PHASES:] ** 2).mean(axis=0)))
 
 
 @dataclass(frozen=True, eq=False)

@@ -7,8 +7,9 @@ from msgspec import Struct
 
 from ..formulas.line import decibels
 from ..formulas.match import vswr_of_reflection
+from ..waves.matching import MATCHED
 from ..waves.two_port import Waves
-from .tuner import COIL, SetTuner
+from .tuner import COIL, TunerModel
 
 __all__ = ["TunerPart", "TunerState", "tuner_state"]
 
@@ -46,17 +47,18 @@ class TunerState(Struct, frozen=True):
     sentence: str
 
 
-def tuner_state(
-    tuner: SetTuner, waves: Waves, plane: int, frequency: np.ndarray, power_w: float, at: tuple[int, ...]
-) -> TunerState:
-    """The tuner's state at one index of the waves' arrays, they being those between `plane` and the next for 1 W."""
-    inside = tuner.branches(waves, plane, frequency)
-    shape = inside.voltage.shape[1:]
-    tee, near, coil, far, reflection = (np.broadcast_to(one, shape)[at] for one in tuner.setting)
-    column: tuple[slice | int, ...] = (slice(None), *at)
-    peak_v = np.sqrt(2 * power_w) * np.abs(inside.voltage[column])
-    current_a = np.sqrt(power_w) * np.abs(inside.current[column])
-    lost_w = power_w * inside.lost_w[column]
+def tuner_state(tuner: TunerModel, waves: Waves, plane: int, frequency: np.ndarray, power_w: float) -> TunerState:
+    """The state at the one frequency [Hz] that the waves, for 1 W, are of; `plane` is the one before the tuner.
+
+    The tuner is set by what the waves say that it looks at.
+    """
+    seen = waves.reflection(tuner.station.impedance_ohm)[plane + 1]
+    tuned = tuner.settled(frequency, seen)
+    tee, near, coil, far, reflection = (np.ravel(one)[0] for one in tuned.setting)
+    inside = tuned.branches(waves, plane, frequency)
+    peak_v = np.sqrt(2 * power_w) * np.abs(inside.voltage[:, 0])
+    current_a = np.sqrt(power_w) * np.abs(inside.current[:, 0])
+    lost_w = power_w * inside.lost_w[:, 0]
     parts = [
         TunerPart(
             what="coil" if part == COIL else "capacitor",
@@ -70,26 +72,23 @@ def tuner_state(
         for part, (place, size) in enumerate(zip(PLACES[bool(tee)], (near, coil, far), strict=True))
         if part == COIL or 0 < size < np.inf
     ]
-    reachable = bool(np.broadcast_to(tuner.setting.reachable, shape)[at])
-    sentence = (
-        _matched(waves, plane, at, parts) if reachable else _short_of(tuner, float(reflection), (near, coil, far))
-    )
-    return TunerState(reachable=reachable, parts=parts, sentence=sentence)
+    if not reflection < MATCHED:
+        return TunerState(reachable=False, parts=parts, sentence=_short_of(tuner, float(reflection), (near, coil, far)))
+    return TunerState(reachable=True, parts=parts, sentence=_matched(parts, waves.power_w[plane : plane + 2, 0]))
 
 
-def _matched(waves: Waves, plane: int, at: tuple[int, ...], parts: list[TunerPart]) -> str:
-    before, after = (np.broadcast_to(waves.power_w[one], waves.voltage.shape[1:])[at] for one in (plane, plane + 1))
+def _matched(parts: list[TunerPart], power: np.ndarray) -> str:
     lost = sum(part.lost_w for part in parts)
     coil = next(part for part in parts if part.what == "coil")
     most = max((part.peak_voltage_v for part in parts if part.what == "capacitor"), default=0.0)
     voltage = f"{most:.0f} V peak on a capacitor, " if most else ""
     return (
-        f"It matches and turns {lost:.3g} W into heat ({float(decibels(before / after)):.2f} dB); "
+        f"It matches and turns {lost:.3g} W into heat ({float(decibels(power[0] / power[1])):.2f} dB); "
         f"{voltage}{coil.current_a:.2g} A in the coil."
     )
 
 
-def _short_of(tuner: SetTuner, reflection: float, farad_henry_farad: tuple[float, float, float]) -> str:
+def _short_of(tuner: TunerModel, reflection: float, farad_henry_farad: tuple[float, float, float]) -> str:
     limits = (tuner.parts.largest_capacitor_f, tuner.parts.largest_coil_h, tuner.parts.largest_capacitor_f)
     full = [
         name

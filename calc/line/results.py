@@ -9,6 +9,7 @@ losses and impedances those expected of good parts.
 from msgspec import Struct
 
 from ..feedline.link import LinkKind
+from ..feedline.tuner_state import TunerState
 from ..formulas.formula import Step
 from ..numeric.json_numbers import Numbers
 from ..physics.columns import Column
@@ -63,11 +64,11 @@ class LinePart(Struct, frozen=True):
     pack: str
     """Name of the pack its family or cable comes from; empty for a built-in one."""
     distance_m: float
-    """Of its transmitter end from the transmitter, along the cables."""
+    """Of its transmitter end from the transmitter, along cables and other runs of line."""
     loss_db: float | None
     """Power in over power out, as the waves stand; all parts and the mismatch add up to the line's loss."""
     matched_loss_db: float | None
-    """The same between matched ends."""
+    """The same between ends that match the part."""
     lost_w: float | None
     forward_w: float | None
     reflected_w: float | None
@@ -84,16 +85,18 @@ class LinePart(Struct, frozen=True):
     margin_by_limit_db: dict[LimitId, float | None]
     """Of the limits it has: its heat, by what heats (contact, cable, rating), and voltage."""
     return_loss_db: float | None
-    """Of the part alone, by the cautious figures; null for a cable."""
+    """Of the part alone, by the cautious figures; null for what is meant to be of an impedance of its own."""
     largest_power_w: float | None
+    tuner: TunerState | None
+    """How a tuner is set, by what is expected; null for every other part."""
     refused_by: str | None
     refusal: str
     marks: list[str]
-    """A sentence for each soft gate that fails."""
+    """A sentence for each soft gate that fails, and each other doubt."""
 
 
 class StandingWave(Struct, frozen=True):
-    """Peak voltage and current along the cables, from the transmitter."""
+    """Peak voltage and current along cables and other runs of line, from the transmitter."""
 
     distance_m: list[float]
     voltage_v: Numbers

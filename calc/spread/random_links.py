@@ -6,16 +6,17 @@ from typing import NamedTuple, Protocol
 
 import numpy as np
 
-from ..feedline.cable import CableLink
 from ..feedline.joint import JointLink
 from ..feedline.link import Link
 from ..feedline.part import PartLink
+from ..feedline.run import RunLink
 from ..feedline.stress import Stress
+from ..feedline.tuner import SetTuner, TunerLink
 from ..formulas.formula import Broadcast
 from ..numeric.draws import Stream
-from ..physics.heat_limit import HeatLimit, Wave
+from ..physics.heat_limit import Wave
 from ..physics.ratings import CAUTIOUS, GENEROUS
-from ..waves.two_port import MOST_NEPERS, TwoPort, from_scattering, joint_section, scattering
+from ..waves.two_port import MOST_NEPERS, TwoPort, Waves, from_scattering, joint_section, scattering
 
 __all__ = ["Plane", "RandomLink", "random_link"]
 
@@ -77,9 +78,9 @@ class _HeatShares(NamedTuple):
         return total
 
 
-def _shares(limits: Iterable[HeatLimit]) -> _HeatShares:
-    """What a loss, a voltage and a current take of what heat allows, by the limits that each of them alone leaves."""
-    return _HeatShares(*(1 / np.asarray(limit.allowed_w) for limit in limits))
+def _shares(allowed_w: Iterable[Broadcast]) -> _HeatShares:
+    """What a loss, a voltage and a current take of what heat allows, by the power [W] each alone leaves."""
+    return _HeatShares(*(1 / np.asarray(power) for power in allowed_w))
 
 
 def _units(frequency: np.ndarray) -> list[Stress]:
@@ -106,7 +107,7 @@ class _RandomJoint:
         model = link.models[CAUTIOUS]
         self._z_0 = model.station.impedance_ohm
         by_unit = [model.places(frequency, stress) for stress in _units(frequency)]
-        self._heat = [_shares(place) for place in zip(*by_unit, strict=True)]
+        self._heat = [_shares(limit.allowed_w for limit in place) for place in zip(*by_unit, strict=True)]
         self._peak_v = model.peak_v
 
     def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
@@ -123,10 +124,10 @@ class _RandomJoint:
         return np.maximum(hottest, 2 * voltage / self._peak_v**2)
 
 
-class _RandomCable:
-    """A run of cable whose electrical length is not known well."""
+class _RandomRun:
+    """A run of line whose electrical length is not known well."""
 
-    def __init__(self, link: CableLink, frequency: np.ndarray, tolerance: float) -> None:
+    def __init__(self, link: RunLink, frequency: np.ndarray, tolerance: float) -> None:
         model, self._tolerance = link.models[CAUTIOUS], tolerance
         conductor, dielectric, beta = model.constants(frequency)
         self._impedance = model.impedance(conductor, dielectric, beta)
@@ -136,7 +137,7 @@ class _RandomCable:
         self._onward, self._returning = np.exp(1j * self._angle), np.exp(-2 * nepers - 1j * self._angle)
         # amplitudes are kept those of the far end
         self.scale = np.exp(-2 * nepers)
-        self._heat = _shares(model.heat(frequency, stress) for stress in _units(frequency))
+        self._heat = _shares(model.allowed(frequency, stress).heat_w for stress in _units(frequency))
         self._peak_v = model.peak_v
 
     def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
@@ -145,7 +146,9 @@ class _RandomCable:
         turn = np.exp(1j * error * self._angle)
         onward, returning = self._onward * turn, self._returning * np.conj(turn)
         cosh, sinh = (onward + returning) / 2, (onward - returning) / 2
-        return TwoPort(cosh, self._impedance * sinh, sinh / self._impedance, cosh)
+        # the losses' reactance goes with loss over phase; left as it was, a longer run would give out power
+        impedance = self._impedance.real + 1j * self._impedance.imag / np.maximum(1 + error, 1.0)
+        return TwoPort(cosh, impedance * sinh, sinh / impedance, cosh)
 
     def strain(self, before: Plane, after: Plane) -> np.ndarray:
         """By the waves' greatest sum where a maximum lies within the run, else by its ends."""
@@ -194,12 +197,38 @@ class _RandomPart(_KnownPart):
         return from_scattering(s11 * turn, s12 * turn, s21 * turn, s22 * turn, self._z_0)
 
 
+class _RandomTuner:
+    """A tuner that is tuned anew to whatever line is drawn behind it."""
+
+    scale = 1.0
+
+    def __init__(self, link: TunerLink, frequency: np.ndarray) -> None:
+        self._model, self._frequency = link.models[CAUTIOUS], frequency
+
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
+        """Set to what it looks at."""
+        return self._set(after).two_port(self._frequency)
+
+    def strain(self, before: Plane, after: Plane) -> np.ndarray:
+        """By the voltage on its worst capacitor and the current in its coil."""
+        tuner = self._set(after)
+        stress = tuner.stress(Waves(*(np.stack(ends) for ends in zip(before, after, strict=True))), 0, self._frequency)
+        heat_w, voltage_w = tuner.allowed(self._frequency, stress)
+        return np.maximum(1 / heat_w, 1 / voltage_w)
+
+    def _set(self, after: Plane) -> SetTuner:
+        forward, backward = after.travelling(self._model.station.impedance_ohm)
+        return self._model.settled(self._frequency, backward / forward)
+
+
 def random_link(link: Link, frequency: np.ndarray, tolerance: float) -> RandomLink:
-    """The link made ready for draws at frequencies [Hz]; `tolerance` is that of a cable's electrical length."""
+    """The link made ready for draws at frequencies [Hz]; `tolerance` is that of a run's electrical length."""
     if isinstance(link, JointLink):
         return _RandomJoint(link, frequency)
-    if isinstance(link, CableLink):
-        return _RandomCable(link, frequency, tolerance)
+    if isinstance(link, RunLink):
+        return _RandomRun(link, frequency, tolerance)
+    if isinstance(link, TunerLink):
+        return _RandomTuner(link, frequency)
     return _RandomPart(link, frequency) if isinstance(link, PartLink) else _KnownPart(link, frequency)
 
 

@@ -54,7 +54,7 @@ def spread(request: SpreadRequest) -> SpreadResult:
     answers = [
         SpreadBand(
             column=band,
-            vswr=numbers(vswr[row]),
+            vswr=numbers(np.maximum(vswr[row], 1)),  # a wide bin's middle may lie below
             loss_db=numbers(loss[row]),
             margin_db=[None] * len(PERCENTILES) if random_line.refused[row] else numbers(margin[row]),
             worst_vswr=number(vswr_of_reflection(worst[row])) if worst[row] < 1 else None,

@@ -160,13 +160,13 @@ def nearest(ladder: Ladder, load: np.ndarray) -> Match:
     for arm in free:
         for corner in product(*ends[:arm], [0.0], *ends[arm + 1 :]):
             arms = Arms(*(np.broadcast_to(size, load.shape) for size in corner))
-            found = seen(ladder, _along(ladder, load, arms, arm), load)
+            found = _along(ladder, load, arms, arm)
             best = best.or_where(found.reflection < best.reflection, found)
-    return best
+    return seen(ladder, best.arms, load)
 
 
-def _along(ladder: Ladder, load: np.ndarray, arms: Arms, free: int) -> Arms:
-    """The arms with one of them set to the smallest reflection.
+def _along(ladder: Ladder, load: np.ndarray, arms: Arms, free: int) -> Match:
+    """The arms with one of them set to the smallest reflection; what reaches the load is left open.
 
     The reflection is a Möbius function of the arm's size, its square a quotient
     of two quadratics, which has one minimum.
@@ -179,8 +179,9 @@ def _along(ladder: Ladder, load: np.ndarray, arms: Arms, free: int) -> Arms:
     lowest = np.where(linear > 0, -2 * constant / (linear + root), (root - linear) / (2 * square))
     tried = np.array([np.broadcast_to(one, load.shape) for one in (np.clip(lowest, *size), *_ends(size))])
     squared = (p_0 + tried * (p_1 + tried * p_2)) / (q_0 + tried * (q_1 + tried * q_2))
-    best = np.take_along_axis(tried, squared.argmin(axis=0)[None], axis=0)[0]
-    return _replaced(arms, free, best)
+    at = squared.argmin(axis=0)[None]
+    best, least = (np.take_along_axis(one, at, axis=0)[0] for one in (tried, squared))
+    return Match(_replaced(arms, free, best), np.sqrt(np.maximum(least, 0)), np.full(load.shape, np.nan))
 
 
 def _waves(ladder: Ladder, load: np.ndarray, arms: Arms, free: int, held: float) -> tuple[np.ndarray, np.ndarray]:

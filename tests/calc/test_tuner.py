@@ -235,14 +235,30 @@ def test_a_tuner_at_the_antenna_spares_the_line():
     assert at_antenna["parts"][0]["loss_db"] < at_rig["parts"][1]["loss_db"]
 
 
+def test_a_tuner_follows_every_line_drawn():
+    """In the spread of a line a tuner at the transmitter matches whatever is drawn, and its limits bear the rest."""
+    tuner = TUNER | {"voltage_limit_v": 1000.0, "current_limit_a": 3.0}
+    request = {"elements": [tuner, CABLE], "load": {"kind": "vswr", "vswr": 5.0}, "band": "80m", "power_w": 100.0}
+
+    spread = ask("spread", **request, draws=500)["bands"][0]
+    alone = [
+        ask("line", **request | {"load": BAD | {"angle_deg": angle}})["parts"][0]["margin_db"]
+        for angle in range(0, 360, 10)
+    ]
+
+    assert spread["vswr"] == pytest.approx([1] * len(spread["vswr"]), abs=1e-5)
+    assert min(alone) - 0.2 < spread["margin_db"][0] < spread["margin_db"][-1] < max(alone) + 0.2
+
+
 def state_of(**fields):
     """The state of the tuner that a line begins with, at 100 W, by the generous ratings, and its part of the answer."""
     request = {"elements": [TUNER | fields, CABLE], "load": BAD, "band": "80m", "power_w": 100.0}
     feedline = feedline_of(msgspec.convert(request, FeedlineRequest))
     frequency = np.array([feedline.frequency_hz])
-    solution = solve(feedline, frequency, GENEROUS)
-    tuned = feedline.links[0].models[GENEROUS].settled(frequency, solution.waves.reflection(Z_0)[1])
-    return tuner_state(tuned, solution.waves, 0, frequency, 100.0, (0,)), ask("line", **request)["parts"][0]
+    waves = solve(feedline, frequency, GENEROUS).waves
+    return tuner_state(feedline.links[0].models[GENEROUS], waves, 0, frequency, 100.0), ask("line", **request)["parts"][
+        0
+    ]
 
 
 def test_state_of_a_tuner_that_matches():

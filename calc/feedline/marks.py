@@ -1,0 +1,27 @@
+"""Doubts about a line's figures at a frequency and a site that are no gate, each a sentence."""
+
+from ..catalogue.schema import Cable, WireLine
+from ..numeric.units import engineering
+from ..physics.cable_fit import attenuation_coefficients
+from ..physics.gates import EXPOSURES
+from ..physics.scenario import Surroundings
+
+__all__ = ["figure_marks"]
+
+
+def figure_marks(entry: Cable | WireLine, weathered: str, frequency: float, site: Surroundings) -> list[str]:
+    """Where its losses are not published [Hz], and where the site's weather and cold are not what it stands.
+
+    `weathered` names what of it stands the weather.
+    """
+    marks = []
+    fit = attenuation_coefficients(entry.attenuation)
+    if not fit.lowest <= frequency <= fit.f_high:
+        reach = f"{engineering(fit.lowest, 'Hz')} to {engineering(fit.f_high, 'Hz')}"
+        marks.append(f"Published loss figures of {entry.name} reach from {reach}; beyond them the law is drawn on.")
+    if EXPOSURES.index(site.exposure) > EXPOSURES.index(entry.outdoor_use):
+        marks.append(f"{weathered} stands: {entry.outdoor_use}; the site: {site.exposure}.")
+    lowest_c = entry.lowest_temperature_c.value
+    if site.ambient_temperature_c < lowest_c:
+        marks.append(f"{entry.name} is rated down to {lowest_c:g} °C; the site: {site.ambient_temperature_c:g} °C.")
+    return marks
