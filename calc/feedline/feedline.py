@@ -191,7 +191,13 @@ def _part_link(index: int, given: Part, station: Station) -> PartLink:
     )
     name = given.name or (given.what.capitalize() if given.what != "other" else "Part")
     fires = f"At its voltage limit {name} fires and shorts the line." if given.what == "arrester" else ""
-    return PartLink(element=index, name=name, models=(model, model), at_voltage_limit=fires)
+    return PartLink(
+        element=index,
+        name=name,
+        models=(model, model),
+        at_voltage_limit=fires,
+        directivity_db=given.directivity_db,
+    )
 
 
 def _measured_link(index: int, given: MeasuredPart, station: Station) -> MeasuredLink:

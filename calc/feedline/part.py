@@ -60,6 +60,8 @@ class PartLink(Link):
 
     kind: ClassVar[LinkKind] = "part"
     models: tuple[PartModel, PartModel]
+    directivity_db: float | None
+    """Of a meter; none where it is not known."""
 
 
 @dataclass(frozen=True, eq=False, kw_only=True)

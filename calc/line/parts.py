@@ -112,10 +112,10 @@ def _limit_marks(sentence: str, voltage_margin_db: float) -> list[str]:
 
 def _reading(link: Link, behind: complex) -> list[float | None] | None:
     """Least and most VSWR that a meter shows for the reflection behind it."""
-    if not isinstance(link, PartLink) or link.given.directivity_db is None:
+    if not isinstance(link, PartLink) or link.directivity_db is None:
         return None
     size = float(np.abs(behind))
-    return [vswr(reading(size, link.given.directivity_db)) for reading in (least_reading, most_reading)]
+    return [vswr(reading(size, link.directivity_db)) for reading in (least_reading, most_reading)]
 
 
 def _tuner(
