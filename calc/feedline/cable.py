@@ -17,9 +17,9 @@ from ..physics.limits import LimitId
 from ..physics.ratings import CAUTIOUS
 from ..physics.scenario import Surroundings
 from ..physics.station import Station
-from .last_asked import last_asked
 from .link import LinkKind
 from .marks import figure_marks
+from .remembered import remembered
 from .run import Constants, RunLink, RunModel, fitted_constants
 from .stress import Allowed, Stress, voltage_allowed_w
 
@@ -39,7 +39,7 @@ class CableModel(RunModel):
         """Characteristic impedance without loss [Ω]."""
         return self.ratings.impedance_ohm
 
-    @last_asked
+    @remembered
     def constants(self, frequency: Broadcast) -> Constants:
         """Attenuation constants of conductors and dielectric [Np/m] and phase constant [rad/m]."""
         return fitted_constants(self.ratings, frequency, self.station)

@@ -18,8 +18,8 @@ from ..physics.ratings import CAUTIOUS, Ratings
 from ..physics.station import Station
 from ..waves.two_port import TwoPort, Waves, joint_loss, joint_section
 from .elements import Joint
-from .last_asked import last_asked
 from .link import Link, LinkKind, LumpedModel
+from .remembered import remembered
 from .stress import SMALLEST_SHARE, Allowed, Stress
 
 __all__ = ["JointLink", "JointModel", "LossySection", "joint_model", "joints_of_every_grade"]
@@ -57,23 +57,16 @@ class JointModel(LumpedModel):
 
         Without one it is the model's own.
         """
-        return self._own_section(frequency) if away_from_ohm is None else self._section(frequency, away_from_ohm)
-
-    @last_asked
-    def _own_section(self, frequency: Broadcast) -> LossySection:
-        return self._section(frequency, self.away_from_ohm)
-
-    def _section(self, frequency: Broadcast, away_from_ohm: Broadcast | None) -> LossySection:
         z_0, shares = self.station.impedance_ohm, self._cold(frequency)
-        away_from = z_0 if away_from_ohm is None else away_from_ohm
-        impedance, radians = worst_section(self.ratings, frequency, away_from)
+        away_from = self.away_from_ohm if away_from_ohm is None else away_from_ohm
+        impedance, radians = worst_section(self.ratings, frequency, z_0 if away_from is None else away_from)
         # conductors heat by the current and the dielectric by the voltage, which a real impedance would mix up
         series, shunt = shares.conductor * z_0 / impedance + 1j * radians, shares.dielectric + 1j * radians
         return LossySection(impedance * np.sqrt(series / shunt), np.sqrt(series * shunt), shares.contact * z_0)
 
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix at frequencies [Hz]."""
-        return joint_section(*self.section(frequency))
+        return joint_section(*self._own_section(frequency))
 
     def other_side(self) -> "JointModel | None":
         """The same joint as far on the other side of its design impedance; none where its impedance is known."""
@@ -84,7 +77,7 @@ class JointModel(LumpedModel):
 
     def stress(self, waves: Waves, plane: int, frequency: Broadcast) -> Stress:
         """What the waves do to it between `plane` and the next."""
-        lost = joint_loss(*self.section(frequency), waves.voltage[plane + 1], waves.current[plane + 1])
+        lost = joint_loss(*self._own_section(frequency), waves.voltage[plane + 1], waves.current[plane + 1])
         stress = super().stress(waves, plane, frequency)
         return stress._replace(heat_share=np.maximum(lost, SMALLEST_SHARE))
 
@@ -125,17 +118,23 @@ class JointModel(LumpedModel):
                 full = full | (air_c + side.solar_rise_k >= cable.highest_temperature_c)
         return full
 
-    @last_asked
+    @remembered
+    def _own_section(self, frequency: Broadcast) -> LossySection:
+        return self.section(frequency)
+
+    @remembered
     def _cold(self, frequency: Broadcast) -> Shares:
-        return dissipation(self.ratings, frequency, self.station.added_resistance_ohm, self.station.impedance_ohm)
+        """Shares lost of a matched wave's power, at 20 °C."""
+        station = self.station
+        return dissipation(self.ratings, frequency, station.added_resistance_ohm, station.impedance_ohm)
 
     def _heated(self, frequency: Broadcast, stress: Stress) -> tuple[Any, ...]:
-        station = self.station
+        station, cold = self.station, self._cold(frequency)
         rises = [
             None if cable is None or side is None else conductor_rises(cable, side, frequency, stress.hottest, station)
             for cable, side in zip(self.cables, self.path.sides, strict=True)
         ]
-        return self.ratings, self.path, rises, stress.heat_share / self._cold(frequency).total, frequency, station
+        return self.ratings, self.path, rises, stress.heat_share / cold.total, frequency, station
 
 
 def joint_model(ratings: Ratings[Number], cables: Sides, station: Station) -> JointModel:

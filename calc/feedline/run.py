@@ -83,7 +83,7 @@ class RunModel:
         conductor, dielectric, beta = self.constants(frequency)
         beta = beta * (1 + longer)
         impedance = self.impedance(conductor, dielectric, beta)
-        return line_section(impedance, (conductor + dielectric + 1j * beta) * self.length_m)
+        return line_section(impedance, (conductor + dielectric + 1j * beta * (1 + longer)) * self.length_m)
 
     def stress(self, waves: Waves, plane: int, frequency: Broadcast) -> Stress:
         """The worst of both ends and of the first and last voltage and current maxima.

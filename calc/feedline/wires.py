@@ -10,9 +10,9 @@ from ..physics.gates import EXPOSURES
 from ..physics.limits import air_density
 from ..physics.scenario import Surroundings
 from ..physics.wire_ratings import WireRatings
-from .last_asked import last_asked
 from .link import LinkKind
 from .marks import figure_marks
+from .remembered import remembered
 from .run import Constants, RunLink, RunModel, fitted_constants
 
 __all__ = ["WireLink", "WireModel", "wire_marks"]
@@ -37,7 +37,7 @@ class WireModel(RunModel):
         """The rated peak voltage in this air [V]: there is air between the wires, or around their ends."""
         return voltage.allowed_peak_voltage(self.ratings.working_voltage_rms_v, air_density(self.station))
 
-    @last_asked
+    @remembered
     def constants(self, frequency: Broadcast) -> Constants:
         """Attenuation constants of conductors and dielectric [Np/m] and phase constant [rad/m], clean and dry."""
         return fitted_constants(self.ratings, frequency, self.station)

@@ -90,8 +90,15 @@ def start_data() -> dict[str, Any]:
             for entry in tables().installations.values()
         ],
         "noise_environments": [{"id": entry.id, "name": entry.name} for entry in tables().noise_environments.values()],
+        "transmitters": [
+            {
+                "id": entry.id,
+                "name": entry.name,
+                "holds_to_vswr": entry.holds_to_vswr.value if entry.holds_to_vswr else None,
+            }
+            for entry in tables().transmitters.values()
+        ],
         "antenna_views": [{"id": entry.id, "name": entry.name} for entry in tables().antenna_views.values()],
-        "transmitters": [{"id": entry.id, "name": entry.name} for entry in tables().transmitters.values()],
         "pack": {
             "values": {
                 name: {"unit": field.unit, "min": field.range.least, "max": field.range.most}

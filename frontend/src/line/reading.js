@@ -23,6 +23,34 @@ export function placeIn(answered, element, at) {
  */
 export const partsOf = (result, element) => result.parts.filter((part) => part.element === element);
 
+/** The places of a load's own part follow those of the elements. */
+export const numbered = ({element, kind, name}) => (kind === 'load' ? name : `${element + 1}. ${name}`);
+
+/** An SWR; a dash where there is no finite one. */
+export const swrWords = (ratio) => (ratio === null ? '–' : digits(ratio, 3));
+
+const meterWords = ([low, high]) => `reads SWR ${swrWords(low)} to ${swrWords(high)}`;
+
+/**
+ * What a part says beside its margin, in a word or two.
+ *
+ * @param {LinePart} part
+ */
+function briefOf(part) {
+  if (part.tuner) return part.tuner.reachable ? 'matched' : 'can’t match this';
+  return part.reads_vswr ? meterWords(part.reads_vswr) : '';
+}
+
+/**
+ * The same in sentences: the setting of a tuner, the reading of a meter.
+ *
+ * @param {LinePart} part
+ */
+export function saidBy(part) {
+  if (part.tuner) return [part.tuner.sentence];
+  return part.reads_vswr ? [`The meter ${meterWords(part.reads_vswr)}, by how good its bridge is.`] : [];
+}
+
 const least = (parts, key) => parts.filter((part) => part[key] !== null).sort((a, b) => a[key] - b[key])[0];
 
 /**
@@ -42,6 +70,8 @@ export function readElement(result, element) {
     refusal: refused?.refusal ?? '',
     limited: refused || !weakest ? '' : limitedBy(weakest.binding),
     undecided: parts.some((part) => part.undecided),
+    brief: parts.map(briefOf).find(Boolean) ?? '',
+    says: parts.flatMap(saidBy),
     marks: [...new Set(parts.flatMap((part) => part.marks))],
     weakest: result.weakest !== null && parts.includes(result.parts[result.weakest]),
   };
@@ -66,6 +96,7 @@ export function spokenPart(part, weakest) {
       ? 'no margin'
       : `margin ${decibels(part.margin_db)} dB, limited by ${limitedBy(part.binding)}`;
   const end = weakest ? ', the weakest part' : '';
+  if (part.kind === 'load') return `${part.name}: ${margin}${end}`;
   return `${part.name}: ${margin}, loses ${lossWords(part.loss_db)}${end}. Open its derivation`;
 }
 
@@ -78,7 +109,7 @@ export function boundWords({bands: [here]}) {
   const [low, , , , high] = here.vswr;
   const figure = (value) => (value === null ? 'without bound' : digits(value, 3));
   return (
-    `On ${here.column.name} the VSWR at the transmitter is ${figure(low)} to ${figure(high)} in nine of ten; ` +
+    `On ${here.column.name} the SWR at the transmitter is ${figure(low)} to ${figure(high)} in nine of ten; ` +
     `by the root of the sum of squares ${figure(here.likely_vswr)}, at the worst ${figure(here.worst_vswr)}.`
   );
 }

@@ -4,7 +4,7 @@ import {send} from '../../shared/elements/send.js';
 import {changesOf, control} from '../../shared/fields/control.js';
 import {base} from '../../shared/styles/base.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
-import {NEW_LOADS} from '../new-parts.js';
+import {newLoads} from '../new-parts.js';
 import {pointsOf, rowsOf} from './rows.js';
 
 /**
@@ -13,16 +13,33 @@ import {pointsOf, rowsOf} from './rows.js';
  */
 
 const WAYS = [
-  ['vswr', 'its VSWR'],
+  ['vswr', 'its SWR'],
+  ['resonant', 'its resonance and bandwidth'],
   ['impedance', 'one impedance'],
   ['table', 'impedances in a table'],
   ['measured', 'a measured file'],
+  ['dummy', 'it is a dummy load'],
 ];
 const FIELDS = {
   vswr: ['load_vswr.vswr', 'load_vswr.angle_deg'],
+  resonant: [
+    'load_resonant.resonance_hz',
+    'load_resonant.vswr',
+    'load_resonant.bandwidth_hz',
+    'load_resonant.bandwidth_vswr',
+  ],
   impedance: ['load_impedance.resistance_ohm', 'load_impedance.reactance_ohm'],
   measured: ['load_measured.touchstone'],
+  dummy: ['load_dummy.vswr', 'load_dummy.power_limit_w'],
   table: [],
+};
+
+/** What is taken for granted, where it is not plain. */
+const SAID = {
+  vswr:
+    'An SWR alone says nothing of its phase. With the angle left empty, the answer covers every phase: what is ' +
+    'likely, and the worst.',
+  resonant: 'A series circuit: resistive at resonance, and this far off it at the edges of the bandwidth.',
 };
 
 /**
@@ -30,9 +47,11 @@ const FIELDS = {
  *
  * @fires jw-line-edit
  */
-class JwElement extends element(
+class JwLineLoad extends element(
   {
     load: value(/** @type {Element} */ (of)),
+    /** Looked at; undefined before the first answer. */
+    frequency: value(/** @type {number | undefined} */ (of)),
     refused: value(/** @type {Placed | undefined} */ (of)),
     _way: state(/** @type {string} */ (of)),
     _problem: state(/** @type {string} */ (of)),
@@ -73,6 +92,7 @@ class JwElement extends element(
       </div>
       ${FIELDS[this._way].map((name) => control(this.vocabulary, name, shown(name), error(name)))}
       ${this._way === 'table' ? this._table() : nothing}
+      ${this._way in SAID ? html`<p class="quiet wide">${SAID[this._way]}</p>` : nothing}
       ${this.refused?.field === '' ? html`<p class="error wide" role="alert">${this.refused.message}</p>` : nothing}
     </div>`;
   }
@@ -92,7 +112,8 @@ class JwElement extends element(
 
   _rechosen(event) {
     this._way = event.target.value;
-    if (this._way in NEW_LOADS) this._set(NEW_LOADS[this._way]);
+    const fresh = newLoads(this.frequency)[this._way];
+    if (fresh) this._set(fresh);
   }
 
   _pasted(event) {
@@ -114,4 +135,4 @@ class JwElement extends element(
   }
 }
 
-customElements.define('jw-line-load', JwElement);
+customElements.define('jw-line-load', JwLineLoad);

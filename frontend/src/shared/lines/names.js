@@ -4,10 +4,10 @@ import {digits} from '../text/format.js';
 /**
  * @import {Entry} from '../answers.js'
  *
- * @typedef {{cables: Entry[], families: Entry[], wire_lines: Entry[]}} NamedLists
+ * @typedef {{cables: Entry[], families: Entry[], wire_lines: Entry[]}} NamedLists - what elements are called after
  */
 
-const PART_NAMES = {
+const PARTS = {
   arrester: 'Arrester',
   switch: 'Switch',
   meter: 'Meter',
@@ -35,16 +35,16 @@ export function nameOf(element, {cables, families, wire_lines: wireLines}) {
         : nameIn(families, element.family);
     case 'wires':
       return `${digits(element.length_m)} m of ${nameIn(wireLines, element.line)}`;
+    case 'tuner':
+      return 'Tuner';
+    case 'transformer':
+      return 'Transformer';
     case 'section':
       return `${digits(element.length_m)} m section of ${digits(element.impedance_ohm)} Ω`;
     case 'measured':
       return 'Measured part';
-    case 'transformer':
-      return 'Transformer';
-    case 'part':
-      return PART_NAMES[element.what] ?? 'Part';
   }
-  return 'Part';
+  return PARTS[element.what] ?? 'Part';
 }
 
 /**

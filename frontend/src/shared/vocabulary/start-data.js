@@ -38,6 +38,7 @@
  * @property {(Entry & {least_vibration: string})[]} installations
  * @property {Entry[]} noise_environments
  * @property {Entry[]} antenna_views
+ * @property {(Entry & {holds_to_vswr: ?number})[]} transmitters
  * @property {{values: Record<string, {unit: string, min: number, max: number}>, house_limit: Fields, kinds: string[],
  *   seen: string[], most_bytes: number}} pack - what a pack may hold
  * @property {Record<Operation, number>} longest_s - how long an answer may take
