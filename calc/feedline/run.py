@@ -81,9 +81,9 @@ class RunModel:
     def two_port(self, frequency: Broadcast, longer: Broadcast = 0.0) -> TwoPort:
         """The chain matrix at frequencies [Hz], of a run electrically longer by a share."""
         conductor, dielectric, beta = self.constants(frequency)
-        beta = beta * (1 + longer)
+        beta = beta * (1 + longer)  # the losses' reactance goes with loss over phase, or a longer run gave out power
         impedance = self.impedance(conductor, dielectric, beta)
-        return line_section(impedance, (conductor + dielectric + 1j * beta * (1 + longer)) * self.length_m)
+        return line_section(impedance, (conductor + dielectric + 1j * beta) * self.length_m)
 
     def stress(self, waves: Waves, plane: int, frequency: Broadcast) -> Stress:
         """The worst of both ends and of the first and last voltage and current maxima.
