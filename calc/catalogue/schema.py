@@ -279,6 +279,7 @@ class Material(Struct, forbid_unknown_fields=True, frozen=True):
     loss_tangent: Annotated[Quantity | None, Unit("1")] = None
     thermal_conductivity_w_per_m_k: Annotated[Interval | None, Unit("W/(m·K)")] = None
     heat_capacity_j_per_m3_k: Annotated[Quantity | None, Unit("J/(m³·K)")] = None
+    density_kg_per_m3: Annotated[Quantity | None, Unit("kg/m³")] = None
     emissivity: Annotated[Interval | None, Unit("1")] = None
     """Of its surface, as far as heat radiates: far infrared, near room temperature."""
 

@@ -44,7 +44,7 @@ from .transmitter import HOLDS_AT_ANY, TransmitterModel, transmitter_of
 from .tuner import TunerLink, TunerModel
 from .wires import WireLink, WireModel, wire_marks
 
-__all__ = ["Feedline", "feedline_at", "feedline_of"]
+__all__ = ["Feedline", "feedline_at", "feedline_of", "tuner_link"]
 
 HELD = TransmitterModel("", HOLDS_AT_ANY)
 """Of a line that is measured and not sent into."""
@@ -116,12 +116,13 @@ def _links(site: Surroundings, elements: list[Element], index: int, station: Sta
         case MeasuredPart() as measured:
             return [_measured_link(index, measured, station)]
         case Tuner() as tuner:
-            return [_tuner_link(index, tuner, station)]
+            return [tuner_link(index, tuner, station)]
         case Joint() as joint:
             return _joint_links(site, elements, index, joint)
 
 
-def _tuner_link(index: int, tuner: Tuner, station: Station) -> TunerLink:
+def tuner_link(index: int, tuner: Tuner, station: Station) -> TunerLink:
+    """The link of a tuner, for the element of that index."""
     largest = tuner.largest_capacitor_f or USUAL_CAPACITOR_F[tuner.network]
     parts = Parts(tuner.network, tuner.coil_q, tuner.capacitor_q, largest, tuner.largest_coil_h)
     model = TunerModel(station, parts, _limit(tuner.voltage_limit_v), _limit(tuner.current_limit_a))

@@ -21,7 +21,13 @@ from .elements import Joint
 from .link import Link, LinkKind, LumpedModel
 from .stress import SMALLEST_SHARE, Allowed, Stress
 
-__all__ = ["JointLink", "JointModel", "LossySection", "joint_model"]
+__all__ = ["JointLink", "JointModel", "LossySection", "joint_model", "joints_of_every_grade"]
+
+SIDES_OHM = (0.0, np.inf)
+"""What a joint above and one below its design impedance lie away from [Ω]; a standard's limit allows both."""
+
+GRADES = 33
+"""Steps from a typical joint to the worst its standard allows, on each side."""
 
 HARD = np.array([gate.hard for gate in GATES])
 
@@ -126,6 +132,22 @@ def joint_model(ratings: Ratings[Number], cables: Sides, station: Station) -> Jo
     """The model of a joint whose contacts are those of the station given, and the cables that end in it."""
     near, far = (None if cable is None else cable_path(cable, station) for cable in cables)
     return JointModel(station, ratings, cables, joint_path(ratings, cables, (near, far), station))
+
+
+def joints_of_every_grade(cautious: JointModel, generous: JointModel, frequency: np.ndarray) -> TwoPort:
+    """Chain matrices from typical to the worst its standard allows, above its design impedance and below, along axis 0.
+
+    Then the rows of the ratings, a single one where they are scalars, and the frequencies [Hz].
+    """
+    away_from = np.reshape(SIDES_OHM, (-1, 1, 1, 1))
+    worst, typical = (model.section(frequency, away_from) for model in (cautious, generous))
+    grade = np.linspace(0, 1, GRADES).reshape(-1, 1, 1)
+    port = joint_section(
+        impedance=typical.impedance ** (1 - grade) * worst.impedance**grade,
+        angle=typical.angle + (worst.angle - typical.angle) * grade,
+        contact_ohm=typical.contact_ohm + (worst.contact_ohm - typical.contact_ohm) * grade,
+    )
+    return TwoPort(*(one.reshape(-1, *one.shape[2:]) for one in port[:4]))
 
 
 @dataclass(frozen=True, eq=False, kw_only=True)

@@ -1,5 +1,6 @@
 """Doubts about a line's figures at a frequency and a site that are no gate, each a sentence."""
 
+from ..catalogue import catalogue, per_edition
 from ..catalogue.schema import Cable, WireLine
 from ..numeric.units import engineering
 from ..physics.cable_fit import attenuation_coefficients
@@ -15,9 +16,9 @@ def figure_marks(entry: Cable | WireLine, weathered: str, frequency: float, site
     `weathered` names what of it stands the weather.
     """
     marks = []
-    fit = attenuation_coefficients(entry.attenuation)
-    if not fit.lowest <= frequency <= fit.f_high:
-        reach = f"{engineering(fit.lowest, 'Hz')} to {engineering(fit.f_high, 'Hz')}"
+    lowest_hz, highest_hz = _published_hz("cables" if isinstance(entry, Cable) else "wire_lines", entry.id)
+    if not lowest_hz <= frequency <= highest_hz:
+        reach = f"{engineering(lowest_hz, 'Hz')} to {engineering(highest_hz, 'Hz')}"
         marks.append(f"Published loss figures of {entry.name} reach from {reach}; beyond them the law is drawn on.")
     if EXPOSURES.index(site.exposure) > EXPOSURES.index(entry.outdoor_use):
         marks.append(f"{weathered} stands: {entry.outdoor_use}; the site: {site.exposure}.")
@@ -25,3 +26,10 @@ def figure_marks(entry: Cable | WireLine, weathered: str, frequency: float, site
     if site.ambient_temperature_c < lowest_c:
         marks.append(f"{entry.name} is rated down to {lowest_c:g} °C; the site: {site.ambient_temperature_c:g} °C.")
     return marks
+
+
+@per_edition(maxsize=256)
+def _published_hz(table: str, line: str) -> tuple[float, float]:
+    """From where to where the published loss figures of a line of the catalogue reach [Hz]."""
+    fit = attenuation_coefficients(getattr(catalogue(), table)[line].attenuation)
+    return fit.lowest, fit.f_high

@@ -29,6 +29,11 @@ class PartModel(RatedModel):
         reflected = 1j * self.reflection
         return from_scattering(reflected, through, through, reflected, self.station.impedance_ohm)
 
+    def turned(self, frequency: Broadcast, turn: Broadcast) -> TwoPort:
+        """The chain matrix with all its angles turned by a factor of size 1: a data sheet gives none."""
+        s11, s12, s21, s22 = (one * turn for one in scattering(self.two_port(frequency), self.station.impedance_ohm))
+        return from_scattering(s11, s12, s21, s22, self.station.impedance_ohm)
+
     def return_loss_db(self, frequency: Broadcast) -> Broadcast:
         """Of the part alone [dB]."""
         return np.full(np.shape(frequency), match.return_loss(self.reflection))

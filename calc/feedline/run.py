@@ -78,9 +78,10 @@ class RunModel:
         resistance = line.impedance_resistance(nominal, conductor, surface)
         return resistance + 1j * line.impedance_reactance(nominal, dielectric, conductor, surface)
 
-    def two_port(self, frequency: Broadcast) -> TwoPort:
-        """The chain matrix at frequencies [Hz]."""
+    def two_port(self, frequency: Broadcast, longer: Broadcast = 0.0) -> TwoPort:
+        """The chain matrix at frequencies [Hz], of a run electrically longer by a share."""
         conductor, dielectric, beta = self.constants(frequency)
+        beta = beta * (1 + longer)
         impedance = self.impedance(conductor, dielectric, beta)
         return line_section(impedance, (conductor + dielectric + 1j * beta) * self.length_m)
 

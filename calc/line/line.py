@@ -11,8 +11,8 @@ from ..numeric.units import engineering
 from ..physics.cautions import CAUTIONS
 from ..physics.columns import columns
 from ..physics.ratings import CAUTIOUS, GENEROUS
+from .advice.advice import changes
 from .bands import line_bands, line_sweep, solve_bands
-from .changes import changes
 from .parts import line_parts, weakest_of
 from .quantities import loss_db, terminal
 from .reception import reception
@@ -81,7 +81,7 @@ def line(request: LineRequest) -> LineResult:
         sweep=line_sweep(over_bands),
         bands=line_bands(feedline, over_bands),
         reception=reception(feedline, request.receiver, bands),
-        changes=changes(request, feedline),
+        changes=changes(request, feedline, parts),
         steps=[] if request.explain is None else element_steps(feedline, solutions, request.explain, power_w),
         cautions=CAUTIONS,
     )

@@ -6,8 +6,11 @@ Margins, voltages, currents and temperatures are those of the cautious ratings,
 losses and impedances those expected of good parts.
 """
 
+from typing import Literal
+
 from msgspec import Struct
 
+from ..feedline.elements import Element
 from ..feedline.link import LinkKind
 from ..feedline.tuner_state import TunerState
 from ..formulas.formula import Step
@@ -18,6 +21,8 @@ from ..physics.limits import LimitId
 __all__ = [
     "BandLine",
     "Change",
+    "ChangeStep",
+    "Edit",
     "LinePart",
     "LineResult",
     "LineSweep",
@@ -171,18 +176,51 @@ class Reception(Struct, frozen=True):
     """[cost][band], in the order of `costs`."""
 
 
-class Change(Struct, frozen=True):
-    """One part exchanged for another that passes the gates, and what that brings."""
+class ChangeStep(Struct, frozen=True):
+    """One part of the line, and what is done with it."""
 
     part: int
-    to: str
+    """Index into `parts`; of what is inserted, of the part it stands in front of."""
+    element: int
+    to: str | None
+    """Id of the family or cable that it becomes; null where it is left out, or is neither."""
     name: str
+    action: Literal["exchange", "remove", "insert"]
+
+
+class Edit(Struct, frozen=True):
+    """One edit of the request's elements; `at` counts them as they were, so edits are made from the last to the first.
+
+    The element takes the place of the one there, or with `insert` stands before it; null removes it.
+    """
+
+    at: int
+    element: Element | None
+    insert: bool = False
+
+
+class Change(Struct, frozen=True):
+    """One change whose every part passes the gates, and what that brings over the spread of what is not known."""
+
+    steps: list[ChangeStep]
+    title: str
     gained_db: float | None
-    """More at the antenna."""
+    """More at the antenna: the median,"""
+    gained_low_db: float | None
+    """the 10th"""
+    gained_high_db: float | None
+    """and the 90th percentile."""
+    same: bool
+    """No difference: what it brings lies within the spread, or nobody would notice it."""
     margin_gained_db: float | None
-    """More on the smallest margin of the whole line."""
+    """More on the smallest margin of the whole line; null where the line is refused as it is or is so then."""
     loss_db: float | None
+    """Of the whole line, and its smallest margin, with the change made."""
     margin_db: float | None
+    costs: list[str]
+    """What it takes, in words."""
+    edits: list[Edit]
+    """What turns the request's elements into those of the changed line."""
 
 
 class LineResult(Struct, frozen=True):

@@ -6,7 +6,7 @@ from typing import NamedTuple, Protocol
 
 import numpy as np
 
-from ..feedline.joint import JointLink
+from ..feedline.joint import JointLink, joints_of_every_grade
 from ..feedline.link import Link
 from ..feedline.part import PartLink
 from ..feedline.run import RunLink
@@ -15,16 +15,10 @@ from ..feedline.tuner import SetTuner, TunerLink
 from ..formulas.formula import Broadcast
 from ..numeric.draws import Stream
 from ..physics.heat_limit import Wave
-from ..physics.ratings import CAUTIOUS, GENEROUS
-from ..waves.two_port import MOST_NEPERS, TwoPort, Waves, from_scattering, joint_section, scattering
+from ..physics.ratings import CAUTIOUS
+from ..waves.two_port import MOST_NEPERS, TwoPort, Waves
 
 __all__ = ["Plane", "RandomLink", "random_link"]
-
-GRADES = 33
-"""Steps from a typical joint to the worst its standard allows, on each side; a draw takes one of them."""
-
-SIDES_OHM = [0.0, np.inf]
-"""What a joint above and one below its design impedance lie away from [Ω]; a standard's limit allows both."""
 
 
 class Plane(NamedTuple):
@@ -96,14 +90,7 @@ class _RandomJoint:
     scale = 1.0
 
     def __init__(self, link: JointLink, frequency: np.ndarray) -> None:
-        away_from = np.repeat(SIDES_OHM, GRADES)[:, None]
-        worst, typical = (link.models[end].section(frequency, away_from) for end in (CAUTIOUS, GENEROUS))
-        grade = np.tile(np.linspace(0, 1, GRADES), len(SIDES_OHM))[:, None]
-        impedance = typical.impedance ** (1 - grade) * worst.impedance**grade
-        angle = typical.angle + (worst.angle - typical.angle) * grade
-        contact = typical.contact_ohm + (worst.contact_ohm - typical.contact_ohm) * grade
-        shape = (grade.size, frequency.size)
-        self._grades = [np.broadcast_to(one, shape) for one in joint_section(impedance, angle, contact)[:4]]
+        self._grades = [one[:, 0] for one in joints_of_every_grade(*link.models, frequency)[:4]]
         model = link.models[CAUTIOUS]
         self._z_0 = model.station.impedance_ohm
         by_unit = [model.places(frequency, stress) for stress in _units(frequency)]
@@ -190,11 +177,13 @@ class _KnownPart:
 class _RandomPart(_KnownPart):
     """A part known by its data sheet, which gives no angles."""
 
+    def __init__(self, link: PartLink, frequency: np.ndarray) -> None:
+        super().__init__(link, frequency)
+        self._model, self._frequency = link.models[CAUTIOUS], frequency
+
     def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
         """The part at any angle."""
-        turn = np.exp(2j * np.pi * random.uniform(draws)[:, None])
-        s11, s12, s21, s22 = scattering(self._port, self._z_0)
-        return from_scattering(s11 * turn, s12 * turn, s21 * turn, s22 * turn, self._z_0)
+        return self._model.turned(self._frequency, np.exp(2j * np.pi * random.uniform(draws)[:, None]))
 
 
 class _RandomTuner:
