@@ -19,6 +19,7 @@ def datasheets(request: CatalogueRequest) -> CatalogueResult:
     return CatalogueResult(
         families=[family_sheet(interface) for interface in tables.interfaces.values()],
         cables=[cable_sheet(cable) for cable in tables.cables.values()],
+        wire_lines=list(tables.wire_lines.values()),
         matings=list(tables.matings.values()),
         adapters=list(tables.adapters.values()),
         bands=list(tables.bands.values()),

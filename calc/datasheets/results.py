@@ -20,6 +20,7 @@ from ..catalogue.schema import (
     PowerRating,
     Source,
     Transmitter,
+    WireLine,
 )
 from ..formulas.formula import SymbolSheet
 
@@ -103,10 +104,11 @@ class CableSheet(Struct, frozen=True):
 
 
 class CatalogueResult(Struct, frozen=True):
-    """The catalogue as data: families, cables, matings, adapters, bands, modes and the rest, formulas and sources."""
+    """The catalogue as data: families, cables, two-wire lines, matings, adapters, bands and the rest, and sources."""
 
     families: list[DataSheet]
     cables: list[CableSheet]
+    wire_lines: list[WireLine]
     matings: list[Mating]
     adapters: list[Adapter]
     bands: list[Band]

@@ -19,6 +19,7 @@ from ..physics.scenario import Surroundings
 from ..physics.station import Station
 from .link import LinkKind
 from .marks import figure_marks
+from .remembered import remembered
 from .run import Constants, RunLink, RunModel, fitted_constants
 from .stress import Allowed, Stress, voltage_allowed_w
 
@@ -38,6 +39,7 @@ class CableModel(RunModel):
         """Characteristic impedance without loss [Ω]."""
         return self.ratings.impedance_ohm
 
+    @remembered
     def constants(self, frequency: Broadcast) -> Constants:
         """Attenuation constants of conductors and dielectric [Np/m] and phase constant [rad/m]."""
         return fitted_constants(self.ratings, frequency, self.station)

@@ -178,9 +178,7 @@ def _transformer_link(index: int, given: Transformer, station: Station) -> Trans
         loss_db=given.loss_db,
     )
     name = given.name or "Transformer"
-    return TransformerLink(
-        element=index, name=name, models=(model, model), given=given, marks=transformer_marks(name, given)
-    )
+    return TransformerLink(element=index, name=name, models=(model, model), marks=transformer_marks(name, given))
 
 
 def _part_link(index: int, given: Part, station: Station) -> PartLink:
@@ -193,7 +191,13 @@ def _part_link(index: int, given: Part, station: Station) -> PartLink:
     )
     name = given.name or (given.what.capitalize() if given.what != "other" else "Part")
     fires = f"At its voltage limit {name} fires and shorts the line." if given.what == "arrester" else ""
-    return PartLink(element=index, name=name, models=(model, model), given=given, at_voltage_limit=fires)
+    return PartLink(
+        element=index,
+        name=name,
+        models=(model, model),
+        at_voltage_limit=fires,
+        directivity_db=given.directivity_db,
+    )
 
 
 def _measured_link(index: int, given: MeasuredPart, station: Station) -> MeasuredLink:

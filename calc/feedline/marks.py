@@ -1,5 +1,8 @@
 """Doubts about a line's figures at a frequency and a site that are no gate, each a sentence."""
 
+from collections.abc import Mapping
+from typing import Literal
+
 from ..catalogue import catalogue, per_edition
 from ..catalogue.schema import Cable, WireLine
 from ..numeric.units import engineering
@@ -29,7 +32,8 @@ def figure_marks(entry: Cable | WireLine, weathered: str, frequency: float, site
 
 
 @per_edition(maxsize=256)
-def _published_hz(table: str, line: str) -> tuple[float, float]:
-    """From where to where the published loss figures of a line of the catalogue reach [Hz]."""
-    fit = attenuation_coefficients(getattr(catalogue(), table)[line].attenuation)
+def _published_hz(table: Literal["cables", "wire_lines"], line: str) -> tuple[float, float]:
+    """From where to where a line's published loss figures reach [Hz]."""
+    entries: Mapping[str, Cable | WireLine] = getattr(catalogue(), table)
+    fit = attenuation_coefficients(entries[line].attenuation)
     return fit.lowest, fit.f_high

@@ -9,7 +9,6 @@ from ..formulas import line, match
 from ..formulas.formula import Broadcast
 from ..waves.measured import Measured, at_frequencies, covered
 from ..waves.two_port import TwoPort, from_scattering, scattering
-from .elements import Part
 from .link import Link, LinkKind
 from .rated import RatedModel
 
@@ -61,7 +60,8 @@ class PartLink(Link):
 
     kind: ClassVar[LinkKind] = "part"
     models: tuple[PartModel, PartModel]
-    given: Part
+    directivity_db: float | None
+    """Of a meter; none where it is not known."""
 
 
 @dataclass(frozen=True, eq=False, kw_only=True)

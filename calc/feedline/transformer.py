@@ -55,7 +55,6 @@ class TransformerLink(Link):
 
     kind: ClassVar[LinkKind] = "transformer"
     models: tuple[TransformerModel, TransformerModel]
-    given: Transformer
 
 
 def transformer_marks(name: str, given: Transformer) -> list[str]:

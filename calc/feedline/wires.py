@@ -12,6 +12,7 @@ from ..physics.scenario import Surroundings
 from ..physics.wire_ratings import WireRatings
 from .link import LinkKind
 from .marks import figure_marks
+from .remembered import remembered
 from .run import Constants, RunLink, RunModel, fitted_constants
 
 __all__ = ["WireLink", "WireModel", "wire_marks"]
@@ -36,6 +37,7 @@ class WireModel(RunModel):
         """The rated peak voltage in this air [V]: there is air between the wires, or around their ends."""
         return voltage.allowed_peak_voltage(self.ratings.working_voltage_rms_v, air_density(self.station))
 
+    @remembered
     def constants(self, frequency: Broadcast) -> Constants:
         """Attenuation constants of conductors and dielectric [Np/m] and phase constant [rad/m], clean and dry."""
         return fitted_constants(self.ratings, frequency, self.station)

@@ -5,12 +5,14 @@ from typing import NamedTuple
 import numpy as np
 
 from ..feedline.feedline import Feedline
-from ..feedline.link import LinkModel
+from ..feedline.link import Link, LinkModel
+from ..feedline.part import PartLink
 from ..feedline.solve import Solutions, largest_power_w, margins
 from ..feedline.tuner import TunerModel
 from ..feedline.tuner_state import TunerState, tuner_state
 from ..formulas import voltage
 from ..formulas.formula import Broadcast
+from ..formulas.meter import least_reading, most_reading
 from ..numeric.json_numbers import fine, number, share_of
 from ..physics.limits import LimitId
 from ..physics.ratings import CAUTIOUS, GENEROUS
@@ -92,6 +94,7 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
         margin_by_limit_db=dict(zip(limits, map(number, by_end[0]), strict=True)),
         return_loss_db=None if return_loss is None else number(np.ravel(return_loss)[0]),
         largest_power_w=None if refusing else number(largest),
+        reads_vswr=_reading(link, looks_at[0]),
         tuner=_tuner(likely, solutions, index, frequency, power_w),
         refused_by=refusing.id if refusing else None,
         refusal=refusing.sentence if refusing else "",
@@ -105,6 +108,14 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
 def _limit_marks(sentence: str, voltage_margin_db: float) -> list[str]:
     """What happens at a voltage limit that is near [dB], where that is no breakdown."""
     return [sentence] if sentence and voltage_margin_db < TIGHT_DB else []
+
+
+def _reading(link: Link, behind: complex) -> list[float | None] | None:
+    """Least and most VSWR that a meter shows for the reflection behind it."""
+    if not isinstance(link, PartLink) or link.directivity_db is None:
+        return None
+    size = float(np.abs(behind))
+    return [vswr(reading(size, link.directivity_db)) for reading in (least_reading, most_reading)]
 
 
 def _tuner(

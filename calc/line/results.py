@@ -92,6 +92,9 @@ class LinePart(Struct, frozen=True):
     return_loss_db: float | None
     """Of the part alone, by the cautious figures; null for what is meant to be of an impedance of its own."""
     largest_power_w: float | None
+    reads_vswr: list[float | None] | None
+    """Least and most that a meter of known directivity shows for what lies behind it; null for every other part, and in
+    it where the reading has no end."""
     tuner: TunerState | None
     """How a tuner is set, by what is expected; null for every other part."""
     refused_by: str | None

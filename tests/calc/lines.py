@@ -128,9 +128,7 @@ TUNERS = st.fixed_dictionaries(
         "current_limit_a": LIMITS.map(lambda limit: limit and limit / 100),
     }
 )
-ELEMENTS = st.one_of(
-    CABLE_RUNS, JOINTS, JOINTS, PARTS, MEASURED_PARTS, WIRE_RUNS, SECTIONS, TRANSFORMERS, TUNERS
-)
+ELEMENTS = st.one_of(CABLE_RUNS, JOINTS, JOINTS, PARTS, MEASURED_PARTS, WIRE_RUNS, SECTIONS, TRANSFORMERS, TUNERS)
 
 LOADS = st.one_of(
     st.fixed_dictionaries({"kind": st.just("vswr"), "vswr": st.floats(1, 100), "angle_deg": st.floats(-360, 360)}),

@@ -2,19 +2,22 @@
 
 import pytest
 from lines import ask, measured_text
+from packs import ask as ask_with_pack
+from packs import built_in, edition, value
 
 from jointwise.calc.errors import InputError
 
 AGREE = 1e-6
 MATCHED = {"kind": "vswr", "vswr": 1.0}
+HOLDS = {"behaviour": "keeps_forward"}
 WIRES = {"kind": "wires", "line": "window_450_solid", "length_m": 20.0}
 CABLE = {"kind": "cable", "cable": "rg_213", "length_m": 10.0}
 JOINT = {"kind": "joint", "family": "n"}
 
 
 def line(*elements, **fields):
-    """The answer for some elements on 20 m with 100 W of steady carrier."""
-    station = {"load": MATCHED, "band": "20m", "mode": "carrier", "transmit_share": 1.0}
+    """The answer for some elements on 20 m with 100 W of steady carrier, whatever the SWR."""
+    station = {"load": MATCHED, "band": "20m", "mode": "carrier", "transmit_share": 1.0, "transmitter": HOLDS}
     return ask("line", **station | {"elements": list(elements)} | fields)
 
 
@@ -147,3 +150,34 @@ def test_no_exchange_is_offered_for_them():
     others = {"kind": "transformer"}, WIRES, {"kind": "section", "impedance_ohm": 75.0, "length_m": 1.0}
 
     assert line(*others)["changes"] == []
+
+
+def own_wires(**changed):
+    """An edition with a two-wire line of a pack's own."""
+    return edition(wire_lines=[built_in("wire_lines", "open_wire_600", id="cage", name="Cage line") | changed])
+
+
+def test_a_packs_two_wire_line_is_used_and_marked():
+    """A pack's line has its own impedance, and the part names the pack."""
+    own = own_wires(impedance_ohm=value(450.0))
+    request = {"elements": [WIRES | {"line": "cage"}], "load": resistance(450.0), "band": "20m"}
+
+    answer = ask_with_pack("line", own, **request)
+
+    assert answer["parts"][0]["pack"] == "Invented club"
+    assert answer["input"]["resistance_ohm"] == pytest.approx(450.0, rel=0.002)
+
+
+@pytest.mark.parametrize(
+    ("changed", "field"),
+    [
+        ({"wire_diameter_m": value(0.02), "spacing_m": value(0.01)}, "wire_diameter_m"),
+        ({"impedance_ohm": value(20.0)}, "impedance_ohm"),
+        ({"attenuation": built_in("wire_lines", "open_wire_600")["attenuation"][:1]}, "attenuation"),
+        ({"lowest_temperature_c": value(90.0)}, "lowest_temperature_c"),
+    ],
+)
+def test_a_packs_two_wire_line_must_hold_together(changed, field):
+    """Wires thicker than their spacing, no such impedance, one figure alone and a cold limit above the hot."""
+    with pytest.raises(InputError, match=rf"wire_lines\[0\]\.{field}"):
+        own_wires(**changed)

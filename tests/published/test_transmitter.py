@@ -5,11 +5,13 @@ amateur's page); a mailing list on an amplifier of 500 W that halves its power w
 amplifier's manual that assures a match up to SWR 3; a mailing list: most protections begin gradually at 2 (2005).
 """
 
+import json
+
 import pytest
-from lines import ask
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.feedline.transmitter import TransmitterModel
+from jointwise.calc.operations import call
 
 JOINT = {"kind": "joint", "family": "n"}
 BAND = "20m"
@@ -23,8 +25,8 @@ def held(behaviour):
 def state(ohm, **transmitter):
     """What the transmitter does behind a good joint."""
     load = {"kind": "impedance", "resistance_ohm": ohm}
-    answer = ask("line", elements=[JOINT], load=load, band=BAND, transmitter=transmitter)
-    return answer["transmitter"]
+    request = {"elements": [JOINT], "load": load, "band": BAND, "transmitter": transmitter}
+    return json.loads(call("line", json.dumps(request).encode()))["transmitter"]
 
 
 def test_ten_watts_fall_to_one_into_nothing():

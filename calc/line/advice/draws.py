@@ -11,7 +11,7 @@ from itertools import groupby
 import numpy as np
 
 from ...catalogue import catalogue
-from ...feedline.cable import CableLink
+from ...feedline.cable import CableLink, CableModel
 from ...feedline.elements import Tuner
 from ...feedline.feedline import Feedline, tuner_link
 from ...feedline.joint import JointLink, joints_of_every_grade
@@ -85,8 +85,10 @@ class _Drawn:
             rows = np.array([families[family] for family in ids])[:, None]
             chosen = random.integers(len(grades.a), DRAWS)
             return TwoPort(*(one[chosen, rows] for one in grades[:4]))
-        if isinstance(link, CableLink):
-            model = replace(link.models[CAUTIOUS], ratings=table_of_cable_ratings(ids, ENDS[CAUTIOUS]))
+        if isinstance(link, RunLink):
+            model = link.models[CAUTIOUS]
+            if isinstance(model, CableModel):
+                model = replace(model, ratings=table_of_cable_ratings(ids, ENDS[CAUTIOUS]))
             return model.two_port(self._frequency, LENGTH_TOLERANCE * (2 * random.uniform(DRAWS) - 1))
         if isinstance(link, RunLink):
             return link.models[CAUTIOUS].two_port(self._frequency, LENGTH_TOLERANCE * (2 * random.uniform(DRAWS) - 1))
