@@ -81,8 +81,9 @@ class RunModel:
     def two_port(self, frequency: Broadcast, longer: Broadcast = 0.0) -> TwoPort:
         """The chain matrix at frequencies [Hz], of a run electrically longer by a share."""
         conductor, dielectric, beta = self.constants(frequency)
+        beta = beta * (1 + longer)  # the losses' reactance goes with loss over phase, or a longer run gave out power
         impedance = self.impedance(conductor, dielectric, beta)
-        return line_section(impedance, (conductor + dielectric + 1j * beta * (1 + longer)) * self.length_m)
+        return line_section(impedance, (conductor + dielectric + 1j * beta) * self.length_m)
 
     def stress(self, waves: Waves, plane: int, frequency: Broadcast) -> Stress:
         """The worst of both ends and of the first and last voltage and current maxima.
@@ -166,20 +167,22 @@ class RunModel:
         it is where 2 beta sin(phi) = -alpha (|forward|² - |backward|²) / (|forward| |backward|).
         """
         conductor, dielectric, beta = constants
-        alpha, length, turn = conductor + dielectric, self.length_m, 2 * np.pi
+        alpha, length = conductor + dielectric, self.length_m
         forward, backward = self._travelling(waves, plane, constants)
         # angle of the reflection at both ends; the backward wave is known at the far one
         near = np.angle(backward * np.conj(forward)) - beta * length
         far = near + 2 * beta * length
-        first = [np.mod(shift - near, turn) / (2 * beta) for shift in (0.0, np.pi)]
-        last = [length - np.mod(far - shift, turn) / (2 * beta) for shift in (0.0, np.pi)]
+        first = [_within_a_turn(shift - near) / (2 * beta) for shift in (0.0, np.pi)]
+        last = [length - _within_a_turn(far - shift) / (2 * beta) for shift in (0.0, np.pi)]
         half_wave = np.pi / beta
         in_phase = np.stack([*first, *last, *(place + half_wave for place in (*first, *last))])
         product = np.maximum(np.abs(forward * backward) * np.exp(-alpha * length), np.finfo(np.float64).tiny)
+        onward_w, returning_w = _square(forward), _square(backward)
         places = in_phase
         for _ in range(LOSS_ROUNDS):
-            onward = np.abs(forward) ** 2 * np.exp(-2 * alpha * np.clip(places, 0.0, length))
-            returning = np.abs(backward) ** 2 * np.exp(-2 * alpha * (length - np.clip(places, 0.0, length)))
+            within = np.clip(places, 0.0, length)
+            onward = onward_w * np.exp(-2 * alpha * within)
+            returning = returning_w * np.exp(-2 * alpha * (length - within))
             sine = np.clip(-alpha * (onward - returning) / (2 * beta * product), -1.0, 1.0)
             places = in_phase + np.arcsin(sine) / (2 * beta)
         ends = [np.zeros_like(first[0]), np.full_like(first[0], length)]
@@ -198,11 +201,16 @@ class RunModel:
     ) -> tuple[np.ndarray, np.ndarray]:
         """Squares of voltage and current at places [m] along the run."""
         conductor, dielectric, beta = constants
-        gamma = conductor + dielectric + 1j * beta
+        alpha, length = conductor + dielectric, self.length_m
         forward, backward = self._travelling(waves, plane, constants)
-        onward = forward * np.exp(-gamma * places)
-        returning = backward * np.exp(-gamma * (self.length_m - places))
-        return np.abs(onward + returning) ** 2, np.abs((onward - returning) / self.impedance(*constants)) ** 2
+        onward = _square(forward) * np.exp(-2 * alpha * places)
+        returning = _square(backward) * np.exp(-2 * alpha * (length - places))
+        both = forward * np.conj(backward)
+        apart = np.angle(both) + beta * (length - 2 * places)
+        mixed = 2 * np.abs(both) * np.exp(-alpha * length) * np.cos(apart)
+        # what cancels may fall below nothing by rounding
+        voltage, current = (np.maximum(onward + returning + sign * mixed, 0.0) for sign in (1, -1))
+        return voltage, current / _square(self.impedance(*constants))
 
 
 @dataclass(frozen=True, eq=False, kw_only=True)
@@ -210,3 +218,13 @@ class RunLink(Link):
     """A run of line, whatever it is made of."""
 
     models: tuple[RunModel, RunModel]
+
+
+def _square(value: Broadcast) -> Broadcast:
+    """Of a complex number's size."""
+    return np.real(value) ** 2 + np.imag(value) ** 2
+
+
+def _within_a_turn(angle: Broadcast) -> Broadcast:
+    """An angle from 0 to a whole turn [rad]."""
+    return angle - 2 * np.pi * np.floor(angle / (2 * np.pi))

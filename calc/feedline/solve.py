@@ -146,21 +146,20 @@ def summed_up(solution: Solution, end: int) -> Solution:
 
 
 def _rank(values: np.ndarray, lowest: bool) -> np.ndarray:
-    """Where along the ways the lowest value stands, or the middle one."""
-    if values.shape[WAYS_AXIS] == 1:
-        return np.zeros((*values.shape[:WAYS_AXIS], 1, values.shape[-1]), dtype=int)
+    """Which of the ways has the lowest value, or the middle one, by frequency."""
+    ways = values.shape[WAYS_AXIS]
+    if ways == 1:
+        return np.zeros(values.shape[-1], dtype=int)
     if lowest:
-        return np.expand_dims(np.argmin(values, axis=WAYS_AXIS), WAYS_AXIS)
-    middle = values.shape[WAYS_AXIS] // 2
-    return np.take(np.argsort(values, axis=WAYS_AXIS, kind="stable"), [middle], axis=WAYS_AXIS)
+        return np.argmin(values, axis=WAYS_AXIS)
+    return np.argsort(values, axis=WAYS_AXIS, kind="stable")[ways // 2]
 
 
 def _chosen(values: np.ndarray, index: np.ndarray) -> np.ndarray:
     """The values of the ways chosen, without their axis."""
     if values.shape[WAYS_AXIS] == 1:
         return values[..., 0, :]
-    shape = (*np.broadcast_shapes(values.shape[:WAYS_AXIS], index.shape[:WAYS_AXIS]), 1, values.shape[-1])
-    return np.take_along_axis(values, np.broadcast_to(index, shape), axis=WAYS_AXIS)[..., 0, :]
+    return values[..., index, np.arange(index.size)]
 
 
 def margins(allowed: Allowed, power_w: float) -> np.ndarray:

@@ -90,6 +90,8 @@ class _Drawn:
             if isinstance(model, CableModel):
                 model = replace(model, ratings=table_of_cable_ratings(ids, ENDS[CAUTIOUS]))
             return model.two_port(self._frequency, LENGTH_TOLERANCE * (2 * random.uniform(DRAWS) - 1))
+        if isinstance(link, RunLink):
+            return link.models[CAUTIOUS].two_port(self._frequency, LENGTH_TOLERANCE * (2 * random.uniform(DRAWS) - 1))
         if index in self._tuned:
             return _NOT_SET
         if isinstance(link, PartLink):

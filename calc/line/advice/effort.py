@@ -7,7 +7,7 @@ import math
 
 import numpy as np
 
-from ...catalogue import catalogue
+from ...catalogue import catalogue, per_edition
 from ...catalogue.defaults import customary_cable_of
 from ...catalogue.schema import Cable
 from ...feedline.cable import CableLink
@@ -71,8 +71,14 @@ def handling(feedline: Feedline, candidate: Candidate) -> tuple[float, ...]:
 
 def unlike(family: str, cable: Cable) -> float:
     """How far a cable's diameter is from that of a family's customary one, as the logarithm of their ratio."""
+    return abs(math.log(_customary_m(family) / cable.outer_diameter_m.value))
+
+
+@per_edition(maxsize=256)
+def _customary_m(family: str) -> float:
+    """Diameter of a family's customary cable [m]."""
     customary = catalogue().cables[customary_cable_of(catalogue().interfaces[family], catalogue())]
-    return abs(math.log(customary.outer_diameter_m.value / cable.outer_diameter_m.value))
+    return customary.outer_diameter_m.value
 
 
 def _cable_db(cable: Cable, length_m: float) -> float:
