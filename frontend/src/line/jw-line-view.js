@@ -93,7 +93,7 @@ export class JwLineView extends element(
     const refused = placed(line.error, request, (field) => this.vocabulary.labelOf(field), names);
     const heading = headingOf(this._open, names);
     const isCurrent = this._answers.current(this._request);
-    const change = line.result?.changes.find(({title}) => title === this._change?.title);
+    const change = this._change && line.result?.changes.find(({title}) => title === this._change?.title);
     const [after, ...known] = this._toldOf(lines, change);
     const outdated = refused
       ? `Out of date, these are the numbers from before the last change. ${refused.message}`
