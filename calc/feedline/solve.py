@@ -132,17 +132,17 @@ def summed_up(solution: Solution, end: int) -> Solution:
     stresses, allowed = [], []
     for stress, limit in zip(solution.stresses, solution.allowed, strict=True):
         shape = np.broadcast_shapes(*(np.shape(one) for one in (*stress[:4], *limit)))
-        by_heat, by_voltage = (_rank(np.broadcast_to(one, shape), cautious) for one in limit)
-        heated = [_chosen(np.broadcast_to(one, shape), by_heat) for one in (*stress[:4], *stress.hottest)]
-        volts = _chosen(np.broadcast_to(stress.voltage_factor, shape), by_voltage)
+        heat_w, voltage_w = (_filled(one, shape) for one in limit)
+        by_heat, by_voltage = _rank(heat_w, cautious), _rank(voltage_w, cautious)
+        heated = [_chosen(_filled(one, shape), by_heat) for one in (*stress[:4], *stress.hottest)]
+        volts = _chosen(_filled(stress.voltage_factor, shape), by_voltage)
         stresses.append(Stress(heated[0], volts, heated[2], heated[3], Wave(*heated[4:])))
-        allowed.append(
-            Allowed(
-                _chosen(np.broadcast_to(limit.heat_w, shape), by_heat),
-                _chosen(np.broadcast_to(limit.voltage_w, shape), by_voltage),
-            )
-        )
+        allowed.append(Allowed(_chosen(heat_w, by_heat), _chosen(voltage_w, by_voltage)))
     return Solution(waves, _chosen(reflection, reflected), solution.models, stresses, allowed)
+
+
+def _filled(values: np.ndarray, shape: tuple[int, ...]) -> np.ndarray:
+    return values if np.shape(values) == shape else np.broadcast_to(values, shape)
 
 
 def _rank(values: np.ndarray, lowest: bool) -> np.ndarray:

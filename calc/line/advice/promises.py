@@ -9,7 +9,8 @@ from ...feedline.cable import CableLink, CableModel, cable_model
 from ...feedline.feedline import Feedline, feedline_of
 from ...feedline.joint import JointLink, JointModel, joint_model
 from ...feedline.link import LinkModel
-from ...feedline.solve import margins, solve_every_way
+from ...feedline.solve import largest_power_w, solve_every_way
+from ...formulas.heat import margin
 from ...formulas.line import decibels
 from ...physics.cable_table import table_of_cable_ratings
 from ...physics.family_ratings import table_ratings
@@ -70,11 +71,12 @@ def _exchanged(
     )
     shape = len(exchanges), load.size
     middle = load.size // 2
-    smallest = np.full(len(exchanges), np.inf)
+    allowed_w = np.full(len(exchanges), np.inf)
     for solution, way in ((cautious, 0), (generous, middle)):
         for allowed in solution.allowed:
-            margin = np.sort(np.broadcast_to(margins(allowed, power_w).min(axis=0), shape), axis=-1)[:, way]
-            smallest = np.minimum(smallest, margin)
+            by_way = np.sort(np.broadcast_to(largest_power_w(allowed), shape), axis=-1)
+            allowed_w = np.minimum(allowed_w, by_way[:, way])
+    smallest = margin(allowed_w, power_w) if power_w > 0 else np.full(len(exchanges), np.inf)
     loss = np.sort(np.broadcast_to(-decibels(generous.waves.power_w[-1]), shape), axis=-1)[:, middle]
     still = np.array([bool(refused - one.replaced.keys()) for one in exchanges])
     return [Promise(*map(float, pair)) for pair in zip(loss, np.where(still, np.nan, smallest), strict=True)]
