@@ -28,8 +28,9 @@ FIELD = "load.touchstone"
 KNOWN_ENDS = {"short": -1.0, "open": 1.0, "matched": 0.0}
 """Their reflection."""
 
-LIKELY_PHASES = 24
-"""Even steps round the circle where an answer is drawn over many frequencies: each errs by half a step, 7.5°."""
+LIKELY_PHASES = 12
+"""Even steps round the circle where an answer is drawn over many frequencies: each errs by half a step, 15°, which is
+a seventh of a decibel at the most."""
 
 
 @dataclass(frozen=True)

@@ -16,14 +16,17 @@ from .results import BandLine, LineSweep
 
 __all__ = ["BandSolutions", "line_bands", "line_sweep", "solve_bands"]
 
-POINTS_PER_BAND = 9
+POINTS_PER_BAND, POINTS_OF_ANY_PHASE = 9, 5
+"""Of a load of unknown phase fewer do: wherever the standing wave lies, it lies there at some phase."""
 HEAT_AND_VOLTAGE = 2
 
 
 class BandSolutions(NamedTuple):
-    """The line solved over all bands, `POINTS_PER_BAND` frequencies [Hz] in each."""
+    """The line solved over all bands, as many frequencies [Hz] in each."""
 
     bands: list[Column]
+    points: int
+    """In each band."""
     frequency: np.ndarray
     solutions: Solutions
     margins_db: np.ndarray
@@ -33,14 +36,15 @@ class BandSolutions(NamedTuple):
 
 
 def solve_bands(feedline: Feedline, bands: list[Column], power_w: float) -> BandSolutions:
-    """Solve the line at `POINTS_PER_BAND` frequencies of each band, from edge to edge."""
+    """Solve the line at a few frequencies of each band, from edge to edge."""
+    points = POINTS_PER_BAND if feedline.load.known else POINTS_OF_ANY_PHASE
     edges = [band.low_hz for band in bands], [band.high_hz for band in bands]
-    frequency = np.linspace(*edges, POINTS_PER_BAND, axis=1).ravel()
+    frequency = np.linspace(*edges, points, axis=1).ravel()
     solutions = solve_both_ends(feedline, frequency)
     shape = (HEAT_AND_VOLTAGE, frequency.size)
     by_end = [[np.broadcast_to(margins(one, power_w), shape) for one in solution.allowed] for solution in solutions]
     refused = np.array([link.refused(frequency, power_w) for link in feedline.links])
-    return BandSolutions(bands, frequency, solutions, np.sort(by_end, axis=0), refused)
+    return BandSolutions(bands, points, frequency, solutions, np.sort(by_end, axis=0), refused)
 
 
 def line_sweep(solved: BandSolutions) -> LineSweep:
@@ -48,7 +52,7 @@ def line_sweep(solved: BandSolutions) -> LineSweep:
     smallest = np.where(solved.refused.any(axis=0), np.nan, solved.margins_db[CAUTIOUS].min(axis=(0, 1)))
     likely, worst = solved.solutions.generous, solved.solutions.cautious
     return LineSweep(
-        band=[band.id for band in solved.bands for _ in range(POINTS_PER_BAND)],
+        band=[band.id for band in solved.bands for _ in range(solved.points)],
         frequency_hz=solved.frequency.tolist(),
         loss_db=numbers(-decibels(likely.waves.power_w[-1])),
         vswr=[vswr(one) for one in likely.reflection],
@@ -67,7 +71,7 @@ def line_bands(feedline: Feedline, solved: BandSolutions) -> list[BandLine]:
     largest = np.min([np.broadcast_to(one, solved.frequency.shape) for one in allowed], axis=0)
     answers = []
     for row, band in enumerate(solved.bands):
-        points = slice(row * POINTS_PER_BAND, (row + 1) * POINTS_PER_BAND)
+        points = slice(row * solved.points, (row + 1) * solved.points)
         refused = np.flatnonzero(solved.refused[:, points].any(axis=1)).tolist()
         low = solved.margins_db[CAUTIOUS][..., points].min(axis=2)
         known = np.isfinite(low).any() and not np.isnan(low).any() and not refused

@@ -25,8 +25,8 @@ from .verdict import verdict
 
 __all__ = ["PHASES", "line"]
 
-PHASES = 181
-"""Even steps round the circle of an unknown phase at the frequency looked at: each errs by half a step, 1°."""
+PHASES = 91
+"""Even steps round the circle of an unknown phase at the frequency looked at: each errs by half a step, 2°."""
 
 
 @np.errstate(divide="ignore", invalid="ignore", over="ignore")  # no number becomes null

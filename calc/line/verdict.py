@@ -1,6 +1,7 @@
 """The sentence about a line: what reaches the antenna, and the part that decides."""
 
 from ..numeric.units import engineering
+from ..physics.margin_words import margin_in_words
 from .parts import Weakest
 from .quantities import loss_db
 from .results import LinePart
@@ -28,11 +29,11 @@ def verdict(
     if margin is None:
         return f"{start} {part.name} is refused. {part.refusal}"
     if margin >= 0:
-        return f"{start} The weakest part is {part.name} with {margin:.1f} dB of room."
+        return f"{start} The weakest part is {part.name} with {margin_in_words(margin)}."
     if margin_high is not None and margin_high >= 0:
         return (
-            f"{start} Undecided: the cautious sources put {part.name} {-margin:.1f} dB over its limit,"
-            f" the generous ones leave {margin_high:.1f} dB."
+            f"{start} Uncertain: the cautious sources put {part.name} {-margin:.1f} dB over its limit,"
+            f" the generous ones leave {margin_high:.1f} dB margin."
         )
     return f"{start} {part.name} is {-margin:.1f} dB over its limit."
 
