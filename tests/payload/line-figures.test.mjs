@@ -6,6 +6,7 @@ import {
   bandFigure,
   bandSlots,
   boundaries,
+  highestDrawn,
   lossFigure,
   lossSteps,
   waveFigure,
@@ -144,6 +145,15 @@ test('every band has a slot of its own and the curve breaks between them', () =>
   assert.equal(curve.customdata[0], '7 MHz');
 });
 
+test('an SWR far above the others leaves the chart, that of the band looked at never', () => {
+  const with160 = (vswr_high) => ({...RESULT, sweep: {...RESULT.sweep, vswr_high}});
+
+  assert.equal(highestDrawn(RESULT), undefined);
+  assert.equal(highestDrawn(with160([2, 2, 8000, null])), 10);
+  assert.equal(highestDrawn(with160([20, 25, 8000, 5])), 30);
+  assert.deepEqual(bandFigure({result: with160([2, 2, 8000, 5]), key: 'vswr', title: ''}).layout.yaxis.range, [1, 10]);
+});
+
 test('the spread is drawn from its lowest to its highest percentile in the band it belongs to', () => {
   /** @type {any} */
   const spread = {bands: [{column: {id: '70cm'}, vswr: [1.1, 1.5, 2], margin_db: [null, null, null]}]};
@@ -211,12 +221,17 @@ test('what is likely stands beside the worst, and an impedance only where it is 
 
 test('a meter says what it reads, and a tuner what it found', () => {
   const meter = part(0, 'SWR meter', {kind: 'part', reads_vswr: [1.4, 1.93]});
-  const sentence = 'The tuner can’t match this.';
-  const tuner = part(1, 'Tuner', {kind: 'tuner', tuner: {reachable: false, parts: [], sentence}});
+  const sentence = 'It can’t match this.';
+  const parts = [
+    {what: 'capacitor', henry: null, farad: 130e-12},
+    {what: 'coil', henry: 2.79e-6, farad: null},
+  ];
+  const tuner = part(1, 'Tuner', {kind: 'tuner', tuner: {reachable: false, parts, sentence}});
   const read = (at) => readElement({...RESULT, parts: [meter, tuner]}, at);
 
   assert.equal(read(0).brief, 'reads SWR 1.4 to 1.93');
-  assert.deepEqual([read(1).brief, read(1).says], ['can’t match this', [sentence]]);
+  assert.equal(read(1).brief, 'can’t match this');
+  assert.deepEqual(read(1).says, ['Tuner: it can’t match this. Set to 130 pF, 2.79 µH, from the transmitter on.']);
 });
 
 test('an element says its smallest margin, what sets it and what it loses in all', () => {

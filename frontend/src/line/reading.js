@@ -1,10 +1,10 @@
 /** Reading a line's answer: what each element does, in numbers and words. */
-import {decibels, digits} from '../shared/text/format.js';
+import {decibels, digits, quantity} from '../shared/text/format.js';
 import {lossWords} from '../shared/text/loss.js';
 import {limitedBy} from './limits.js';
 
 /**
- * @import {LinePart, LineResult, SpreadResult} from './result.js'
+ * @import {LinePart, LineResult, SpreadResult, TunerPart} from './result.js'
  *
  * @typedef {ReturnType<typeof readElement>} ElementReading
  */
@@ -41,13 +41,21 @@ function briefOf(part) {
   return part.reads_vswr ? meterWords(part.reads_vswr) : '';
 }
 
+const lowered = (sentence) => sentence[0].toLowerCase() + sentence.slice(1);
+
+/** @param {TunerPart} part */
+const sizeOf = ({henry, farad}) => (henry === null ? quantity(farad ?? 0, 'F', 3) : quantity(henry, 'H', 3));
+
 /**
- * The same in sentences: the setting of a tuner, the reading of a meter.
+ * The same in sentences: what a tuner does and how it is set, what a meter reads.
  *
  * @param {LinePart} part
  */
 export function saidBy(part) {
-  if (part.tuner) return [part.tuner.sentence];
+  if (part.tuner) {
+    const set = part.tuner.parts.map(sizeOf).join(', ');
+    return [`${part.name}: ${lowered(part.tuner.sentence)}${set ? ` Set to ${set}, from the transmitter on.` : ''}`];
+  }
   return part.reads_vswr ? [`The meter ${meterWords(part.reads_vswr)}, by how good its bridge is.`] : [];
 }
 

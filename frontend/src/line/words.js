@@ -62,7 +62,7 @@ export const lineWords = ({
     network: {label: 'Network', options: {l: 'L (two parts)', t: 'T (high pass)', pi: 'pi (low pass)'}},
     coil_q: {label: 'Q of the coil'},
     capacitor_q: {label: 'Q of the capacitors'},
-    largest_capacitor_f: {label: 'Largest capacitor', ...PICOFARAD},
+    largest_capacitor_f: {label: 'Largest capacitor', ...PICOFARAD, empty: 'as usual'},
     largest_coil_h: {label: 'Largest coil', ...MICROHENRY},
     voltage_limit_v: {label: 'Capacitors stand, peak', empty: 'not checked'},
     current_limit_a: {label: 'Coil stands, rms', empty: 'not checked'},

@@ -161,11 +161,31 @@ export function bandFigure({result, spread, key, title, colours = PAGE_COLOURS})
         range: [0, names.length],
         showgrid: false,
       },
-      yaxis: {...plain.yaxis, ...(margin ? {tickformat: '+d'} : {rangemode: 'normal'})},
+      yaxis: {...plain.yaxis, ...(margin ? {tickformat: '+d'} : swrAxis(result))},
       shapes: [...(margin ? [atTheLimit(colours)] : []), ...(here === -1 ? [] : [chosenBand(here, colours)])],
     },
     config: CONFIG,
   };
+}
+
+/** Far off an antenna's bands its SWR would press all others flat. */
+const HIGHEST_DRAWN = 10;
+
+/**
+ * The highest SWR drawn, above which curves leave the chart; undefined where none does.
+ *
+ * @param {LineResult} result
+ */
+export function highestDrawn(result) {
+  const worst = worstSwr(result);
+  const here = worst.filter((_, at) => result.sweep.band[at] === result.column.id);
+  const most = Math.max(HIGHEST_DRAWN, ...here.map((ratio) => 1.2 * (ratio ?? 0)));
+  return worst.some((ratio) => ratio === null || ratio > most) ? most : undefined;
+}
+
+function swrAxis(result) {
+  const highest = highestDrawn(result);
+  return highest ? {range: [1, highest]} : {rangemode: 'normal'};
 }
 
 const worstSwr = ({sweep}) => sweep.vswr.map((likely, at) => higherOf(likely, sweep.vswr_high[at]));

@@ -79,6 +79,7 @@ class JwLineChanges extends element({
   }
 
   _list(changes) {
+    if (changes.length === 0) return nothing;
     return html`<ol>${changes.map((change) => this._item(change))}</ol>`;
   }
 
@@ -104,9 +105,10 @@ class JwLineChanges extends element({
 
   /** More at the antenna; of what changes nothing there, more margin. */
   _gain({gained_db: gained, gained_low_db: low, gained_high_db: high, margin_gained_db: margin, same}) {
-    if (same) return html`<b>no difference</b> <span>${rangeWords(low, high)}</span>`;
     const first = gained !== null && Math.abs(gained) >= NOTICED_DB;
     const ofMargin = margin === null || Math.abs(margin) < NOTICED_DB ? '' : `${decibels(margin)} dB margin`;
+    if (same)
+      return html`<b>no difference</b> <span>${[rangeWords(low, high), ofMargin].filter(Boolean).join('; ')}</span>`;
     if (!first && ofMargin) return html`<b>${ofMargin}</b>`;
     return html`<b>${gained === null ? '–' : `${decibels(gained)} dB`}</b>
       <span>${[rangeWords(low, high), ofMargin].filter(Boolean).join('; ')}</span>`;

@@ -7,7 +7,7 @@ import {digits, frequency} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 import {boundWords} from '../reading.js';
 import {pairWords} from '../sides.js';
-import {bandFigure, isLong, lossFigure, lossSteps, waveFigure} from './figures.js';
+import {bandFigure, highestDrawn, isLong, lossFigure, lossSteps, waveFigure} from './figures.js';
 
 /**
  * @import {LoadCharts} from '../../shared/charts/jw-chart.js'
@@ -95,9 +95,14 @@ class JwLineCharts extends element({
         <h3>SWR over the bands</h3>
         <jw-chart id="vswr" style="--chart:280px" .figure=${this._vswr} .load=${this.load}
           label=${vswrLabel}></jw-chart>
-        <p class="quiet">At the transmitter: solid what is likely, dotted the worst.</p>
+        <p class="quiet">At the transmitter: solid what is likely, dotted the worst.${this._beyond()}</p>
       </section>
       <div class="spread">${this._spread()}</div>`;
+  }
+
+  _beyond() {
+    const highest = highestDrawn(this.result);
+    return highest ? ` Above ${digits(highest, 2)} it leaves the chart.` : '';
   }
 
   /** Whether a place of the wave may come to more or less. */

@@ -45,7 +45,6 @@ class JwLineVerdict extends element({
 
   render() {
     const {result} = this;
-    const doubt = result.undecided ? ' Sources differ on which side of the limit it lies.' : '';
     const {folded, sentence} = result.transmitter;
     return html`${this.outdated ? html`<p class="outdated">${this.outdated}</p>` : nothing}
       <div class="verdict">
@@ -54,7 +53,7 @@ class JwLineVerdict extends element({
             ? html`<b class="chip none">${this._instead()}</b>`
             : html`<b class="chip" data-step=${stepOf(result.margin_db)}>${decibels(result.margin_db)} dB</b>`
         }
-        <p id="verdict" role="status">${result.verdict}${doubt}</p>
+        <p id="verdict" role="status">${result.verdict}</p>
       </div>
       ${sentence ? html`<p id="transmitter" class=${folded ? 'held' : 'note'}>${sentence}</p>` : nothing}
       ${result.parts.map((part) => this._said(part))}
@@ -114,13 +113,7 @@ class JwLineVerdict extends element({
         : []),
       ...(result.margin_db === null
         ? []
-        : [
-            [
-              'Margin between',
-              `${decibels(result.margin_db)} and ${decibels(result.margin_high_db)} dB`,
-              'by how good the parts are',
-            ],
-          ]),
+        : [['Margin', rangeWords(result.margin_db, result.margin_high_db), 'by how good the parts are']]),
       [
         'Largest safe power',
         largest === null ? 'none' : power(roundedDown(largest, 3)),
@@ -130,5 +123,8 @@ class JwLineVerdict extends element({
     ];
   }
 }
+
+const rangeWords = (low, high) =>
+  decibels(low) === decibels(high) ? `${decibels(low)} dB` : `${decibels(low)} to ${decibels(high)} dB`;
 
 customElements.define('jw-line-verdict', JwLineVerdict);

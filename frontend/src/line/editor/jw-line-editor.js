@@ -32,7 +32,6 @@ class JwLineEditor extends element({
       :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; min-width: 0; }
       .list { padding: 12px 8px; }
       .list h2 { padding-left: 6px; }
-      @media print { .noprint { display: none; } }
     `,
   ];
 
@@ -53,7 +52,7 @@ class JwLineEditor extends element({
         <jw-line-list .elements=${request.elements} .names=${this.names} .answered=${this.answered}
           .result=${this.result} .refused=${refusedIn('elements')}></jw-line-list>
       </section>
-      <section class="panel noprint">
+      <section class="panel">
         <h2>The antenna</h2>
         <jw-line-load .load=${request.load} .frequency=${this.result?.frequency_hz}
           .refused=${refusedIn('load')}></jw-line-load>

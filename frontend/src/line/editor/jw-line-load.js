@@ -14,11 +14,11 @@ import {pointsOf, rowsOf} from './rows.js';
 
 const WAYS = [
   ['vswr', 'its SWR'],
-  ['resonant', 'its resonance and bandwidth'],
+  ['resonant', 'its resonance'],
   ['impedance', 'one impedance'],
   ['table', 'impedances in a table'],
   ['measured', 'a measured file'],
-  ['dummy', 'it is a dummy load'],
+  ['dummy', 'being a dummy load'],
 ];
 const FIELDS = {
   vswr: ['load_vswr.vswr', 'load_vswr.angle_deg'],
@@ -71,6 +71,8 @@ class JwLineLoad extends element(
       }
       .own { padding-bottom: 18px; }
       .wide { grid-column: 1 / -1; }
+      .onpaper { display: none; }
+      @media print { .fields { display: none; } .onpaper { display: block; font-size: 8pt; } }
     `,
   ];
 
@@ -83,9 +85,10 @@ class JwLineLoad extends element(
   render() {
     const shown = (name) => (this._way === this.load.kind ? this.vocabulary.valueOf(this.load, name) : '');
     const error = (name) => (this.refused?.field === name.split('.')[1] ? this.refused?.message : '');
-    return html`<div class="fields" @jw-change=${this._changed}>
+    return html`<p class="onpaper">${this._inWords()}</p>
+    <div class="fields" @jw-change=${this._changed}>
       <div class="own">
-        <label for="way">The antenna is known by</label>
+        <label for="way">Known by</label>
         <select id="way" @change=${this._rechosen}>
           ${WAYS.map(([id, words]) => html`<option value=${id} .selected=${id === this._way}>${words}</option>`)}
         </select>
@@ -95,6 +98,15 @@ class JwLineLoad extends element(
       ${this._way in SAID ? html`<p class="quiet wide">${SAID[this._way]}</p>` : nothing}
       ${this.refused?.field === '' ? html`<p class="error wide" role="alert">${this.refused.message}</p>` : nothing}
     </div>`;
+  }
+
+  /** For paper: figures as they are given, a table or a file by its way alone. */
+  _inWords() {
+    const {kind} = this.load;
+    const figures = FIELDS[kind].filter((name) => !name.endsWith('.touchstone'));
+    const inWords = (name) =>
+      `${this.vocabulary.labelOf(name)}: ${this.vocabulary.spoken(name, this.vocabulary.valueOf(this.load, name))}`;
+    return [`Known by ${WAYS.find(([id]) => id === kind)?.[1]}`, ...figures.map(inWords)].join(' · ');
   }
 
   _table() {
