@@ -151,7 +151,10 @@ test('an SWR far above the others leaves the chart, that of the band looked at n
   assert.equal(highestDrawn(RESULT), undefined);
   assert.equal(highestDrawn(with160([2, 2, 8000, null])), 10);
   assert.equal(highestDrawn(with160([20, 25, 8000, 5])), 30);
-  assert.deepEqual(bandFigure({result: with160([2, 2, 8000, 5]), key: 'vswr', title: ''}).layout.yaxis.range, [1, 10]);
+  assert.deepEqual(
+    bandFigure({result: with160([2, 2, 8000, 5]), key: 'vswr', title: ''}).layout.yaxis.range,
+    [0.9, 10],
+  );
 });
 
 test('the spread is drawn from its lowest to its highest percentile in the band it belongs to', () => {
@@ -195,6 +198,8 @@ test('a long line is drawn between the largest and the least of each half wave',
     [undefined, 'tonexty', undefined, undefined],
   );
   assert.equal(waveFigure(RESULT).data.length, 2);
+  const none = {...RESULT.standing_wave, distance_m: [], voltage_v: [], current_a: []};
+  assert.deepEqual(waveFigure({...RESULT, standing_wave: none}).layout.yaxis2.range, [0, 1]);
 });
 
 test('the load itself loses nothing of the line', () => {

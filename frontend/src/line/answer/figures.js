@@ -170,6 +170,8 @@ export function bandFigure({result, spread, key, title, colours = PAGE_COLOURS})
 
 /** Far off an antenna's bands its SWR would press all others flat. */
 const HIGHEST_DRAWN = 10;
+/** So that a curve at SWR 1 is not hidden by the axis. */
+const BELOW_A_MATCH = 0.9;
 
 /**
  * The highest SWR drawn, above which curves leave the chart; undefined where none does.
@@ -185,7 +187,7 @@ export function highestDrawn(result) {
 
 function swrAxis(result) {
   const highest = highestDrawn(result);
-  return highest ? {range: [1, highest]} : {rangemode: 'normal'};
+  return highest ? {range: [BELOW_A_MATCH, highest]} : {rangemode: 'normal'};
 }
 
 const worstSwr = ({sweep}) => sweep.vswr.map((likely, at) => higherOf(likely, sweep.vswr_high[at]));
@@ -211,6 +213,9 @@ export function boundaries(result) {
   const end = result.standing_wave.distance_m.at(-1) ?? 0;
   return [...new Set([...result.parts.map(({distance_m}) => distance_m), end])];
 }
+
+/** Of the axis, so that on a matched line the current does not lie on the voltage. */
+const CURRENT_BELOW = 1.4;
 
 /** From here on a standing wave has too many crests to be drawn one by one. */
 const MANY_HALF_WAVES = 10;
@@ -262,7 +267,7 @@ export function waveFigure(result, colours = PAGE_COLOURS) {
         ...plain.yaxis,
         overlaying: 'y',
         side: 'right',
-        rangemode: 'tozero',
+        range: [0, CURRENT_BELOW * Math.max(0, ...current_a) || 1],
         showgrid: false,
         tickmode: 'auto',
         title: {text: 'peak current, A (dashed)', font: {color: colours.ink}},

@@ -58,7 +58,7 @@ class JwLineDerivation extends element({
     if (!this.steps) return html`<p class="quiet" role="status">Calculating…</p>`;
     if (this.steps.length === 0) {
       return html`<p class="quiet">
-        It has no formulas of its own: its figures are those given or measured.
+        Nothing more is derived for it: its figures are those given, measured, or solved with the whole line.
       </p>`;
     }
     return html`<jw-steps .steps=${this.steps} .catalogue=${this.catalogue}></jw-steps>`;
@@ -89,7 +89,7 @@ class JwLineDerivation extends element({
       <thead>
         <tr>
           <th scope="col">Set to</th><th scope="col" class="number">Value</th>
-          <th scope="col" class="number">Peak voltage</th><th scope="col" class="number">Current</th>
+          <th scope="col" class="number">Peak</th><th scope="col" class="number">Current</th>
           <th scope="col" class="number">Heat</th>
         </tr>
       </thead>
@@ -138,7 +138,8 @@ class JwLineDerivation extends element({
         'Loss as the waves stand',
         part.loss_db === null ? undefined : `${lossWords(part.loss_db)}, ${quantity(part.lost_w ?? 0, 'W', 3)}`,
       ],
-      ['Loss between matched ends', lossWords(part.matched_loss_db)],
+      // a tuner is set for what it sees, and between matched ends its setting is out of place
+      ['Loss between matched ends', part.tuner ? undefined : lossWords(part.matched_loss_db)],
       [
         'Margin between',
         part.margin_db === null ? undefined : `${decibels(part.margin_db)} and ${decibels(part.margin_high_db)} dB`,
