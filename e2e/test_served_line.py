@@ -607,6 +607,7 @@ def test_angle_left_empty_is_unknown(visit: Visit) -> None:
     result = answer()
     assert not result["phase_known"]
     expect(page.locator("jw-line-verdict .facts")).to_contain_text("phase unknown")
+    expect(page.locator("jw-line-verdict .quiet")).to_contain_text("the middle of all phases")
     row = page.locator("jw-line-verdict tr[data-side=delivered] td")
     expect(row.nth(0)).to_have_text(f"{result['delivered_w']:.3g} W")
     expect(row.nth(1)).to_have_text(f"{result['delivered_low_w']:.3g} W")
@@ -616,6 +617,7 @@ def test_angle_left_empty_is_unknown(visit: Visit) -> None:
 
     known = answer(load={"kind": "vswr", "vswr": 2, "angle_deg": 0})
     assert_shows(page, known)
+    expect(page.locator("jw-line-verdict .quiet")).to_contain_text("the figures of good parts")
     expect(page.locator("jw-line-verdict tr[data-side=impedance]")).to_be_visible()
     expect(angle).to_have_value("0")
 

@@ -9,6 +9,12 @@ import {LIKELY, WORST, impedanceWords, sides} from '../sides.js';
 
 /** @import {LineResult} from '../result.js' */
 
+/** What makes the worst. */
+const BY_PARTS = 'Likely by the figures of good parts, at worst by the cautious ones.';
+const BY_PHASE =
+  'The phase of the antenna’s SWR is unknown: likely is the middle of all phases, at worst is the worst of them, as ' +
+  'the line’s length may put the standing wave.';
+
 /** What reaches the antenna, in a sentence and a few numbers. */
 class JwLineVerdict extends element({
   result: value(/** @type {LineResult} */ (of)),
@@ -24,6 +30,7 @@ class JwLineVerdict extends element({
         padding: 10px 12px; border-radius: var(--round); font-size: 1.4rem; line-height: 1; white-space: nowrap;
       }
       b.none { background: var(--refused); color: var(--refused-ink); font-size: 1rem; }
+      .sides + .quiet { margin-top: 4px; }
       .note { margin-top: 8px; color: var(--soft); font-size: 0.9rem; }
       .held { margin-top: 8px; padding-left: 10px; border-left: 4px solid var(--alarm); }
       .sides { width: auto; min-width: min(100%, 420px); margin-top: 12px; font-size: 0.95rem; }
@@ -59,6 +66,7 @@ class JwLineVerdict extends element({
       ${result.parts.map((part) => this._said(part))}
       ${result.notes.map((note) => html`<p class="note">${note}</p>`)}
       ${this._sides()}
+      <p class="quiet">${this.result.phase_known ? BY_PARTS : BY_PHASE}</p>
       <dl class="facts">
         ${this._facts().map(
           ([term, words, more]) =>
