@@ -3,6 +3,7 @@
 import numpy as np
 
 from ..errors import InputError
+from ..feedline.elements import DummyLoad
 from ..feedline.feedline import feedline_of
 from ..feedline.load import load_notes
 from ..feedline.solve import Solutions, solve_every_way, summed_up
@@ -24,6 +25,9 @@ from .transmission import transmitter_state
 from .verdict import verdict
 
 __all__ = ["PHASES", "line"]
+
+END_NAMES: dict[type, str] = {DummyLoad: "dummy load"}
+"""What a line ends in that is no antenna."""
 
 PHASES = 91
 """Even steps round the circle of an unknown phase at the frequency looked at: each errs by half a step, 2°."""
@@ -74,7 +78,14 @@ def line(request: LineRequest) -> LineResult:
         weakest=weakest.part,
         largest_power_w=None if set_by is None else largest[set_by],
         largest_power_set_by=set_by,
-        verdict=verdict(feedline.column.name, power_w, (least, expected), parts, weakest),
+        verdict=verdict(
+            feedline.column.name,
+            power_w,
+            (least, expected),
+            END_NAMES.get(type(request.load), "antenna"),
+            parts,
+            weakest,
+        ),
         notes=load_notes(request.load),
         parts=parts,
         standing_wave=standing_wave(feedline, every_way[CAUTIOUS].waves, power_w),

@@ -4,6 +4,7 @@ import numpy as np
 
 from ..feedline.feedline import Feedline
 from ..feedline.solve import Solutions
+from ..feedline.tuner import TunerLink
 from ..numeric.json_numbers import number
 from ..numeric.units import engineering
 from .quantities import vswr
@@ -49,10 +50,9 @@ def _sentence(feedline: Feedline, worst: float, expected_w: float, low_w: float,
     if low_w < FOLDED_BELOW * power_w:
         least, most = (engineering(float(f"{one:.{WORTH_DIGITS}g}"), "W") for one in (low_w, expected_w))
         to = f"to {least}" if least == most else f"to between {least} and {most}"
-        return (
-            f"At {looks_at} the transmitter folds back {to} of {set_to};"
-            " an antenna tuner beside it would let it send all."
-        )
+        tuned = any(isinstance(link, TunerLink) for link in feedline.links)
+        help_is = "the tuner can't match it" if tuned else "an antenna tuner beside it would let it send all"
+        return f"At {looks_at} the transmitter folds back {to} of {set_to}; {help_is}."
     if seen is None or seen > FEW_HOLD_BEYOND:
         return f"At {looks_at} few transmitters still send {set_to}; this one is said to."
     return ""

@@ -13,16 +13,16 @@ WORTH_SAYING = 0.97
 
 
 def verdict(
-    column: str, power_w: float, delivered: tuple[float, float], parts: list[LinePart], weakest: Weakest
+    column: str, power_w: float, delivered: tuple[float, float], into: str, parts: list[LinePart], weakest: Weakest
 ) -> str:
-    """The sentence, by the name of the column and the shares of the power that reach the antenna at the worst and as
-    expected [1]."""
+    """The sentence, by the name of the column and the shares of the power that reach what the line ends in at the worst
+    and as expected [1]."""
     worst, expected = delivered
     if power_w == 0:
         start = f"On {column} the line loses {loss_db(expected) or 0:.2f} dB."
     else:
         reached, least, sent = (engineering(share * power_w, "W") for share in (expected, worst, 1.0))
-        start = f"On {column} {reached} of {sent} reach the antenna{_at_worst(worst, expected, least)}."
+        start = f"On {column} {reached} of {sent} reach the {into}{_at_worst(worst, expected, least)}."
     if weakest.part is None:
         return start
     part, margin, margin_high = parts[weakest.part], weakest.margin_db, weakest.margin_high_db
