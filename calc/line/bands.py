@@ -16,7 +16,7 @@ from .results import BandLine, LineSweep
 
 __all__ = ["BandSolutions", "line_bands", "line_sweep", "solve_bands"]
 
-POINTS_PER_BAND, POINTS_OF_ANY_PHASE = 9, 5
+POINTS_PER_BAND, POINTS_OF_ANY_PHASE = 9, 3
 """Of a load of unknown phase fewer do: wherever the standing wave lies, it lies there at some phase."""
 HEAT_AND_VOLTAGE = 2
 

@@ -23,7 +23,7 @@ __all__ = ["FEW_WAYS", "LIKELY_WAYS", "Promise", "promises"]
 
 AS_IT_IS = Candidate("joint", (), {})
 
-FEW_WAYS, LIKELY_WAYS = 4, 24
+FEW_WAYS, LIKELY_WAYS = 4, 12
 """Steps round the circle of an unknown phase: to look at all changes, and for those that are listed."""
 
 
