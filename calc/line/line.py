@@ -5,6 +5,7 @@ import numpy as np
 from ..errors import InputError
 from ..feedline.feedline import feedline_of
 from ..feedline.load import load_notes
+from ..feedline.part import part_notes
 from ..feedline.solve import solve_both_ends
 from ..numeric.json_numbers import number
 from ..numeric.units import engineering
@@ -64,7 +65,7 @@ def line(request: LineRequest) -> LineResult:
         largest_power_w=None if set_by is None else largest[set_by],
         largest_power_set_by=set_by,
         verdict=verdict(feedline.column.name, power_w, expected, parts, weakest),
-        notes=load_notes(request.load),
+        notes=[*part_notes(feedline.links), *load_notes(request.load)],
         parts=parts,
         standing_wave=standing_wave(feedline, solutions.cautious, power_w),
         sweep=line_sweep(feedline, over_bands),

@@ -4,9 +4,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..errors import InputError
+from ..feedline.elements import KnownEnd, Load
 from ..feedline.feedline import Feedline, feedline_at
 from ..feedline.joint import JointLink
-from ..feedline.part import MeasuredLink
+from ..feedline.load import load_notes
+from ..feedline.part import MeasuredLink, part_notes
 from ..numeric.units import engineering
 from ..physics.cautions import CAUTIONS
 from ..physics.columns import spot_column
@@ -79,7 +81,7 @@ def judge_sweep(request: SweepRequest) -> SweepResult:
         low_hz=float(used.frequencies_hz[0]),
         high_hz=float(used.frequencies_hz[-1]),
         reference_ohm=measured.reference_ohm,
-        notes=[*measured.notes, *notes],
+        notes=[*measured.notes, *notes, *_notes_of_other_files(feedline, request.load, earlier)],
         verdict=verdict,
         advice=advice,
         line=line,
@@ -91,6 +93,11 @@ def judge_sweep(request: SweepRequest) -> SweepResult:
 
 def _middle_hz(measured: Measured) -> float:
     return float(measured.frequencies_hz[0] + measured.frequencies_hz[-1]) / 2
+
+
+def _notes_of_other_files(feedline: Feedline, load: Load | KnownEnd, earlier: Measured | None) -> list[str]:
+    of_earlier = [] if earlier is None else [f"The earlier sweep: {note}" for note in earlier.notes]
+    return [*of_earlier, *part_notes(feedline.links), *load_notes(load)]
 
 
 def _earlier(text: str, ports: int) -> Measured:
