@@ -96,14 +96,38 @@ def test_dropped_file_is_judged_on_ones_own_line(visit: Visit) -> None:
 
 
 def test_bad_file_names_its_line(visit: Visit) -> None:
-    """A broken file is refused at its field with the line, and the answer before is marked as out of date."""
+    """A broken file is refused at its field with the line, and no verdict on another file is left beside its name."""
     page = opened(visit, forgiven=REFUSED)
 
     page.locator("jw-sweep-file input").first.set_input_files(file("bad.s1p", b"# MHz S RI R 50\n1 0 0\n2 zero 0\n"))
 
-    expect(page.locator("jw-sweep-file[name=touchstone] [role=alert]")).to_contain_text("on line 3")
-    expect(page.locator("jw-sweep-verdict [role=alert]")).to_contain_text("Out of date")
+    expect(page.locator("jw-sweep-file[name=touchstone] [role=alert]")).to_contain_text("bad.s1p can’t be read: line 3")
+    expect(page.locator("#refused")).to_contain_text("No verdict on bad.s1p")
+    expect(page.locator("#verdict")).to_have_count(0)
     expect(page.locator("#keep")).to_be_disabled()
+
+
+def test_few_points_are_refused_in_plain_words(visit: Visit) -> None:
+    """A sweep of three points is told how many it has and how many it takes."""
+    page = opened(visit, forgiven=REFUSED)
+    rows = b"# MHz S RI R 50\n" + b"".join(b"%d 0.1 0\n" % megahertz for megahertz in (1, 2, 3))
+
+    page.locator("jw-sweep-file input").first.set_input_files(file("few.s1p", rows))
+
+    expect(page.locator("#refused")).to_contain_text("found 3 points, needed a sweep of at least 16 points")
+
+
+def test_ones_own_line_without_a_file_has_no_verdict(visit: Visit) -> None:
+    """One's own line, chosen before a file is given, asks for the file and shows nothing of the example."""
+    page = opened(visit)
+
+    page.locator("#of").select_option("own-0")
+
+    expect(page.locator(".prompt")).to_contain_text("Give the sweep of Field day")
+    expect(page.locator("#verdict")).to_have_count(0)
+    expect(page.locator("#keep")).to_be_disabled()
+    page.locator("jw-sweep-file input").first.set_input_files(file("mine.s1p", SWEEP))
+    expect(page.locator("jw-sweep-verdict")).to_contain_text("Field day, mine.s1p")
 
 
 def test_huge_file_is_not_read(visit: Visit, tmp_path: Path) -> None:

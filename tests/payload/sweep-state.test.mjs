@@ -7,7 +7,7 @@ import {EXAMPLES} from '../../frontend/src/sweep/example-sweeps.js';
 import {distanceFigure, historyFigure, impedanceOf, lineSmith} from '../../frontend/src/sweep/figures.js';
 import {added, checkedEntries, contentOf, entryOf, fromFile, historyOf} from '../../frontend/src/sweep/history.js';
 import {choices, isExample, lineOf, ownId} from '../../frontend/src/sweep/lines.js';
-import {jointWords, leastWords, sizeWords} from '../../frontend/src/sweep/reading.js';
+import {jointWords, leastWords, refusalWords, sizeWords} from '../../frontend/src/sweep/reading.js';
 import {MOST_BYTES, sweepRequest, tooLarge} from '../../frontend/src/sweep/request.js';
 
 const STATE = {of: 'line', end: 'short', length_tolerance: 0.02, window_shape: null};
@@ -57,6 +57,17 @@ test('the antenna of the line may stand at its end, and an earlier sweep beside'
 test('a file is refused by its size, before it is read', () => {
   assert.equal(tooLarge({name: 'a.s1p', size: MOST_BYTES}), '');
   assert.equal(tooLarge({name: 'a.s1p', size: 100e6}), 'a.s1p has 100 MB; allowed: a Touchstone file of at most 8 MB.');
+});
+
+test('a file that can’t be used is spoken of by its own name, with the line or what was found', () => {
+  const said = (value, allowed, field = 'touchstone') => refusalWords({field, message: 'All.', value, allowed}, 'a.s1p');
+
+  assert.equal(
+    said('"2 zero 0"', 'on line 3, numbers such as 14.2'),
+    'a.s1p can’t be read: line 3 is "2 zero 0". What can stand there: numbers such as 14.2.',
+  );
+  assert.equal(said('"3 points"', 'a sweep of 16'), 'a.s1p can’t be used: found 3 points, needed a sweep of 16.');
+  assert.equal(said('7', 'less', 'length_tolerance'), 'All.');
 });
 
 test('examples and the lines of the Line view can be chosen; an unknown one is the first example', () => {

@@ -8,6 +8,7 @@ import {formStyles} from '../shared/styles/forms.js';
 import {Speaking} from '../shared/vocabulary/speaking.js';
 import './jw-sweep-file.js';
 import {choices, isExample} from './lines.js';
+import {refusalWords} from './reading.js';
 
 /**
  * @import {Refused} from '../shared/answers.js'
@@ -53,7 +54,7 @@ class JwSweepForm extends element(
     const ofLine = this._refusalOf('elements') ?? this._refusalOf('load');
     return html`<h2>The sweep</h2>
       <jw-sweep-file name="touchstone" label="Sweep from your analyser" held=${file?.name ?? ''}
-        error=${this._refusalOf('touchstone')?.message ?? ''}></jw-sweep-file>
+        error=${this._fileProblem('touchstone', file)}></jw-sweep-file>
       <div class="of">
         <label for="of">Line it was taken on</label>
         <select id="of" @change=${(event) => send(this, 'jw-sweep-change', {changes: {of: event.target.value}})}>
@@ -72,7 +73,7 @@ class JwSweepForm extends element(
       <details ?open=${Boolean(earlier) || refusedField(this.refusal) === 'earlier'}>
         <summary>Earlier sweep and window <small>${earlier?.name ?? 'none'}</small></summary>
         <jw-sweep-file name="earlier" label="An earlier sweep to compare with" held=${earlier?.name ?? ''}
-          error=${this._refusalOf('earlier')?.message ?? ''}></jw-sweep-file>
+          error=${this._fileProblem('earlier', earlier)}></jw-sweep-file>
         ${earlier ? html`<button @click=${() => send(this, 'jw-sweep-forget')}>No earlier sweep</button>` : nothing}
         <div class="fields" @jw-change=${this._changed}>${this._field('window_shape')}</div>
       </details>`;
@@ -81,6 +82,12 @@ class JwSweepForm extends element(
   /** The refusal that names this field. */
   _refusalOf(name) {
     return refusedField(this.refusal) === name ? this.refusal : undefined;
+  }
+
+  /** Why a file can't be used; empty where it can. */
+  _fileProblem(name, file) {
+    const refusal = this._refusalOf(name);
+    return refusal && file ? refusalWords(refusal, file.name) : '';
   }
 
   _field(name) {

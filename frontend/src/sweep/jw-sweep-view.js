@@ -18,6 +18,7 @@ import './jw-sweep-part.js';
 import './jw-sweep-verdict.js';
 import {KEPT_SWEEPS} from './kept.js';
 import {isExample, lineOf, ownId} from './lines.js';
+import {refusalWords} from './reading.js';
 import {sweepRequest} from './request.js';
 
 /**
@@ -78,7 +79,8 @@ export class JwSweepView extends element(
   }
 
   render() {
-    const {error, result} = this._sweep;
+    const {error} = this._sweep;
+    const result = this._result;
     const isKeepable = Boolean(result) && !error && this._sweep.answered === this._request;
     return html`${this._progress(this._sweep)}
       <main @jw-sweep-change=${({detail}) => this._change(detail.changes)}
@@ -102,11 +104,15 @@ export class JwSweepView extends element(
 
   _answer(result, error) {
     if (!this._atHand) {
-      return html`<section class="panel prompt"><h2>Drop the sweep of ${this._line.name} on the left field</h2>
+      return html`<section class="panel prompt"><h2>Give the sweep of ${this._line.name}</h2>
         <p>A one-port file of the whole line, or a two-port file of what the line consists of.</p></section>`;
     }
-    if (!result) return html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`;
-    const outdated = error ? `Out of date, this is the answer to the sweep before. ${error.message}` : '';
+    if (!result && error) {
+      return html`<section class="panel prompt" id="refused"><h2>No verdict on ${this._atHand.name}</h2>
+        <p>${refusalWords(error, this._atHand.name)}</p></section>`;
+    }
+    if (!result) return html`<p class="waiting quiet">Calculating…</p>`;
+    const outdated = error ? `Out of date: this is the answer before the last change. ${error.message}` : '';
     return html`<jw-sweep-verdict .result=${result} of="${this._line.name}, ${this._atHand.name}"
         outdated=${outdated}></jw-sweep-verdict>
       ${result.line ? html`<jw-sweep-line .check=${result.line} .load=${this.loadCharts}></jw-sweep-line>` : nothing}
@@ -126,8 +132,17 @@ export class JwSweepView extends element(
     return this._file ?? this._line.file;
   }
 
-  /** The request of the form as it stands, the same object until something in it changes. */
+  /** The last answer, as long as it is about the line and the file at hand. */
+  get _result() {
+    const {answered, result} = this._sweep;
+    const isOfThese =
+      this._atHand && answered?.touchstone === this._atHand.text && answered.elements === this._line.request.elements;
+    return isOfThese ? result : undefined;
+  }
+
+  /** The request of the form as it stands, the same object until something in it changes; none without a file. */
   get _request() {
+    if (!this._atHand) return undefined;
     const parts = [this._state, this._document, this._atHand, this._earlier];
     const before = this._parts;
     if (!before || parts.some((part, at) => part !== before[at])) {
@@ -138,7 +153,7 @@ export class JwSweepView extends element(
   }
 
   _ask() {
-    if (!this._atHand || this._request === this._asked) return;
+    if (this._request === undefined || this._request === this._asked) return;
     this._asked = this._request;
     this._sweep.askNext(this._request);
     if (['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
@@ -146,10 +161,16 @@ export class JwSweepView extends element(
 
   _change(changes) {
     // a file belongs to the line it was dropped on, an example has its own
-    if ('of' in changes) Object.assign(this, {_file: undefined, _earlier: undefined});
+    if ('of' in changes) this._forget();
     const end = isExample(changes.of) ? {end: this._first.end} : {};
     this._state = {...this._state, ...changes, ...end};
     this._address();
+  }
+
+  /** Without the files of the line before, and what was asked about them. */
+  _forget() {
+    Object.assign(this, {_file: undefined, _earlier: undefined, _asked: undefined});
+    this._sweep.forget();
   }
 
   _take({name, file}) {
@@ -170,7 +191,7 @@ export class JwSweepView extends element(
   }
 
   _keep(date) {
-    const entry = entryOf({date, line: this._line.name, file: this._atHand, result: this._sweep.result});
+    const entry = entryOf({date, line: this._line.name, file: this._atHand, result: this._result});
     this._remember(added(this._entries, entry));
   }
 

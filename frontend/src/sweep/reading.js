@@ -9,6 +9,19 @@ export const FINDINGS = {
   'no fit': {mark: '≠', words: 'Another line'},
 };
 
+/**
+ * Why a file can't be used, for someone who has never seen the inside of one.
+ *
+ * @param {import('../shared/answers.js').Refused} refusal
+ * @param {string} name - of the file
+ */
+export function refusalWords({field, message, value, allowed}, name) {
+  if (field !== 'touchstone' && field !== 'earlier') return message;
+  const [, line, needed] = /^on line (\d+), (.*)$/s.exec(allowed) ?? [];
+  if (line) return `${name} can’t be read: line ${line} is ${value}. What can stand there: ${needed}.`;
+  return `${name} can’t be used: found ${String(value).replaceAll('"', '')}, needed ${allowed}.`;
+}
+
 export const partFinding = (part) => (part.passed ? {mark: '✓', words: 'Passed'} : {mark: '!', words: 'Failed'});
 
 export const sizeWords = ({name, unit, value, low, high}) =>
