@@ -17,6 +17,7 @@ __all__ = [
     "ImpedanceTable",
     "Joint",
     "KnownEnd",
+    "Length",
     "Load",
     "MeasuredLoad",
     "MeasuredPart",

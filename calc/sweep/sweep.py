@@ -10,7 +10,7 @@ from ..feedline.joint import JointLink
 from ..feedline.load import load_notes
 from ..feedline.part import MeasuredLink, part_notes
 from ..numeric.units import engineering
-from ..physics.cautions import CAUTIONS
+from ..physics.cautions import CAUTIONS, SWEEP_CAUTIONS
 from ..physics.columns import spot_column
 from ..physics.ratings import assumption
 from ..waves.measured import Measured
@@ -24,7 +24,7 @@ from .requests import SweepRequest
 from .results import SweepResult
 from .verdict import line_advice, line_verdict, part_verdict
 
-__all__ = ["SWEEP_CAUTIONS", "judge_sweep"]
+__all__ = ["judge_sweep"]
 
 LOWEST_HZ, HIGHEST_HZ = 1e5, 5e10  # of every frequency the core allows
 FEWEST_POINTS, MOST_POINTS = 16, 10_001
@@ -33,13 +33,6 @@ MOST_JOINTS, MOST_LINKS = 12, 16
 
 ACTIVE = 1.05
 """Reflection from which on the file is said to give out more power than went in; noise alone passes 1."""
-
-SWEEP_CAUTIONS = [
-    "Before you connect an analyser: transmitter off and unplugged from the line, so that nobody can key it.",
-    "Never transmit into an analyser: its input stands a few milliwatts.",
-    "A line to an antenna outdoors holds static charge: short and discharge it before the analyser touches it.",
-    "Never measure when thunderstorms are near; the line may carry lightning into your hands.",
-]
 
 
 @np.errstate(divide="ignore", invalid="ignore", over="ignore", under="ignore")  # no number becomes null
