@@ -81,7 +81,7 @@ def test_what_limits_a_span_is_told(analyser, limited_by, words):
 
 
 def test_a_long_line_is_not_swept_so_high_that_nothing_returns():
-    """At the upper edge the line takes at most 20 dB there and back, and at 432 MHz what was measured on such a cable."""
+    """At the upper edge the line takes at most 20 dB there and back, at 432 MHz what was measured on such a cable."""
     elements = [{"kind": "cable", "cable": "rg_213", "length_m": 40}]
 
     span = ask("span", elements=elements, highest_hz=1e10, most_points=10_001, ambient_temperature_c=20.0)
