@@ -11,20 +11,25 @@ import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
 import {added, entryOf} from './history.js';
+import {FIRST_HUNT, isAnswered} from './hunt.js';
+import './jw-sweep-change.js';
+import './jw-sweep-echoes.js';
 import './jw-sweep-form.js';
 import './jw-sweep-history.js';
+import './jw-sweep-hunt.js';
 import './jw-sweep-line.js';
 import './jw-sweep-part.js';
 import './jw-sweep-verdict.js';
 import {KEPT_SWEEPS} from './kept.js';
 import {isExample, lineOf, ownId} from './lines.js';
 import {refusalWords} from './reading.js';
-import {sweepRequest} from './request.js';
+import {spanRequest, sweepRequest} from './request.js';
 
 /**
  * @import {LoadCharts} from '../shared/charts/jw-chart.js'
  * @import {LineDocument} from '../shared/lines/document.js'
  * @import {KeptSweep} from './history.js'
+ * @import {Hunt} from './hunt.js'
  * @import {SweepState, SweepFile} from './request.js'
  */
 
@@ -42,6 +47,7 @@ export class JwSweepView extends element(
     _file: state(/** @type {SweepFile | undefined} */ (of)),
     _earlier: state(/** @type {SweepFile | undefined} */ (of)),
     _entries: state(/** @type {KeptSweep[]} */ (of)),
+    _hunt: state(/** @type {Hunt} */ (of)),
   },
   View,
 ) {
@@ -52,8 +58,18 @@ export class JwSweepView extends element(
     pageStyles,
     panelStyles,
     css`
+      details.panel { padding-top: 2px; padding-bottom: 2px; }
       summary { cursor: pointer; min-height: var(--target); align-content: center; font-weight: 600; }
       .prompt { display: grid; place-content: center; min-height: 30vh; }
+      .headline { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
+      @media (min-width: 1180px) {
+        main { grid-template-rows: auto auto 1fr; }
+        .bar { grid-row: 1; }
+        jw-sweep-form, jw-sweep-hunt { grid-column: 1; grid-row: 2 / span 2; }
+        .headline { grid-column: 2; grid-row: 2; }
+        .answer { grid-column: 2; grid-row: 3; }
+        .headline:not(:has(*)) { display: none; }
+      }
     `,
   ];
 
@@ -61,7 +77,9 @@ export class JwSweepView extends element(
     super();
     this._document = FIRST_DOCUMENT;
     this._entries = [];
+    this._hunt = FIRST_HUNT;
     this._sweep = this._enquiry('sweep');
+    this._span = this._enquiry('span');
     this._catalogue = this._enquiry('catalogue');
   }
 
@@ -81,28 +99,53 @@ export class JwSweepView extends element(
   render() {
     const {error} = this._sweep;
     const result = this._result;
+    const cautions = (result ?? (this._isHunt ? this._span.result : undefined))?.cautions;
+    const isShown = !this._isHunt || isAnswered(this._hunt.at);
+    const headline = isShown ? html`<div class="headline">${this._headline(result, error)}</div>` : nothing;
     const isKeepable = Boolean(result) && !error && this._sweep.answered === this._request;
     return html`${this._progress(this._sweep)}
       <main @jw-sweep-change=${({detail}) => this._change(detail.changes)}
         @jw-sweep-file=${({detail}) => this._take(detail)} @jw-sweep-forget=${() => (this._earlier = undefined)}
+        @jw-sweep-hunt=${({detail}) => this._walk(detail.hunt)}
         @jw-sweep-keep=${({detail}) => this._keep(detail.date)} @jw-sweep-drop=${({detail}) => this._drop(detail.entry)}
         @jw-sweep-import=${({detail}) => this._remember(detail.entries.reduce(added, this._entries))}
         @jw-sweep-compare=${({detail}) => this._compare(detail.entry)}>
-        <div class="bar" role="group" aria-label="Take along">
+        <div class="bar">
+          ${this._way('judge', 'Judge a sweep')} ${this._way('hunt', 'Find it step by step')}
           <button @click=${() => window.print()}>Print</button>
         </div>
-        <jw-sweep-form class="noprint" .state=${this._state} .document=${this._document} .file=${this._atHand}
-          .earlier=${this._earlier} .refusal=${error}></jw-sweep-form>
+        ${this._isHunt ? [this._steps(result, error), headline] : [headline, this._form(error)]}
         <div class="answer">
-          ${this._answer(result, error)}
+          ${isShown && result ? this._details(result) : nothing}
           <jw-sweep-history .entries=${this._entries} line=${this._line.name} ?keepable=${isKeepable}
             .load=${this.loadCharts}></jw-sweep-history>
-          ${result ? html`<jw-cautions .cautions=${result.cautions}></jw-cautions>` : nothing}
+          ${cautions ? html`<jw-cautions .cautions=${cautions}></jw-cautions>` : nothing}
         </div>
       </main>`;
   }
 
-  _answer(result, error) {
+  get _isHunt() {
+    return this._state.way === 'hunt';
+  }
+
+  _way(way, words) {
+    return html`<button id=${way} aria-pressed=${this._state.way === way ? 'true' : 'false'}
+      @click=${() => this._change({way})}>${words}</button>`;
+  }
+
+  _form(error) {
+    return html`<jw-sweep-form class="noprint" .state=${this._state} .document=${this._document} .file=${this._atHand}
+      .earlier=${this._earlier} .refusal=${error}></jw-sweep-form>`;
+  }
+
+  _steps(result, error) {
+    return html`<jw-sweep-hunt class="noprint" .hunt=${this._hunt} .state=${this._state} .document=${this._document}
+      .file=${this._atHand} .span=${this._span.error ? undefined : this._span.result} .spanRefusal=${this._span.error}
+      .result=${error ? undefined : result} .refusal=${error}></jw-sweep-hunt>`;
+  }
+
+  /** What the sweep tells in a few words, or why it tells nothing. */
+  _headline(result, error) {
     if (!this._atHand) {
       return html`<section class="panel prompt"><h2>Give the sweep of ${this._line.name}</h2>
         <p>A one-port file of the whole line, or a two-port file of what the line consists of.</p></section>`;
@@ -113,13 +156,25 @@ export class JwSweepView extends element(
     }
     if (!result) return html`<p class="waiting quiet">Calculating…</p>`;
     const outdated = error ? `Out of date: this is the answer before the last change. ${error.message}` : '';
-    return html`<jw-sweep-verdict .result=${result} of="${this._line.name}, ${this._atHand.name}"
-        outdated=${outdated}></jw-sweep-verdict>
-      ${result.line ? html`<jw-sweep-line .check=${result.line} .load=${this.loadCharts}></jw-sweep-line>` : nothing}
-      ${result.part ? html`<jw-sweep-part .part=${result.part} .load=${this.loadCharts}></jw-sweep-part>` : nothing}
+    const {before} = this._hunt;
+    return html`${
+      this._isHunt && before && this._earlier === before.file
+        ? html`<jw-sweep-change .before=${before.result} .after=${result} .load=${this.loadCharts}></jw-sweep-change>`
+        : nothing
+    }
+      <jw-sweep-verdict .result=${result} of="${this._line.name}, ${this._atHand.name}"
+        outdated=${outdated}></jw-sweep-verdict>`;
+  }
+
+  /** Part by part, pictures, numbers. */
+  _details({line, part, echoes, steps}) {
+    const load = this.loadCharts;
+    return html`${line ? html`<jw-sweep-line .check=${line} .load=${load}></jw-sweep-line>` : nothing}
+      ${part ? html`<jw-sweep-part .part=${part} .load=${load}></jw-sweep-part>` : nothing}
+      ${echoes ? html`<jw-sweep-echoes .check=${echoes} .load=${load}></jw-sweep-echoes>` : nothing}
       <details class="panel more noprint" id="how">
         <summary>How this was worked out</summary>
-        <jw-steps .steps=${result.steps} .catalogue=${this._catalogue.result}></jw-steps>
+        <jw-steps .steps=${steps} .catalogue=${this._catalogue.result}></jw-steps>
       </details>`;
   }
 
@@ -153,10 +208,27 @@ export class JwSweepView extends element(
   }
 
   _ask() {
+    this._askSpan();
     if (this._request === undefined || this._request === this._asked) return;
     this._asked = this._request;
     this._sweep.askNext(this._request);
     if (['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
+  }
+
+  _askSpan() {
+    if (!this._isHunt) return;
+    const request = spanRequest(this._state, this._line);
+    const asked = JSON.stringify(request);
+    if (asked === this._spanAsked) return;
+    this._spanAsked = asked;
+    this._span.askNext(request);
+  }
+
+  /** @param {Hunt} hunt */
+  _walk(hunt) {
+    // without a sweep from before, the one at hand begins a new round
+    if (!hunt.before) this._earlier = undefined;
+    this._hunt = hunt;
   }
 
   _change(changes) {
@@ -170,6 +242,7 @@ export class JwSweepView extends element(
   /** Without the files of the line before, and what was asked about them. */
   _forget() {
     Object.assign(this, {_file: undefined, _earlier: undefined, _asked: undefined});
+    this._hunt = {at: this._hunt.at};
     this._sweep.forget();
   }
 
@@ -178,7 +251,14 @@ export class JwSweepView extends element(
       this._earlier = file;
       return;
     }
+    if (name === 'again') {
+      const before = this._hunt.before ?? {file: this._atHand, result: this._result};
+      Object.assign(this, {_file: file, _earlier: before.file, _hunt: {at: 'compare', before}});
+      return;
+    }
     if (isExample(this._state.of)) this._change({of: ownId(this._document.current)});
+    this._hunt = {at: this._hunt.at};
+    if (this._isHunt) this._earlier = undefined;
     this._file = file;
   }
 
