@@ -14,7 +14,7 @@ import {
   lineSmith,
 } from '../../frontend/src/sweep/figures.js';
 import {added, checkedEntries, contentOf, entryOf, fromFile, historyOf} from '../../frontend/src/sweep/history.js';
-import {STEPS, errand, stepAfter} from '../../frontend/src/sweep/hunt.js';
+import {STEPS, checkedHunt, errand, stepAfter} from '../../frontend/src/sweep/hunt.js';
 import {NO_LINE, choices, isExample, lineOf, ownId} from '../../frontend/src/sweep/lines.js';
 import {placeAt} from '../../frontend/src/sweep/places.js';
 import {findingOf, leastWords, oddsWords, partsOf, refusalWords, sizeWords} from '../../frontend/src/sweep/reading.js';
@@ -323,6 +323,13 @@ test('before and after are drawn over each other, and the end’s echo does not 
   assert.equal(layout.annotations[0].text, 'N');
 });
 
+test('a kept hunt comes back at its step, and one that was changed from outside does not', () => {
+  assert.deepEqual(checkedHunt({of: 'own-0', at: 'compare', file: FILE}), {of: 'own-0', at: 'again', file: FILE});
+  assert.deepEqual(checkedHunt({of: 'none', at: 'safe', file: null}), {of: 'none', at: 'safe', file: null});
+  for (const spoilt of [null, {of: 'none', at: 'home', file: null}, {of: 'none', at: 'safe', file: {name: 'a'}}])
+    assert.throws(() => checkedHunt(spoilt), RangeError);
+});
+
 test('each step of the hunt leads to the next, and the errand follows the verdict', () => {
   const walked = [];
   for (let at = STEPS[0][0]; at; at = stepAfter(at)) walked.push(at);
@@ -332,6 +339,8 @@ test('each step of the hunt leads to the next, and the errand follows the verdic
   );
 
   assert.deepEqual(errand(BEFORE).places, ['N, 2.9 m to 3.1 m from the analyser']);
+  const exact = {...ALONG, faults: [{...FAULT, low_m: 3, high_m: 3}]};
+  assert.deepEqual(errand({...BEFORE, line: exact}).places, ['N, 3 m from the analyser']);
   const inCable = {...ALONG, finding: 'damage', faults: [{...FAULT, where: 'cable'}]};
   assert.match(errand({...BEFORE, line: inCable}).work[0], /^Follow the cable/);
   const unclear = {...ALONG, finding: 'unclear', faults: [], apart: [1, 2]};

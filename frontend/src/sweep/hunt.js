@@ -1,4 +1,5 @@
 /** The guided hunt for a fault: its steps, and what the page says at each. */
+import {record, refuse, text} from '../shared/state/check.js';
 import {spotsOf} from './change.js';
 import {metres} from './reading.js';
 /** @import {SweepFile} from './request.js' */
@@ -39,6 +40,24 @@ export const stepAfter = (at) => STEPS[STEPS.findIndex(([id]) => id === at) + 1]
  * @param {string} at
  */
 export const isAnswered = (at) => ['sweep', 'place', 'again', 'compare'].includes(at);
+
+const LONGEST = {of: 20, name: 200, text: 8_000_000};
+
+/**
+ * A hunt that was kept: the last step has no sweep to compare with any more, and is that of sweeping again.
+ *
+ * @param {any} value
+ */
+export function checkedHunt(value) {
+  const {of, at, file} = record('hunt', value);
+  if (STEPS.every(([id]) => id !== at)) refuse('hunt.at', at, `one of ${STEPS.map(([id]) => id).join(', ')}`);
+  text('hunt.of', of, LONGEST.of);
+  if (file !== null) {
+    text('hunt.file.name', record('hunt.file', file).name, LONGEST.name);
+    text('hunt.file.text', file.text, LONGEST.text);
+  }
+  return {of, at: at === 'compare' ? 'again' : at, file: file && {name: file.name, text: file.text}};
+}
 
 export const MAKE_SAFE = [
   'Transmitter off and locked out: unplug it from the line, and from the mains or take the key along, so that nobody ' +
@@ -85,11 +104,15 @@ export function errand(result) {
   const named = line?.faults ?? [];
   const places =
     named.length > 0
-      ? named.map((fault) => `${fault.part}, ${metres(fault.low_m)} to ${metres(fault.high_m)} from the analyser`)
+      ? named.map((fault) => `${fault.part}, ${stretchWords(fault)} from the analyser`)
       : spots.map(({name, distance_m}) => `${name}, ${metres(distance_m)} from the analyser`);
   const isCable = named.length > 0 && named.every(({where}) => where === 'cable');
   return {places, work: places.length === 0 ? [] : isCable ? CABLE_WORK : JOINT_WORK, why: WHY[line?.finding ?? '']};
 }
+
+/** Where a fault lies: a joint is in one place, damage of a cable within a stretch. */
+const stretchWords = ({distance_m, low_m, high_m}) =>
+  high_m > low_m ? `${metres(low_m)} to ${metres(high_m)}` : metres(distance_m);
 
 const WHY = {
   suspect: 'The sweep names this place.',

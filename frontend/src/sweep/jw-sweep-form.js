@@ -7,7 +7,7 @@ import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
 import {Speaking} from '../shared/vocabulary/speaking.js';
 import './jw-sweep-file.js';
-import {choices, isExample} from './lines.js';
+import {NO_LINE, choices, isExample} from './lines.js';
 import {refusalWords} from './reading.js';
 
 /**
@@ -63,13 +63,15 @@ class JwSweepForm extends element(
           )}
         </select>
       </div>
-      ${
-        isExample(state.of)
-          ? html`<p class="quiet">Line and measurement are invented, to show what comes out.</p>`
-          : html`<p><a href="#view=line">Change the line in the Line view</a></p>`
-      }
+      ${underTheLine(state.of)}
       ${ofLine ? html`<p class="error" role="alert">${ofLine.message}</p>` : nothing}
-      <div class="fields" @jw-change=${this._changed}>${this._field('end')}${this._field('length_tolerance')}</div>
+      <div class="fields" @jw-change=${this._changed}>
+        ${
+          state.of === NO_LINE
+            ? this._field('velocity_factor')
+            : html`${this._field('end')}${this._field('length_tolerance')}`
+        }
+      </div>
       <details ?open=${Boolean(earlier) || refusedField(this.refusal) === 'earlier'}>
         <summary>Earlier sweep and window <small>${earlier?.name ?? 'none'}</small></summary>
         <jw-sweep-file name="earlier" label="An earlier sweep to compare with" held=${earlier?.name ?? ''}
@@ -105,5 +107,11 @@ class JwSweepForm extends element(
     if (!event.detail.live) send(this, 'jw-sweep-change', {changes: changesOf(event)});
   }
 }
+
+const underTheLine = (id) => {
+  if (isExample(id)) return html`<p class="quiet">Line and measurement are invented, to show what comes out.</p>`;
+  if (id === NO_LINE) return html`<p class="quiet">With the line described, the page can name the joint.</p>`;
+  return html`<p><a href="#view=line">Change the line in the Line view</a></p>`;
+};
 
 customElements.define('jw-sweep-form', JwSweepForm);

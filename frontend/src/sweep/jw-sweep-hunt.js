@@ -21,6 +21,11 @@ import {refusalWords} from './reading.js';
  * @import {SpanResult, SweepResult} from './result.js'
  */
 
+/** The fields of the hunt that the span is asked by. */
+const FIELDS = ['lowest_hz', 'highest_hz', 'most_points', 'length_m', 'velocity_factor'];
+
+const NO_OCTAVE = 'The range of your analyser must end at twice its beginning or higher.';
+
 /**
  * A hunt for a fault, one step after the other: the one at hand is open, each says why, and has one thing to do.
  *
@@ -61,6 +66,7 @@ class JwSweepHunt extends element(
       h3 button[aria-expanded='true'] { background: none; color: inherit; font-weight: 700; }
       h3 small { grid-column: 2; font-weight: 400; color: var(--soft); overflow-wrap: anywhere; }
       .body { display: grid; gap: 8px; padding: 0 2px 12px 1.8em; font-size: 0.92rem; justify-items: start; }
+      .body[hidden] { display: none; }
       .body > * { max-width: 100%; min-width: 0; }
       .body ol, .body ul { margin: 0; padding-left: 1.2em; }
       .body ul { list-style: disc; }
@@ -185,11 +191,12 @@ class JwSweepHunt extends element(
       ${this._next('The analyser is set')}`;
   }
 
-  /** A refusal that no field of the step can show. */
+  /** A refusal that no field of the step can show: of the line, or of two fields together. */
   _spanTrouble() {
-    const own = ['lowest_hz', 'highest_hz', 'most_points', 'length_m', 'velocity_factor'];
     const refusal = this.spanRefusal;
-    return refusal && !own.includes(refusedField(refusal)) ? html`<p class="error">${refusal.message}</p>` : nothing;
+    if (!refusal || this._refusalOf(refusedField(refusal))) return nothing;
+    const words = refusedField(refusal) === 'highest_hz' ? NO_OCTAVE : refusal.message;
+    return html`<p class="error" role="alert">${words}</p>`;
   }
 
   _calibrate() {
@@ -218,8 +225,12 @@ class JwSweepHunt extends element(
     const {places, work, why} = errand(this.hunt.before?.result ?? this.result);
     return html`<p>${why}</p>
       ${places.length > 0 ? html`<ul class="places">${places.map((place) => html`<li>${place}</li>`)}</ul>` : nothing}
-      <p class="hands">${HANDS_ON}</p>
-      ${work.length > 0 ? html`<ol>${work.map((one) => html`<li>${one}</li>`)}</ol>` : nothing}
+      ${
+        work.length > 0
+          ? html`<p class="hands">${HANDS_ON}</p>
+              <ol>${work.map((one) => html`<li>${one}</li>`)}</ol>`
+          : nothing
+      }
       ${this._next(places.length > 0 ? 'Done there' : 'Sweep again')}`;
   }
 
@@ -271,9 +282,16 @@ class JwSweepHunt extends element(
   }
 
   _field(name) {
-    const refusal = refusedField(this.spanRefusal) === name ? this.spanRefusal : undefined;
+    const refusal = this._refusalOf(name);
     const error = refusal && refusedWords(refusal, this.vocabulary.labelOf(`sweep.${name}`));
     return control(this.vocabulary, `sweep.${name}`, this.state[name], error);
+  }
+
+  /** The refusal that a field of this name can show by itself. */
+  _refusalOf(name) {
+    const refusal = this.spanRefusal;
+    const isOwn = FIELDS.includes(name) && refusedField(refusal) === name;
+    return isOwn && !refusal?.allowed.includes('lowest_hz') ? refusal : undefined;
   }
 
   _changed(event) {

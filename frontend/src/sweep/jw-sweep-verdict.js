@@ -39,16 +39,10 @@ class JwSweepVerdict extends element({
   render() {
     const {result} = this;
     const {mark, words} = findingOf(result);
-    const likely = (result.line?.faults ?? []).filter((fault) => fault.likely);
     return html`<section class="panel">
       <div class="finding" role="status">
         <span class="mark ${mark === '!' ? 'bad' : ''}">${mark} ${words}</span><p id="verdict">${result.verdict}</p>
       </div>
-      ${listed(
-        'likely',
-        'What it may be',
-        likely.map((fault) => `${fault.part}: ${fault.likely}`),
-      )}
       ${listed('advice', 'What to do', result.advice)}
       ${listed('assumed', 'What this takes for granted', result.line?.assumed ?? [])}
       <p class="quiet">

@@ -20,7 +20,7 @@ import './jw-sweep-hunt.js';
 import './jw-sweep-line.js';
 import './jw-sweep-part.js';
 import './jw-sweep-verdict.js';
-import {KEPT_SWEEPS} from './kept.js';
+import {KEPT_HUNT, KEPT_SWEEPS} from './kept.js';
 import {isExample, lineOf, ownId} from './lines.js';
 import {refusalWords} from './reading.js';
 import {spanRequest, sweepRequest} from './request.js';
@@ -86,6 +86,7 @@ export class JwSweepView extends element(
   connectedCallback() {
     super.connectedCallback();
     this._recall();
+    this._recallHunt();
   }
 
   _begin() {
@@ -229,6 +230,22 @@ export class JwSweepView extends element(
     // without a sweep from before, the one at hand begins a new round
     if (!hunt.before) this._earlier = undefined;
     this._hunt = hunt;
+    this._rememberHunt();
+  }
+
+  _rememberHunt() {
+    const {at, before} = this._hunt;
+    const file = before?.file ?? this._file ?? null;
+    const problem = KEPT_HUNT.remember(() => localStorage, {of: this._state.of, at, file});
+    this._notice(problem && {text: problem});
+  }
+
+  /** Goes on with a hunt on the same line, after the page was loaded anew. */
+  _recallHunt() {
+    const kept = KEPT_HUNT.recalled(() => localStorage).document;
+    if (!this._isHunt || !kept || kept.of !== this._state.of) return;
+    this._file = kept.file ?? undefined;
+    this._hunt = {at: kept.at};
   }
 
   _change(changes) {
@@ -254,12 +271,15 @@ export class JwSweepView extends element(
     if (name === 'again') {
       const before = this._hunt.before ?? {file: this._atHand, result: this._result};
       Object.assign(this, {_file: file, _earlier: before.file, _hunt: {at: 'compare', before}});
+      this._rememberHunt();
       return;
     }
     if (isExample(this._state.of)) this._change({of: ownId(this._document.current)});
     this._hunt = {at: this._hunt.at};
-    if (this._isHunt) this._earlier = undefined;
     this._file = file;
+    if (!this._isHunt) return;
+    this._earlier = undefined;
+    this._rememberHunt();
   }
 
   _compare({name, date, text}) {
@@ -300,6 +320,7 @@ export class JwSweepView extends element(
     const {fields} = this.vocabulary;
     const {state: restored, unknown} = viewState(fragment, fields.sweep, this._first);
     this._document = KEPT_LINES.recalled(() => localStorage, fields).document ?? FIRST_DOCUMENT;
+    if (restored.of !== this._state.of) this._forget();
     this._state = restored;
     this._notice(unknownNotice(unknown));
   }

@@ -49,7 +49,6 @@
  * @property {number} low_m
  * @property {number} high_m
  * @property {string} name - what it does
- * @property {string} likely - what it may be; empty where the sweep can't tell
  * @property {FaultSize[]} sizes
  * @property {number} probability
  * @property {number} reflection - rms that it explains
