@@ -32,7 +32,7 @@ NOTHING = frozenset({"-inf", "-infinity", "-1.#inf", "-1.#inf00"})
 """How programs print the level of nothing at all, the logarithm of zero."""
 
 _NUMERALS = re.compile(r"[0-9+\-.eE\s]+", re.ASCII)
-_PORT_IMPEDANCE = re.compile(r"\s*port\s+impedance[\s:=]*([0-9+\-.eE\s]+)", re.ASCII | re.IGNORECASE)
+_PORT_IMPEDANCE = re.compile(r"\s*port\s+impedance[\s:=]*([0-9+\-.eE][0-9+\-.eE\s]*)", re.ASCII | re.IGNORECASE)
 
 
 class Line(NamedTuple):
@@ -139,14 +139,16 @@ def second_option_note(line: Line) -> str:
 def numbers_of(line: Line, tokens: list[str]) -> list[float]:
     """The numbers of a line's words, -inf for the level of nothing. Raises FaultError for anything else."""
     # float() alone would also take 1_000, nan and the digits of other scripts
-    if not _NUMERALS.fullmatch(" ".join(token for token in tokens if token.lower() not in NOTHING) or "0"):
-        raise FaultError(line, NUMBER_WORDS)
+    if not _NUMERALS.fullmatch(" ".join(tokens)):
+        tokens = ["-inf" if word.lower() in NOTHING else word for word in tokens]
+        if not all(word == "-inf" or _NUMERALS.fullmatch(word) for word in tokens):
+            raise FaultError(line, NUMBER_WORDS)
     if len(tokens) > MOST_NUMBERS:
         raise FaultError(line, COUNTS)
     try:
-        values = [-math.inf if token.lower() in NOTHING else float(token) for token in tokens]
+        values = [float(token) for token in tokens]
     except ValueError:
         raise FaultError(line, NUMBER_WORDS) from None
-    if max(abs(value) for value in (*values, 0.0) if value > -math.inf) > LARGEST_NUMBER:
+    if any(abs(value) > LARGEST_NUMBER and value != -math.inf for value in values):
         raise FaultError(line, f"numbers of at most {LARGEST_NUMBER:g} in size")
     return values

@@ -1,6 +1,6 @@
 """The reference resistances of a Touchstone file's ports."""
 
-import numpy as np
+import math
 
 from .touchstone_lines import FaultError, Line, numbers_of
 
@@ -38,15 +38,19 @@ def commented_references(comments: dict[str, Line], stated: list[float] | None, 
         resistances, reactances = values[::2], values[1::2]
         if any(abs(x) > SAME * r for r, x in zip(resistances, reactances, strict=True)) or not _in_range(resistances):
             raise FaultError(comments[text], "a pure resistance as port impedance: export the file for 50 ohm")
-        if not np.allclose(resistances, first, rtol=SAME, atol=0):
+        if not _are_same(resistances, first):
             raise FaultError(comments[text], "the same port impedance at all frequencies: export the file for 50 ohm")
-        if stated and not np.allclose(resistances, stated, rtol=SAME, atol=0):
+        if stated and not _are_same(resistances, stated):
             raise FaultError(
                 comments[text],
                 f"the option line's {stated[0]:g} ohm as port impedance, as either could be meant: export the file for"
                 " one of them",
             )
     return first
+
+
+def _are_same(values: list[float], others: list[float]) -> bool:
+    return all(math.isclose(value, other, rel_tol=SAME) for value, other in zip(values, others, strict=True))
 
 
 def _in_range(values: list[float]) -> bool:

@@ -534,6 +534,8 @@ def test_one_frequency_too_many_is_refused():
         ("", "\r"),
         ("", "!\n"),
         ("#\n", "1\n"),
+        ("#\n!Port Impedance", " "),
+        ("#\n!Port Impedance", "1 "),
         ("#\n", "1 1\n"),
         ("#\n", "1 "),
         ("#\n1 0 0\n", "9"),
