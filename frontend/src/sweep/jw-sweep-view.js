@@ -60,7 +60,8 @@ export class JwSweepView extends element(
     css`
       details.panel { padding-top: 2px; padding-bottom: 2px; }
       summary { cursor: pointer; min-height: var(--target); align-content: center; font-weight: 600; }
-      .prompt { display: grid; place-content: center; min-height: 30vh; }
+      .prompt { display: grid; place-content: center; min-height: 12em; }
+      .headline .waiting { min-height: 12em; }
       .headline { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
       @media (min-width: 1180px) {
         main { grid-template-rows: auto auto 1fr; }
@@ -199,7 +200,9 @@ export class JwSweepView extends element(
   /** The request of the form as it stands, the same object until something in it changes; none without a file. */
   get _request() {
     if (!this._atHand) return undefined;
-    const parts = [this._state, this._document, this._atHand, this._earlier];
+    const {end, length_tolerance, window_shape, velocity_factor} = this._state;
+    const told = [this._state.of, end, length_tolerance, window_shape, velocity_factor];
+    const parts = [...told, this._document, this._atHand, this._earlier];
     const before = this._parts;
     if (!before || parts.some((part, at) => part !== before[at])) {
       this._parts = parts;

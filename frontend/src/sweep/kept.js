@@ -20,7 +20,7 @@ const HUNT_PLACE = {
   spoilt: 'The hunt kept in this browser could not be read, and begins anew.',
 };
 
-/** @typedef {{of: string, at: string, file: ?SweepFile}} KeptHunt - the line, the step, and the sweep on which it goes */
+/** @typedef {{of: string, at: string, file: ?SweepFile}} KeptHunt - the line, the step, the sweep it goes by */
 
 /** @type {Kept<KeptHunt>} */
 export const KEPT_HUNT = new Kept(HUNT_PLACE, checkedHunt);
