@@ -41,7 +41,7 @@ def opened(visit: Visit, link: str = LINK, **options: Any) -> Page:
 
 def hunting(visit: Visit, link: str = HUNT, **options: Any) -> Page:
     """The steps of the hunt, the first one open."""
-    page = settled(visit(link, **options))
+    page = visit(link, **options)
     expect(page.locator("#step-line")).to_be_visible()
     return page
 

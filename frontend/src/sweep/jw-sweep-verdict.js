@@ -26,7 +26,7 @@ class JwSweepVerdict extends element({
       }
       .mark.bad { background: var(--alarm-wash); border-color: var(--alarm); color: var(--alarm); }
       #verdict { flex: 1 1 280px; font-size: 1.12rem; font-weight: 650; line-height: 1.35; overflow-wrap: anywhere; }
-      h3 { margin: 10px 0 2px; font-size: 0.92rem; }
+      h2 { margin: 10px 0 2px; font-size: 0.92rem; }
       ul { padding-left: 1.2em; font-size: 0.92rem; }
       .outdated {
         padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm);
@@ -57,6 +57,6 @@ class JwSweepVerdict extends element({
 const listed = (id, heading, sentences) =>
   sentences.length === 0
     ? nothing
-    : html`<h3>${heading}</h3><ul id=${id}>${sentences.map((one) => html`<li>${one}</li>`)}</ul>`;
+    : html`<h2>${heading}</h2><ul id=${id}>${sentences.map((one) => html`<li>${one}</li>`)}</ul>`;
 
 customElements.define('jw-sweep-verdict', JwSweepVerdict);
