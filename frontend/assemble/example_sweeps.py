@@ -2,7 +2,7 @@
 
     python frontend/assemble/example_sweeps.py
 
-A line of our own with 1.2 Ω too much in its third joint, the same after that was mended, and a jumper with 0.6 Ω too much, with noise from a seed.
+A line of our own with 4 Ω too much in its third joint, the same after that was mended, and a jumper with 0.6 Ω too much, with noise from a seed.
 """
 
 import json
@@ -73,7 +73,7 @@ def _noisy(random: np.random.Generator, values: np.ndarray) -> np.ndarray:
     return values + real + 1j * imaginary
 
 
-def measured_line(ohm: float = 1.2, seed: int = 11) -> str:
+def measured_line(ohm: float = 4.0, seed: int = 11) -> str:
     """The one-port sweep of the line with so much [Ω] too much in its third joint."""
     frequency = np.arange(1, 201) * 2.5e6
     ports, load = _ports("line", frequency, 4, ohm)

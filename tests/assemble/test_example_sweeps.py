@@ -41,8 +41,8 @@ def test_the_mended_line_is_sound():
 
 
 def test_the_example_line_has_its_third_joint_named():
-    """The joint that was given 1.2 Ω is named, with a size near that."""
+    """The joint that was given 4 Ω is named, with a size near that."""
     check = judged("file")
 
     assert check["suspect"] == 4
-    assert check["candidates"][0]["sizes"][0]["value"] == pytest.approx(1.2, rel=0.1)
+    assert check["candidates"][0]["sizes"][0]["value"] == pytest.approx(4.0, rel=0.1)
