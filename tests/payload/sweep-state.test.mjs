@@ -321,6 +321,7 @@ test('before and after are drawn over each other, and the end’s echo does not 
     ],
   );
   assert.equal(layout.annotations[0].text, 'N');
+  assert.ok(layout.yaxis.range[1] > 0.1);
 });
 
 test('a kept hunt comes back at its step, and one that was changed from outside does not', () => {

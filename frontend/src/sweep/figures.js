@@ -82,7 +82,7 @@ export function echoFigure({profile, echoes, transform}, colours = PAGE_COLOURS)
 export function changeFigure({profile, places}, colours = PAGE_COLOURS) {
   const {distance_m: x} = profile;
   const plain = legend(frame({x: 'from the analyser, m', y: 'reflection', colours, height: HEIGHT_PX}));
-  const largest = withoutTheEnd(profile);
+  const largest = Math.max(withoutTheEnd(profile), ...places.map((place) => 1.3 * sizeAt(profile, place)));
   return {
     data: [
       curve(x, profile.earlier, 'before', {color: colours.soft, width: 2, dash: 'dash'}),
@@ -101,10 +101,21 @@ export function changeFigure({profile, places}, colours = PAGE_COLOURS) {
 /** How many of the largest values of two sweeps are the echo of the line's end, and may run out of the picture. */
 const END_SHARE = 0.04;
 
+/** Distances on either side of a place that belong to its peak. */
+const PEAK = 6;
+
 /** As high as all but that echo needs, with some room. */
 function withoutTheEnd({measured, earlier}) {
   const sizes = [...measured, ...earlier].map((value) => Math.abs(value ?? 0)).toSorted((one, other) => one - other);
   return 1.6 * Math.max(0.01, sizes[Math.floor(sizes.length * (1 - END_SHARE))] ?? 0);
+}
+
+/** The larger of two sweeps' echoes around a place, in as many distances as a peak is wide. */
+function sizeAt({distance_m, measured, earlier}, {distance_m: wanted}) {
+  const first = distance_m.findIndex((at) => at >= wanted);
+  if (first < 0) return 0;
+  const near = [measured, earlier].flatMap((values) => values.slice(Math.max(first - PEAK, 0), first + PEAK));
+  return Math.max(...near.map((value) => Math.abs(value ?? 0)));
 }
 
 const signed = ({measured}) => measured.some((value) => value < 0);
@@ -140,6 +151,7 @@ function zoomed({profile, joints}) {
 
 const upright = (distance_m, line) => ({
   type: 'line',
+  layer: 'below',
   yref: 'paper',
   x0: distance_m,
   x1: distance_m,

@@ -11,5 +11,5 @@ export const sweepWords = () => ({
   'sweep.velocity_factor': {label: 'Velocity factor of the cable', unit: ''},
   'sweep.lowest_hz': {label: 'Analyser from', factor: 1e6, unit: 'MHz'},
   'sweep.highest_hz': {label: 'Analyser up to', factor: 1e6, unit: 'MHz'},
-  'sweep.most_points': {label: 'Its most points', unit: ''},
+  'sweep.most_points': {label: 'Points at most', unit: ''},
 });
