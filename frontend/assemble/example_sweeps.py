@@ -2,7 +2,8 @@
 
     python frontend/assemble/example_sweeps.py
 
-A line of our own with 4 Ω too much in its third joint, the same after that was mended, and a jumper with 0.6 Ω too much, with noise from a seed.
+A line of our own with 4 Ω too much in its third joint, the same after that was mended, and a jumper with 0.6 Ω too
+much, with noise from a seed.
 """
 
 import json
