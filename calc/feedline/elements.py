@@ -18,6 +18,7 @@ __all__ = [
     "ImpedanceTable",
     "Joint",
     "KnownEnd",
+    "Length",
     "Load",
     "MeasuredLoad",
     "MeasuredPart",

@@ -1,5 +1,6 @@
 """A lumped or measured two-port in a line, with the limits its data sheet gives."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import ClassVar
 
@@ -12,7 +13,7 @@ from ..waves.two_port import TwoPort, from_scattering, scattering
 from .link import Link, LinkKind
 from .rated import RatedModel
 
-__all__ = ["MeasuredLink", "MeasuredModel", "PartLink", "PartModel", "within"]
+__all__ = ["MeasuredLink", "MeasuredModel", "PartLink", "PartModel", "part_notes", "within"]
 
 
 @dataclass(frozen=True, eq=False)
@@ -70,6 +71,12 @@ class MeasuredLink(Link):
 
     kind: ClassVar[LinkKind] = "measured"
     models: tuple[MeasuredModel, MeasuredModel]
+
+
+def part_notes(links: Sequence[Link]) -> list[str]:
+    """Sentences on how the files of measured parts were read."""
+    files = [link for link in links if isinstance(link, MeasuredLink)]
+    return [f"The file of {link.name}: {note}" for link in files for note in link.models[0].measured.notes]
 
 
 def within(measured: Measured, frequency: Broadcast) -> np.ndarray:

@@ -6,6 +6,7 @@ from ..errors import InputError
 from ..feedline.elements import DummyLoad
 from ..feedline.feedline import feedline_of
 from ..feedline.load import load_notes
+from ..feedline.part import part_notes
 from ..feedline.solve import Solutions, solve_every_way, summed_up
 from ..numeric.json_numbers import number
 from ..numeric.units import engineering
@@ -86,7 +87,7 @@ def line(request: LineRequest) -> LineResult:
             parts,
             weakest,
         ),
-        notes=load_notes(request.load),
+        notes=[*part_notes(feedline.links), *load_notes(request.load)],
         parts=parts,
         standing_wave=standing_wave(feedline, every_way[CAUTIOUS].waves, power_w),
         sweep=line_sweep(over_bands),

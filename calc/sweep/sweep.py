@@ -4,11 +4,13 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..errors import InputError
+from ..feedline.elements import KnownEnd, Load
 from ..feedline.feedline import Feedline, feedline_at
 from ..feedline.joint import JointLink
-from ..feedline.part import MeasuredLink
+from ..feedline.load import load_notes
+from ..feedline.part import MeasuredLink, part_notes
 from ..numeric.units import engineering
-from ..physics.cautions import CAUTIONS
+from ..physics.cautions import CAUTIONS, SWEEP_CAUTIONS
 from ..physics.columns import spot_column
 from ..physics.ratings import assumption
 from ..waves.measured import Measured
@@ -22,7 +24,7 @@ from .requests import SweepRequest
 from .results import SweepResult
 from .verdict import line_advice, line_verdict, part_verdict
 
-__all__ = ["SWEEP_CAUTIONS", "judge_sweep"]
+__all__ = ["judge_sweep"]
 
 LOWEST_HZ, HIGHEST_HZ = 1e5, 5e10  # of every frequency the core allows
 FEWEST_POINTS, MOST_POINTS = 16, 10_001
@@ -31,13 +33,6 @@ MOST_JOINTS, MOST_LINKS = 12, 16
 
 ACTIVE = 1.05
 """Reflection from which on the file is said to give out more power than went in; noise alone passes 1."""
-
-SWEEP_CAUTIONS = [
-    "Before you connect an analyser: transmitter off and unplugged from the line, so that nobody can key it.",
-    "Never transmit into an analyser: its input stands a few milliwatts.",
-    "A line to an antenna outdoors holds static charge: short and discharge it before the analyser touches it.",
-    "Never measure when thunderstorms are near; the line may carry lightning into your hands.",
-]
 
 
 @np.errstate(divide="ignore", invalid="ignore", over="ignore", under="ignore")  # no number becomes null
@@ -79,7 +74,7 @@ def judge_sweep(request: SweepRequest) -> SweepResult:
         low_hz=float(used.frequencies_hz[0]),
         high_hz=float(used.frequencies_hz[-1]),
         reference_ohm=measured.reference_ohm,
-        notes=[*measured.notes, *notes],
+        notes=[*measured.notes, *notes, *_notes_of_other_files(feedline, request.load, earlier)],
         verdict=verdict,
         advice=advice,
         line=line,
@@ -91,6 +86,11 @@ def judge_sweep(request: SweepRequest) -> SweepResult:
 
 def _middle_hz(measured: Measured) -> float:
     return float(measured.frequencies_hz[0] + measured.frequencies_hz[-1]) / 2
+
+
+def _notes_of_other_files(feedline: Feedline, load: Load | KnownEnd, earlier: Measured | None) -> list[str]:
+    of_earlier = [] if earlier is None else [f"The earlier sweep: {note}" for note in earlier.notes]
+    return [*of_earlier, *part_notes(feedline.links), *load_notes(load)]
 
 
 def _earlier(text: str, ports: int) -> Measured:

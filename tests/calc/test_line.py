@@ -426,6 +426,20 @@ def test_a_reflection_a_little_above_all_is_clipped_with_a_note():
     assert with_file(noisy, frequency_hz=140e6)["antenna"]["vswr"] == pytest.approx(19.0, rel=1e-9)
 
 
+def test_what_was_decided_in_reading_files_is_said():
+    """The notes of a measured part's file and of the antenna's stand in the answer and say whose they are."""
+    part, load = (measured_text(1, ports).replace("R 50", "R50") for ports in (2, 1))
+
+    notes = line(elements=[{"kind": "measured", "touchstone": part}], load={"kind": "measured", "touchstone": load})[
+        "notes"
+    ]
+
+    assert [note.partition(" on line")[0] for note in notes] == [
+        "The file of Measured part: R50.0",
+        "The antenna's file: R50.0",
+    ]
+
+
 def test_a_receive_line_says_what_it_loses():
     """Without power the verdict tells the loss, in words and number."""
     answer = line(power_w=0)

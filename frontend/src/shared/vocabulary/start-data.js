@@ -21,8 +21,8 @@
  * @typedef {Record<string, FieldDescription>} Fields - by name
  * @typedef {Record<string, Fields>} Groups - fields by the part of a request they belong to
  *
- * @typedef {'matrix' | 'cell' | 'snapshot' | 'choose' | 'line' | 'spread' | 'sweep' | 'fitout' | 'kit' | 'catalogue'}
- *   Operation
+ * @typedef {'matrix' | 'cell' | 'snapshot' | 'choose' | 'line' | 'spread' | 'sweep' | 'span' | 'fitout' | 'kit' |
+ *   'catalogue'} Operation
  *
  * @typedef {object} StartData
  * @property {string} version - of the project
