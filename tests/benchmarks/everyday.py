@@ -89,10 +89,12 @@ def single_table(single):
     by_circumstance(visible, COLUMNS)
     row("weaker faults", [one for one in single if not one.visible])
     damaged = [one for one in visible if one.kinds[0] in IN_CABLES]
-    print(
-        f"damaged cables found as such {share([one for one in damaged if one.as_cable], damaged)},"
-        f" blamed on a joint farther than the resolution {share([one for one in damaged if one.far_joint], damaged)}"
-    )
+    for words, found in (
+        ("damaged cables", damaged),
+        ("of them farther from joints than the resolution", [one for one in damaged if one.apart]),
+    ):
+        as_such, blamed = ([one for one in found if getattr(one, what)] for what in ("as_cable", "far_joint"))
+        print(f"{words}: {len(found)}, found as such {share(as_such, found)}, a joint blamed {share(blamed, found)}")
 
 
 def calibration_table(found):

@@ -8,7 +8,7 @@ import numpy as np
 from .analyser import draw_noise, draw_port
 from .cable import Cable, attenuation_db_per_m, draw_cable, nominal
 from .ends import ENDS
-from .faults import AT_JOINTS, WHAT, Fault, draw_damage
+from .faults import AT_JOINTS, IN_CABLES, WHAT, Fault, draw_damage
 from .joint import JointDraw, draw_joint
 from .waves import C_LIGHT, chain, ended
 
@@ -81,7 +81,7 @@ def draw_line(rng, quality="hobbyist", end="short", faults=()):
     """
     low, high, points = SPANS[rng.integers(len(SPANS))]
     frequency = np.linspace(low, high, points)
-    built = _draw_parts(rng, low, high, points)
+    built = _draw_parts(rng, low, high, points, sum(one in IN_CABLES for one in faults))
     places = _places(built.elements)
     truth = _draw_faults(rng, built, faults, places)
     load, end_reflection = ENDS[end](rng, frequency, (low + high) / 2)
@@ -120,12 +120,12 @@ def _rms(values):
     return np.sqrt(np.mean(np.abs(values) ** 2))
 
 
-def _draw_parts(rng, low, high, points):
-    """One to five cables, each with the joints it usually has."""
+def _draw_parts(rng, low, high, points, fewest):
+    """One to five cables, or `fewest`, each with the joints it usually has."""
     reach = SLOWEST * C_LIGHT * (points - 1) / (2 * (high - low))
     left = min(LONGEST_M, WITHIN_RANGE * reach) * np.exp(rng.uniform(np.log(0.15), 0))
     built, loss = _Built(), 0.0
-    count = int(rng.integers(1, 6))
+    count = max(int(rng.integers(1, 6)), fewest)
     shares = rng.dirichlet(np.full(count, 1.2))
     families = None
     for share in shares:
@@ -176,8 +176,6 @@ def _draw_faults(rng, built, faults, places):
             for at, one in enumerate(built.elements)
             if one["kind"] == kind and at not in {other.element for other in truth}
         ]
-        if not free:
-            continue
         at = int(rng.choice(free))
         if at_joint:
             size, built.joint_faults[at] = AT_JOINTS[what](rng)

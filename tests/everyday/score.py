@@ -51,6 +51,8 @@ class Outcome(NamedTuple):
     """Of a faulty line: right, wrong, can't tell, missed; of a sound one: sound, can't tell, accused."""
     among: bool
     """It can't tell, and the bad place is among those it names."""
+    apart: bool
+    """Every fault is farther from any joint but its own than the resolution."""
     as_cable: bool
     """A damage in a cable is found as such in its place."""
     far_joint: bool
@@ -76,6 +78,7 @@ def outcome(drawn, answer, seconds=0.0):
         visible=any(change > VISIBLE for change in drawn.changes),
         verdict=_verdict(drawn, reading, hits),
         among=any(_is_right(drawn, blame, fault) for blame in reading.maybe for fault in drawn.truth),
+        apart=all(_is_apart(drawn, fault) for fault in drawn.truth),
         as_cable=bool(right_cables),
         far_joint=any(not hit and not blame.in_cable for blame, hit in zip(reading.blames, hits, strict=True)),
         told=[(blame.sure, hit) for blame, hit in zip(reading.blames, hits, strict=True) if blame.sure is not None],
@@ -88,6 +91,14 @@ def _is_right(drawn, blame, fault):
     if not fault.in_cable and blame.element == fault.element:
         return True
     return abs(blame.place_m - fault.place_m) <= drawn.resolution_m + fault.extent_m / 2
+
+
+def _is_apart(drawn, fault):
+    joints = {
+        at: start for at, (start, _) in drawn.places_m.items() if drawn.request["elements"][at]["kind"] == "joint"
+    }
+    gaps = [abs(place - fault.place_m) for at, place in joints.items() if at != fault.element]
+    return min(gaps) > drawn.resolution_m + fault.extent_m / 2
 
 
 def _verdict(drawn, reading, hits):

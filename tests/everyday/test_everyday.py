@@ -6,12 +6,13 @@ from pathlib import Path
 import numpy as np
 import pytest
 import skrf
+from scipy.constants import c as c_light
+
 from everyday.cable import draw_cable, internal_impedance, nominal
 from everyday.ends import ENDS
 from everyday.faults import WHAT
 from everyday.lines import draw_case, draw_line
 from everyday.waves import Section, across, chain, chain_pieces, ended, in_series, run
-from scipy.constants import c as c_light
 
 FREQUENCY = np.linspace(1e6, 1e9, 51)
 
