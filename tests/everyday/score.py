@@ -2,6 +2,8 @@
 
 from typing import NamedTuple
 
+import numpy as np
+
 VISIBLE = 0.03
 """Change of the reflection, rms, from which on a fault is to be found."""
 
@@ -108,3 +110,34 @@ def _verdict(drawn, reading, hits):
     if hits:
         return "right" if all(hits) else "wrong"
     return "can't tell" if reading.undecided else "missed"
+
+
+class PartReading(NamedTuple):
+    """What an answer says of a two-port."""
+
+    passed: bool
+    resistance_ohm: float
+    uncertainty_ohm: float
+    limit_loss_db: np.ndarray
+    limit_return_loss_db: np.ndarray
+    change_ohm: float | None
+    change_uncertainty_ohm: float | None
+
+    def change_holds(self, real_ohm, deviations):
+        """Whether the real change lies within so many of the deviations stated."""
+        return abs(self.change_ohm - real_ohm) <= deviations * self.change_uncertainty_ohm
+
+
+def read_part(answer):
+    """The reading of an answer of the operation "sweep" about a two-port file."""
+    part = answer["part"]
+    trend = part["trend"] or {"resistance_change_ohm": None, "uncertainty_ohm": None}
+    limits = (np.array(part[f"limit_{what}_db"], dtype=float) for what in ("loss", "return_loss"))
+    return PartReading(
+        part["passed"],
+        part["resistance_ohm"],
+        part["resistance_uncertainty_ohm"],
+        *limits,
+        trend["resistance_change_ohm"],
+        trend["uncertainty_ohm"],
+    )
