@@ -9,9 +9,9 @@ from ..formulas.sweep import window_side_lobe
 from ..physics.ratings import assumption
 from .arrays import ComplexArray, NumberArray, RealArray
 from .digits import MILLIONTH_DECIMALS, to_millionths
-from .model import LineModel
 from .places import cable_length
 from .results import DistanceProfile
+from .swept_line import SweptLine
 from .transform import DistanceTransform, propagation_along
 
 __all__ = ["DistanceChart", "Echoes"]
@@ -44,7 +44,7 @@ class DistanceChart:
 
     def __init__(
         self,
-        line: LineModel,
+        line: SweptLine,
         transform: DistanceTransform,
         reflections: ComplexArray,
         noise: float,

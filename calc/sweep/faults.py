@@ -1,179 +1,254 @@
-"""What can be wrong at a joint: kinds of fault, each a two-port in its place with one or two sizes."""
+"""What can be wrong at a place of a line: kinds of fault by what each does to the waves, and its sizes.
+
+A size is counted in deviations of its logarithm from a middling one: 0 is middling, and the prior is the standard
+normal distribution.
+"""
 
 from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
 import numpy as np
 
-from ..formulas.constants import C_0
-from ..physics.ratings import assumption
-from ..waves.two_port import TwoPort, cascade, line_section
-from .arrays import NumberArray, RealArray
-from .model import LineModel
+from .arrays import ComplexArray, RealArray
 
-__all__ = ["Fault", "FaultKind", "FaultSize", "LumpedEstimate", "faults_of"]
+__all__ = ["AT_A_JOINT", "IN_A_CABLE", "FaultKind", "FaultSize", "Lumped", "PlacedFault", "Stretch"]
 
 
 class FaultSize(NamedTuple):
-    """One size of a fault: what it is, its unit, the values the search starts from, and its bounds."""
+    """One size of a fault: what it is, its unit, a middling one, and the deviation of its natural logarithm."""
 
     name: str
     unit: str
-    starts: tuple[float, ...]
-    least: float
-    most: float
+    middling: float
+    spread: float
+
+    def of(self, own: float) -> float:
+        """The size in its unit, by deviations."""
+        return float(self.middling * np.exp(self.spread * own))
 
 
-class LumpedEstimate(NamedTuple):
-    """Lumped elements at a joint, each alone the linear estimate of what the intact line's residual asks for."""
+class Lumped(NamedTuple):
+    """An impedance in series [Ω] and an admittance across the line [S], over frequency."""
 
-    series_ohm: float
-    series_henry: float
-    series_per_farad: float
-    shunt_farad: float
-    shunt_siemens: float
-    line_impedance_ohm: float
+    series: ComplexArray
+    shunt: ComplexArray
+
+
+class Stretch(NamedTuple):
+    """A stretch of line: its length [m], its impedance over that of the line around, and a loss tangent more."""
+
+    length_m: float
+    ratio: float
+    tangent: float = 0.0
 
 
 class FaultKind(NamedTuple):
-    """A kind of fault in words, its sizes, and those of a small one by the estimate; none where it says nothing."""
+    """A kind of fault; one of `lumped` and `stretch` makes it of its sizes."""
 
     id: str
-    name: str
+    does: str
+    """What it does, in words, with places for its sizes."""
+    likely: str
+    """What often does that, in words."""
     sizes: tuple[FaultSize, ...]
-    estimated_sizes: Callable[[LumpedEstimate], list[float]]
+    lumped: Callable[[RealArray, RealArray], Lumped] | None = None
+    stretch: Callable[[RealArray], Stretch] | None = None
+    tried: tuple[tuple[float, ...], ...] = ()
+    """Sizes that a search begins with, in deviations."""
+    weight: float = 1.0
+    """How often it is met, against others at such a place."""
 
 
-RESISTANCE = FaultSize("added resistance", "Ω", (0.3, 2.0, 10.0, 60.0, 500.0), 1e-3, 1e5)
-INDUCTANCE = FaultSize("added series inductance", "H", (3e-9, 3e-8, 3e-7), 1e-11, 1e-4)
-GAP = FaultSize("series capacitance of the gap", "F", (3e-13, 3e-12, 3e-11, 3e-10, 3e-9), 1e-14, 1e-6)
-CAPACITANCE = FaultSize("added shunt capacitance", "F", (3e-13, 3e-12, 3e-11, 3e-10), 1e-14, 1e-6)
-LEAKAGE = FaultSize("leakage resistance", "Ω", (5.0, 50.0, 500.0, 3000.0), 1e-3, 1e5)
-WET_LENGTH = FaultSize("wet length", "m", (0.1, 0.3, 0.8, 2.0, 5.0), 0.01, 30.0)
-WETNESS = FaultSize("growth of the permittivity", "1", (0.1, 0.3, 0.8, 2.0), 1e-3, 20.0)
-STEP_IMPEDANCE = FaultSize("impedance of the wrong part", "Ω", (25.0, 35.0, 75.0, 100.0), 5.0, 300.0)
-STEP_LENGTH = FaultSize("electrical length of the wrong part", "m", (0.02, 0.04, 0.08, 0.16), 0.003, 0.5)
+class PlacedFault(NamedTuple):
+    """A fault of some kind at a part of the line; inside a cable about some distance from its beginning [m]."""
 
-WRONG_IMPEDANCES = (1.5, 0.7)
-"""Times the line's impedance: where a wrong part starts, if it resembles more inductance, or less."""
-
-
-def _wrong_part(estimate: LumpedEstimate) -> list[float]:
-    z_0 = estimate.line_impedance_ohm
-    wrong = z_0 * WRONG_IMPEDANCES[int(estimate.series_henry < 0)]
-    return [wrong, estimate.series_henry * C_0 / (wrong - z_0**2 / wrong)]
-
-
-def _inverse(value: float) -> list[float]:
-    return [1 / value if value else np.inf]
-
-
-def _no_estimate(_: LumpedEstimate) -> list[float]:
-    return []
-
-
-FAULT_KINDS = {
-    kind.id: kind
-    for kind in (
-        FaultKind("resistance", "a bad contact", (RESISTANCE,), lambda estimate: [estimate.series_ohm]),
-        FaultKind(
-            "inductance",
-            "a detour of the current, as at a loose or missing shield",
-            (INDUCTANCE,),
-            lambda estimate: [estimate.series_henry],
-        ),
-        FaultKind(
-            "shield",
-            "a shield that hangs by little, resistance and detour",
-            (RESISTANCE, INDUCTANCE),
-            lambda estimate: [estimate.series_ohm, estimate.series_henry],
-        ),
-        FaultKind("gap", "a contact that does not touch", (GAP,), lambda estimate: _inverse(estimate.series_per_farad)),
-        FaultKind("capacitance", "a squeezed or wet joint", (CAPACITANCE,), lambda estimate: [estimate.shunt_farad]),
-        FaultKind("leak", "leakage across the joint", (LEAKAGE,), lambda estimate: _inverse(estimate.shunt_siemens)),
-        FaultKind("wet_before", "water in the cable on the transmitter's side", (WET_LENGTH, WETNESS), _no_estimate),
-        FaultKind("wet_after", "water in the cable on the antenna's side", (WET_LENGTH, WETNESS), _no_estimate),
-        FaultKind("step", "a part of the wrong impedance", (STEP_IMPEDANCE, STEP_LENGTH), _wrong_part),
-    )
-}
-
-SizedTwoPort = Callable[..., TwoPort]
-"""The chain matrix of a lumped fault by its sizes, one argument each."""
-
-
-class Fault(NamedTuple):
-    """One hypothesis: a kind of fault at a joint."""
-
-    number: int
-    """Its index among the faults of the line."""
-    element: int
-    """Index of the element that is the joint."""
     kind: FaultKind
-    joint_position: int
-    """Of the joint among the line's two-ports."""
-    position: int
-    """Of the two-port it changes: the joint, or a cable beside it."""
-    matrix: Callable[[TwoPort, Sequence[float]], TwoPort]
-    """The chain matrix with the fault, by that of the two-port without it, in which it is linear, and the sizes."""
+    part: int
+    about_m: float | None = None
+    place_deviation_m: float = 0.0
+
+    @property
+    def size_count(self) -> int:
+        """How many sizes it has."""
+        return len(self.kind.sizes)
+
+    @property
+    def parameter_count(self) -> int:
+        """Its sizes and, inside a cable, its place."""
+        return self.size_count + (self.about_m is not None)
+
+    def place_m(self, own: Sequence[float]) -> float:
+        """Where it is, by its own parameters."""
+        return 0.0 if self.about_m is None else self.about_m + own[self.size_count] * self.place_deviation_m
+
+    def sizes(self, own: Sequence[float]) -> list[float]:
+        """Its sizes in their units."""
+        return [size.of(value) for size, value in zip(self.kind.sizes, own, strict=False)]
 
 
-def faults_of(line: LineModel) -> list[Fault]:
-    """Every kind of fault at every joint of a line."""
-    found: list[Fault] = []
-    lumped = _lumped(line.frequency_hz)
-    cables = line.cable_positions
-    for joint in line.joint_positions:
-        element = line.two_ports[joint].link.element
-        for kind, sized in lumped.items():
-            found.append(Fault(len(found), element, FAULT_KINDS[kind], joint, joint, _behind(sized)))
-        for kind, cable in (("wet_before", joint - 1), ("wet_after", joint + 1)):
-            if cable in cables:
-                wet = _wet(line, cable, first=kind == "wet_after")
-                found.append(Fault(len(found), element, FAULT_KINDS[kind], joint, cable, wet))
-    return found
+RESISTANCE = FaultSize("added resistance", "Ω", 8.0, 1.5)
+INDUCTANCE = FaultSize("added series inductance", "H", 3e-8, 1.3)
+GAP = FaultSize("series capacitance of the gap", "F", 5e-12, 1.5)
+CAPACITANCE = FaultSize("added capacitance", "F", 2e-12, 1.2)
+SHORT = FaultSize("resistance across", "Ω", 0.5, 1.3)
+LEAD = FaultSize("inductance of the short", "H", 1.5e-9, 0.8)
+LEAKAGE = FaultSize("leakage resistance", "Ω", 100.0, 1.5)
+STEP_LENGTH = FaultSize("electrical length", "m", 0.08, 0.7)
+HIGHER = FaultSize("impedance over the line's", "1", 1.4, 0.25)
+LOWER = FaultSize("impedance over the line's", "1", 0.75, 0.25)
+CRUSHED_LENGTH = FaultSize("length", "m", 0.06, 0.9)
+STRETCH_LENGTH = FaultSize("length", "m", 0.6, 0.8)
+TANGENT = FaultSize("loss tangent", "1", 0.02, 0.9)
 
 
-def _behind(sized: SizedTwoPort) -> Callable[[TwoPort, Sequence[float]], TwoPort]:
-    return lambda own, sizes: cascade((own, sized(*sizes)))
+def _lumped(
+    series: Callable[..., ComplexArray] | None, shunt: Callable[..., ComplexArray] | None, sizes: tuple[FaultSize, ...]
+) -> Callable[[RealArray, RealArray], Lumped]:
+    def lumped(own: RealArray, omega: RealArray) -> Lumped:
+        values = [size.of(value) for size, value in zip(sizes, own, strict=False)]
+        zero = np.zeros_like(omega) + 0j
+        return Lumped(
+            zero if series is None else zero + series(omega, *values),
+            zero if shunt is None else zero + shunt(omega, *values),
+        )
+
+    return lumped
 
 
-def _lumped(frequency: RealArray) -> dict[str, SizedTwoPort]:
-    omega = 2 * np.pi * frequency
-    return {
-        "resistance": lambda ohm: _series(ohm + 0 * omega),
-        "inductance": lambda henry: _series(1j * omega * henry),
-        "shield": lambda ohm, henry: _series(ohm + 1j * omega * henry),
-        "gap": lambda farad: _series(1 / (1j * omega * farad)),
-        "capacitance": lambda farad: _shunt(1j * omega * farad),
-        "leak": lambda ohm: _shunt(1 / ohm + 0 * omega),
-        "step": lambda ohm, length: line_section(ohm + 0j * omega, 1j * omega * length / C_0),
-    }
+def _series(
+    kind: str, does: str, likely: str, sizes: tuple[FaultSize, ...], of: Callable[..., ComplexArray], tried: tuple
+) -> FaultKind:
+    return FaultKind(kind, does, likely, sizes, lumped=_lumped(of, None, sizes), tried=tried)
 
 
-def _series(impedance: NumberArray) -> TwoPort:
-    one, zero = np.ones_like(impedance), np.zeros_like(impedance)
-    return TwoPort(one, impedance, zero, one)
+def _shunt(
+    kind: str, does: str, likely: str, sizes: tuple[FaultSize, ...], of: Callable[..., ComplexArray], tried: tuple
+) -> FaultKind:
+    return FaultKind(kind, does, likely, sizes, lumped=_lumped(None, of, sizes), tried=tried)
 
 
-def _shunt(admittance: NumberArray) -> TwoPort:
-    one, zero = np.ones_like(admittance), np.zeros_like(admittance)
-    return TwoPort(one, zero, admittance, one)
+def _stretch(kind: str, does: str, likely: str, sizes: tuple[FaultSize, ...], tried: tuple) -> FaultKind:
+    def stretch(own: RealArray) -> Stretch:
+        return Stretch(*(size.of(value) for size, value in zip(sizes, own, strict=False)))
+
+    return FaultKind(kind, does, likely, sizes, stretch=stretch, tried=tried)
 
 
-def _wet(line: LineModel, cable: int, *, first: bool) -> Callable[[TwoPort, Sequence[float]], TwoPort]:
-    """A cable whose first or last metres are wet: slower, of less impedance and more loss."""
-    model = line.cable(cable)
-    conductor, dielectric, beta = model.constants(line.frequency_hz)
-    impedance = model.impedance(conductor, dielectric, beta)
-    tangent = float(assumption("wet_loss_tangent"))
+SINGLE = ((-1.5,), (-0.5,), (0.5,), (1.5,), (2.7,))
+RESISTIVE = _series(
+    "resistance", "adds about {0} in series", "a bad contact", (RESISTANCE,), lambda omega, ohm: ohm + 0 * omega, SINGLE
+)
+INDUCTIVE = _series(
+    "inductance",
+    "adds about {0} in series",
+    "a detour of the current, as at a loose or missing shield",
+    (INDUCTANCE,),
+    lambda omega, henry: 1j * omega * henry,
+    SINGLE,
+)
+SHIELD = _series(
+    "series",
+    "adds about {0} and {1} in series",
+    "a shield that is connected only in places",
+    (RESISTANCE, INDUCTANCE),
+    lambda omega, ohm, henry: ohm + 1j * omega * henry,
+    ((-0.5, -0.5), (0.5, 0.5), (1.5, 0.5), (1.0, 1.5)),
+)
+OPEN_CONTACT = _series(
+    "gap",
+    "lets the current through only about {0}",
+    "a contact that is open, or almost",
+    (GAP,),
+    lambda omega, farad: 1 / (1j * omega * farad),
+    ((-2.0,), (-1.0,), (0.0,), (1.0,), (2.0,)),
+)
+CAPACITIVE = _shunt(
+    "capacitance",
+    "adds about {0} across the line",
+    "something squeezed, wet or of too low an impedance",
+    (CAPACITANCE,),
+    lambda omega, farad: 1j * omega * farad,
+    SINGLE,
+)
+SHORTED = _shunt(
+    "short",
+    "almost shorts the line, with about {0} across it",
+    "a whisker of braid or metal between the conductors",
+    (SHORT, LEAD),
+    lambda omega, ohm, henry: 1 / (ohm + 1j * omega * henry),
+    ((0.0, 0.0), (0.0, 1.0)),
+)
+LEAKING = _shunt(
+    "leak",
+    "puts about {0} across the line",
+    "water or a whisker of braid between the conductors",
+    (LEAKAGE,),
+    lambda omega, ohm: 1 / ohm + 0 * omega,
+    ((-1.5,), (-0.5,), (0.5,), (1.5,)),
+)
+WET = _shunt(
+    "shunt",
+    "adds about {0} and a leak of about {1} across the line",
+    "water",
+    (CAPACITANCE, LEAKAGE),
+    lambda omega, farad, ohm: 1j * omega * farad + 1 / ohm,
+    ((0.0, 0.5), (1.0, -0.5), (1.5, -1.5)),
+)
+HIGH_SECTION = _stretch(
+    "section",
+    "is like {0} of line of {1} times the impedance",
+    "a part of another impedance, or a shield pulled away",
+    (STEP_LENGTH, HIGHER),
+    ((0.0, 0.0), (1.0, 0.5), (0.0, 1.5)),
+)
+LOW_SECTION = _stretch(
+    "section",
+    "is like {0} of line of {1} times the impedance",
+    "a part of another impedance, or something squeezed",
+    (STEP_LENGTH, LOWER),
+    ((0.0, 0.0), (1.0, -0.5)),
+)
+CRUSHED = _stretch(
+    "stretch",
+    "is like {0} of cable of {1} times its impedance",
+    "a cable that is crushed or kinked",
+    (CRUSHED_LENGTH, LOWER),
+    ((0.7, 0.5), (1.2, -0.5), (-0.5, -0.5)),
+)
+SOAKED = _stretch(
+    "soaked",
+    "is like {0} of cable of {1} times its impedance and more loss",
+    "a cable that is wet",
+    (STRETCH_LENGTH, LOWER, TANGENT),
+    ((-0.8, 0.7, 0.0), (0.2, 0.7, 0.0), (1.0, 0.7, 0.0), (0.2, 0.0, 0.0), (1.0, 0.0, 0.0), (1.5, 0.0, 0.0)),
+)
+HIGH_STRETCH = _stretch(
+    "stretch",
+    "is like {0} of cable of {1} times its impedance",
+    "a cable whose shield is damaged or pulled away",
+    (CRUSHED_LENGTH, HIGHER),
+    ((0.7, 0.0),),
+)
 
-    def matrix(own: TwoPort, sizes: Sequence[float]) -> TwoPort:
-        length, growth = np.minimum(sizes[0], model.length_m), sizes[1]
-        slowing = np.sqrt(1 + growth)
-        alpha = (conductor + dielectric) * slowing + beta * slowing * tangent * growth / 2
-        wet = line_section(impedance / slowing, (alpha + 1j * beta * slowing) * length)
-        # as much of the dry run is removed again as is wet
-        dry = line_section(impedance, -(conductor + dielectric + 1j * beta) * length)
-        return cascade((cascade((wet, dry)), own)) if first else cascade((own, cascade((dry, wet))))
+AT_A_JOINT = (
+    RESISTIVE,
+    INDUCTIVE,
+    SHIELD,
+    OPEN_CONTACT,
+    CAPACITIVE,
+    LEAKING,
+    SHORTED,
+    WET,
+    HIGH_SECTION,
+    LOW_SECTION,
+)
+RARE = 0.02
+"""What happens at joints and is seldom met within a cable."""
 
-    return matrix
+IN_A_CABLE = (
+    *(kind._replace(weight=RARE) for kind in (RESISTIVE, SHIELD, OPEN_CONTACT, LEAKING, SHORTED)),
+    CAPACITIVE,
+    CRUSHED,
+    SOAKED,
+    HIGH_STRETCH._replace(weight=0.2),
+)

@@ -63,6 +63,9 @@ def check_part(
     worst_loss, worst_match = int(np.argmin(loss_margin)), int(np.argmin(match_margin))
     loss_passed, match_passed = bool(loss_margin[worst_loss] >= 0), bool(match_margin[worst_match] >= 0)
     check = PartCheck(
+        finding="passed" if loss_passed and match_passed else "failed",
+        loss_uncertainty_db=0.0,
+        match_uncertainty=0.0,
         passed=loss_passed and match_passed,
         loss_passed=loss_passed,
         match_passed=match_passed,

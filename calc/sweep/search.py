@@ -1,83 +1,155 @@
-"""Searching for the fault: the intact line, and every fault at every joint, each from several starts.
+"""Searching for what explains a sweep: the line intact, with one fault at any place, and with two.
 
-Starts are tried on some of the frequencies; what does best there is fitted to all of them. Hypotheses are compared
-by the Bayesian information criterion: how much a fault lowers the objective of a fit, less log(numbers) for each of
-its sizes.
+Fits begin in the lowest band and go on in wider ones. In each band the faults that look best on the fitted intact
+line join those carried along; the best are kept.
 """
 
-from collections.abc import Callable
 from typing import NamedTuple
 
 import numpy as np
 
-from .arrays import ComplexArray
+from .alignment import aligned_fits, lower_bands
+from .arrays import ComplexArray, RealArray
+from .faults import AT_A_JOINT, PlacedFault
 from .fit import Fit, fitted
-from .model import LineModel
-from .observation import Observation, Start
-from .sampling import scattered
-from .starts import (
-    SEARCH_POINTS,
-    SHORT_ROUNDS,
-    aligned_parameters,
-    estimated_starts,
-    followed_upwards,
-    lower_bands,
-    screened_starts,
-    wet_starts,
-)
+from .screening import Place, Trial, place_grid, screened
+from .swept_line import CablePart, JointPart, SweptLine
 
-__all__ = ["HypothesisFits", "fit_hypotheses"]
+__all__ = ["Hypotheses", "fit_hypotheses", "own_parameters", "place_of"]
 
-ROUNDS = 30
-ELIMINATIONS = 2
-"""Times that short fits are made and the worse two thirds of the starts are dropped."""
-
-MARGIN = 40.0
-"""A fault whose criterion is as much worse than the best is dropped."""
-
-MOST_FAULTS = 12
-"""Faults that are fitted to the end, beside the best of each joint."""
+KEPT = 4
+OTHER_KINDS = 2
+TRIALS = 4
+LAST_TRIALS = 8
+SHORT_ROUNDS, ROUNDS = 5, 10
+LEAST_SCORE = 1.0
+LEAST_EVIDENCE = 10.0
+SECOND_TRIALS = 4
+FARTHEST_SHIFT = 2.5  # deviations of length by which a joint may be off to be where a fault is seen
 
 
-class HypothesisFits(NamedTuple):
-    """The intact line, and the best of each fault at each joint that was fitted to the end."""
+class Hypotheses(NamedTuple):
+    """The fits to all of the sweep: the intact line, one fault each, two faults each; the best first."""
 
     intact: Fit
-    faulty: list[Fit]
+    single: list[Fit]
+    double: list[Fit]
 
 
-def fit_hypotheses(line: LineModel, measured: ComplexArray) -> HypothesisFits:
-    """Fit a line to a measured reflection, (frequencies,), intact and with each fault."""
-    full = Observation.of(line, measured)
-    coarse, bands = full.at(scattered(measured.size, SEARCH_POINTS)), lower_bands(full)
-    no_sizes = np.zeros(0, dtype=np.float64)
-    aligned = aligned_parameters(coarse)
-    as_described = Start(None, np.zeros_like(aligned), no_sizes)
-    intact_starts = [Start(None, aligned, no_sizes), *followed_upwards(bands, [as_described])]
-    intact = min(fitted(coarse, intact_starts, ROUNDS), key=Fit.criterion)
-    wet = followed_upwards(bands, wet_starts(bands))
-    wet += [start._replace(parameters=intact.parameters) for start in wet]
-    coarsest = coarse.at(np.arange(0, coarse.measured.size, 2, dtype=np.int64))
-    starts = [*screened_starts(coarsest, aligned), *estimated_starts(coarse, intact), *wet]
-    for _ in range(ELIMINATIONS):
-        fits = fitted(coarse, starts, SHORT_ROUNDS)
-        starts = [fit.start for fit in _promising(fits, max(len(fits) // 3, MOST_FAULTS))]
-    converged = fitted(coarse, starts, ROUNDS)
-    best_of_faults = list(_best_by(lambda fit: fit.hypothesis.number, converged).values())
-    faulty = fitted(full, [fit.start for fit in _promising(best_of_faults, MOST_FAULTS, MARGIN)], ROUNDS)
-    best = min(faulty, key=Fit.criterion)
-    again = [intact.start, Start(None, best.parameters, no_sizes)]
-    return HypothesisFits(min(fitted(full, again, ROUNDS), key=Fit.criterion), faulty)
+def place_of(line: SweptLine, fault: PlacedFault, own: RealArray) -> float:
+    """Where the middle of a fault is along the cables as described [m]."""
+    before = sum(part.length_m for part in line.parts[: fault.part] if isinstance(part, CablePart))
+    if fault.about_m is None:
+        return before
+    extent = 0.0 if fault.kind.stretch is None else fault.kind.stretch(own).length_m
+    return before + min(fault.place_m(own) + extent / 2, line.parts[fault.part].length_m)
 
 
-def _promising(fits: list[Fit], most: int, margin: float = np.inf) -> list[Fit]:
-    """The best of each joint and so many of all, none worse than the best by more than a margin."""
-    ordered = sorted(fits, key=Fit.criterion)
-    limit = ordered[0].criterion() + margin
-    chosen = [*_best_by(lambda fit: fit.hypothesis.element, fits).values(), *ordered[:most]]
-    return [fit for fit in {id(fit): fit for fit in chosen}.values() if fit.criterion() < limit]
+def own_parameters(fit: Fit, number: int = -1) -> RealArray:
+    """Those of one of a fit's faults, the last by default."""
+    counts = [fault.parameter_count for fault in fit.faults]
+    number %= len(counts)
+    begin = fit.x.size - sum(counts[number:])
+    return fit.x[begin : begin + counts[number]]
 
 
-def _best_by(key: Callable[[Fit], int], fits: list[Fit]) -> dict[int, Fit]:
-    """The best fit of each key: a fault's number, or a joint's element."""
-    return {key(fit): fit for fit in sorted(fits, key=Fit.criterion, reverse=True)}
+def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hypotheses:
+    """Fit a line to a measured reflection; `cell_m` is the distance that the sweep resolves [m]."""
+    bands = lower_bands(line)
+    intact = max(aligned_fits(line, measured, bands), key=lambda fits: fits[-1].evidence)
+    pool: list[Fit] = []
+    for number, points in enumerate(bands):
+        own, seen = line.at(points), measured[points]
+        coarse = place_grid(line, cell_m / 2 * line.frequency_hz[-1] / own.frequency_hz[-1])
+        starts = [(fit.faults, fit.x) for fit in pool]
+        starts += _starts(own, intact[number], coarse, LAST_TRIALS if number == len(bands) - 1 else TRIALS)
+        pool = _kept(line, [fitted(own, seen, x, faults, SHORT_ROUNDS) for faults, x in starts], KEPT)
+    starts_intact = [intact[-1].x, *(fit.x[: line.parameter_count] for fit in pool[:1])]
+    full_intact = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
+    single = _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool], KEPT)
+    double: list[Fit] = []
+    if single and single[0].evidence - full_intact.evidence > LEAST_EVIDENCE:
+        places = place_grid(line, cell_m / 2)
+        starts = _starts(line, single[0], places, SECOND_TRIALS)
+        double = _kept(line, [fitted(line, measured, x, faults, SHORT_ROUNDS) for faults, x in starts], 2)
+        double = _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in double], 2)
+    return Hypotheses(full_intact, single, double)
+
+
+def _starts(
+    line: SweptLine, fit: Fit, places: list[Place], most: int
+) -> list[tuple[tuple[PlacedFault, ...], RealArray]]:
+    """The trials that do best on a fitted line, each place and kind once, and joints moved to where they are."""
+    chosen: list[Trial] = []
+    starts = []
+    for trial in screened(line, fit, places):
+        if trial.score < LEAST_SCORE or len(chosen) == most:
+            break
+        near = [other for other in chosen if _near(trial, other)]
+        if len(near) > 1 or any(other.fault.kind is trial.fault.kind for other in near):
+            continue
+        chosen.append(trial)
+        starts.append(((*fit.faults, trial.fault), np.concatenate([fit.x, trial.parameters])))
+        if trial.fault.about_m is not None:
+            starts += _moved_joints(line, fit, trial)
+    return starts
+
+
+def _near(one: Trial, other: Trial) -> bool:
+    if one.fault.part != other.fault.part:
+        return False
+    if one.fault.about_m is None or other.fault.about_m is None:
+        return True
+    return abs(one.fault.about_m - other.fault.about_m) < 4 * one.fault.place_deviation_m
+
+
+def _moved_joints(
+    line: SweptLine, fit: Fit, trial: Trial
+) -> list[tuple[tuple[PlacedFault, ...], RealArray]]:
+    """The same fault at the joints beside its cable, the cables before and behind longer and shorter to match."""
+    found = []
+    place = place_of(line, trial.fault, np.array([*trial.sizes, 0.0]))
+    joints = [at for at, part in enumerate(line.parts) if isinstance(part, JointPart)]
+    before = [at for at in joints if at < trial.fault.part][-1:]
+    behind = [at for at in joints if at > trial.fault.part][:1]
+    kind = trial.fault.kind
+    if kind.stretch is not None:
+        return []
+    for at in before + behind:
+        here = sum(part.length_m for part in line.parts[:at] if isinstance(part, CablePart))
+        beyond = sum(part.length_m for part in line.parts[at:] if isinstance(part, CablePart))
+        shift = place - here
+        if not here or abs(shift) > FARTHEST_SHIFT * line.prior.length * here:
+            continue
+        x = fit.x.copy()
+        for cable in line.cables:
+            own = line.offsets[cable]
+            share = shift / here if cable < at else -shift / beyond
+            x[own] += share / line.prior.length
+        own_kind = kind if kind in AT_A_JOINT else AT_A_JOINT[0]
+        found.append(((*fit.faults, PlacedFault(own_kind, at)), np.concatenate([x, trial.sizes])))
+    return found
+
+
+def _kept(line: SweptLine, fits: list[Fit], most: int) -> list[Fit]:
+    """The best fits: of each place once, and a few other kinds at the best place."""
+    kept: list[Fit] = []
+    others = 0
+    for fit in sorted(fits, key=lambda fit: -fit.evidence):
+        fault = fit.faults[-1]
+        same = [other for other in kept if _same_place(line, fit, other)]
+        if same:
+            if others == OTHER_KINDS or kept[0] not in same or any(fault.kind is o.faults[-1].kind for o in same):
+                continue
+            others += 1
+        if len(kept) - others < most or same:
+            kept.append(fit)
+    return kept
+
+
+def _same_place(line: SweptLine, one: Fit, other: Fit) -> bool:
+    fault, second = one.faults[-1], other.faults[-1]
+    if fault.part != second.part:
+        return False
+    places = [place_of(line, fit.faults[-1], own_parameters(fit)) for fit in (one, other)]
+    return fault.about_m is None or abs(places[0] - places[1]) <= 2 * fault.place_deviation_m

@@ -1,82 +1,163 @@
-"""Choosing between the hypotheses: no fault, or one at one of the joints."""
+"""Choosing between the hypotheses: the line intact, one fault somewhere, or two."""
 
 from typing import NamedTuple
 
 import numpy as np
 
-from ..physics.ratings import assumption
 from .fit import Fit
-from .results import Finding
-from .search import HypothesisFits
+from .results import Finding, Where
+from .search import Hypotheses, own_parameters, place_of
+from .swept_line import CablePart, SweptLine
 
-__all__ = ["Selection", "selection_of"]
+__all__ = ["FLOOR", "Named", "Selection", "Suspicion", "selection_of"]
 
-INDISTINCT = 6.0
-"""Evidence within which two joints explain a sweep alike: odds of 20 to 1."""
-
-NO_FIT = 0.1
+FLOOR = 0.012
+"""Reflection, rms, that a fault must make to be named: everyday lines leave as much unexplained."""
+LEAST_ODDS = 25.0
+"""Natural logarithm of the odds against the intact line from which on a fault counts as found."""
+NO_FIT = 0.15
 """What the best explanation leaves, rms of the reflection, above which the line must be another one."""
+NO_FIT_SHARE = 0.35
+"""The same as a share of what was measured."""
+JOINT_SHARE = 0.75
+"""How many faults are at joints; the others lie anywhere in the cables."""
+CLEAR = 0.8
+"""Probability from which on one place is named alone."""
+POSSIBLE = 0.04
+"""Probability from which on a place is one of those not told apart."""
+PLACE_SPREAD = 3.0
+"""By how much evidence between places counts for less: models of joints and cables are only alike."""
+INDEPENDENT = 1.5
+"""Independent points in each cell of distance that the sweep resolves along the line."""
+NEAR_CELLS = 1.0
+"""Cells of distance within which two places are one."""
 
-MOST_CERTAIN = 0.99
-"""The highest probability that is stated: the faults thought of are not all there are."""
+
+class Suspicion(NamedTuple):
+    """All faults at one place: the best fit first, where it is, and how probable it is to be there."""
+
+    fits: list[Fit]
+    element: int
+    where: Where
+    distance_m: float
+    odds: float
+    """Natural logarithm of the odds against the intact line."""
+    probability: float
+
+    @property
+    def best(self) -> Fit:
+        """Of the kinds of fault there."""
+        return self.fits[0]
+
+
+class Named(NamedTuple):
+    """A fault named: where, in which fit and as which of its faults, how sure, how much reflection it makes."""
+
+    suspicion: Suspicion
+    fit: Fit
+    number: int
+    probability: float
+    reflection: float
 
 
 class Selection(NamedTuple):
-    """What the fits say. Joints are given by their elements."""
+    """What the fits say."""
 
     finding: Finding
     intact: Fit
-    best: Fit
-    """Of the faults."""
-    found: bool
-    """The evidence for a fault is strong enough."""
-    faulty: list[Fit]
-    """The best of every fault that was fitted to the end."""
-    best_of_joint: dict[int, Fit]
-    """The best joint first."""
-    indistinct: list[int]
-    """Joints that explain the sweep as well as the best, itself included."""
-    probabilities: dict[int, float]
-    """Of each joint that it is the bad one, if one is; empty where nothing is found."""
-
-    @property
-    def selected(self) -> Fit:
-        """The fit that explains the sweep."""
-        return self.best if self.found else self.intact
+    selected: Fit
+    """The fit that explains the sweep."""
+    suspicions: list[Suspicion]
+    """Places of single faults, the most probable first."""
+    named: list[Named]
+    apart: list[Suspicion]
+    """Places that are not told apart."""
 
 
-def selection_of(fits: HypothesisFits) -> Selection:
-    """Compare the fits by the Bayesian information criterion."""
-    ordered = sorted(fits.faulty, key=Fit.criterion)
-    best = ordered[0]
-    best_of_joint: dict[int, Fit] = {}
-    for fit in ordered:
-        best_of_joint.setdefault(fit.hypothesis.element, fit)
-    found = fits.intact.criterion() - best.criterion() > float(assumption("sweep_evidence"))
-    selected = best if found else fits.intact
-    indistinct = [joint for joint, fit in best_of_joint.items() if fit.criterion() - best.criterion() < INDISTINCT]
-    return Selection(
-        finding=_finding(selected.residual, found, indistinct),
-        intact=fits.intact,
-        best=best,
-        found=found,
-        faulty=fits.faulty,
-        best_of_joint=best_of_joint,
-        indistinct=indistinct,
-        probabilities=_probabilities(best_of_joint) if found else {},
+def selection_of(line: SweptLine, hypotheses: Hypotheses, cells: float, cell_m: float) -> Selection:
+    """Compare the fits. `cells` is how many distances the sweep resolves along the line, each `cell_m` [m]."""
+    intact = hypotheses.intact
+    share = min(1.0, INDEPENDENT * (cells + 10) / line.frequency_hz.size)
+    suspicions = _suspicions(line, hypotheses.single, intact.evidence, share, cell_m)
+    found = bool(suspicions) and suspicions[0].odds > LEAST_ODDS
+    best = suspicions[0].best if suspicions else intact
+    reflection = made_by(line, best, 0) if found else 0.0
+    if not found or reflection < FLOOR:
+        finding: Finding = "no fit" if _misses(line, intact) else "sound"
+        return Selection(finding, intact, intact, suspicions, [], [])
+    first = suspicions[0]
+    if _misses(line, best):
+        return Selection("no fit", intact, best, suspicions, [], [])
+    probability = first.probability
+    if probability < CLEAR:
+        apart = [one for one in suspicions if one.probability > POSSIBLE]
+        return Selection("unclear", intact, best, suspicions, [], apart)
+    named = [Named(first, best, 0, probability, reflection)]
+    selected = best
+    if hypotheses.double:
+        seconds = _suspicions(line, hypotheses.double, best.evidence, share, cell_m)
+        second = seconds[0]
+        more = made_by(line, second.best, 1)
+        if second.odds > LEAST_ODDS and more > FLOOR and second.probability > CLEAR:
+            selected = second.best
+            named = [
+                Named(first, selected, 0, probability, made_by(line, selected, 0)),
+                Named(second, selected, 1, second.probability, more),
+            ]
+    finding = "suspect" if first.where == "joint" else "damage"
+    return Selection(finding, intact, selected, suspicions, named, [])
+
+
+def made_by(line: SweptLine, fit: Fit, number: int) -> float:
+    """How much of the reflection one of a fit's faults makes, rms."""
+    faults = [fault for at, fault in enumerate(fit.faults) if at != number]
+    own = [own_parameters(fit, at) for at in range(len(fit.faults)) if at != number]
+    without = line.predicted(np.concatenate([fit.x[: line.parameter_count], *own]), faults)
+    return float(np.sqrt(np.mean(np.abs(fit.prediction.shown - without.shown) ** 2)))
+
+
+def _misses(line: SweptLine, fit: Fit) -> bool:
+    measured = float(np.sqrt(np.mean(np.abs(fit.residual + fit.prediction.shown) ** 2)))
+    return fit.misfit > max(min(NO_FIT, NO_FIT_SHARE * measured), 2 * FLOOR)
+
+
+def _suspicions(line: SweptLine, fits: list[Fit], intact: float, share: float, cell_m: float) -> list[Suspicion]:
+    """The last faults of some fits by place, the most probable first."""
+    scored = sorted(
+        ((share * (fit.evidence - intact) + _log_prior(line, fit), fit) for fit in fits), key=lambda one: -one[0]
     )
+    groups: list[tuple[int, Where, float, list[tuple[float, Fit]]]] = []
+    for odds, fit in scored:
+        fault = fit.faults[-1]
+        element, place = line.parts[fault.part].link.element, place_of(line, fault, own_parameters(fit))
+        where: Where = "joint" if fault.about_m is None else "cable"
+        for group in groups:
+            near = abs(group[2] - place) <= NEAR_CELLS * cell_m
+            if group[1] == where and ((where == "joint" and group[0] == element) or (where == "cable" and near)):
+                group[3].append((odds, fit))
+                break
+        else:
+            groups.append((element, where, place, [(odds, fit)]))
+    totals = np.array([_log_sum(np.array([odds for odds, _ in group[3]])) for group in groups])
+    if not groups:
+        return []
+    probabilities = np.exp((totals - totals.max()) / PLACE_SPREAD)
+    probabilities /= probabilities.sum()
+    found = [
+        Suspicion([fit for _, fit in group[3]], group[0], group[1], group[2], float(total), float(probability))
+        for group, total, probability in zip(groups, totals, probabilities, strict=True)
+    ]
+    return sorted(found, key=lambda one: -one.odds)
 
 
-def _finding(residual: float, found: bool, indistinct: list[int]) -> Finding:
-    if residual > NO_FIT:
-        return "no fit"
-    if not found:
-        return "sound"
-    return "unclear" if len(indistinct) > 1 else "suspect"
+def _log_prior(line: SweptLine, fit: Fit) -> float:
+    """Logarithm of how often a fault is of such a kind at such a place."""
+    fault = fit.faults[-1]
+    if fault.about_m is None:
+        return float(np.log(JOINT_SHARE / max(len(line.joints), 1) * fault.kind.weight))
+    length = sum(part.length_m for part in line.parts if isinstance(part, CablePart))
+    return float(np.log((1 - JOINT_SHARE) * 2 * fault.place_deviation_m / length * fault.kind.weight))
 
 
-def _probabilities(best_of_joint: dict[int, Fit]) -> dict[int, float]:
-    best = min(map(Fit.criterion, best_of_joint.values()))
-    odds = {joint: float(np.exp(-(fit.criterion() - best) / 2)) for joint, fit in best_of_joint.items()}
-    total = sum(odds.values())
-    return {joint: round(min(one / total, MOST_CERTAIN), 3) for joint, one in odds.items()}
+def _log_sum(values: np.ndarray) -> float:
+    return float(values.max() + np.log(np.sum(np.exp(values - values.max()))))

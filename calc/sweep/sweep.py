@@ -59,7 +59,7 @@ def judge_sweep(request: SweepRequest) -> SweepResult:
     usable, notes = _usable(measured, feedline, ports)
     used = measured._replace(frequencies_hz=measured.frequencies_hz[usable], s=measured.s[usable])
     z_0 = feedline.station.impedance_ohm
-    line = part = None
+    line = part = echoes = None
     if ports == 1:
         settings = SweepSettings(
             length_tolerance=request.length_tolerance,
@@ -84,6 +84,7 @@ def judge_sweep(request: SweepRequest) -> SweepResult:
         advice=advice,
         line=line,
         part=part,
+        echoes=echoes,
         steps=steps,
         cautions=[*SWEEP_CAUTIONS, *CAUTIONS],
     )
