@@ -28,6 +28,9 @@ SECOND_TRIALS = 4
 FARTHEST_SHIFT = 2.5  # deviations of length by which a joint may be off to be where a fault is seen
 
 
+AT_JOINT_BY_ID = {kind.id: kind for kind in AT_A_JOINT}
+
+
 class Hypotheses(NamedTuple):
     """The fits to all of the sweep: the intact line, one fault each, two faults each; the best first."""
 
@@ -113,7 +116,7 @@ def _moved_joints(
     before = [at for at in joints if at < trial.fault.part][-1:]
     behind = [at for at in joints if at > trial.fault.part][:1]
     kind = trial.fault.kind
-    if kind.stretch is not None:
+    if kind.id not in AT_JOINT_BY_ID:
         return []
     for at in before + behind:
         here = sum(part.length_m for part in line.parts[:at] if isinstance(part, CablePart))
@@ -126,8 +129,7 @@ def _moved_joints(
             own = line.offsets[cable]
             share = shift / here if cable < at else -shift / beyond
             x[own] += share / line.prior.length
-        own_kind = kind if kind in AT_A_JOINT else AT_A_JOINT[0]
-        found.append(((*fit.faults, PlacedFault(own_kind, at)), np.concatenate([x, trial.sizes])))
+        found.append(((*fit.faults, PlacedFault(AT_JOINT_BY_ID[kind.id], at)), np.concatenate([x, trial.sizes])))
     return found
 
 

@@ -98,7 +98,8 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cells: float, cell_m: 
         seconds = _suspicions(line, hypotheses.double, best.evidence, share, cell_m)
         second = seconds[0]
         more = made_by(line, second.best, 1)
-        if second.odds > LEAST_ODDS and more > FLOOR and second.probability > CLEAR:
+        elsewhere = second.element != first.element and abs(second.distance_m - first.distance_m) > cell_m
+        if elsewhere and second.odds > LEAST_ODDS and more > FLOOR and second.probability > CLEAR:
             selected = second.best
             named = [
                 Named(first, selected, 0, probability, made_by(line, selected, 0)),

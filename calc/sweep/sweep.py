@@ -4,6 +4,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..errors import InputError
+from ..feedline.elements import KnownEnd
 from ..feedline.feedline import Feedline, feedline_at
 from ..feedline.joint import JointLink
 from ..feedline.part import MeasuredLink
@@ -15,12 +16,13 @@ from ..waves.measured import Measured
 from ..waves.touchstone import read_touchstone
 from ..waves.two_port import from_scattering, scattering
 from .arrays import ComplexArray
+from .echoes import find_echoes
 from .line_check import check_line
 from .part_check import SweptPart, check_part
 from .prior import SweepSettings
 from .requests import SweepRequest
 from .results import SweepResult
-from .verdict import line_advice, line_verdict, part_verdict
+from .verdict import echo_advice, echo_verdict, line_advice, line_verdict, part_verdict
 
 __all__ = ["SWEEP_CAUTIONS", "judge_sweep"]
 
@@ -42,37 +44,49 @@ SWEEP_CAUTIONS = [
 
 @np.errstate(divide="ignore", invalid="ignore", over="ignore", under="ignore")  # no number becomes null
 def judge_sweep(request: SweepRequest) -> SweepResult:
-    """Judge a sweep: a one-port file against its line, or a two-port file against its parts.
+    """Judge a sweep: a one-port file against its line, a two-port file against its parts; without either, its echoes.
 
     Raises InputError, with the line of the file, for one that can't be read or used.
     """
     measured = read_touchstone(request.touchstone, "touchstone")
     ports = measured.s.shape[-1]
     earlier = None if request.earlier is None else _earlier(request.earlier, ports)
-    column = spot_column(float(np.clip(_middle_hz(measured), LOWEST_HZ, HIGHEST_HZ)))
-    feedline = feedline_at(request, request.elements, request.load, column)
-    if ports == 1:
-        _refuse_size(feedline)
     if measured.frequencies_hz.size > MOST_POINTS:
         found = f"{measured.frequencies_hz.size} points"
         raise InputError("touchstone", found, f"a sweep of {FEWEST_POINTS} to {MOST_POINTS} points")
-    usable, notes = _usable(measured, feedline, ports)
-    used = measured._replace(frequencies_hz=measured.frequencies_hz[usable], s=measured.s[usable])
-    z_0 = feedline.station.impedance_ohm
+    shape = request.window_shape or float(assumption("sweep_window_shape"))
     line = part = echoes = None
-    if ports == 1:
-        settings = SweepSettings(
-            length_tolerance=request.length_tolerance,
-            window_shape=request.window_shape or float(assumption("sweep_window_shape")),
-            load=request.load,
-        )
-        compared = None if earlier is None else (earlier.frequencies_hz, _one_port_reflection(earlier, z_0))
-        line, steps = check_line(feedline, used.frequencies_hz, _one_port_reflection(used, z_0), compared, settings)
-        verdict, advice = line_verdict(line), line_advice(line, request.load)
+    if not request.elements:
+        if ports != 1:
+            raise InputError("elements", "0 parts", "at least 1 for a two-port: what is in it")
+        usable, notes = _usable(measured, None)
+        used = _some(measured, usable)
+        z_0 = measured.reference_ohm
+        past = None if earlier is None else (earlier.frequencies_hz, _one_port_reflection(earlier, z_0))
+        own = _one_port_reflection(used, z_0)
+        echoes, steps = find_echoes(used.frequencies_hz, own, past, request.velocity_factor, shape)
+        verdict, advice = echo_verdict(echoes), echo_advice(echoes)
     else:
-        past = None if earlier is None else (earlier.frequencies_hz, _swept_part(earlier, z_0, "earlier"))
-        part, steps = check_part(feedline, used.frequencies_hz, _swept_part(used, z_0, "touchstone"), past)
-        verdict, advice = part_verdict(part), []
+        load = request.load
+        if ports == 1 and load is None:
+            raise InputError("load", "nothing", "what the line ended in during the sweep")
+        column = spot_column(float(np.clip(_middle_hz(measured), LOWEST_HZ, HIGHEST_HZ)))
+        feedline = feedline_at(request, request.elements, load or KnownEnd(what="matched"), column)
+        z_0 = feedline.station.impedance_ohm
+        if ports == 1:
+            _refuse_size(feedline)
+        usable, notes = _usable(measured, feedline)
+        used = _some(measured, usable)
+        if ports == 1:
+            settings = SweepSettings(request.length_tolerance, shape, load)
+            past = None if earlier is None else (earlier.frequencies_hz, _one_port_reflection(earlier, z_0))
+            own = _one_port_reflection(used, z_0)
+            line, steps = check_line(feedline, used.frequencies_hz, own, past, settings)
+            verdict, advice = line_verdict(line), line_advice(line, load)
+        else:
+            past = None if earlier is None else (earlier.frequencies_hz, _swept_part(earlier, z_0, "earlier"))
+            part, steps = check_part(feedline, used.frequencies_hz, _swept_part(used, z_0, "touchstone"), past)
+            verdict, advice = part_verdict(part), []
     return SweepResult(
         ports=ports,
         points=int(used.frequencies_hz.size),
@@ -111,15 +125,19 @@ def _refuse_size(feedline: Feedline) -> None:
         raise InputError("elements", f"{len(feedline.links)} parts", f"at most {MOST_LINKS} parts; an adapter is two")
 
 
-def _usable(measured: Measured, feedline: Feedline, ports: int) -> tuple[NDArray[np.bool_], list[str]]:
+def _some(measured: Measured, usable: NDArray[np.bool_]) -> Measured:
+    return measured._replace(frequencies_hz=measured.frequencies_hz[usable], s=measured.s[usable])
+
+
+def _usable(measured: Measured, feedline: Feedline | None) -> tuple[NDArray[np.bool_], list[str]]:
     """Which points can be judged, (frequencies,), and a sentence for each reason that others can't."""
     frequency, notes = measured.frequencies_hz, []
     high_enough = frequency >= LOWEST_HZ
     allowed = np.maximum(frequency, LOWEST_HZ)
     known = np.full(allowed.shape, True)
-    if ports == 1:
+    if feedline is not None and measured.s.shape[-1] == 1:
         known = np.isfinite(np.broadcast_to(feedline.load(allowed), allowed.shape))
-    for link in feedline.links:
+    for link in feedline.links if feedline is not None else []:
         if isinstance(link, MeasuredLink):
             known = known & np.isfinite(link.models[0].two_port(allowed).a)
     usable = high_enough & known

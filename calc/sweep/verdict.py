@@ -5,12 +5,14 @@ from itertools import pairwise
 from ..feedline.elements import KnownEnd, Load
 from ..numeric.rounding import significant
 from ..numeric.units import engineering
-from .results import Deviation, FittedSize, LineCheck, NamedFault, PartCheck, SweptJoint
+from .results import Deviation, EchoCheck, FittedSize, LineCheck, NamedFault, PartCheck, SweptJoint
 
 __all__ = [
     "NOTHING_TO_COMPARE",
     "assumed_sentences",
     "does_words",
+    "echo_advice",
+    "echo_verdict",
     "line_advice",
     "line_verdict",
     "part_verdict",
@@ -18,16 +20,15 @@ __all__ = [
 ]
 
 CERTAIN = 3.0  # standard deviations from which on a resistance counts
+MOST_ASSUMED = 2  # in a verdict; the others stand beside it
 UNUSUAL = 1.3  # usual deviations from which on a verdict says what it assumed
-KNOWN_SHARE = 0.7
-"""Of the usual deviation: what a sweep knows no better than that it did not find out."""
 
 NOTHING_TO_COMPARE = "The earlier sweep has no frequencies in common with this one."
 
 
 def line_verdict(check: LineCheck) -> str:
     """The verdict of a one-port sweep, with what it had to assume."""
-    return " ".join([_finding_words(check), *check.assumed])
+    return " ".join([_finding_words(check), *check.assumed[:MOST_ASSUMED]])
 
 
 def line_advice(check: LineCheck, load: Load | KnownEnd) -> list[str]:
@@ -62,6 +63,30 @@ def line_advice(check: LineCheck, load: Load | KnownEnd) -> list[str]:
     return advice
 
 
+def echo_verdict(check: EchoCheck) -> str:
+    """What echoes there are on a line of which nothing is described."""
+    if not check.echoes:
+        return "No echo stands out of the noise."
+    strongest = max(check.echoes, key=lambda echo: echo.reflection)
+    count = len(check.echoes)
+    several = "one echo" if count == 1 else f"{count} echoes"
+    return (
+        f"There {'is' if count == 1 else 'are'} {several}; the strongest lies at {strongest.distance_m:.3g} m in cable"
+        f" of velocity factor {check.velocity_factor:.2g}. {strongest.words}"
+    )
+
+
+def echo_advice(check: EchoCheck) -> list[str]:
+    """What to do next with the echoes of a line."""
+    advice = ["Describe the line with its cables and joints: then each echo is held against what should be there."]
+    if check.echoes:
+        advice.append(
+            "Go to the place of an echo, wiggle or squeeze what is there and sweep again: what changes is it. Known"
+            " lengths that come out wrong mean another velocity factor."
+        )
+    return advice
+
+
 def part_verdict(check: PartCheck) -> str:
     """The verdict of a two-port sweep."""
     missed = []
@@ -90,19 +115,19 @@ def trend_sentence(change_ohm: float, uncertainty_ohm: float) -> str:
 
 
 def assumed_sentences(deviations: list[Deviation], length_tolerance: float) -> list[str]:
-    """What a verdict had to assume of the cables: lengths beyond what was said, and other unusual deviations."""
+    """What a verdict had to assume of the cables, the most unusual first."""
     found = []
     for one in deviations:
-        usual = length_tolerance if one.what == "electrical length" else UNUSUAL * one.usual
-        if abs(one.share) <= usual or one.uncertainty > KNOWN_SHARE * one.usual:
+        usual = max(length_tolerance, one.usual) if one.what == "electrical length" else UNUSUAL * one.usual
+        if abs(one.share) <= usual or abs(one.share) < CERTAIN * one.uncertainty:
             continue
         much = f"{abs(one.share) * 100:.2g} %"
         if one.what == "electrical length":
             words = f"{much} {'longer' if one.share > 0 else 'shorter'} than said"
         else:
             words = f"to have {much} {'more' if one.share > 0 else 'less'} {one.what} than its sheet says"
-        found.append(f"It takes {one.part} (element {one.element + 1}) {words}.")
-    return found
+        found.append((abs(one.share) / usual, f"It takes {one.part} (element {one.element + 1}) {words}."))
+    return [words for _, words in sorted(found, reverse=True)]
 
 
 def does_words(does: str, sizes: list[FittedSize]) -> str:
