@@ -20,7 +20,7 @@ __all__ = ["aligned_fits", "followed_up", "lower_bands"]
 SAFE_RADIANS = 1.5
 """Phase of the end's echo by which usual lengths may be off in the lowest band."""
 GROWTH = 1.8
-FEWEST_BAND_POINTS, MOST_BAND_POINTS = 12, 160
+FEWEST_BAND_POINTS, MOST_BAND_POINTS = 12, 96
 STAGE_ROUNDS = 6
 PHASE_STEP = 0.8
 REACH = 2.5  # deviations of length that are tried

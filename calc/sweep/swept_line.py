@@ -33,7 +33,7 @@ from .prior import LinePrior, SweepSettings, end_deviations, known_reflection, l
 __all__ = ["CablePart", "JointPart", "Piece", "Prediction", "SweptLine", "swept_line"]
 
 LEAST_PART_REFLECTION = 0.02  # a part between matched ends is never known better
-WANDERS = 4
+WANDERS = 2
 """Waves of impedance along a cable, of half as many periods each."""
 CABLE_PARAMETERS = 5 + WANDERS
 JOINT_PARAMETERS = 3
@@ -322,14 +322,14 @@ class SweptLine(NamedTuple):
         change = (onward**2 - onward_end**2) + (returning_end**2 - returning**2)
         slopes[first + 4] += scale / 2 * change * prior.impedance / (1 + x[first + 4] * prior.impedance)
         added = np.zeros_like(self.load)
+        twice, onward_squared, returning_squared = np.exp(-2 * gamma * length), onward**2, returning_end**2
         for wave in range(WANDERS):
             turn = np.pi * (wave + 1) / cable.length_m
             along = 0
-            for sign in (1, -1):
-                k = 1j * sign * turn
-                fall, rise = np.exp(-(2 * gamma - k) * length), np.exp(-(2 * gamma + k) * length)
-                along = along + np.exp(k * piece.begin_m) * onward**2 * (1 - fall) / (2 * gamma - k) / 2
-                along = along + np.exp(k * piece.end_m) * returning_end**2 * (1 - rise) / (2 * gamma + k) / 2
+            for k in (1j * turn, -1j * turn):
+                turned = np.exp(k * length)
+                along = along + (np.exp(k * piece.begin_m) / 2) * onward_squared * (1 - twice * turned) / (2 * gamma - k)
+                along = along + (np.exp(k * piece.end_m) / 2) * returning_squared * (1 - twice / turned) / (2 * gamma + k)
             row = scale * gamma * along * prior.wander
             slopes[first + 5 + wave] += row
             added = added + x[first + 5 + wave] * row
