@@ -43,6 +43,9 @@ class LinePrior(NamedTuple):
         return waves * self.directivity, waves * self.match, waves * self.tracking
 
 
+SKIN_PHASE, CONDUCTOR_LOSS, OTHER_LOSS, WANDER, CONTACT_OHM = 0.2, 0.2, 0.15, 0.004, 0.05
+STANDARD_SHARE = 0.6
+"""Joints lie mostly within what their standard allows: nineteen of twenty within 1.2 times the step to it."""
 LONGEST_ANALYSER_DELAY_S = 1.5e-9
 """There and back, of what calibration leaves: within the analyser, its cable and its standards."""
 KNOWN_ORDER, KNOWN_FALL = 3, 0.5
@@ -52,21 +55,23 @@ ANTENNA_TAPS, ANTENNA_FALL, ANTENNA_SPACING = 26, 0.88, 0.8
 
 def line_prior(settings: SweepSettings) -> LinePrior:
     """What is usual, with the cables' lengths as well known as was said."""
-    length = float(np.hypot(settings.length_tolerance / np.sqrt(3.0), 0.03))
+    def usual(what: str) -> float:
+        return float(assumption(f"sweep_{what}_spread"))
+
     return LinePrior(
-        length=length,
-        skin_phase=0.2,
-        conductor_loss=0.2,
-        other_loss=0.15,
-        impedance=float(assumption("sweep_cable_impedance_spread")),
-        wander=0.004,
-        joint_share=0.6,
-        joint_least=0.25,
-        contact_ohm=0.05,
-        directivity=0.018,
-        match=0.028,
-        tracking=0.01,
-        plane_m=0.015,
+        length=float(np.hypot(settings.length_tolerance / np.sqrt(3.0), usual("velocity"))),
+        skin_phase=SKIN_PHASE,
+        conductor_loss=CONDUCTOR_LOSS,
+        other_loss=OTHER_LOSS,
+        impedance=usual("cable_impedance"),
+        wander=WANDER,
+        joint_share=STANDARD_SHARE,
+        joint_least=usual("joint"),
+        contact_ohm=CONTACT_OHM,
+        directivity=usual("directivity"),
+        match=usual("match"),
+        tracking=usual("tracking"),
+        plane_m=usual("plane"),
     )
 
 

@@ -21,6 +21,7 @@ __all__ = [
     "LineCheck",
     "NamedFault",
     "PartCheck",
+    "PartFinding",
     "ReflectionCurves",
     "SweepResult",
     "State",
@@ -34,6 +35,7 @@ Numbers = list[float | None]
 Finding = Literal["sound", "suspect", "damage", "unclear", "cannot tell", "no fit"]
 State = Literal["bad", "possible", "behind", "hidden", "sound"]
 Where = Literal["joint", "cable"]
+PartFinding = Literal["passed", "failed", "cannot tell"]
 
 
 class FittedSize(Struct, frozen=True):
@@ -209,7 +211,7 @@ class Trend(Struct, frozen=True):
 class PartCheck(Struct, frozen=True):
     """A two-port sweep against what its parts should be."""
 
-    finding: Literal["passed", "failed", "cannot tell"]
+    finding: PartFinding
     """It can't tell where a limit is missed by less than a usual calibration leaves."""
     passed: bool
     loss_passed: bool

@@ -54,7 +54,7 @@ def row(name, found):
     compared = [one for one in found if one.drawn.change_ohm is not None]
     cells = [
         f"{len(kept)}",
-        share([one for one in kept if not one.reading.passed], kept),
+        share([one for one in kept if one.reading.failed], kept),
         f"{len(plain)}",
         share([one for one in plain if one.reading.passed], plain),
         share([one for one in found if abs(one.error_ohm) <= CERTAIN * one.reading.uncertainty_ohm], found),

@@ -31,14 +31,13 @@ class Reading(NamedTuple):
 def read(answer):
     """The reading of an answer of the operation "sweep" about a one-port file."""
     check = answer["line"]
-    places = {joint["element"]: joint["distance_m"] for joint in check["joints"]}
 
-    def blame(element, sure=None):
-        return Blame(element, places[element], in_cable=False, sure=sure)
+    def blame(one):
+        return Blame(one["element"], one["distance_m"], one["where"] == "cable", one.get("probability"))
 
-    named = [blame(check["suspect"], check["probability"])] if check["finding"] == "suspect" else []
-    maybe = [blame(element) for element in check["apart"]] if check["finding"] == "unclear" else []
-    return Reading(named, maybe, check["finding"] in ("unclear", "no fit"))
+    named = [blame(one) for one in check["faults"]]
+    maybe = [blame(one) for one in check["candidates"] if one["element"] in check["apart"]]
+    return Reading(named, maybe, check["finding"] in ("unclear", "cannot tell", "no fit"))
 
 
 class Outcome(NamedTuple):
@@ -116,6 +115,7 @@ class PartReading(NamedTuple):
     """What an answer says of a two-port."""
 
     passed: bool
+    failed: bool
     resistance_ohm: float
     uncertainty_ohm: float
     limit_loss_db: np.ndarray
@@ -134,7 +134,8 @@ def read_part(answer):
     trend = part["trend"] or {"resistance_change_ohm": None, "uncertainty_ohm": None}
     limits = (np.array(part[f"limit_{what}_db"], dtype=float) for what in ("loss", "return_loss"))
     return PartReading(
-        part["passed"],
+        part["finding"] == "passed",
+        part["finding"] == "failed",
         part["resistance_ohm"],
         part["resistance_uncertainty_ohm"],
         *limits,
