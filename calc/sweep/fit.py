@@ -24,7 +24,7 @@ NOISE_FLOOR = 1.5e-3
 """Least noise a fit assumes, of each real number: beyond the accuracy of an analyser in the field."""
 
 LARGEST_STEP = 1.5
-FURTHEST = 5.0
+FURTHEST = 3.5
 """Deviations a fit may move a parameter."""
 
 

@@ -28,6 +28,7 @@ class LinePrior(NamedTuple):
     other_loss: float
     impedance: float
     wander: float
+    """Of each wave of impedance along a cable of 1 m; a longer one has more and smaller waves."""
     joint_share: float
     """Of the logarithm of a joint's impedance over that its standard allows."""
     joint_least: float
@@ -43,7 +44,7 @@ class LinePrior(NamedTuple):
         return waves * self.directivity, waves * self.match, waves * self.tracking
 
 
-SKIN_PHASE, CONDUCTOR_LOSS, OTHER_LOSS, WANDER, CONTACT_OHM = 0.2, 0.2, 0.15, 0.004, 0.05
+SKIN_PHASE, CONDUCTOR_LOSS, OTHER_LOSS, WANDER, CONTACT_OHM = 0.2, 0.2, 0.15, 0.013, 0.05
 STANDARD_SHARE = 0.6
 """Joints lie mostly within what their standard allows: nineteen of twenty within 1.2 times the step to it."""
 LONGEST_ANALYSER_DELAY_S = 1.5e-9

@@ -33,9 +33,9 @@ from .prior import LinePrior, SweepSettings, end_deviations, known_reflection, l
 __all__ = ["CablePart", "JointPart", "Piece", "Prediction", "SweptLine", "swept_line"]
 
 LEAST_PART_REFLECTION = 0.02  # a part between matched ends is never known better
-WANDERS = 2
-"""Waves of impedance along a cable, of half as many periods each."""
-CABLE_PARAMETERS = 5 + WANDERS
+MOST_WANDERS, FEW_WANDERS = 12, 3
+"""Waves of impedance along a cable, of half a period more each: all that the sweep's wavelengths meet, or a few."""
+CABLE_PARAMETERS = 5
 JOINT_PARAMETERS = 3
 PART_PARAMETERS = 2
 
@@ -51,6 +51,9 @@ class CablePart(NamedTuple):
     impedance: ComplexArray
     other_loss: RealArray
     """Loss in proportion to frequency, as large as all of it at the upper edge [Np/m]."""
+    wanders: int
+    wander: float
+    """Usual size of each of so many waves of its impedance."""
 
     @property
     def length_m(self) -> float:
@@ -323,14 +326,14 @@ class SweptLine(NamedTuple):
         slopes[first + 4] += scale / 2 * change * prior.impedance / (1 + x[first + 4] * prior.impedance)
         added = np.zeros_like(self.load)
         twice, onward_squared, returning_squared = np.exp(-2 * gamma * length), onward**2, returning_end**2
-        for wave in range(WANDERS):
+        for wave in range(cable.wanders):
             turn = np.pi * (wave + 1) / cable.length_m
             along = 0
             for k in (1j * turn, -1j * turn):
                 turned = np.exp(k * length)
                 along = along + (np.exp(k * piece.begin_m) / 2) * onward_squared * (1 - twice * turned) / (2 * gamma - k)
                 along = along + (np.exp(k * piece.end_m) / 2) * returning_squared * (1 - twice / turned) / (2 * gamma + k)
-            row = scale * gamma * along * prior.wander
+            row = scale * gamma * along * cable.wander
             slopes[first + 5 + wave] += row
             added = added + x[first + 5 + wave] * row
         # a fault's place moves the ends of the pieces beside it
@@ -453,7 +456,7 @@ def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings
 
 def _parameters_of(part: Part) -> int:
     if isinstance(part, CablePart):
-        return CABLE_PARAMETERS
+        return CABLE_PARAMETERS + part.wanders
     if isinstance(part, LUMPED):
         return JOINT_PARAMETERS
     return PART_PARAMETERS if part.deviation else 0
@@ -465,7 +468,10 @@ def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior) -> Par
         conductor, dielectric, beta = model.constants(frequency)
         other = (conductor[-1] + dielectric[-1]) * frequency / frequency[-1]
         impedance = model.impedance(conductor, dielectric, beta) + 0j * frequency
-        return CablePart(link, model, conductor, dielectric, beta, impedance, other)
+        met = int(np.ceil(2 * beta[-1] * model.length_m / np.pi)) + 1
+        wanders = met if met <= MOST_WANDERS else FEW_WANDERS
+        wander = prior.wander / np.sqrt(max(model.length_m, 1.0))
+        return CablePart(link, model, conductor, dielectric, beta, impedance, other, wanders, wander)
     if isinstance(link, JointLink):
         typical, worst = (link.models[end].section(frequency) for end in (GENEROUS, CAUTIOUS))
         seconds = float(np.mean(typical.angle.imag / (2 * np.pi * frequency)))
