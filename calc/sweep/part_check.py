@@ -12,7 +12,7 @@ from ..feedline.reflection import bounds
 from ..formulas.formula import Step, recording
 from ..formulas.line import decibels
 from ..formulas.match import return_loss
-from ..formulas.sweep import added_resistance
+from ..formulas.sweep import added_resistance, dissipated_loss
 from ..numeric.json_numbers import fine, number
 from ..physics.ratings import CAUTIOUS, GENEROUS, assumption
 from ..waves.two_port import cascade, scattering
@@ -25,7 +25,7 @@ from .verdict import NOTHING_TO_COMPARE, trend_sentence
 __all__ = ["SweptPart", "check_part"]
 
 LIMIT_DEVIATIONS = 2.0  # standard deviations of cable loss that its limit leaves
-LEAST_THROUGH = 1e-4
+LEAST_THROUGH, LARGEST_REFLECTION = 1e-4, 0.999
 LEAST_NOISE_DB = 1e-3
 FREE_DB = 30.0
 """Deviation of what nothing is known of beforehand."""
@@ -72,8 +72,9 @@ def check_part(
     limit_return_loss, least_return_loss = _return_loss(worst), _return_loss(larger)
     loss_margin, match_margin = limit_loss - loss, least_return_loss - limit_return_loss
     leftover = _leftover(measured)
+    excess = _heat(measured.s11, measured.s21) - _heat(expected[0] + 0 * frequency, expected[2] + 0 * frequency)
     with recording() as steps:
-        resistance = _series_resistance(frequency, loss - expected_loss, z_0, calibrations=1)
+        resistance = _series_resistance(frequency, excess, z_0, calibrations=1)
     worst_loss, worst_match = int(np.argmin(loss_margin)), int(np.argmin(match_margin))
     loss_finding = _finding(float(np.min(loss_margin + LIMIT_DEVIATIONS * leftover.loss_db)), loss_margin)
     reflection_margin = 10 ** (-limit_return_loss / 20) - larger
@@ -95,7 +96,7 @@ def check_part(
         resistance_ohm=_rounded(resistance.ohm),
         resistance_uncertainty_ohm=_rounded(resistance.uncertainty_ohm),
         skin_excess_db_at_top=_rounded(resistance.skin_db),
-        trend=None if earlier is None else _trend(frequency, loss, *earlier, z_0),
+        trend=None if earlier is None else _trend(frequency, measured, *earlier, z_0),
         frequency_hz=frequency.tolist(),
         loss_db=_fine_numbers(loss),
         expected_loss_db=_fine_numbers(expected_loss),
@@ -105,11 +106,19 @@ def check_part(
         expected_return_loss_db=_fine_numbers(_return_loss(np.abs(expected[0]) + 0 * frequency)),
         limit_return_loss_db=_fine_numbers(limit_return_loss),
         other_return_loss_db=_fine_numbers(_return_loss(np.abs(measured.s22))),
-        earlier_loss_db=[] if earlier is None else _fine_numbers(_resampled_loss(frequency, *earlier)),
+        earlier_loss_db=[] if earlier is None else _fine_numbers(
+            _resampled(frequency, earlier[0], _insertion_loss(earlier[1].s21))
+        ),
         measured_real=_fine_numbers(measured.s11.real),
         measured_imaginary=_fine_numbers(measured.s11.imag),
     )
     return check, steps[:1]
+
+
+def _heat(s11: ComplexArray, s21: ComplexArray) -> RealArray:
+    """Loss by heat [dB]: what a bad match sends back is not laid to a resistance."""
+    reflected = np.minimum(np.abs(s11), LARGEST_REFLECTION)
+    return dissipated_loss(reflected, np.maximum(np.abs(s21), LEAST_THROUGH))
 
 
 def _insertion_loss(s21: ComplexArray) -> RealArray:
@@ -178,10 +187,10 @@ def _series_resistance(
 ) -> _SeriesResistance:
     """A steady excess, as of a resistance in series, one that grows with frequency, and what calibrations left.
 
-    Least squares in which the smooth leftovers of so many calibrations have their usual size.
+    Least squares in which the smooth leftovers of so many calibrations have their usual size: each port bears half.
     """
     share = frequency / frequency[-1]
-    waves = delayed_waves(frequency, LONGEST_ANALYSER_DELAY_S).real * np.sqrt(calibrations)
+    waves = delayed_waves(frequency, LONGEST_ANALYSER_DELAY_S).real * np.sqrt(calibrations / 2)
     waves = waves * float(decibels_of_share(np.array(float(assumption("sweep_tracking_spread")))))
     rows = np.concatenate([[np.ones_like(share), np.sqrt(share), share], waves])
     bends = excess_db[1:-1] - (excess_db[:-2] + excess_db[2:]) / 2
@@ -194,13 +203,16 @@ def _series_resistance(
     return _SeriesResistance(ohm, float(added_resistance(z_0, steady + deviation)) - ohm, float(growing + linear))
 
 
-def _trend(frequency: RealArray, loss: RealArray, earlier_hz: RealArray, earlier: SweptPart, z_0: float) -> Trend:
-    change = loss - _resampled_loss(frequency, earlier_hz, earlier)
+def _trend(frequency: RealArray, measured: SweptPart, earlier_hz: RealArray, earlier: SweptPart, z_0: float) -> Trend:
+    change, heat = (
+        of(measured) - _resampled(frequency, earlier_hz, of(earlier))
+        for of in (lambda part: _insertion_loss(part.s21), lambda part: _heat(part.s11, part.s21))
+    )
     shared = np.isfinite(change)
     if shared.sum() < FEWEST_SHARED:
         return Trend(0.0, 0.0, 0.0, float(frequency[0]), NOTHING_TO_COMPARE)
     change, shared_hz = change[shared], frequency[shared]
-    resistance = _series_resistance(shared_hz, change, z_0, calibrations=2)
+    resistance = _series_resistance(shared_hz, heat[shared], z_0, calibrations=2)
     largest = int(np.argmax(np.abs(change)))
     return Trend(
         resistance_change_ohm=_rounded(resistance.ohm),
@@ -211,9 +223,9 @@ def _trend(frequency: RealArray, loss: RealArray, earlier_hz: RealArray, earlier
     )
 
 
-def _resampled_loss(frequency: RealArray, own_hz: RealArray, part: SweptPart) -> RealArray:
-    """Loss of another sweep at these frequencies [dB], not a number beyond its ends."""
-    return np.interp(frequency, own_hz, _insertion_loss(part.s21), left=np.nan, right=np.nan)
+def _resampled(frequency: RealArray, own_hz: RealArray, values: RealArray) -> RealArray:
+    """Another sweep's values at these frequencies, not a number beyond its ends."""
+    return np.interp(frequency, own_hz, values, left=np.nan, right=np.nan)
 
 
 def _rounded(value: float) -> float:

@@ -28,6 +28,7 @@ SECOND_TRIALS = 4
 FARTHEST_SHIFT = 2.5  # deviations of length by which a joint may be off to be where a fault is seen
 
 
+MASKED = (("resistance", (0.0,)), ("inductance", (-0.5,)), ("capacitance", (0.7,)), ("series", (0.0, -0.5)))
 AT_JOINT_BY_ID = {kind.id: kind for kind in AT_A_JOINT}
 
 
@@ -66,6 +67,8 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
         coarse = place_grid(line, cell_m / 2 * line.frequency_hz[-1] / own.frequency_hz[-1])
         starts = [(fit.faults, fit.x) for fit in pool]
         starts += _starts(own, intact[number], coarse, LAST_TRIALS if number == len(bands) - 1 else TRIALS)
+        if number == len(bands) - 1:
+            starts += _masked_starts(own, intact[number])
         pool = _kept(line, [fitted(own, seen, x, faults, SHORT_ROUNDS) for faults, x in starts], KEPT)
     starts_intact = [intact[-1].x, *(fit.x[: line.parameter_count] for fit in pool[:1])]
     full_intact = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
@@ -95,6 +98,25 @@ def _starts(
         starts.append(((*fit.faults, trial.fault), np.concatenate([fit.x, trial.parameters])))
         if trial.fault.about_m is not None:
             starts += _moved_joints(line, fit, trial)
+    return starts
+
+
+def _masked_starts(line: SweptLine, fit: Fit) -> list[tuple[tuple[PlacedFault, ...], RealArray]]:
+    """Faults at the first and the last joint with analyser or end as they should be.
+
+    A fit of the intact line lays what is wrong there to them, and nothing is left to be seen.
+    """
+    joints = list(line.joints)
+    if not joints:
+        return []
+    starts = []
+    ends = {joints[0]: (0, line.offsets[0]), joints[-1]: (line.offsets[-2], line.parameter_count)}
+    for at, (low, high) in ends.items():
+        x = fit.x.copy()
+        x[low:high] = 0.0
+        x[line.offsets[at] : line.offsets[at + 1]] = 0.0
+        for kind, sizes in MASKED:
+            starts.append(((PlacedFault(AT_JOINT_BY_ID[kind], at),), np.concatenate([x, sizes])))
     return starts
 
 
