@@ -34,12 +34,9 @@ class Judged:
         """Draw, ask and compare."""
         self.drawn = draw_part_case(seed, faulty)
         self.reading = read_part(json.loads(call("sweep", json.dumps(self.drawn.request).encode())))
-        real, reading = self.drawn.real, self.reading
-        loss_db = -20 * np.log10(np.abs(real.through))
-        return_loss_db = -20 * np.log10(np.maximum(np.abs(real.near), np.abs(real.far)))
-        over = max(np.max(loss_db - reading.limit_loss_db), np.max(reading.limit_return_loss_db - return_loss_db))
-        self.breaks, self.plainly = over > 0, np.max(loss_db - reading.limit_loss_db) > CLEAR_DB
-        self.error_ohm = reading.resistance_ohm - self.drawn.added_ohm
+        self.kept = self.reading.is_within(self.drawn.real)
+        self.plainly = self.reading.loss_over_db(self.drawn.real) > CLEAR_DB
+        self.error_ohm = self.reading.resistance_ohm - self.drawn.added_ohm
 
 
 def share(part, whole):
@@ -49,7 +46,7 @@ def share(part, whole):
 
 def row(name, found):
     """Print the verdicts on some parts."""
-    kept = [one for one in found if not one.breaks]
+    kept = [one for one in found if one.kept]
     plain = [one for one in found if one.plainly]
     compared = [one for one in found if one.drawn.change_ohm is not None]
     cells = [

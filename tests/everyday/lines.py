@@ -86,13 +86,14 @@ def draw_line(rng, quality="hobbyist", end="short", faults=()):
     truth = _draw_faults(rng, built, faults, places)
     load, end_reflection = ENDS[end](rng, frequency, (low + high) / 2)
     port, noise = draw_port(rng, frequency, quality), draw_noise(rng, frequency, quality)
-    sections = [[_section(built, at, frequency, faulty) for faulty in (False, True)] for at in range(len(places))]
+    everything = {one.element for one in truth}
+    good = [_section(built, at, frequency, faulty=False) for at in range(len(places))]
+    bad = {at: _section(built, at, frequency, faulty=True) for at in everything}
 
     def seen(faulty):
-        whole = chain([pair[at in faulty] for at, pair in enumerate(sections)])
+        whole = chain([bad[at] if at in faulty else one for at, one in enumerate(good)])
         return port.measured(ended(whole, end_reflection))
 
-    everything = {one.element for one in truth}
     clean = seen(everything)
     changes = [float(_rms(clean - seen(everything - {one.element}))) for one in truth]
     reflection = clean + noise

@@ -123,6 +123,15 @@ class PartReading(NamedTuple):
     change_ohm: float | None
     change_uncertainty_ohm: float | None
 
+    def loss_over_db(self, real):
+        """By how much a part's real loss is over its limit at most [dB]; below 0 within it."""
+        return float(np.max(-20 * np.log10(np.abs(real.through)) - self.limit_loss_db))
+
+    def is_within(self, real):
+        """Whether a part, by its real scattering, keeps its limits of loss and reflection."""
+        reflected = np.maximum(np.abs(real.near), np.abs(real.far))
+        return self.loss_over_db(real) <= 0 and bool(np.all(-20 * np.log10(reflected) >= self.limit_return_loss_db))
+
     def change_holds(self, real_ohm, deviations):
         """Whether the real change lies within so many of the deviations stated."""
         return abs(self.change_ohm - real_ohm) <= deviations * self.change_uncertainty_ohm
