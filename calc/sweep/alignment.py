@@ -12,6 +12,7 @@ import numpy as np
 from .arrays import ComplexArray, IndexArray, RealArray
 from .faults import PlacedFault
 from .fit import Fit, fitted
+from .prediction import predicted
 from .sampling import scattered
 from .swept_line import SweptLine
 
@@ -74,7 +75,7 @@ def _stretched(line: SweptLine, measured: ComplexArray) -> list[RealArray]:
     for share in np.linspace(-REACH, REACH, count):
         own = x.copy()
         own[[line.offsets[at] for at in line.cables]] = share
-        squares = float(np.sum(np.abs(measured - line.predicted(own).shown) ** 2))
+        squares = float(np.sum(np.abs(measured - predicted(line, own).shown) ** 2))
         found.append((squares, share, own))
     found.sort(key=lambda one: one[0])
     chosen: list[tuple[float, float, RealArray]] = []

@@ -28,9 +28,9 @@ def candidates_of(line: SweptLine, selection: Selection) -> list[Candidate]:
     intact = selection.intact.evidence
     return [
         Candidate(
-            element=line.parts[fit.faults[-1].part].link.element,
+            element=line.link(fit.faults[-1].part).element,
             where="joint" if fit.faults[-1].about_m is None else "cable",
-            joint=line.parts[fit.faults[-1].part].link.name,
+            joint=line.link(fit.faults[-1].part).name,
             distance_m=_distance(line, fit, -1),
             kind=fit.faults[-1].kind.id,
             name=does_words(fit.faults[-1].kind.does, _fitted_sizes(fit, -1)),
@@ -47,14 +47,15 @@ def named_faults(line: SweptLine, selection: Selection, cell_m: float) -> list[N
     """What the verdict names."""
     found = []
     for one in selection.named:
-        fault, part = one.fit.faults[one.number], line.parts[one.fit.faults[one.number].part]
+        fault = one.fit.faults[one.number]
+        link = line.link(fault.part)
         distance = _distance(line, one.fit, one.number)
         joint = fault.about_m is None
         around = 0.0 if joint else cell_m / 2 + _extent(one) / 2
         found.append(
             NamedFault(
-                element=part.link.element,
-                part=part.link.name,
+                element=link.element,
+                part=link.name,
                 where="joint" if joint else "cable",
                 distance_m=distance,
                 low_m=round(max(distance - around, 0.0), MILLIONTH_DECIMALS),
@@ -79,8 +80,7 @@ def _distinct(named: Named) -> bool:
 
 def _extent(named: Named) -> float:
     fault = named.fit.faults[named.number]
-    stretch = fault.kind.stretch
-    return 0.0 if stretch is None else stretch(own_parameters(named.fit, named.number)).length_m
+    return fault.kind.stretch(own_parameters(named.fit, named.number)).length_m if fault.kind.is_stretch else 0.0
 
 
 def _distance(line: SweptLine, fit: Fit, number: int) -> float:

@@ -8,7 +8,7 @@ from ..formulas.sweep import alias_free_distance, sweep_resolution, window_broad
 from ..physics.ratings import assumption
 from .arrays import ComplexArray, IndexArray, RealArray
 from .digits import MILLIONTH_DECIMALS, four_figures, to_millionths
-from .results import DistanceProfile, Echo, EchoCheck
+from .results import DistanceProfile, Echo, EchoCheck, Sign
 from .transform import DistanceTransform, Propagation, distance_transform
 
 __all__ = ["find_echoes"]
@@ -119,12 +119,12 @@ def _echo(
     distance: float,
     height: float,
     cell_m: float,
-) -> tuple[float, float, str]:
+) -> tuple[float, float, Sign]:
     """Where an echo is [m], how high, and whether the impedance rises or falls there."""
     near = distance + np.linspace(-1, 1, 21) * cell_m / 2
     envelope = np.abs(_transformed(transform._replace(low_pass=False), frequency, measured, velocity, near))
     best = float(near[int(np.argmax(envelope))])
-    sign = "mixed"
+    sign: Sign = "mixed"
     if transform.low_pass:
         around = np.real(_transformed(transform, frequency, measured, velocity, best + np.linspace(-1, 1, 21) * cell_m))
         up, down = float(around.max()), float(-around.min())
@@ -133,7 +133,7 @@ def _echo(
     return max(best, 0.0), height, sign
 
 
-def _described(found: list[tuple[float, float, str]], resolution_m: float) -> list[Echo]:
+def _described(found: list[tuple[float, float, Sign]], resolution_m: float) -> list[Echo]:
     """Each echo in words."""
     strongest = max((height for _, height, _ in found), default=0.0)
     ends = [distance for distance, height, _ in found if height >= LARGE * strongest]

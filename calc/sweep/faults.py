@@ -4,14 +4,15 @@ A size is counted in deviations of its logarithm from a middling one: 0 is middl
 normal distribution.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from typing import NamedTuple
 
 import numpy as np
 
-from .arrays import ComplexArray, RealArray
+from .arrays import NumberArray, RealArray
+from .line_waves import Lumped
 
-__all__ = ["AT_A_JOINT", "IN_A_CABLE", "FaultKind", "FaultSize", "Lumped", "PlacedFault", "Stretch"]
+__all__ = ["AT_A_JOINT", "IN_A_CABLE", "FaultKind", "FaultSize", "PlacedFault", "Stretch"]
 
 
 class FaultSize(NamedTuple):
@@ -27,13 +28,6 @@ class FaultSize(NamedTuple):
         return float(self.middling * np.exp(self.spread * own))
 
 
-class Lumped(NamedTuple):
-    """An impedance in series [Ω] and an admittance across the line [S], over frequency."""
-
-    series: ComplexArray
-    shunt: ComplexArray
-
-
 class Stretch(NamedTuple):
     """A stretch of line: its length [m], its impedance over that of the line around, and a loss tangent more."""
 
@@ -42,8 +36,12 @@ class Stretch(NamedTuple):
     tangent: float = 0.0
 
 
+Elements = Callable[..., NumberArray]
+"""An impedance [Ω] or admittance [S] by angular frequency [rad/s] and the sizes."""
+
+
 class FaultKind(NamedTuple):
-    """A kind of fault; one of `lumped` and `stretch` makes it of its sizes."""
+    """A kind of fault: something in series, across or both; without either a stretch of line of its sizes."""
 
     id: str
     does: str
@@ -51,12 +49,31 @@ class FaultKind(NamedTuple):
     likely: str
     """What often does that, in words."""
     sizes: tuple[FaultSize, ...]
-    lumped: Callable[[RealArray, RealArray], Lumped] | None = None
-    stretch: Callable[[RealArray], Stretch] | None = None
-    tried: tuple[tuple[float, ...], ...] = ()
+    tried: tuple[tuple[float, ...], ...]
     """Sizes that a search begins with, in deviations."""
+    series: Elements | None = None
+    shunt: Elements | None = None
     weight: float = 1.0
     """How often it is met, against others at such a place."""
+
+    @property
+    def is_stretch(self) -> bool:
+        """Whether it has a length."""
+        return self.series is None and self.shunt is None
+
+    def values(self, own: RealArray) -> list[float]:
+        """Its sizes in their units, by deviations."""
+        return [size.of(value) for size, value in zip(self.sizes, own, strict=False)]
+
+    def lumped(self, own: RealArray, omega: RealArray) -> Lumped:
+        """What it puts in series and across, at angular frequencies [rad/s]."""
+        values, zero = self.values(own), np.zeros_like(omega) + 0j
+        series, shunt = (zero if part is None else zero + part(omega, *values) for part in (self.series, self.shunt))
+        return Lumped(series, shunt)
+
+    def stretch(self, own: RealArray) -> Stretch:
+        """The stretch of line that it is."""
+        return Stretch(*self.values(own))
 
 
 class PlacedFault(NamedTuple):
@@ -77,13 +94,9 @@ class PlacedFault(NamedTuple):
         """Its sizes and, inside a cable, its place."""
         return self.size_count + (self.about_m is not None)
 
-    def place_m(self, own: Sequence[float]) -> float:
+    def place_m(self, own: RealArray) -> float:
         """Where it is, by its own parameters."""
         return 0.0 if self.about_m is None else self.about_m + own[self.size_count] * self.place_deviation_m
-
-    def sizes(self, own: Sequence[float]) -> list[float]:
-        """Its sizes in their units."""
-        return [size.of(value) for size, value in zip(self.kind.sizes, own, strict=False)]
 
 
 RESISTANCE = FaultSize("added resistance", "Ω", 8.0, 1.5)
@@ -101,128 +114,100 @@ STRETCH_LENGTH = FaultSize("length", "m", 0.6, 0.8)
 TANGENT = FaultSize("loss tangent", "1", 0.02, 0.9)
 
 
-def _lumped(
-    series: Callable[..., ComplexArray] | None, shunt: Callable[..., ComplexArray] | None, sizes: tuple[FaultSize, ...]
-) -> Callable[[RealArray, RealArray], Lumped]:
-    def lumped(own: RealArray, omega: RealArray) -> Lumped:
-        values = [size.of(value) for size, value in zip(sizes, own, strict=False)]
-        zero = np.zeros_like(omega) + 0j
-        return Lumped(
-            zero if series is None else zero + series(omega, *values),
-            zero if shunt is None else zero + shunt(omega, *values),
-        )
-
-    return lumped
-
-
-def _series(
-    kind: str, does: str, likely: str, sizes: tuple[FaultSize, ...], of: Callable[..., ComplexArray], tried: tuple
-) -> FaultKind:
-    return FaultKind(kind, does, likely, sizes, lumped=_lumped(of, None, sizes), tried=tried)
-
-
-def _shunt(
-    kind: str, does: str, likely: str, sizes: tuple[FaultSize, ...], of: Callable[..., ComplexArray], tried: tuple
-) -> FaultKind:
-    return FaultKind(kind, does, likely, sizes, lumped=_lumped(None, of, sizes), tried=tried)
-
-
-def _stretch(kind: str, does: str, likely: str, sizes: tuple[FaultSize, ...], tried: tuple) -> FaultKind:
-    def stretch(own: RealArray) -> Stretch:
-        return Stretch(*(size.of(value) for size, value in zip(sizes, own, strict=False)))
-
-    return FaultKind(kind, does, likely, sizes, stretch=stretch, tried=tried)
-
-
 SINGLE = ((-1.5,), (-0.5,), (0.5,), (1.5,), (2.7,))
-RESISTIVE = _series(
-    "resistance", "adds about {0} in series", "a bad contact", (RESISTANCE,), lambda omega, ohm: ohm + 0 * omega, SINGLE
+RESISTIVE = FaultKind(
+    "resistance",
+    "adds about {0} in series",
+    "a bad contact",
+    (RESISTANCE,),
+    SINGLE,
+    series=lambda omega, ohm: ohm + 0 * omega,
 )
-INDUCTIVE = _series(
+INDUCTIVE = FaultKind(
     "inductance",
     "adds about {0} in series",
     "a detour of the current, as at a loose or missing shield",
     (INDUCTANCE,),
-    lambda omega, henry: 1j * omega * henry,
     SINGLE,
+    series=lambda omega, henry: 1j * omega * henry,
 )
-SHIELD = _series(
+SHIELD = FaultKind(
     "series",
     "adds about {0} and {1} in series",
     "a shield that is connected only in places",
     (RESISTANCE, INDUCTANCE),
-    lambda omega, ohm, henry: ohm + 1j * omega * henry,
     ((-0.5, -0.5), (0.5, 0.5), (1.5, 0.5), (1.0, 1.5)),
+    series=lambda omega, ohm, henry: ohm + 1j * omega * henry,
 )
-OPEN_CONTACT = _series(
+OPEN_CONTACT = FaultKind(
     "gap",
     "lets the current through only about {0}",
     "a contact that is open, or almost",
     (GAP,),
-    lambda omega, farad: 1 / (1j * omega * farad),
     ((-2.0,), (-1.0,), (0.0,), (1.0,), (2.0,)),
+    series=lambda omega, farad: 1 / (1j * omega * farad),
 )
-CAPACITIVE = _shunt(
+CAPACITIVE = FaultKind(
     "capacitance",
     "adds about {0} across the line",
     "something squeezed, wet or of too low an impedance",
     (CAPACITANCE,),
-    lambda omega, farad: 1j * omega * farad,
     SINGLE,
+    shunt=lambda omega, farad: 1j * omega * farad,
 )
-SHORTED = _shunt(
-    "short",
-    "almost shorts the line, with about {0} across it",
-    "a whisker of braid or metal between the conductors",
-    (SHORT, LEAD),
-    lambda omega, ohm, henry: 1 / (ohm + 1j * omega * henry),
-    ((0.0, 0.0), (0.0, 1.0)),
-)
-LEAKING = _shunt(
+LEAKING = FaultKind(
     "leak",
     "puts about {0} across the line",
     "water or a whisker of braid between the conductors",
     (LEAKAGE,),
-    lambda omega, ohm: 1 / ohm + 0 * omega,
     ((-1.5,), (-0.5,), (0.5,), (1.5,)),
+    shunt=lambda omega, ohm: 1 / ohm + 0 * omega,
 )
-WET = _shunt(
+SHORTED = FaultKind(
+    "short",
+    "almost shorts the line, with about {0} across it",
+    "a whisker of braid or metal between the conductors",
+    (SHORT, LEAD),
+    ((0.0, 0.0), (0.0, 1.0)),
+    shunt=lambda omega, ohm, henry: 1 / (ohm + 1j * omega * henry),
+)
+WET = FaultKind(
     "shunt",
     "adds about {0} and a leak of about {1} across the line",
     "water",
     (CAPACITANCE, LEAKAGE),
-    lambda omega, farad, ohm: 1j * omega * farad + 1 / ohm,
     ((0.0, 0.5), (1.0, -0.5), (1.5, -1.5)),
+    shunt=lambda omega, farad, ohm: 1j * omega * farad + 1 / ohm,
 )
-HIGH_SECTION = _stretch(
+HIGH_SECTION = FaultKind(
     "section",
     "is like {0} of line of {1} times the impedance",
     "a part of another impedance, or a shield pulled away",
     (STEP_LENGTH, HIGHER),
     ((0.0, 0.0), (1.0, 0.5), (0.0, 1.5)),
 )
-LOW_SECTION = _stretch(
+LOW_SECTION = FaultKind(
     "section",
     "is like {0} of line of {1} times the impedance",
     "a part of another impedance, or something squeezed",
     (STEP_LENGTH, LOWER),
     ((0.0, 0.0), (1.0, -0.5)),
 )
-CRUSHED = _stretch(
+CRUSHED = FaultKind(
     "stretch",
     "is like {0} of cable of {1} times its impedance",
     "a cable that is crushed or kinked",
     (CRUSHED_LENGTH, LOWER),
     ((0.7, 0.5), (1.2, -0.5), (-0.5, -0.5)),
 )
-SOAKED = _stretch(
+SOAKED = FaultKind(
     "soaked",
     "is like {0} of cable of {1} times its impedance and more loss",
     "a cable that is wet",
     (STRETCH_LENGTH, LOWER, TANGENT),
     ((-0.8, 0.7, 0.0), (0.2, 0.7, 0.0), (1.0, 0.7, 0.0), (0.2, 0.0, 0.0), (1.0, 0.0, 0.0), (1.5, 0.0, 0.0)),
 )
-HIGH_STRETCH = _stretch(
+HIGH_STRETCH = FaultKind(
     "stretch",
     "is like {0} of cable of {1} times its impedance",
     "a cable whose shield is damaged or pulled away",

@@ -1,7 +1,7 @@
 """Fitting a line, intact or with faults, to a sweep, and what the fit says for it.
 
 All unknowns have the standard normal distribution as their prior and the noise is of unknown level with a floor, so
-that a fit minimises `numbers * log(squares / numbers + floor²) + x·x`. Gauss-Newton with Levenberg's damping. The
+that a fit minimises `numbers * log(mean square + floor²) + x·x`, with as many numbers as are independent. Gauss-Newton with Levenberg's damping. The
 evidence is the logarithm of the marginal likelihood in Laplace's approximation. Source: textbook statistics.
 """
 
@@ -12,7 +12,8 @@ import numpy as np
 
 from .arrays import ComplexArray, RealArray
 from .faults import PlacedFault
-from .swept_line import Prediction, SweptLine
+from .prediction import Prediction, predicted
+from .swept_line import SweptLine
 
 __all__ = ["NOISE_FLOOR", "Fit", "fitted"]
 
@@ -54,18 +55,17 @@ def fitted(
     line: SweptLine, measured: ComplexArray, start: RealArray, faults: Sequence[PlacedFault] = (), rounds: int = 12
 ) -> Fit:
     """The fit from a start, after at most so many steps."""
-    numbers = 2 * measured.size
     x = np.clip(start, -FURTHEST, FURTHEST)
     first, fall, rise, last = DAMPING
-    damping = first
+    damping, share = first, line.numbers / (2 * measured.size)
     prediction, residual, objective, variance = _state(line, measured, x, faults)
     normal, gradient = _normal_equations(prediction.slopes, residual)
     for _ in range(rounds):
-        curvature = normal / variance
+        curvature = normal * (share / variance)
         diagonal = np.einsum("ii->i", curvature)
         diagonal += 1.0
         diagonal *= 1 + damping
-        step = np.linalg.solve(curvature, gradient / variance - x)
+        step = np.linalg.solve(curvature, gradient * (share / variance) - x)
         step *= min(1.0, LARGEST_STEP / max(np.abs(step).max(), LARGEST_STEP * 1e-9))
         tried = np.clip(x + step, -FURTHEST, FURTHEST)
         new = _state(line, measured, tried, faults)
@@ -81,7 +81,7 @@ def fitted(
             damping *= rise
             if damping > last:
                 break
-    curvature = normal / variance + np.eye(x.size)
+    curvature = normal * (share / variance) + np.eye(x.size)
     _, log_determinant = np.linalg.slogdet(curvature)
     return Fit(
         tuple(faults), x, prediction, residual, variance, objective, curvature, -(objective + log_determinant) / 2
@@ -91,12 +91,11 @@ def fitted(
 def _state(
     line: SweptLine, measured: ComplexArray, x: RealArray, faults: Sequence[PlacedFault]
 ) -> tuple[Prediction, ComplexArray, float, float]:
-    prediction = line.predicted(x, faults)
+    prediction = predicted(line, x, faults)
     residual = measured - prediction.shown
     squares = float(np.sum(np.abs(residual) ** 2))
-    numbers = 2 * measured.size
-    variance = squares / numbers + NOISE_FLOOR**2
-    return prediction, residual, numbers * float(np.log(variance)) + float(x @ x), variance
+    variance = squares / (2 * measured.size) + NOISE_FLOOR**2
+    return prediction, residual, line.numbers * float(np.log(variance)) + float(x @ x), variance
 
 
 def _normal_equations(slopes: ComplexArray, residual: ComplexArray) -> tuple[RealArray, RealArray]:

@@ -13,7 +13,8 @@ from .digits import MILLIONTH_DECIMALS, four_figures, to_millionths
 from .distance_chart import DistanceChart
 from .fit import Fit
 from .joints import swept_cables, swept_joints
-from .places import cable_length, mean_velocity, separating_top_hz
+from .places import mean_velocity, separating_top_hz
+from .prediction import predicted
 from .prior import SweepSettings
 from .results import Deviation, LineCheck, ReflectionCurves
 from .sampling import evenly_spaced, scattered
@@ -47,12 +48,12 @@ def check_line(
     velocity, span = mean_velocity(fitted_line), float(frequency[-1] - frequency[0])
     cell_m = C_0 * velocity / (2 * span)
     hypotheses = fit_hypotheses(fitted_line, measured[fitted_points], cell_m)
-    selection = selection_of(fitted_line, hypotheses, cable_length(fitted_line) / cell_m, cell_m)
+    selection = selection_of(fitted_line, hypotheses, cell_m)
     line = swept_line(feedline, frequency, settings)
     transform = distance_transform(frequency, settings.window_shape, float(line.load[0].real))
     parameters = selection.selected.x[: line.parameter_count]
-    expected = line.predicted(parameters).shown
-    fitted = line.predicted(selection.selected.x, selection.selected.faults).shown
+    expected = predicted(line, parameters).shown
+    fitted = predicted(line, selection.selected.x, selection.selected.faults).shown
     compared = [] if earlier is None else [_resampled_reflection(frequency, *earlier)]
     reflections = np.array([measured, expected, *compared])
     chart = DistanceChart(line, transform, reflections, selection.selected.misfit, parameters)
@@ -82,7 +83,7 @@ def check_line(
         side_lobe_db=float(side_lobe_db),
         resolution_m=float(resolution_m),
         range_m=float(alias_free_m),
-        length_m=cable_length(line),
+        length_m=line.length_m,
         needed_top_hz=_needed_top_hz(line, transform, selection),
         noise=four_figures(selection.selected.misfit),
         deviations=deviations,

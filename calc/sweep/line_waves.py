@@ -11,9 +11,9 @@ from typing import NamedTuple
 import numpy as np
 
 from ..waves.two_port import MOST_NEPERS
-from .arrays import ComplexArray, NumberArray
+from .arrays import ComplexArray, IndexArray, NumberArray
 
-__all__ = ["LineWaves", "Scattering", "line_scattering", "lumped_scattering"]
+__all__ = ["LineWaves", "Lumped", "Scattering", "line_scattering", "lumped_scattering"]
 
 
 class Scattering(NamedTuple):
@@ -23,6 +23,11 @@ class Scattering(NamedTuple):
     through: ComplexArray
     far: ComplexArray
 
+    def at(self, points: IndexArray) -> "Scattering":
+        """The same at some of the frequencies."""
+        near, through, far = (np.take(entry, points) for entry in self)
+        return Scattering(near, through, far)
+
     def ahead(self, load: ComplexArray) -> ComplexArray:
         """Reflection at the near end, ended in a load of some reflection."""
         return self.near + self.through**2 * load / (1 - self.far * load)
@@ -30,6 +35,13 @@ class Scattering(NamedTuple):
     def back(self, source: ComplexArray) -> ComplexArray:
         """Reflection at the far end, begun with a source of some reflection."""
         return self.far + self.through**2 * source / (1 - self.near * source)
+
+
+class Lumped(NamedTuple):
+    """An impedance in series [Ω] and behind it an admittance across the line [S], over frequency."""
+
+    series: NumberArray
+    shunt: NumberArray
 
 
 class LineWaves(NamedTuple):
@@ -59,7 +71,7 @@ class LineWaves(NamedTuple):
         return self.forward[plane] * (1 - self.ahead[plane])
 
 
-def line_scattering(impedance: NumberArray, angle: ComplexArray, reference_ohm: float) -> Scattering:
+def line_scattering(impedance: NumberArray, angle: NumberArray, reference_ohm: float) -> Scattering:
     """A line of characteristic impedance [Ω] and complex angle gamma*l [Np + j rad]."""
     step = (impedance - reference_ohm) / (impedance + reference_ohm)
     once = np.exp(-np.minimum(angle.real, MOST_NEPERS) - 1j * angle.imag)
@@ -68,9 +80,9 @@ def line_scattering(impedance: NumberArray, angle: ComplexArray, reference_ohm: 
     return Scattering(reflection, (1 - step**2) * once / below, reflection)
 
 
-def lumped_scattering(series_ohm: NumberArray, shunt_siemens: NumberArray, reference_ohm: float) -> Scattering:
-    """An impedance in series [Ω], and behind it an admittance across the line [S]."""
-    z, y = series_ohm / reference_ohm, shunt_siemens * reference_ohm
+def lumped_scattering(lumped: Lumped, reference_ohm: float) -> Scattering:
+    """Lumped elements against a reference [Ω]."""
+    z, y = lumped.series / reference_ohm, lumped.shunt * reference_ohm
     product = z * y
     below = 2 + product + z + y
     return Scattering((product + z - y) / below, 2 / below, (z - y - product) / below)

@@ -29,6 +29,7 @@ LEAST_THROUGH, LARGEST_REFLECTION = 1e-4, 0.999
 LEAST_NOISE_DB = 1e-3
 FREE_DB = 30.0
 """Deviation of what nothing is known of beforehand."""
+INDEPENDENT_POINTS = 10
 MEDIAN_SQUARE = 0.455  # of a normal number
 FEWEST_SHARED = 8  # points of two sweeps that can be compared
 
@@ -106,9 +107,9 @@ def check_part(
         expected_return_loss_db=_fine_numbers(_return_loss(np.abs(expected[0]) + 0 * frequency)),
         limit_return_loss_db=_fine_numbers(limit_return_loss),
         other_return_loss_db=_fine_numbers(_return_loss(np.abs(measured.s22))),
-        earlier_loss_db=[] if earlier is None else _fine_numbers(
-            _resampled(frequency, earlier[0], _insertion_loss(earlier[1].s21))
-        ),
+        earlier_loss_db=[]
+        if earlier is None
+        else _fine_numbers(_resampled(frequency, earlier[0], _insertion_loss(earlier[1].s21))),
         measured_real=_fine_numbers(measured.s11.real),
         measured_imaginary=_fine_numbers(measured.s11.imag),
     )
@@ -196,18 +197,19 @@ def _series_resistance(
     bends = excess_db[1:-1] - (excess_db[:-2] + excess_db[2:]) / 2
     variance = max(float(np.median(bends**2)) / (1.5 * MEDIAN_SQUARE), LEAST_NOISE_DB**2)
     prior = np.concatenate([np.full(3, 1 / FREE_DB**2), np.ones(len(waves))])
-    covariance = np.linalg.inv(rows @ rows.T / variance + np.diag(prior))
-    steady, growing, linear = (covariance @ (rows @ excess_db) / variance)[:3]
+    terms = np.linalg.solve(rows @ rows.T / variance + np.diag(prior), rows @ excess_db / variance)
+    # what no term explains is smooth too: it says as much as a few independent points
+    left = float(np.mean((excess_db - terms @ rows) ** 2)) * frequency.size / INDEPENDENT_POINTS
+    covariance = np.linalg.inv(rows @ rows.T / max(variance, left) + np.diag(prior))
+    steady, growing, linear = terms[:3]
     deviation = float(np.sqrt(covariance[0, 0]))
     ohm = float(added_resistance(z_0, steady))
     return _SeriesResistance(ohm, float(added_resistance(z_0, steady + deviation)) - ohm, float(growing + linear))
 
 
 def _trend(frequency: RealArray, measured: SweptPart, earlier_hz: RealArray, earlier: SweptPart, z_0: float) -> Trend:
-    change, heat = (
-        of(measured) - _resampled(frequency, earlier_hz, of(earlier))
-        for of in (lambda part: _insertion_loss(part.s21), lambda part: _heat(part.s11, part.s21))
-    )
+    change = _insertion_loss(measured.s21) - _resampled(frequency, earlier_hz, _insertion_loss(earlier.s21))
+    heat = _heat(measured.s11, measured.s21) - _resampled(frequency, earlier_hz, _heat(earlier.s11, earlier.s21))
     shared = np.isfinite(change)
     if shared.sum() < FEWEST_SHARED:
         return Trend(0.0, 0.0, 0.0, float(frequency[0]), NOTHING_TO_COMPARE)

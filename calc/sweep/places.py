@@ -11,7 +11,6 @@ from .transform import DistanceTransform
 __all__ = [
     "CablePlace",
     "JointPlace",
-    "cable_length",
     "cable_places",
     "joint_places",
     "mean_velocity",
@@ -60,16 +59,11 @@ def cable_places(line: SweptLine) -> dict[int, CablePlace]:
     return places
 
 
-def cable_length(line: SweptLine) -> float:
-    """All the cables together [m]."""
-    return float(sum(cable.length_m for cable in line.cables.values()))
-
-
 def mean_velocity(line: SweptLine) -> float:
     """The velocity factor of the line: its length against its delay."""
     cables = line.cables.values()
     delay = sum(float(cable.length_m / cable.model.ratings.velocity_factor) for cable in cables)
-    return cable_length(line) / delay if cables else 1.0
+    return line.length_m / delay if cables else 1.0
 
 
 def nearest_velocity(line: SweptLine, part: int) -> float:

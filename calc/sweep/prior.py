@@ -56,6 +56,7 @@ ANTENNA_TAPS, ANTENNA_FALL, ANTENNA_SPACING = 26, 0.88, 0.8
 
 def line_prior(settings: SweepSettings) -> LinePrior:
     """What is usual, with the cables' lengths as well known as was said."""
+
     def usual(what: str) -> float:
         return float(assumption(f"sweep_{what}_spread"))
 

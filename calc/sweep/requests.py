@@ -28,9 +28,9 @@ class SweepRequest(Surroundings, kw_only=True, forbid_unknown_fields=True, froze
     earlier: Annotated[
         Touchstone | None, Meta(description="Text of an earlier sweep of the same line, to compare with")
     ] = None
-    velocity_factor: Annotated[
-        float, Meta(ge=0.3, le=1, description="Of the cable, where no elements are given")
-    ] = 0.66
+    velocity_factor: Annotated[float, Meta(ge=0.3, le=1, description="Of the cable, where no elements are given")] = (
+        0.66
+    )
     length_tolerance: Annotated[
         float, Meta(ge=0.001, le=0.1, description="Greatest relative error of each cable's electrical length")
     ] = 0.02

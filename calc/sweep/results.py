@@ -23,8 +23,9 @@ __all__ = [
     "PartCheck",
     "PartFinding",
     "ReflectionCurves",
-    "SweepResult",
+    "Sign",
     "State",
+    "SweepResult",
     "SweptCable",
     "SweptJoint",
     "Trend",
@@ -35,6 +36,7 @@ Numbers = list[float | None]
 Finding = Literal["sound", "suspect", "damage", "unclear", "cannot tell", "no fit"]
 State = Literal["bad", "possible", "behind", "hidden", "sound"]
 Where = Literal["joint", "cable"]
+Sign = Literal["higher", "lower", "mixed"]
 PartFinding = Literal["passed", "failed", "cannot tell"]
 
 
@@ -254,7 +256,7 @@ class Echo(Struct, frozen=True):
     high_m: float
     reflection: float
     """As a share of the wave sent; the cable's loss is in it."""
-    sign: Literal["higher", "lower", "mixed"]
+    sign: Sign
     """Of the impedance there against that before."""
     words: str
     """What it could be."""

@@ -12,7 +12,8 @@ from .arrays import ComplexArray, RealArray
 from .faults import AT_A_JOINT, IN_A_CABLE, FaultKind, PlacedFault
 from .fit import Fit
 from .line_waves import line_scattering, lumped_scattering
-from .swept_line import CablePart, JointPart, Piece, SweptLine, lossier
+from .prediction import Piece, inserted, lossier
+from .swept_line import CablePart, JointPart, SweptLine
 
 __all__ = ["Place", "Trial", "place_grid", "screened"]
 
@@ -60,7 +61,7 @@ def place_grid(line: SweptLine, step_m: float) -> list[Place]:
         if isinstance(part, JointPart):
             places.append(Place(at, None))
         elif isinstance(part, CablePart):
-            count = max(int(round(part.length_m / step)), 1)
+            count = max(round(part.length_m / step), 1)
             own = part.length_m / count
             places += [Place(at, (number + 0.5) * own, own) for number in range(count)]
     return places
@@ -80,9 +81,9 @@ def screened(line: SweptLine, fit: Fit, places: list[Place]) -> list[Trial]:
         for kind in kinds:
             best: list[Trial | None] = [None] * len(own)
             for sizes in kind.tried:
-                inserted = _inserted(line, waves, kind, np.array(sizes), part, distances, at, omega, z_0)
+                ahead = _ahead(line, waves, kind, np.array(sizes), part, distances, at, omega, z_0)
                 moved = (
-                    at.forward**2 * (inserted - at.ahead) * (1 - at.back * at.ahead) / (1 - at.back * inserted)
+                    at.forward**2 * (ahead - at.ahead) * (1 - at.back * at.ahead) / (1 - at.back * ahead)
                 ) * fit.prediction.by_reflection
                 for number, value in enumerate(score.of(moved)):
                     before = best[number]
@@ -94,7 +95,7 @@ def screened(line: SweptLine, fit: Fit, places: list[Place]) -> list[Trial]:
     return sorted(trials, key=lambda trial: -trial.score)
 
 
-def _inserted(
+def _ahead(
     line: SweptLine,
     waves: "_WavesAlong",
     kind: FaultKind,
@@ -106,18 +107,14 @@ def _inserted(
     z_0: float,
 ) -> ComplexArray:
     """Reflection ahead of the places with a fault there."""
-    if kind.lumped is not None:
-        lumped = kind.lumped(sizes, omega)
-        return lumped_scattering(lumped.series, lumped.shunt, z_0).ahead(at.ahead)
+    if not kind.is_stretch:
+        return lumped_scattering(kind.lumped(sizes, omega), z_0).ahead(at.ahead)
     stretch = kind.stretch(sizes)
-    if isinstance(line.parts[part], CablePart):
-        length = line.parts[part].length_m
-        end = np.minimum(distances + stretch.length_m, length)
-        behind = waves.at(part, end).ahead
-        angle = lossier(waves.gamma(part), stretch) * (end - distances)[:, None]
-        return line_scattering(waves.impedance(part) * stretch.ratio, angle, z_0).ahead(behind)
-    angle = 1j * omega * stretch.length_m / 299792458.0
-    return line_scattering(z_0 * stretch.ratio + 0 * angle, angle, z_0).ahead(at.ahead)
+    if part not in line.cables:
+        return inserted(line, stretch).ahead(at.ahead)
+    end = np.minimum(distances + stretch.length_m, line.cables[part].length_m)
+    angle = lossier(waves.gamma(part), stretch) * (end - distances)[:, None]
+    return line_scattering(waves.impedance(part) * stretch.ratio, angle, z_0).ahead(waves.at(part, end).ahead)
 
 
 class _Score:
@@ -163,10 +160,10 @@ class _WavesAlong:
     def at(self, part: int, distances: RealArray) -> _At:
         """Behind a joint; or at distances from a cable's beginning [m]."""
         own = [(plane, piece) for plane, piece in enumerate(self._pieces) if piece.part == part]
-        if not isinstance(self._line.parts[part], CablePart):
+        if part not in self._line.cables:
             behind = own[-1][0] + 1
             waves = self._waves
-            return _At(*(one[None] for one in (waves.ahead[behind], self._back[behind], waves.forward[behind])))
+            return _At(waves.ahead[behind][None], self._back[behind][None], waves.forward[behind][None])
         ends = np.array([piece.end_m for _, piece in own])
         which = np.minimum(np.searchsorted(ends, distances), len(own) - 1)
         found = np.empty((3, distances.size, self._back[0].size), dtype=np.complex128)
@@ -174,7 +171,7 @@ class _WavesAlong:
             inside = which == number
             if inside.any():
                 found[:, inside] = self._within(part, plane, piece, distances[inside] - piece.begin_m)
-        return _At(*found)
+        return _At(found[0], found[1], found[2])
 
     def _within(self, part: int, plane: int, piece: Piece, beyond_m: RealArray) -> _At:
         waves, z_0 = self._waves, self._line.impedance_ohm

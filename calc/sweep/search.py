@@ -13,7 +13,7 @@ from .arrays import ComplexArray, RealArray
 from .faults import AT_A_JOINT, PlacedFault
 from .fit import Fit, fitted
 from .screening import Place, Trial, place_grid, screened
-from .swept_line import CablePart, JointPart, SweptLine
+from .swept_line import SweptLine
 
 __all__ = ["Hypotheses", "fit_hypotheses", "own_parameters", "place_of"]
 
@@ -32,6 +32,10 @@ MASKED = (("resistance", (0.0,)), ("inductance", (-0.5,)), ("capacitance", (0.7,
 AT_JOINT_BY_ID = {kind.id: kind for kind in AT_A_JOINT}
 
 
+_Start = tuple[tuple[PlacedFault, ...], RealArray]
+"""Faults, and the parameters of line and faults."""
+
+
 class Hypotheses(NamedTuple):
     """The fits to all of the sweep: the intact line, one fault each, two faults each; the best first."""
 
@@ -42,11 +46,11 @@ class Hypotheses(NamedTuple):
 
 def place_of(line: SweptLine, fault: PlacedFault, own: RealArray) -> float:
     """Where the middle of a fault is along the cables as described [m]."""
-    before = sum(part.length_m for part in line.parts[: fault.part] if isinstance(part, CablePart))
+    before = line.begin_m(fault.part)
     if fault.about_m is None:
         return before
-    extent = 0.0 if fault.kind.stretch is None else fault.kind.stretch(own).length_m
-    return before + min(fault.place_m(own) + extent / 2, line.parts[fault.part].length_m)
+    extent = fault.kind.stretch(own).length_m if fault.kind.is_stretch else 0.0
+    return before + min(fault.place_m(own) + extent / 2, line.cables[fault.part].length_m)
 
 
 def own_parameters(fit: Fit, number: int = -1) -> RealArray:
@@ -65,7 +69,7 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
     for number, points in enumerate(bands):
         own, seen = line.at(points), measured[points]
         coarse = place_grid(line, cell_m / 2 * line.frequency_hz[-1] / own.frequency_hz[-1])
-        starts = [(fit.faults, fit.x) for fit in pool]
+        starts: list[_Start] = [(fit.faults, fit.x) for fit in pool]
         starts += _starts(own, intact[number], coarse, LAST_TRIALS if number == len(bands) - 1 else TRIALS)
         if number == len(bands) - 1:
             starts += _masked_starts(own, intact[number])
@@ -82,12 +86,10 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
     return Hypotheses(full_intact, single, double)
 
 
-def _starts(
-    line: SweptLine, fit: Fit, places: list[Place], most: int
-) -> list[tuple[tuple[PlacedFault, ...], RealArray]]:
+def _starts(line: SweptLine, fit: Fit, places: list[Place], most: int) -> list[_Start]:
     """The trials that do best on a fitted line, each place and kind once, and joints moved to where they are."""
     chosen: list[Trial] = []
-    starts = []
+    starts: list[_Start] = []
     for trial in screened(line, fit, places):
         if trial.score < LEAST_SCORE or len(chosen) == most:
             break
@@ -101,7 +103,7 @@ def _starts(
     return starts
 
 
-def _masked_starts(line: SweptLine, fit: Fit) -> list[tuple[tuple[PlacedFault, ...], RealArray]]:
+def _masked_starts(line: SweptLine, fit: Fit) -> list[_Start]:
     """Faults at the first and the last joint with analyser or end as they should be.
 
     A fit of the intact line lays what is wrong there to them, and nothing is left to be seen.
@@ -109,7 +111,7 @@ def _masked_starts(line: SweptLine, fit: Fit) -> list[tuple[tuple[PlacedFault, .
     joints = list(line.joints)
     if not joints:
         return []
-    starts = []
+    starts: list[_Start] = []
     ends = {joints[0]: (0, line.offsets[0]), joints[-1]: (line.offsets[-2], line.parameter_count)}
     for at, (low, high) in ends.items():
         x = fit.x.copy()
@@ -128,21 +130,18 @@ def _near(one: Trial, other: Trial) -> bool:
     return abs(one.fault.about_m - other.fault.about_m) < 4 * one.fault.place_deviation_m
 
 
-def _moved_joints(
-    line: SweptLine, fit: Fit, trial: Trial
-) -> list[tuple[tuple[PlacedFault, ...], RealArray]]:
+def _moved_joints(line: SweptLine, fit: Fit, trial: Trial) -> list[_Start]:
     """The same fault at the joints beside its cable, the cables before and behind longer and shorter to match."""
-    found = []
+    found: list[_Start] = []
     place = place_of(line, trial.fault, np.array([*trial.sizes, 0.0]))
-    joints = [at for at, part in enumerate(line.parts) if isinstance(part, JointPart)]
-    before = [at for at in joints if at < trial.fault.part][-1:]
-    behind = [at for at in joints if at > trial.fault.part][:1]
+    before = [at for at in line.joints if at < trial.fault.part][-1:]
+    behind = [at for at in line.joints if at > trial.fault.part][:1]
     kind = trial.fault.kind
     if kind.id not in AT_JOINT_BY_ID:
         return []
     for at in before + behind:
-        here = sum(part.length_m for part in line.parts[:at] if isinstance(part, CablePart))
-        beyond = sum(part.length_m for part in line.parts[at:] if isinstance(part, CablePart))
+        here = line.begin_m(at)
+        beyond = line.length_m - here
         shift = place - here
         if not here or abs(shift) > FARTHEST_SHIFT * line.prior.length * here:
             continue

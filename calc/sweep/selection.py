@@ -5,9 +5,10 @@ from typing import NamedTuple
 import numpy as np
 
 from .fit import Fit
+from .prediction import predicted
 from .results import Finding, Where
 from .search import Hypotheses, own_parameters, place_of
-from .swept_line import CablePart, SweptLine
+from .swept_line import SweptLine
 
 __all__ = ["FLOOR", "Named", "Selection", "Suspicion", "selection_of"]
 
@@ -27,8 +28,6 @@ POSSIBLE = 0.04
 """Probability from which on a place is one of those not told apart."""
 PLACE_SPREAD = 3.0
 """By how much evidence between places counts for less: models of joints and cables are only alike."""
-INDEPENDENT = 1.5
-"""Independent points in each cell of distance that the sweep resolves along the line."""
 NEAR_CELLS = 1.0
 """Cells of distance within which two places are one."""
 
@@ -74,11 +73,10 @@ class Selection(NamedTuple):
     """Places that are not told apart."""
 
 
-def selection_of(line: SweptLine, hypotheses: Hypotheses, cells: float, cell_m: float) -> Selection:
-    """Compare the fits. `cells` is how many distances the sweep resolves along the line, each `cell_m` [m]."""
+def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Selection:
+    """Compare the fits; `cell_m` is the distance that the sweep resolves [m]."""
     intact = hypotheses.intact
-    share = min(1.0, INDEPENDENT * (cells + 10) / line.frequency_hz.size)
-    suspicions = _suspicions(line, hypotheses.single, intact.evidence, share, cell_m)
+    suspicions = _suspicions(line, hypotheses.single, intact.evidence, cell_m)
     found = bool(suspicions) and suspicions[0].odds > LEAST_ODDS
     best = suspicions[0].best if suspicions else intact
     reflection = made_by(line, best, 0) if found else 0.0
@@ -95,7 +93,7 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cells: float, cell_m: 
     named = [Named(first, best, 0, probability, reflection)]
     selected = best
     if hypotheses.double:
-        seconds = _suspicions(line, hypotheses.double, best.evidence, share, cell_m)
+        seconds = _suspicions(line, hypotheses.double, best.evidence, cell_m)
         second = seconds[0]
         more = made_by(line, second.best, 1)
         elsewhere = second.element != first.element and abs(second.distance_m - first.distance_m) > cell_m
@@ -113,7 +111,7 @@ def made_by(line: SweptLine, fit: Fit, number: int) -> float:
     """How much of the reflection one of a fit's faults makes, rms."""
     faults = [fault for at, fault in enumerate(fit.faults) if at != number]
     own = [own_parameters(fit, at) for at in range(len(fit.faults)) if at != number]
-    without = line.predicted(np.concatenate([fit.x[: line.parameter_count], *own]), faults)
+    without = predicted(line, np.concatenate([fit.x[: line.parameter_count], *own]), faults)
     return float(np.sqrt(np.mean(np.abs(fit.prediction.shown - without.shown) ** 2)))
 
 
@@ -122,15 +120,15 @@ def _misses(line: SweptLine, fit: Fit) -> bool:
     return fit.misfit > max(min(NO_FIT, NO_FIT_SHARE * measured), 2 * FLOOR)
 
 
-def _suspicions(line: SweptLine, fits: list[Fit], intact: float, share: float, cell_m: float) -> list[Suspicion]:
+def _suspicions(line: SweptLine, fits: list[Fit], intact: float, cell_m: float) -> list[Suspicion]:
     """The last faults of some fits by place, the most probable first."""
     scored = sorted(
-        ((share * (fit.evidence - intact) + _log_prior(line, fit), fit) for fit in fits), key=lambda one: -one[0]
+        ((fit.evidence - intact + _log_prior(line, fit), fit) for fit in fits), key=lambda one: -one[0]
     )
     groups: list[tuple[int, Where, float, list[tuple[float, Fit]]]] = []
     for odds, fit in scored:
         fault = fit.faults[-1]
-        element, place = line.parts[fault.part].link.element, place_of(line, fault, own_parameters(fit))
+        element, place = line.link(fault.part).element, place_of(line, fault, own_parameters(fit))
         where: Where = "joint" if fault.about_m is None else "cable"
         for group in groups:
             near = abs(group[2] - place) <= NEAR_CELLS * cell_m
@@ -156,8 +154,7 @@ def _log_prior(line: SweptLine, fit: Fit) -> float:
     fault = fit.faults[-1]
     if fault.about_m is None:
         return float(np.log(JOINT_SHARE / max(len(line.joints), 1) * fault.kind.weight))
-    length = sum(part.length_m for part in line.parts if isinstance(part, CablePart))
-    return float(np.log((1 - JOINT_SHARE) * 2 * fault.place_deviation_m / length * fault.kind.weight))
+    return float(np.log((1 - JOINT_SHARE) * 2 * fault.place_deviation_m / line.length_m * fault.kind.weight))
 
 
 def _log_sum(values: np.ndarray) -> float:

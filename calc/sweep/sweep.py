@@ -1,13 +1,15 @@
 """The operation "sweep": the file read, its points and its reference made those of the line, and judged."""
 
+from typing import NamedTuple
+
 import numpy as np
-from numpy.typing import NDArray
 
 from ..errors import InputError
-from ..feedline.elements import KnownEnd
+from ..feedline.elements import KnownEnd, Load
 from ..feedline.feedline import Feedline, feedline_at
 from ..feedline.joint import JointLink
 from ..feedline.part import MeasuredLink
+from ..formulas.formula import Step
 from ..numeric.units import engineering
 from ..physics.cautions import CAUTIONS
 from ..physics.columns import spot_column
@@ -15,13 +17,13 @@ from ..physics.ratings import assumption
 from ..waves.measured import Measured
 from ..waves.touchstone import read_touchstone
 from ..waves.two_port import from_scattering, scattering
-from .arrays import ComplexArray
+from .arrays import ComplexArray, RealArray
 from .echoes import find_echoes
 from .line_check import check_line
 from .part_check import SweptPart, check_part
 from .prior import SweepSettings
 from .requests import SweepRequest
-from .results import SweepResult
+from .results import EchoCheck, LineCheck, PartCheck, SweepResult
 from .verdict import echo_advice, echo_verdict, line_advice, line_verdict, part_verdict
 
 __all__ = ["SWEEP_CAUTIONS", "judge_sweep"]
@@ -54,54 +56,90 @@ def judge_sweep(request: SweepRequest) -> SweepResult:
     if measured.frequencies_hz.size > MOST_POINTS:
         found = f"{measured.frequencies_hz.size} points"
         raise InputError("touchstone", found, f"a sweep of {FEWEST_POINTS} to {MOST_POINTS} points")
-    shape = request.window_shape or float(assumption("sweep_window_shape"))
-    line = part = echoes = None
     if not request.elements:
-        if ports != 1:
-            raise InputError("elements", "0 parts", "at least 1 for a two-port: what is in it")
-        usable, notes = _usable(measured, None)
-        used = _some(measured, usable)
-        z_0 = measured.reference_ohm
-        past = None if earlier is None else (earlier.frequencies_hz, _one_port_reflection(earlier, z_0))
-        own = _one_port_reflection(used, z_0)
-        echoes, steps = find_echoes(used.frequencies_hz, own, past, request.velocity_factor, shape)
-        verdict, advice = echo_verdict(echoes), echo_advice(echoes)
+        judged = _judge_echoes(request, measured, earlier)
     else:
-        load = request.load
-        if ports == 1 and load is None:
-            raise InputError("load", "nothing", "what the line ended in during the sweep")
-        column = spot_column(float(np.clip(_middle_hz(measured), LOWEST_HZ, HIGHEST_HZ)))
-        feedline = feedline_at(request, request.elements, load or KnownEnd(what="matched"), column)
-        z_0 = feedline.station.impedance_ohm
-        if ports == 1:
-            _refuse_size(feedline)
-        usable, notes = _usable(measured, feedline)
-        used = _some(measured, usable)
-        if ports == 1:
-            settings = SweepSettings(request.length_tolerance, shape, load)
-            past = None if earlier is None else (earlier.frequencies_hz, _one_port_reflection(earlier, z_0))
-            own = _one_port_reflection(used, z_0)
-            line, steps = check_line(feedline, used.frequencies_hz, own, past, settings)
-            verdict, advice = line_verdict(line), line_advice(line, load)
-        else:
-            past = None if earlier is None else (earlier.frequencies_hz, _swept_part(earlier, z_0, "earlier"))
-            part, steps = check_part(feedline, used.frequencies_hz, _swept_part(used, z_0, "touchstone"), past)
-            verdict, advice = part_verdict(part), []
+        judged = (_judge_line if ports == 1 else _judge_part)(request, measured, earlier)
+    used = judged.used
     return SweepResult(
         ports=ports,
         points=int(used.frequencies_hz.size),
         low_hz=float(used.frequencies_hz[0]),
         high_hz=float(used.frequencies_hz[-1]),
         reference_ohm=measured.reference_ohm,
-        notes=[*measured.notes, *notes],
-        verdict=verdict,
-        advice=advice,
-        line=line,
-        part=part,
-        echoes=echoes,
-        steps=steps,
+        notes=[*measured.notes, *judged.notes],
+        verdict=judged.verdict,
+        advice=judged.advice,
+        line=judged.line,
+        part=judged.part,
+        echoes=judged.echoes,
+        steps=judged.steps,
         cautions=[*SWEEP_CAUTIONS, *CAUTIONS],
     )
+
+
+class _Judged(NamedTuple):
+    """The points used and what they tell."""
+
+    used: Measured
+    notes: list[str]
+    verdict: str
+    advice: list[str]
+    steps: list[Step]
+    line: LineCheck | None = None
+    part: PartCheck | None = None
+    echoes: EchoCheck | None = None
+
+
+def _judge_echoes(request: SweepRequest, measured: Measured, earlier: Measured | None) -> _Judged:
+    if measured.s.shape[-1] != 1:
+        raise InputError("elements", "0 parts", "at least 1 for a two-port: what is in it")
+    used, notes = _usable(measured, None)
+    z_0 = measured.reference_ohm
+    echoes, steps = find_echoes(
+        used.frequencies_hz,
+        _one_port_reflection(used, z_0),
+        _compared_reflection(earlier, z_0),
+        request.velocity_factor,
+        _window_shape(request),
+    )
+    return _Judged(used, notes, echo_verdict(echoes), echo_advice(echoes), steps, echoes=echoes)
+
+
+def _judge_line(request: SweepRequest, measured: Measured, earlier: Measured | None) -> _Judged:
+    if request.load is None:
+        raise InputError("load", "nothing", "what the line ended in during the sweep")
+    feedline = _feedline(request, measured, request.load)
+    _refuse_size(feedline)
+    used, notes = _usable(measured, feedline)
+    z_0 = feedline.station.impedance_ohm
+    settings = SweepSettings(request.length_tolerance, _window_shape(request), request.load)
+    line, steps = check_line(
+        feedline,
+        used.frequencies_hz,
+        _one_port_reflection(used, z_0),
+        _compared_reflection(earlier, z_0),
+        settings,
+    )
+    return _Judged(used, notes, line_verdict(line), line_advice(line, request.load), steps, line=line)
+
+
+def _judge_part(request: SweepRequest, measured: Measured, earlier: Measured | None) -> _Judged:
+    feedline = _feedline(request, measured, request.load or KnownEnd(what="matched"))
+    used, notes = _usable(measured, feedline)
+    z_0 = feedline.station.impedance_ohm
+    past = None if earlier is None else (earlier.frequencies_hz, _swept_part(earlier, z_0, "earlier"))
+    part, steps = check_part(feedline, used.frequencies_hz, _swept_part(used, z_0, "touchstone"), past)
+    return _Judged(used, notes, part_verdict(part), [], steps, part=part)
+
+
+def _feedline(request: SweepRequest, measured: Measured, load: Load | KnownEnd) -> Feedline:
+    column = spot_column(float(np.clip(_middle_hz(measured), LOWEST_HZ, HIGHEST_HZ)))
+    return feedline_at(request, request.elements, load, column)
+
+
+def _window_shape(request: SweepRequest) -> float:
+    return request.window_shape or float(assumption("sweep_window_shape"))
 
 
 def _middle_hz(measured: Measured) -> float:
@@ -125,12 +163,8 @@ def _refuse_size(feedline: Feedline) -> None:
         raise InputError("elements", f"{len(feedline.links)} parts", f"at most {MOST_LINKS} parts; an adapter is two")
 
 
-def _some(measured: Measured, usable: NDArray[np.bool_]) -> Measured:
-    return measured._replace(frequencies_hz=measured.frequencies_hz[usable], s=measured.s[usable])
-
-
-def _usable(measured: Measured, feedline: Feedline | None) -> tuple[NDArray[np.bool_], list[str]]:
-    """Which points can be judged, (frequencies,), and a sentence for each reason that others can't."""
+def _usable(measured: Measured, feedline: Feedline | None) -> tuple[Measured, list[str]]:
+    """The points that can be judged, and a sentence for each reason that others can't."""
     frequency, notes = measured.frequencies_hz, []
     high_enough = frequency >= LOWEST_HZ
     allowed = np.maximum(frequency, LOWEST_HZ)
@@ -149,7 +183,12 @@ def _usable(measured: Measured, feedline: Feedline | None) -> tuple[NDArray[np.b
         raise InputError("touchstone", f"{int(usable.sum())} points", f"a sweep of at least {FEWEST_POINTS} points")
     if (np.abs(measured.s[usable]) > ACTIVE).any():
         notes.append("The file gives out more than it takes in at some points: check the analyser's calibration.")
-    return usable, notes
+    return measured._replace(frequencies_hz=frequency[usable], s=measured.s[usable]), notes
+
+
+def _compared_reflection(earlier: Measured | None, z_0: float) -> tuple[RealArray, ComplexArray] | None:
+    """Frequencies [Hz] and reflection of an earlier sweep."""
+    return None if earlier is None else (earlier.frequencies_hz, _one_port_reflection(earlier, z_0))
 
 
 def _one_port_reflection(measured: Measured, z_0: float) -> ComplexArray:

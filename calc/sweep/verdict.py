@@ -96,7 +96,7 @@ def part_verdict(check: PartCheck) -> str:
         missed.append(_excess_words("reflects", check.worst_match_margin_db, check.worst_match_at_hz))
     limits = f"It {' and '.join(missed)}." if missed else "It keeps within the limits of its parts."
     if check.finding == "cannot tell":
-        limits = f"{limits[:-1]}, but no more than a usual calibration leaves: it can't tell. Calibrate and sweep again."
+        limits = f"{limits[:-1]}, but that may be what the calibration left. Calibrate anew and sweep again."
     uncertainty = check.resistance_uncertainty_ohm
     if check.resistance_ohm > CERTAIN * uncertainty:
         resistance = f"Its excess loss is that of {_ohms(check.resistance_ohm)} ± {_ohms(uncertainty)} in series."

@@ -26,8 +26,9 @@ class Visibility(NamedTuple):
 def visibilities(line: SweptLine, fit: Fit, parts: list[int], evidence: float, floor: float) -> list[Visibility]:
     """Of some joints by their parts, at a fit: what would reach some evidence and make some reflection, rms."""
     count = line.parameter_count
+    noise = fit.noise_variance * 2 * line.frequency_hz.size / line.numbers
     rows = fit.prediction.slopes[:count].view(np.float64)
-    normal = rows @ rows.T / fit.noise_variance + np.eye(count)
+    normal = rows @ rows.T / noise + np.eye(count)
     found = []
     for part in parts:
         plane = max(plane for plane, piece in enumerate(fit.prediction.pieces) if piece.part == part)
@@ -39,8 +40,8 @@ def visibilities(line: SweptLine, fit: Fit, parts: list[int], evidence: float, f
         def least(slope: ComplexArray) -> float:
             """The least size that reaches both."""
             values = slope.view(np.float64)
-            shared = rows @ values / fit.noise_variance
-            information = float(values @ values) / fit.noise_variance - float(shared @ np.linalg.solve(normal, shared))
+            shared = rows @ values / noise
+            information = float(values @ values) / noise - float(shared @ np.linalg.solve(normal, shared))
             made = float(np.sqrt(np.mean(np.abs(slope) ** 2)))
             if information <= 0 or made <= 0:
                 return np.inf
