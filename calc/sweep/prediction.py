@@ -216,25 +216,24 @@ class _Chain:
         by_series = self._waves.current(plane) ** 2 / (2 * self._z_0)
         by_shunt = -(self._waves.voltage(plane + 1) ** 2) * self._z_0 / 2
         if isinstance(part, LumpedPart):
-            henry, farad, ohm = part.deviations
-            slopes[first] += by_series * 1j * omega * henry
-            slopes[first + 1] += by_shunt * 1j * omega * farad
-            slopes[first + 2] += by_series * ohm
+            for own, (henry, farad) in enumerate(zip(part.deviations.henry, part.deviations.farad, strict=True)):
+                slopes[first + own] += 1j * omega * (by_series * henry + by_shunt * farad)
+            slopes[first + 2] += by_series * part.deviations.ohm
         elif isinstance(part, FixedPart) and part.deviation:
             share = 1j * part.deviation * omega / omega[-1]
             slopes[first] += by_series * share * self._z_0
             slopes[first + 1] += by_shunt * share / self._z_0
         section = plane + 1
         for number, fault in self._at(at):
-            kind, own = fault.kind, self._own(number)
+            kind, sizes = fault.kind, self._own(number)
             for size in range(len(kind.sizes)):
-                moved = own.copy()
+                moved = sizes.copy()
                 moved[size] += STEP
                 if kind.is_stretch:
                     ahead = inserted(self._line, kind.stretch(moved)).ahead(self._waves.ahead[section + 1])
                     change = self._waves.forward[section] ** 2 * (ahead - self._waves.ahead[section])
                 else:
-                    more, less = (kind.lumped(one, omega) for one in (moved, own))
+                    more, less = (kind.lumped(one, omega) for one in (moved, sizes))
                     change = by_series * (more.series - less.series) + by_shunt * (more.shunt - less.shunt)
                 slopes[self._offsets[number] + size] += change / STEP
             section += kind.is_stretch

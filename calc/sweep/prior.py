@@ -31,7 +31,9 @@ class LinePrior(NamedTuple):
     """Of each wave of impedance along a cable of 1 m; a longer one has more and smaller waves."""
     joint_share: float
     """Of the logarithm of a joint's impedance over that its standard allows."""
-    joint_least: float
+    joint: float
+    """Of its impedance, beside that."""
+    joint_delay: float
     contact_ohm: float
     directivity: float
     match: float
@@ -44,7 +46,8 @@ class LinePrior(NamedTuple):
         return waves * self.directivity, waves * self.match, waves * self.tracking
 
 
-SKIN_PHASE, CONDUCTOR_LOSS, OTHER_LOSS, WANDER, CONTACT_OHM = 0.2, 0.2, 0.15, 0.013, 0.05
+SKIN_PHASE, CONDUCTOR_LOSS, OTHER_LOSS, WANDER, CONTACT_OHM = 0.2, 0.2, 0.15, 0.01, 0.05
+JOINT_DELAY = 0.4
 STANDARD_SHARE = 0.6
 """Joints lie mostly within what their standard allows: nineteen of twenty within 1.2 times the step to it."""
 LONGEST_ANALYSER_DELAY_S = 1.5e-9
@@ -68,7 +71,8 @@ def line_prior(settings: SweepSettings) -> LinePrior:
         impedance=usual("cable_impedance"),
         wander=WANDER,
         joint_share=STANDARD_SHARE,
-        joint_least=usual("joint"),
+        joint=usual("joint"),
+        joint_delay=JOINT_DELAY,
         contact_ohm=CONTACT_OHM,
         directivity=usual("directivity"),
         match=usual("match"),

@@ -24,12 +24,16 @@ JOINT_SHARE = 0.75
 """How many faults are at joints; the others lie anywhere in the cables."""
 CLEAR = 0.8
 """Probability from which on one place is named alone."""
+LEADING = 0.55
+"""The same of the best of several places that are too near to be told apart."""
 POSSIBLE = 0.04
 """Probability from which on a place is one of those not told apart."""
 PLACE_SPREAD = 3.0
 """By how much evidence between places counts for less: models of joints and cables are only alike."""
-NEAR_CELLS = 1.0
-"""Cells of distance within which two places are one."""
+NEAR_CELLS, SEPARATE_CELLS = 1.0, 3.0
+"""Cells of distance within which two places are one, and beyond which a second fault is not the first one's own."""
+SECOND_FLOOR, SECOND_LEAVES = 0.02, 0.6
+"""Reflection, rms, that a second fault must make, and the share of what the first one leaves that it may leave."""
 
 
 class Suspicion(NamedTuple):
@@ -50,13 +54,16 @@ class Suspicion(NamedTuple):
 
 
 class Named(NamedTuple):
-    """A fault named: where, in which fit and as which of its faults, how sure, how much reflection it makes."""
+    """A fault named: where, in which fit and as which of its faults, how sure, how much reflection it makes, rms."""
 
     suspicion: Suspicion
     fit: Fit
     number: int
     probability: float
+    """Of being here or beside it."""
     reflection: float
+    beside: list[Suspicion]
+    """Places too near to be told from it."""
 
 
 class Selection(NamedTuple):
@@ -83,28 +90,41 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
     if not found or reflection < FLOOR:
         finding: Finding = "no fit" if _misses(line, intact) else "sound"
         return Selection(finding, intact, intact, suspicions, [], [])
-    first = suspicions[0]
     if _misses(line, best):
         return Selection("no fit", intact, best, suspicions, [], [])
-    probability = first.probability
-    if probability < CLEAR:
+    first = suspicions[0]
+    beside = _beside(first, suspicions, cell_m)
+    probability = first.probability + sum(one.probability for one in beside)
+    if probability < CLEAR or first.probability < LEADING:
         apart = [one for one in suspicions if one.probability > POSSIBLE]
         return Selection("unclear", intact, best, suspicions, [], apart)
-    named = [Named(first, best, 0, probability, reflection)]
+    named = [Named(first, best, 0, probability, reflection, beside)]
     selected = best
-    if hypotheses.double:
-        seconds = _suspicions(line, hypotheses.double, best.evidence, cell_m)
-        second = seconds[0]
-        more = made_by(line, second.best, 1)
-        elsewhere = second.element != first.element and abs(second.distance_m - first.distance_m) > cell_m
-        if elsewhere and second.odds > LEAST_ODDS and more > FLOOR and second.probability > CLEAR:
-            selected = second.best
-            named = [
-                Named(first, selected, 0, probability, made_by(line, selected, 0)),
-                Named(second, selected, 1, second.probability, more),
-            ]
+    second = _second(line, hypotheses, first, cell_m)
+    if second is not None:
+        selected = second.fit
+        named = [Named(first, selected, 0, probability, made_by(line, selected, 0), beside), second]
     finding = "suspect" if first.where == "joint" else "damage"
     return Selection(finding, intact, selected, suspicions, named, [])
+
+
+def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: float) -> Named | None:
+    """A second fault beside the first, if it is as plain and explains most of what the first one leaves."""
+    if not hypotheses.double:
+        return None
+    suspicions = _suspicions(line, hypotheses.double, first.best.evidence, cell_m)
+    second = suspicions[0]
+    reflection = made_by(line, second.best, 1)
+    elsewhere = second.element != first.element and abs(second.distance_m - first.distance_m) > SEPARATE_CELLS * cell_m
+    explains = second.best.misfit < SECOND_LEAVES * first.best.misfit
+    plain = second.odds > LEAST_ODDS and reflection > SECOND_FLOOR and second.probability > CLEAR
+    return Named(second, second.best, 1, second.probability, reflection, []) if elsewhere and explains and plain else None
+
+
+def _beside(first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> list[Suspicion]:
+    """Places too near to the first to be told from it."""
+    others = [one for one in suspicions if one is not first and one.probability > POSSIBLE]
+    return [one for one in others if abs(one.distance_m - first.distance_m) <= NEAR_CELLS * cell_m]
 
 
 def made_by(line: SweptLine, fit: Fit, number: int) -> float:
@@ -132,14 +152,14 @@ def _suspicions(line: SweptLine, fits: list[Fit], intact: float, cell_m: float) 
         where: Where = "joint" if fault.about_m is None else "cable"
         for group in groups:
             near = abs(group[2] - place) <= NEAR_CELLS * cell_m
-            if group[1] == where and ((where == "joint" and group[0] == element) or (where == "cable" and near)):
+            if group[0] == element if (group[1], where) == ("joint", "joint") else near:
                 group[3].append((odds, fit))
                 break
         else:
             groups.append((element, where, place, [(odds, fit)]))
-    totals = np.array([_log_sum(np.array([odds for odds, _ in group[3]])) for group in groups])
     if not groups:
         return []
+    totals = np.array([_log_sum(np.array([odds for odds, _ in group[3]])) for group in groups])
     probabilities = np.exp((totals - totals.max()) / PLACE_SPREAD)
     probabilities /= probabilities.sum()
     found = [

@@ -7,7 +7,7 @@ distribution: 0 is the part as described and 1 a common deviation. In order:
   complex curve over frequency, and how far its reference plane is off;
 - a cable: its electrical length, the share of phase that its conductors' inside adds, its loss by conductors and
   by all else, its impedance, and how that wanders along it;
-- a joint: a small inductance in series, a small capacitance across, a resistance in series;
+- a joint: its length, its impedance, a resistance in series;
 - a part: both of these, as large as its own reflection;
 - the load: its reflection, as a smooth complex curve over frequency.
 """
@@ -39,6 +39,14 @@ JOINT_PARAMETERS = 3
 PART_PARAMETERS = 2
 
 
+class Deviations(NamedTuple):
+    """What one deviation of each of two parameters adds in series [H] and across [F], and of a third in series [Ω]."""
+
+    henry: tuple[float, float]
+    farad: tuple[float, float]
+    ohm: float
+
+
 class CablePart(NamedTuple):
     """A cable: attenuation and phase of each metre by frequency, and its characteristic impedance [Ω]."""
 
@@ -61,19 +69,19 @@ class CablePart(NamedTuple):
 
 
 class JointPart(NamedTuple):
-    """A joint: its typical section, and the usual deviations of its inductance [H], capacitance [F], resistance [Ω]."""
+    """A joint: its typical section, its delay [s], and by what it may be off: longer, then of another impedance."""
 
     link: Link
     section: Scattering
     delay_s: float
-    deviations: tuple[float, float, float]
+    deviations: Deviations
 
 
 class EndPart(NamedTuple):
-    """What is lumped at the load: usual deviations as a joint's; its section is nothing."""
+    """What is lumped at the load; its section is nothing."""
 
     section: Scattering
-    deviations: tuple[float, float, float]
+    deviations: Deviations
 
 
 class FixedPart(NamedTuple):
@@ -179,8 +187,8 @@ class SweptLine(NamedTuple):
         part, own, omega = self.parts[at], x[self.offsets[at] :], 2 * np.pi * self.frequency_hz
         zero = np.zeros_like(omega) + 0j
         if isinstance(part, LumpedPart):
-            henry, farad, ohm = part.deviations
-            return Lumped(own[2] * ohm + 1j * omega * own[0] * henry, 1j * omega * own[1] * farad)
+            henry, farad = (own[0] * pair[0] + own[1] * pair[1] for pair in part.deviations[:2])
+            return Lumped(own[2] * part.deviations.ohm + 1j * omega * henry, 1j * omega * farad)
         if isinstance(part, FixedPart) and part.deviation:
             share = 1j * part.deviation * self.frequency_hz / self.frequency_hz[-1]
             return Lumped(own[0] * share * self.impedance_ohm, own[1] * share / self.impedance_ohm)
@@ -191,7 +199,8 @@ def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings
     """A feedline with free parameters at the frequencies of a sweep [Hz]."""
     z_0, prior, zero = feedline.station.impedance_ohm, line_prior(settings), np.zeros_like(frequency) + 0j
     parts = [_part(link, frequency, z_0, prior) for link in feedline.links]
-    parts.append(EndPart(Scattering(zero, zero + 1, zero), end_deviations(settings.load)))
+    henry, farad, ohm = end_deviations(settings.load)
+    parts.append(EndPart(Scattering(zero, zero + 1, zero), Deviations((henry, 0.0), (0.0, farad), ohm)))
     analyser = prior.analyser_basis(frequency)
     offsets = [sum(map(len, analyser)) + 1]
     for part in parts:
@@ -234,12 +243,12 @@ def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior) -> Par
         typical, worst = (link.models[end].section(frequency) for end in (GENEROUS, CAUTIOUS))
         seconds = float(np.mean(typical.angle.imag / (2 * np.pi * frequency)))
         spread = float(np.mean(np.abs(np.log(np.abs(worst.impedance / typical.impedance)))))
-        share = np.hypot(prior.joint_least, prior.joint_share * spread)
+        longer, other = prior.joint_delay * seconds, np.hypot(prior.joint, prior.joint_share * spread) * seconds
         return JointPart(
             link,
             _scattering(joint_section(*typical), z_0, frequency),
             seconds,
-            (share * seconds * z_0, share * seconds / z_0, prior.contact_ohm),
+            Deviations((longer * z_0, other * z_0), (longer / z_0, -other / z_0), prior.contact_ohm),
         )
     reflection = 0.0
     if isinstance(link, PartLink):
