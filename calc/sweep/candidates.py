@@ -65,6 +65,7 @@ def named_faults(line: SweptLine, selection: Selection, cell_m: float) -> list[N
                 likely=fault.kind.likely if _distinct(one) else "",
                 sizes=_fitted_sizes(one.fit, one.number),
                 probability=round(one.probability, 3),
+                beside=[other.element for other in one.beside],
                 reflection=four_figures(one.reflection),
             )
         )

@@ -6,7 +6,7 @@ from .digits import MILLIONTH_DECIMALS, four_figures, to_millionth
 from .distance_chart import DistanceChart
 from .places import cable_places, joint_places, nearest_velocity, resolution_of
 from .results import State, SweptCable, SweptJoint
-from .selection import FLOOR, LEAST_ODDS, Selection
+from .selection import Selection, floor, least_odds
 from .swept_line import SweptLine
 from .visibility import visibilities
 
@@ -25,7 +25,7 @@ def swept_joints(line: SweptLine, selection: Selection, chart: DistanceChart) ->
     """Every joint in order; the line is the one that was fitted."""
     places, selected = joint_places(line), selection.selected
     parts = [place.part for place in places.values()]
-    visible = visibilities(line, selected, parts, LEAST_ODDS, FLOOR)
+    visible = visibilities(line, selected, parts, least_odds(), floor())
     echoes = chart.at(np.array([place.distance_m for place in places.values()]))
     probabilities = _probabilities(selection)
     joints = []

@@ -19,7 +19,7 @@ from .prior import SweepSettings
 from .results import Deviation, LineCheck, ReflectionCurves
 from .sampling import evenly_spaced, scattered
 from .search import fit_hypotheses
-from .selection import FLOOR, Selection, selection_of
+from .selection import Selection, floor, selection_of
 from .swept_line import SweptLine, swept_line
 from .transform import DistanceTransform, distance_transform
 from .verdict import assumed_sentences
@@ -73,7 +73,7 @@ def check_line(
         probability=faults[0].probability if faults else None,
         faults=faults,
         assumed=assumed_sentences(deviations, settings.length_tolerance),
-        floor=FLOOR,
+        floor=floor(),
         candidates=candidates_of(fitted_line, selection),
         apart=list(dict.fromkeys(one.element for one in selection.apart)),
         joints=joints,

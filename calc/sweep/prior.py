@@ -8,7 +8,17 @@ from ..feedline.elements import GivenImpedance, GivenVswr, ImpedanceTable, Known
 from ..physics.ratings import assumption
 from .arrays import ComplexArray, RealArray
 
-__all__ = ["LinePrior", "SweepSettings", "line_prior", "load_basis"]
+__all__ = [
+    "LONGEST_ANALYSER_DELAY_S",
+    "LinePrior",
+    "SweepSettings",
+    "delayed_waves",
+    "end_deviations",
+    "is_vague",
+    "known_reflection",
+    "line_prior",
+    "load_basis",
+]
 
 
 class SweepSettings(NamedTuple):
@@ -54,31 +64,32 @@ LONGEST_ANALYSER_DELAY_S = 1.5e-9
 """There and back, of what calibration leaves: within the analyser, its cable and its standards."""
 KNOWN_ORDER, KNOWN_FALL = 3, 0.5
 MEASURED_ORDER, MEASURED_FALL = 6, 0.8
-ANTENNA_TAPS, ANTENNA_FALL, ANTENNA_SPACING = 26, 0.88, 0.8
+ANTENNA_TAPS, ANTENNA_FALL, ANTENNA_SPACING = 32, 0.91, 0.95
 
 
 def line_prior(settings: SweepSettings) -> LinePrior:
     """What is usual, with the cables' lengths as well known as was said."""
 
-    def usual(what: str) -> float:
-        return float(assumption(f"sweep_{what}_spread"))
-
     return LinePrior(
-        length=float(np.hypot(settings.length_tolerance / np.sqrt(3.0), usual("velocity"))),
+        length=float(np.hypot(settings.length_tolerance / np.sqrt(3.0), _usual("velocity"))),
         skin_phase=SKIN_PHASE,
         conductor_loss=CONDUCTOR_LOSS,
         other_loss=OTHER_LOSS,
-        impedance=usual("cable_impedance"),
+        impedance=_usual("cable_impedance"),
         wander=WANDER,
         joint_share=STANDARD_SHARE,
-        joint=usual("joint"),
+        joint=_usual("joint"),
         joint_delay=JOINT_DELAY,
         contact_ohm=CONTACT_OHM,
-        directivity=usual("directivity"),
-        match=usual("match"),
-        tracking=usual("tracking"),
-        plane_m=usual("plane"),
+        directivity=_usual("directivity"),
+        match=_usual("match"),
+        tracking=_usual("tracking"),
+        plane_m=_usual("plane"),
     )
+
+
+def _usual(what: str) -> float:
+    return float(assumption(f"sweep_{what}_spread"))
 
 
 def smooth_curves(frequency: RealArray, order: int, fall: float) -> ComplexArray:
@@ -111,16 +122,21 @@ def end_deviations(load: Load | KnownEnd) -> tuple[float, float, float]:
 
 def known_reflection(described: ComplexArray, load: Load | KnownEnd) -> ComplexArray:
     """What is known of the load's reflection: of an antenna given by one number, nothing at other frequencies."""
-    return described * 0 if isinstance(load, (GivenVswr, GivenImpedance)) else described + 0j
+    return np.zeros_like(described, dtype=np.complex128) if is_vague(load) else described + 0j
+
+
+def is_vague(load: Load | KnownEnd) -> bool:
+    """Whether a load is known by one number only: an antenna is another one at every frequency."""
+    return isinstance(load, (GivenVswr, GivenImpedance))
 
 
 def load_basis(frequency: RealArray, load: Load | KnownEnd) -> ComplexArray:
     """By what the reflection of the load may be off: smooth curves; of an antenna little known, echoes after it."""
     if isinstance(load, KnownEnd):
-        return smooth_curves(frequency, KNOWN_ORDER, KNOWN_FALL) * 0.015
+        return smooth_curves(frequency, KNOWN_ORDER, KNOWN_FALL) * _usual("known_end")
     if isinstance(load, (MeasuredLoad, ImpedanceTable)):
-        return smooth_curves(frequency, MEASURED_ORDER, MEASURED_FALL) * 0.05
+        return smooth_curves(frequency, MEASURED_ORDER, MEASURED_FALL) * _usual("measured_end")
     taps = np.arange(ANTENNA_TAPS)
     delays = taps * ANTENNA_SPACING / (frequency[-1] - frequency[0])
-    echoes = np.exp(-2j * np.pi * frequency * delays[:, None]) * 0.4 * ANTENNA_FALL ** taps[:, None]
-    return np.concatenate([echoes, 1j * echoes])
+    echoes = np.exp(-2j * np.pi * frequency * delays[:, None]) * ANTENNA_FALL ** taps[:, None]
+    return np.concatenate([echoes, 1j * echoes]) * _usual("antenna")

@@ -85,6 +85,9 @@ class NamedFault(Struct, frozen=True):
     """What it may be, in words; empty where the sweep can't tell."""
     sizes: list[FittedSize]
     probability: float
+    """Of being here or beside it."""
+    beside: list[int]
+    """Elements of joints and cables too near to be told from it."""
     reflection: float
     """How much of the reflection it makes, rms."""
 

@@ -13,9 +13,9 @@ from .faults import AT_A_JOINT, IN_A_CABLE, FaultKind, PlacedFault
 from .fit import Fit
 from .line_waves import line_scattering, lumped_scattering
 from .prediction import Piece, inserted, lossier
-from .swept_line import CablePart, JointPart, SweptLine
+from .swept_line import SweptLine
 
-__all__ = ["Place", "Trial", "place_grid", "screened"]
+__all__ = ["Place", "Trial", "judged_until_m", "place_grid", "screened"]
 
 MOST_PLACES = 160
 """In all cables together."""
@@ -53,18 +53,21 @@ class _At(NamedTuple):
 
 
 def place_grid(line: SweptLine, step_m: float) -> list[Place]:
-    """Every joint, and every cable in steps of about so many metres."""
-    length = sum(cable.length_m for cable in line.cables.values())
-    step = max(step_m, length / MOST_PLACES)
-    places = []
-    for at, part in enumerate(line.parts):
-        if isinstance(part, JointPart):
-            places.append(Place(at, None))
-        elif isinstance(part, CablePart):
-            count = max(round(part.length_m / step), 1)
-            own = part.length_m / count
-            places += [Place(at, (number + 0.5) * own, own) for number in range(count)]
-    return places
+    """Every joint that can be judged, and every cable in steps of about so many metres."""
+    step = max(step_m, line.length_m / MOST_PLACES)
+    last_m = judged_until_m(line, 2 * step_m)
+    places = [Place(at, None) for at in line.joints if line.begin_m(at) <= last_m]
+    for at, cable in line.cables.items():
+        count = max(round(cable.length_m / step), 1)
+        own, begin = cable.length_m / count, line.begin_m(at)
+        middles = [(number + 0.5) * own for number in range(count)]
+        places += [Place(at, middle, own) for middle in middles if begin + middle <= last_m]
+    return sorted(places, key=lambda place: (place.part, place.at_m or 0.0))
+
+
+def judged_until_m(line: SweptLine, cell_m: float) -> float:
+    """How far along the line a fault can be told from a load of which little is known [m]."""
+    return line.length_m - cell_m if line.is_end_vague else np.inf
 
 
 def screened(line: SweptLine, fit: Fit, places: list[Place]) -> list[Trial]:

@@ -9,10 +9,10 @@ from typing import NamedTuple
 import numpy as np
 
 from .alignment import aligned_fits, lower_bands
-from .arrays import ComplexArray, RealArray
+from .arrays import ComplexArray, IndexArray, RealArray
 from .faults import AT_A_JOINT, PlacedFault
 from .fit import Fit, fitted
-from .screening import Place, Trial, place_grid, screened
+from .screening import Place, Trial, judged_until_m, place_grid, screened
 from .swept_line import SweptLine
 
 __all__ = ["Hypotheses", "fit_hypotheses", "own_parameters", "place_of"]
@@ -25,6 +25,8 @@ SHORT_ROUNDS, ROUNDS = 5, 10
 LEAST_SCORE = 1.0
 LEAST_EVIDENCE = 10.0
 SECOND_TRIALS = 4
+MOST_MOVES, MOVE_TRIALS, LEAST_MOVE = 2, 3, 2.0
+"""Rounds of moving joints of the intact line, places tried in each, and the evidence that one must win."""
 FARTHEST_SHIFT = 2.5  # deviations of length by which a joint may be off to be where a fault is seen
 
 
@@ -72,9 +74,10 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
         starts: list[_Start] = [(fit.faults, fit.x) for fit in pool]
         starts += _starts(own, intact[number], coarse, LAST_TRIALS if number == len(bands) - 1 else TRIALS)
         if number == len(bands) - 1:
-            starts += _masked_starts(own, intact[number])
+            starts += _masked_starts(own, intact[number], judged_until_m(line, cell_m))
         pool = _kept(line, [fitted(own, seen, x, faults, SHORT_ROUNDS) for faults, x in starts], KEPT)
-    starts_intact = [intact[-1].x, *(fit.x[: line.parameter_count] for fit in pool[:1])]
+    starts_intact = [intact[-1].x, *(fit.x[: line.parameter_count] for fit in pool[:2])]
+    starts_intact.append(_joints_moved(line, measured, intact[-1], bands[-1], place_grid(line, cell_m / 2)))
     full_intact = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
     single = _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool], KEPT)
     double: list[Fit] = []
@@ -99,11 +102,11 @@ def _starts(line: SweptLine, fit: Fit, places: list[Place], most: int) -> list[_
         chosen.append(trial)
         starts.append(((*fit.faults, trial.fault), np.concatenate([fit.x, trial.parameters])))
         if trial.fault.about_m is not None:
-            starts += _moved_joints(line, fit, trial)
+            starts += _moved_joints(line, fit, trial, {place.part for place in places})
     return starts
 
 
-def _masked_starts(line: SweptLine, fit: Fit) -> list[_Start]:
+def _masked_starts(line: SweptLine, fit: Fit, until_m: float) -> list[_Start]:
     """Faults at the first and the last joint with analyser or end as they should be.
 
     A fit of the intact line lays what is wrong there to them, and nothing is left to be seen.
@@ -114,12 +117,51 @@ def _masked_starts(line: SweptLine, fit: Fit) -> list[_Start]:
     starts: list[_Start] = []
     ends = {joints[0]: (0, line.offsets[0]), joints[-1]: (line.offsets[-2], line.parameter_count)}
     for at, (low, high) in ends.items():
+        if line.begin_m(at) > until_m:
+            continue
         x = fit.x.copy()
         x[low:high] = 0.0
         x[line.offsets[at] : line.offsets[at + 1]] = 0.0
         for kind, sizes in MASKED:
             starts.append(((PlacedFault(AT_JOINT_BY_ID[kind], at),), np.concatenate([x, sizes])))
     return starts
+
+
+def _joints_moved(
+    line: SweptLine, measured: ComplexArray, fit: Fit, points: IndexArray, places: list[Place]
+) -> RealArray:
+    """The parameters of an intact line with joints moved, one after the other, to where something is seen.
+
+    A fit does not find by itself that a joint is beyond the resolution from where it is taken to be.
+    """
+    own, seen = line.at(points), measured[points]
+    for _ in range(MOST_MOVES):
+        moved = [_shifted(own, fit, trial) for trial in screened(own, fit, places)[:MOVE_TRIALS]]
+        starts = [x for each in moved for x in each]
+        fits = [fitted(own, seen, x, (), SHORT_ROUNDS) for x in starts]
+        best = max(fits, key=lambda one: one.evidence, default=fit)
+        if best.evidence <= fit.evidence + LEAST_MOVE:
+            break
+        fit = best
+    return fit.x
+
+
+def _shifted(line: SweptLine, fit: Fit, trial: Trial) -> list[RealArray]:
+    """Parameters with the joints beside a trial's cable moved to its place, all others staying where they are."""
+    found: list[RealArray] = []
+    if trial.fault.about_m is None:
+        return found
+    place, cables = line.begin_m(trial.fault.part) + trial.fault.about_m, list(line.cables)
+    at = cables.index(trial.fault.part)
+    for before, behind in ((at - 1, at), (at, at + 1)):
+        if before < 0 or behind >= len(cables):
+            continue
+        x, shift = fit.x.copy(), place - line.begin_m(cables[behind])
+        for cable, own_shift in ((cables[before], shift), (cables[behind], -shift)):
+            x[line.offsets[cable]] += own_shift / line.cables[cable].length_m / line.prior.length
+        if np.abs(x[[line.offsets[cables[before]], line.offsets[cables[behind]]]]).max() < FARTHEST_SHIFT:
+            found.append(x)
+    return found
 
 
 def _near(one: Trial, other: Trial) -> bool:
@@ -130,7 +172,7 @@ def _near(one: Trial, other: Trial) -> bool:
     return abs(one.fault.about_m - other.fault.about_m) < 4 * one.fault.place_deviation_m
 
 
-def _moved_joints(line: SweptLine, fit: Fit, trial: Trial) -> list[_Start]:
+def _moved_joints(line: SweptLine, fit: Fit, trial: Trial, judged: set[int]) -> list[_Start]:
     """The same fault at the joints beside its cable, the cables before and behind longer and shorter to match."""
     found: list[_Start] = []
     place = place_of(line, trial.fault, np.array([*trial.sizes, 0.0]))
@@ -143,7 +185,7 @@ def _moved_joints(line: SweptLine, fit: Fit, trial: Trial) -> list[_Start]:
         here = line.begin_m(at)
         beyond = line.length_m - here
         shift = place - here
-        if not here or abs(shift) > FARTHEST_SHIFT * line.prior.length * here:
+        if at not in judged or not here or abs(shift) > FARTHEST_SHIFT * line.prior.length * here:
             continue
         x = fit.x.copy()
         for cable in line.cables:

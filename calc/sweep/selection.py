@@ -4,18 +4,17 @@ from typing import NamedTuple
 
 import numpy as np
 
+from ..physics.ratings import assumption
 from .fit import Fit
 from .prediction import predicted
 from .results import Finding, Where
 from .search import Hypotheses, own_parameters, place_of
 from .swept_line import SweptLine
 
-__all__ = ["FLOOR", "Named", "Selection", "Suspicion", "selection_of"]
+__all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", "selection_of"]
 
-FLOOR = 0.012
-"""Reflection, rms, that a fault must make to be named: everyday lines leave as much unexplained."""
-LEAST_ODDS = 25.0
-"""Natural logarithm of the odds against the intact line from which on a fault counts as found."""
+LEAST_IMPROVEMENT = 0.93
+"""What a fault may leave unexplained at the most, as a share of what the intact line leaves."""
 NO_FIT = 0.15
 """What the best explanation leaves, rms of the reflection, above which the line must be another one."""
 NO_FIT_SHARE = 0.35
@@ -32,8 +31,18 @@ PLACE_SPREAD = 3.0
 """By how much evidence between places counts for less: models of joints and cables are only alike."""
 NEAR_CELLS, SEPARATE_CELLS = 1.0, 3.0
 """Cells of distance within which two places are one, and beyond which a second fault is not the first one's own."""
-SECOND_FLOOR, SECOND_LEAVES = 0.02, 0.6
-"""Reflection, rms, that a second fault must make, and the share of what the first one leaves that it may leave."""
+SECOND_LEAVES = 0.6
+"""The most that a second fault may leave, as a share of what the first one leaves."""
+
+
+def floor() -> float:
+    """Reflection, rms, that a fault must make to be named."""
+    return float(assumption("sweep_floor"))
+
+
+def least_odds() -> float:
+    """Natural logarithm of the odds against the intact line from which on a fault counts as found."""
+    return float(assumption("sweep_evidence"))
 
 
 class Suspicion(NamedTuple):
@@ -84,10 +93,11 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
     """Compare the fits; `cell_m` is the distance that the sweep resolves [m]."""
     intact = hypotheses.intact
     suspicions = _suspicions(line, hypotheses.single, intact.evidence, cell_m)
-    found = bool(suspicions) and suspicions[0].odds > LEAST_ODDS
+    found = bool(suspicions) and suspicions[0].odds > least_odds()
     best = suspicions[0].best if suspicions else intact
     reflection = made_by(line, best, 0) if found else 0.0
-    if not found or reflection < FLOOR:
+    improves = best.misfit < LEAST_IMPROVEMENT * intact.misfit
+    if not found or not improves or reflection < floor():
         finding: Finding = "no fit" if _misses(line, intact) else "sound"
         return Selection(finding, intact, intact, suspicions, [], [])
     if _misses(line, best):
@@ -117,8 +127,10 @@ def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: f
     reflection = made_by(line, second.best, 1)
     elsewhere = second.element != first.element and abs(second.distance_m - first.distance_m) > SEPARATE_CELLS * cell_m
     explains = second.best.misfit < SECOND_LEAVES * first.best.misfit
-    plain = second.odds > LEAST_ODDS and reflection > SECOND_FLOOR and second.probability > CLEAR
-    return Named(second, second.best, 1, second.probability, reflection, []) if elsewhere and explains and plain else None
+    plain = second.odds > least_odds() and reflection > floor() and second.probability > CLEAR
+    return (
+        Named(second, second.best, 1, second.probability, reflection, []) if elsewhere and explains and plain else None
+    )
 
 
 def _beside(first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> list[Suspicion]:
@@ -137,14 +149,12 @@ def made_by(line: SweptLine, fit: Fit, number: int) -> float:
 
 def _misses(line: SweptLine, fit: Fit) -> bool:
     measured = float(np.sqrt(np.mean(np.abs(fit.residual + fit.prediction.shown) ** 2)))
-    return fit.misfit > max(min(NO_FIT, NO_FIT_SHARE * measured), 2 * FLOOR)
+    return fit.misfit > max(min(NO_FIT, NO_FIT_SHARE * measured), 2 * floor())
 
 
 def _suspicions(line: SweptLine, fits: list[Fit], intact: float, cell_m: float) -> list[Suspicion]:
     """The last faults of some fits by place, the most probable first."""
-    scored = sorted(
-        ((fit.evidence - intact + _log_prior(line, fit), fit) for fit in fits), key=lambda one: -one[0]
-    )
+    scored = sorted(((fit.evidence - intact + _log_prior(line, fit), fit) for fit in fits), key=lambda one: -one[0])
     groups: list[tuple[int, Where, float, list[tuple[float, Fit]]]] = []
     for odds, fit in scored:
         fault = fit.faults[-1]

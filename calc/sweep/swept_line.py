@@ -25,7 +25,7 @@ from ..physics.ratings import CAUTIOUS, GENEROUS
 from ..waves.two_port import TwoPort, joint_section, scattering
 from .arrays import ComplexArray, IndexArray, RealArray
 from .line_waves import Lumped, Scattering
-from .prior import LinePrior, SweepSettings, end_deviations, known_reflection, line_prior, load_basis
+from .prior import LinePrior, SweepSettings, end_deviations, is_vague, known_reflection, line_prior, load_basis
 
 __all__ = ["CablePart", "EndPart", "FixedPart", "JointPart", "LumpedPart", "SweptLine", "swept_line"]
 
@@ -109,6 +109,8 @@ class SweptLine(NamedTuple):
     """(terms, frequencies): what one deviation of each of the load's parameters adds to its reflection."""
     analyser_basis: tuple[ComplexArray, ComplexArray, ComplexArray]
     """The same of directivity, source match and tracking."""
+    is_end_vague: bool
+    """Nothing is known of the load but that its reflection is smooth: a fault beside it is told from it by nothing."""
     prior: LinePrior
     offsets: list[int]
     """Where each part's parameters start among all of them, and where the load's do."""
@@ -206,7 +208,17 @@ def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings
     for part in parts:
         offsets.append(offsets[-1] + _parameters_of(part))
     load = known_reflection(feedline.load(frequency), settings.load)
-    return SweptLine(frequency, z_0, parts, load, load_basis(frequency, settings.load), analyser, prior, offsets)
+    return SweptLine(
+        frequency_hz=frequency,
+        impedance_ohm=z_0,
+        parts=parts,
+        load=load,
+        load_basis=load_basis(frequency, settings.load),
+        analyser_basis=analyser,
+        is_end_vague=is_vague(settings.load),
+        prior=prior,
+        offsets=offsets,
+    )
 
 
 def _at_points(part: Part, points: IndexArray) -> Part:

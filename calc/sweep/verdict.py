@@ -57,8 +57,10 @@ def line_advice(check: LineCheck, load: Load | KnownEnd) -> list[str]:
             "An antenna hides the joints near it: put a short in its place and sweep again, or describe the antenna"
             " by its own measurement."
         )
+    elif load.what == "open" and not check.faults and (blind := _blind(check)):
+        advice.append(f"A bad contact would not show at {_names(blind)} with an open end: sweep again with a short.")
     elif hidden and check.finding != "no fit":
-        end = "a short" if load.what == "open" else "an open end" if load.what == "short" else "a short"
+        end = "an open end" if load.what == "short" else "a short"
         advice.append(f"Can't be judged with this end: {_names(hidden)}. Sweep again with {end}, or wider.")
     return advice
 
@@ -148,20 +150,27 @@ def _finding_words(check: LineCheck) -> str:
         but = f", except for what it can't judge: {_names(hidden)}" if hidden else ""
         return f"No joint or cable is worse than it should be, as far as this sweep can show{but}."
     if check.finding == "unclear":
-        names = {joint.element: _joint_words(joint) for joint in check.joints}
-        names |= {cable.element: f"{cable.name} (element {cable.element + 1})" for cable in check.cables}
+        names = _element_names(check)
         several = " or ".join(names[element] for element in check.apart)
         return f"Something is worse than it should be, but this sweep can't tell where: {several}."
     if len(check.faults) > 1:
-        return "Two places are bad. " + " ".join(f"{_place_words(one)}: {_does(one)}." for one in check.faults)
+        return "Two places are bad. " + " ".join(f"{_place_words(one, check)}: {_does(one)}." for one in check.faults)
     one = check.faults[0]
     what = "The bad joint is" if one.where == "joint" else "The cable is damaged:"
-    return f"{what} {_place_words(one)}: {_does(one)}."
+    return f"{what} {_place_words(one, check)}: {_does(one)}."
 
 
-def _place_words(fault: NamedFault) -> str:
+def _element_names(check: LineCheck) -> dict[int, str]:
+    names = {joint.element: _joint_words(joint) for joint in check.joints}
+    return names | {cable.element: f"{cable.name} (element {cable.element + 1})" for cable in check.cables}
+
+
+def _place_words(fault: NamedFault, check: LineCheck) -> str:
     sure = f"{fault.probability:.0%} sure".replace("%", " %")
-    return f"{fault.part} at {fault.distance_m:.3g} m (element {fault.element + 1}), {sure}"
+    names = _element_names(check)
+    beside = [names[element] for element in fault.beside if element != fault.element]
+    near = f" (or {' or '.join(beside)}: too near to be told apart)" if beside else ""
+    return f"{fault.part} at {fault.distance_m:.3g} m (element {fault.element + 1}){near}, {sure}"
 
 
 def _does(fault: NamedFault) -> str:
@@ -170,6 +179,11 @@ def _does(fault: NamedFault) -> str:
 
 def _joint_words(joint: SweptJoint) -> str:
     return f"{joint.name} at {joint.distance_m:.3g} m (element {joint.element + 1})"
+
+
+def _blind(check: LineCheck) -> list[SweptJoint]:
+    """Joints at which no resistance in series would show."""
+    return [joint for joint in check.joints if joint.least_resistance_ohm is None]
 
 
 def _names(joints: list[SweptJoint]) -> str:
