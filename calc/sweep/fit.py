@@ -1,8 +1,9 @@
 """Fitting a line, intact or with faults, to a sweep, and what the fit says for it.
 
 All unknowns have the standard normal distribution as their prior and the noise is of unknown level with a floor, so
-that a fit minimises `numbers * log(mean square + floor²) + x·x`, with as many numbers as are independent. Gauss-Newton with Levenberg's damping. The
-evidence is the logarithm of the marginal likelihood in Laplace's approximation. Source: textbook statistics.
+that a fit minimises `numbers * log(mean square + floor²) + x·x`, with as many numbers as are independent. Gauss-Newton
+with Levenberg's damping. The evidence is the logarithm of the marginal likelihood in Laplace's approximation.
+Source: textbook statistics.
 """
 
 from collections.abc import Sequence
@@ -23,6 +24,9 @@ DAMPING = (1e-3, 0.2, 8.0, 1e6)
 LEAST_GAIN = 0.05  # of the objective: a step that wins less is the last
 NOISE_FLOOR = 1.5e-3
 """Least noise a fit assumes, of each real number: beyond the accuracy of an analyser in the field."""
+
+SINGLE_THREADED = 200_000
+"""Multiplications up to which numpy's matrix product stays in one thread: waiting for others takes it longer."""
 
 LARGEST_STEP = 1.5
 FURTHEST = 3.5
@@ -100,4 +104,6 @@ def _state(
 
 def _normal_equations(slopes: ComplexArray, residual: ComplexArray) -> tuple[RealArray, RealArray]:
     rows = slopes.view(np.float64)
-    return rows @ rows.T, rows @ residual.view(np.float64)
+    step = max(SINGLE_THREADED // len(rows) ** 2, 1)
+    blocks = [rows[:, start : start + step] for start in range(0, rows.shape[1], step)]
+    return sum((block @ block.T for block in blocks), start=np.zeros(())), rows @ residual.view(np.float64)

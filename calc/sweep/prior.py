@@ -122,7 +122,8 @@ def end_deviations(load: Load | KnownEnd) -> tuple[float, float, float]:
 
 def known_reflection(described: ComplexArray, load: Load | KnownEnd) -> ComplexArray:
     """What is known of the load's reflection: of an antenna given by one number, nothing at other frequencies."""
-    return np.zeros_like(described, dtype=np.complex128) if is_vague(load) else described + 0j
+    known = 0.0 if is_vague(load) else 1.0
+    return (described * known).astype(np.complex128)
 
 
 def is_vague(load: Load | KnownEnd) -> bool:

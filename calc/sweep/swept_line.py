@@ -199,10 +199,11 @@ class SweptLine(NamedTuple):
 
 def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings) -> SweptLine:
     """A feedline with free parameters at the frequencies of a sweep [Hz]."""
-    z_0, prior, zero = feedline.station.impedance_ohm, line_prior(settings), np.zeros_like(frequency) + 0j
+    z_0, prior = feedline.station.impedance_ohm, line_prior(settings)
+    zero = np.zeros(frequency.size, dtype=np.complex128)
     parts = [_part(link, frequency, z_0, prior) for link in feedline.links]
     henry, farad, ohm = end_deviations(settings.load)
-    parts.append(EndPart(Scattering(zero, zero + 1, zero), Deviations((henry, 0.0), (0.0, farad), ohm)))
+    parts.append(EndPart(Scattering(zero, np.ones_like(zero), zero), Deviations((henry, 0.0), (0.0, farad), ohm)))
     analyser = prior.analyser_basis(frequency)
     offsets = [sum(map(len, analyser)) + 1]
     for part in parts:
