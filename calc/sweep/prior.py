@@ -139,5 +139,6 @@ def load_basis(frequency: RealArray, load: Load | KnownEnd) -> ComplexArray:
         return smooth_curves(frequency, MEASURED_ORDER, MEASURED_FALL) * _usual("measured_end")
     taps = np.arange(ANTENNA_TAPS)
     delays = taps * ANTENNA_SPACING / (frequency[-1] - frequency[0])
-    echoes = np.exp(-2j * np.pi * frequency * delays[:, None]) * ANTENNA_FALL ** taps[:, None]
-    return np.concatenate([echoes, 1j * echoes]) * _usual("antenna")
+    sizes = _usual("antenna") * ANTENNA_FALL ** taps[:, None]
+    echoes: ComplexArray = np.exp(-2j * np.pi * frequency * delays[:, None]) * sizes
+    return np.concatenate([echoes, 1j * echoes])
