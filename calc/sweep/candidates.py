@@ -35,7 +35,7 @@ def candidates_of(line: SweptLine, selection: Selection) -> list[Candidate]:
             kind=fit.faults[-1].kind.id,
             name=does_words(fit.faults[-1].kind.does, _fitted_sizes(fit, -1)),
             sizes=_fitted_sizes(fit, -1),
-            evidence=round(fit.evidence - intact, 1),
+            evidence=round(float(fit.evidence - intact), 1),
             reflection=four_figures(made_by(line, fit, len(fit.faults) - 1)),
             misfit=four_figures(fit.misfit),
         )
@@ -85,7 +85,7 @@ def _extent(named: Named) -> float:
 
 
 def _distance(line: SweptLine, fit: Fit, number: int) -> float:
-    return round(place_of(line, fit.faults[number], own_parameters(fit, number)), MILLIONTH_DECIMALS)
+    return round(float(place_of(line, fit.faults[number], own_parameters(fit, number))), MILLIONTH_DECIMALS)
 
 
 def _fitted_sizes(fit: Fit, number: int) -> list[FittedSize]:

@@ -96,7 +96,7 @@ class PlacedFault(NamedTuple):
 
     def place_m(self, own: RealArray) -> float:
         """Where it is, by its own parameters."""
-        return 0.0 if self.about_m is None else self.about_m + own[self.size_count] * self.place_deviation_m
+        return 0.0 if self.about_m is None else self.about_m + float(own[self.size_count]) * self.place_deviation_m
 
 
 RESISTANCE = FaultSize("added resistance", "Ω", 8.0, 1.5)

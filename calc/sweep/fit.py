@@ -88,7 +88,7 @@ def fitted(
     curvature = normal * (share / variance) + np.eye(x.size)
     _, log_determinant = np.linalg.slogdet(curvature)
     return Fit(
-        tuple(faults), x, prediction, residual, variance, objective, curvature, -(objective + log_determinant) / 2
+        tuple(faults), x, prediction, residual, variance, objective, curvature, -float(objective + log_determinant) / 2
     )
 
 

@@ -15,6 +15,10 @@ __all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", 
 
 LEAST_IMPROVEMENT = 0.93
 """What a fault may leave unexplained at the most, as a share of what the intact line leaves."""
+PLAIN_ODDS = 40.0
+"""Odds from which on it need explain no more: what was laid to the analyser or the end before is its own."""
+EARNED_ODDS, EARNED = (18.0, 50.0, 200.0), (0.9, 0.95, 0.98)
+"""Odds, and the share of the faults named with them that were right among training lines."""
 NO_FIT = 0.15
 """What the best explanation leaves, rms of the reflection, above which the line must be another one."""
 NO_FIT_SHARE = 0.35
@@ -31,8 +35,8 @@ PLACE_SPREAD = 3.0
 """By how much evidence between places counts for less: models of joints and cables are only alike."""
 NEAR_CELLS, SEPARATE_CELLS = 1.0, 3.0
 """Cells of distance within which two places are one, and beyond which a second fault is not the first one's own."""
-SECOND_LEAVES = 0.6
-"""The most that a second fault may leave, as a share of what the first one leaves."""
+SECOND_LEAVES, SECOND_MISFIT = 0.6, 0.05
+"""The most that a second fault may leave: as a share of what the first one leaves, and of the reflection, rms."""
 
 
 def floor() -> float:
@@ -93,29 +97,36 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
     """Compare the fits; `cell_m` is the distance that the sweep resolves [m]."""
     intact = hypotheses.intact
     suspicions = _suspicions(line, hypotheses.single, intact.evidence, cell_m)
-    found = bool(suspicions) and suspicions[0].odds > least_odds()
-    best = suspicions[0].best if suspicions else intact
-    reflection = made_by(line, best, 0) if found else 0.0
-    improves = best.misfit < LEAST_IMPROVEMENT * intact.misfit
-    if not found or not improves or reflection < floor():
+    if not suspicions or not _is_found(line, suspicions[0], intact):
         finding: Finding = "no fit" if _misses(line, intact) else "sound"
         return Selection(finding, intact, intact, suspicions, [], [])
-    if _misses(line, best):
-        return Selection("no fit", intact, best, suspicions, [], [])
     first = suspicions[0]
+    second = _second(line, hypotheses, first, cell_m)
+    selected = first.best if second is None else second.fit
+    if _misses(line, selected):
+        return Selection("no fit", intact, selected, suspicions, [], [])
     beside = _beside(first, suspicions, cell_m)
     probability = first.probability + sum(one.probability for one in beside)
     if probability < CLEAR or first.probability < LEADING:
         apart = [one for one in suspicions if one.probability > POSSIBLE]
-        return Selection("unclear", intact, best, suspicions, [], apart)
-    named = [Named(first, best, 0, probability, reflection, beside)]
-    selected = best
-    second = _second(line, hypotheses, first, cell_m)
+        return Selection("unclear", intact, first.best, suspicions, [], apart)
+    sure = probability * earned(first.odds)
+    named = [Named(first, selected, 0, sure, made_by(line, selected, 0), beside)]
     if second is not None:
-        selected = second.fit
-        named = [Named(first, selected, 0, probability, made_by(line, selected, 0), beside), second]
+        named.append(second)
     finding = "suspect" if first.where == "joint" else "damage"
     return Selection(finding, intact, selected, suspicions, named, [])
+
+
+def earned(odds: float) -> float:
+    """How often a fault named with some odds was one, in training lines."""
+    return float(np.interp(odds, EARNED_ODDS, EARNED))
+
+
+def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
+    """Whether the best fault is plain: by its odds, by the reflection it makes, and by what it explains."""
+    explains = first.best.misfit < LEAST_IMPROVEMENT * intact.misfit or first.odds > PLAIN_ODDS
+    return first.odds > least_odds() and explains and made_by(line, first.best, 0) >= floor()
 
 
 def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: float) -> Named | None:
@@ -126,7 +137,7 @@ def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: f
     second = suspicions[0]
     reflection = made_by(line, second.best, 1)
     elsewhere = second.element != first.element and abs(second.distance_m - first.distance_m) > SEPARATE_CELLS * cell_m
-    explains = second.best.misfit < SECOND_LEAVES * first.best.misfit
+    explains = second.best.misfit < min(SECOND_LEAVES * first.best.misfit, SECOND_MISFIT)
     plain = second.odds > least_odds() and reflection > floor() and second.probability > CLEAR
     return (
         Named(second, second.best, 1, second.probability, reflection, []) if elsewhere and explains and plain else None
@@ -173,7 +184,7 @@ def _suspicions(line: SweptLine, fits: list[Fit], intact: float, cell_m: float) 
     probabilities = np.exp((totals - totals.max()) / PLACE_SPREAD)
     probabilities /= probabilities.sum()
     found = [
-        Suspicion([fit for _, fit in group[3]], group[0], group[1], group[2], float(total), float(probability))
+        Suspicion([fit for _, fit in group[3]], group[0], group[1], float(group[2]), float(total), float(probability))
         for group, total, probability in zip(groups, totals, probabilities, strict=True)
     ]
     return sorted(found, key=lambda one: -one.odds)
