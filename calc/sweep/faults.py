@@ -47,7 +47,7 @@ class FaultKind(NamedTuple):
     does: str
     """What it does, in words, with places for its sizes."""
     likely: str
-    """What often does that, in words."""
+    """What often does that: "as ... does"."""
     sizes: tuple[FaultSize, ...]
     tried: tuple[tuple[float, ...], ...]
     """Sizes that a search begins with, in deviations."""
@@ -126,7 +126,7 @@ RESISTIVE = FaultKind(
 INDUCTIVE = FaultKind(
     "inductance",
     "adds about {0} in series",
-    "a detour of the current, as at a loose or missing shield",
+    "a loose or missing shield",
     (INDUCTANCE,),
     SINGLE,
     series=lambda omega, henry: 1j * omega * henry,
@@ -142,7 +142,7 @@ SHIELD = FaultKind(
 OPEN_CONTACT = FaultKind(
     "gap",
     "lets the current through only about {0}",
-    "a contact that is open, or almost",
+    "an open contact",
     (GAP,),
     ((-2.0,), (-1.0,), (0.0,), (1.0,), (2.0,)),
     series=lambda omega, farad: 1 / (1j * omega * farad),
@@ -150,7 +150,7 @@ OPEN_CONTACT = FaultKind(
 CAPACITIVE = FaultKind(
     "capacitance",
     "adds about {0} across the line",
-    "something squeezed, wet or of too low an impedance",
+    "water or something squeezed",
     (CAPACITANCE,),
     SINGLE,
     shunt=lambda omega, farad: 1j * omega * farad,
@@ -158,7 +158,7 @@ CAPACITIVE = FaultKind(
 LEAKING = FaultKind(
     "leak",
     "puts about {0} across the line",
-    "water or a whisker of braid between the conductors",
+    "water or a whisker of braid",
     (LEAKAGE,),
     ((-1.5,), (-0.5,), (0.5,), (1.5,)),
     shunt=lambda omega, ohm: 1 / ohm + 0 * omega,
@@ -166,7 +166,7 @@ LEAKING = FaultKind(
 SHORTED = FaultKind(
     "short",
     "almost shorts the line, with about {0} across it",
-    "a whisker of braid or metal between the conductors",
+    "a whisker of braid",
     (SHORT, LEAD),
     ((0.0, 0.0), (0.0, 1.0)),
     shunt=lambda omega, ohm, henry: 1 / (ohm + 1j * omega * henry),
@@ -182,35 +182,35 @@ WET = FaultKind(
 HIGH_SECTION = FaultKind(
     "section",
     "is like {0} of line of {1} times the impedance",
-    "a part of another impedance, or a shield pulled away",
+    "a part of another impedance",
     (STEP_LENGTH, HIGHER),
     ((0.0, 0.0), (1.0, 0.5), (0.0, 1.5)),
 )
 LOW_SECTION = FaultKind(
     "section",
     "is like {0} of line of {1} times the impedance",
-    "a part of another impedance, or something squeezed",
+    "a part of another impedance",
     (STEP_LENGTH, LOWER),
     ((0.0, 0.0), (1.0, -0.5)),
 )
 CRUSHED = FaultKind(
     "stretch",
     "is like {0} of cable of {1} times its impedance",
-    "a cable that is crushed or kinked",
+    "a crushed or kinked cable",
     (CRUSHED_LENGTH, LOWER),
     ((0.7, 0.5), (1.2, -0.5), (-0.5, -0.5)),
 )
 SOAKED = FaultKind(
     "soaked",
     "is like {0} of cable of {1} times its impedance and more loss",
-    "a cable that is wet",
+    "a wet cable",
     (STRETCH_LENGTH, LOWER, TANGENT),
     ((-0.8, 0.7, 0.0), (0.2, 0.7, 0.0), (1.0, 0.7, 0.0), (0.2, 0.0, 0.0), (1.0, 0.0, 0.0), (1.5, 0.0, 0.0)),
 )
 HIGH_STRETCH = FaultKind(
     "stretch",
     "is like {0} of cable of {1} times its impedance",
-    "a cable whose shield is damaged or pulled away",
+    "a damaged shield",
     (CRUSHED_LENGTH, HIGHER),
     ((0.7, 0.0),),
 )
