@@ -9,6 +9,7 @@ from .symbols import LINE_IMPEDANCE, VELOCITY_FACTOR
 __all__ = [
     "added_resistance",
     "alias_free_distance",
+    "dissipated_loss",
     "even_step",
     "separating_span",
     "sweep_resolution",
@@ -25,7 +26,7 @@ _F_S = (
     1e11,
 )
 _R_A = ("resistance added in series", "Ω")
-_L_A = ("loss added between matched ends", "dB", 1e-9, 60)
+_L_D = ("loss by heat", "dB", 1e-9, 60)
 
 
 @formula(
@@ -108,11 +109,26 @@ def separating_span(v: Number, k_b: Number, d_j: Number) -> Number:
 
 
 @formula(
-    title="Resistance behind an added loss",
-    equation="R_a = 2*Z_0*(10**(L_a/20) - 1)",
-    symbols={"R_a": _R_A, "Z_0": LINE_IMPEDANCE, "L_a": _L_A},
-    validity="all of the added loss from one resistance in series, between matched ends; exact",
+    title="Loss by heat of a two-port",
+    equation="L_d = 10*log((1 - S_11**2)/S_21**2, 10)",
+    symbols={
+        "L_d": _L_D,
+        "S_11": ("size of the reflection at port 1", "1", 0, 0.999),
+        "S_21": ("size of what passes", "1", 1e-6, 1),
+    },
+    validity="matched at port 2; power that neither passes nor returns",
     source="microwave_textbook",
 )
-def added_resistance(Z_0: Number, L_a: Number) -> Number:
-    return 2 * Z_0 * np.expm1(L_a * np.log(10) / 20)
+def dissipated_loss(S_11: Number, S_21: Number) -> Number:
+    return 10 * np.log10((1 - S_11**2) / S_21**2)
+
+
+@formula(
+    title="Resistance behind an added loss by heat",
+    equation="R_a = Z_0*(10**(L_d/10) - 1)",
+    symbols={"R_a": _R_A, "Z_0": LINE_IMPEDANCE, "L_d": _L_D},
+    validity="all of the added loss from one resistance in series before a matched end; exact",
+    source="microwave_textbook",
+)
+def added_resistance(Z_0: Number, L_d: Number) -> Number:
+    return Z_0 * np.expm1(L_d * np.log(10) / 10)

@@ -9,9 +9,8 @@ from ..formulas.sweep import window_side_lobe
 from ..physics.ratings import assumption
 from .arrays import ComplexArray, NumberArray, RealArray
 from .digits import MILLIONTH_DECIMALS, to_millionths
-from .model import LineModel
-from .places import cable_length
 from .results import DistanceProfile
+from .swept_line import SweptLine
 from .transform import DistanceTransform, propagation_along
 
 __all__ = ["DistanceChart", "Echoes"]
@@ -44,7 +43,7 @@ class DistanceChart:
 
     def __init__(
         self,
-        line: LineModel,
+        line: SweptLine,
         transform: DistanceTransform,
         reflections: ComplexArray,
         noise: float,
@@ -53,7 +52,7 @@ class DistanceChart:
         self.transform = transform
         self._reflections, self._noise = reflections, noise
         self._profile = propagation_along(line, parameters)
-        length_m = cable_length(line)
+        length_m = line.length_m
         begin, end = -MARGIN_SHARE * length_m / 4, length_m * (1 + MARGIN_SHARE) + LEAST_MARGIN_M
         step = math.ceil((end - begin) * PLACES_PER_M / (MOST_PLACES - 1))
         steps = math.floor(begin * PLACES_PER_M) + step * np.arange(MOST_PLACES, dtype=np.int64)

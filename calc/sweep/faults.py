@@ -1,179 +1,239 @@
-"""What can be wrong at a joint: kinds of fault, each a two-port in its place with one or two sizes."""
+"""What can be wrong at a place of a line: kinds of fault by what each does to the waves, and its sizes.
 
-from collections.abc import Callable, Sequence
+A size is counted in deviations of its logarithm from a middling one: 0 is middling, and the prior is the standard
+normal distribution.
+"""
+
+from collections.abc import Callable
 from typing import NamedTuple
 
 import numpy as np
 
-from ..formulas.constants import C_0
-from ..physics.ratings import assumption
-from ..waves.two_port import TwoPort, cascade, line_section
 from .arrays import NumberArray, RealArray
-from .model import LineModel
+from .line_waves import Lumped
 
-__all__ = ["Fault", "FaultKind", "FaultSize", "LumpedEstimate", "faults_of"]
+__all__ = ["AT_A_JOINT", "IN_A_CABLE", "FaultKind", "FaultSize", "PlacedFault", "Stretch"]
 
 
 class FaultSize(NamedTuple):
-    """One size of a fault: what it is, its unit, the values the search starts from, and its bounds."""
+    """One size of a fault: what it is, its unit, a middling one, and the deviation of its natural logarithm."""
 
     name: str
     unit: str
-    starts: tuple[float, ...]
-    least: float
-    most: float
+    middling: float
+    spread: float
+
+    def of(self, own: float) -> float:
+        """The size in its unit, by deviations."""
+        return float(self.middling * np.exp(self.spread * own))
 
 
-class LumpedEstimate(NamedTuple):
-    """Lumped elements at a joint, each alone the linear estimate of what the intact line's residual asks for."""
+class Stretch(NamedTuple):
+    """A stretch of line: its length [m], its impedance over that of the line around, and a loss tangent more."""
 
-    series_ohm: float
-    series_henry: float
-    series_per_farad: float
-    shunt_farad: float
-    shunt_siemens: float
-    line_impedance_ohm: float
+    length_m: float
+    ratio: float
+    tangent: float = 0.0
+
+
+Elements = Callable[..., NumberArray]
+"""An impedance [Ω] or admittance [S] by angular frequency [rad/s] and the sizes."""
 
 
 class FaultKind(NamedTuple):
-    """A kind of fault in words, its sizes, and those of a small one by the estimate; none where it says nothing."""
+    """A kind of fault: something in series, across or both; without either a stretch of line of its sizes."""
 
     id: str
-    name: str
+    does: str
+    """What it does, in words, with places for its sizes."""
+    likely: str
+    """What often does that: "as ... does"."""
     sizes: tuple[FaultSize, ...]
-    estimated_sizes: Callable[[LumpedEstimate], list[float]]
+    tried: tuple[tuple[float, ...], ...]
+    """Sizes that a search begins with, in deviations."""
+    series: Elements | None = None
+    shunt: Elements | None = None
+    weight: float = 1.0
+    """How often it is met, against others at such a place."""
+
+    @property
+    def is_stretch(self) -> bool:
+        """Whether it has a length."""
+        return self.series is None and self.shunt is None
+
+    def values(self, own: RealArray) -> list[float]:
+        """Its sizes in their units, by deviations."""
+        return [size.of(value) for size, value in zip(self.sizes, own, strict=False)]
+
+    def lumped(self, own: RealArray, omega: RealArray) -> Lumped:
+        """What it puts in series and across, at angular frequencies [rad/s]."""
+        values, zero = self.values(own), np.zeros_like(omega) + 0j
+        series, shunt = (zero if part is None else zero + part(omega, *values) for part in (self.series, self.shunt))
+        return Lumped(series, shunt)
+
+    def stretch(self, own: RealArray) -> Stretch:
+        """The stretch of line that it is."""
+        return Stretch(*self.values(own))
 
 
-RESISTANCE = FaultSize("added resistance", "Ω", (0.3, 2.0, 10.0, 60.0, 500.0), 1e-3, 1e5)
-INDUCTANCE = FaultSize("added series inductance", "H", (3e-9, 3e-8, 3e-7), 1e-11, 1e-4)
-GAP = FaultSize("series capacitance of the gap", "F", (3e-13, 3e-12, 3e-11, 3e-10, 3e-9), 1e-14, 1e-6)
-CAPACITANCE = FaultSize("added shunt capacitance", "F", (3e-13, 3e-12, 3e-11, 3e-10), 1e-14, 1e-6)
-LEAKAGE = FaultSize("leakage resistance", "Ω", (5.0, 50.0, 500.0, 3000.0), 1e-3, 1e5)
-WET_LENGTH = FaultSize("wet length", "m", (0.1, 0.3, 0.8, 2.0, 5.0), 0.01, 30.0)
-WETNESS = FaultSize("growth of the permittivity", "1", (0.1, 0.3, 0.8, 2.0), 1e-3, 20.0)
-STEP_IMPEDANCE = FaultSize("impedance of the wrong part", "Ω", (25.0, 35.0, 75.0, 100.0), 5.0, 300.0)
-STEP_LENGTH = FaultSize("electrical length of the wrong part", "m", (0.02, 0.04, 0.08, 0.16), 0.003, 0.5)
+class PlacedFault(NamedTuple):
+    """A fault of some kind at a part of the line; inside a cable about some distance from its beginning [m]."""
 
-WRONG_IMPEDANCES = (1.5, 0.7)
-"""Times the line's impedance: where a wrong part starts, if it resembles more inductance, or less."""
-
-
-def _wrong_part(estimate: LumpedEstimate) -> list[float]:
-    z_0 = estimate.line_impedance_ohm
-    wrong = z_0 * WRONG_IMPEDANCES[int(estimate.series_henry < 0)]
-    return [wrong, estimate.series_henry * C_0 / (wrong - z_0**2 / wrong)]
-
-
-def _inverse(value: float) -> list[float]:
-    return [1 / value if value else np.inf]
-
-
-def _no_estimate(_: LumpedEstimate) -> list[float]:
-    return []
-
-
-FAULT_KINDS = {
-    kind.id: kind
-    for kind in (
-        FaultKind("resistance", "a bad contact", (RESISTANCE,), lambda estimate: [estimate.series_ohm]),
-        FaultKind(
-            "inductance",
-            "a detour of the current, as at a loose or missing shield",
-            (INDUCTANCE,),
-            lambda estimate: [estimate.series_henry],
-        ),
-        FaultKind(
-            "shield",
-            "a shield that hangs by little, resistance and detour",
-            (RESISTANCE, INDUCTANCE),
-            lambda estimate: [estimate.series_ohm, estimate.series_henry],
-        ),
-        FaultKind("gap", "a contact that does not touch", (GAP,), lambda estimate: _inverse(estimate.series_per_farad)),
-        FaultKind("capacitance", "a squeezed or wet joint", (CAPACITANCE,), lambda estimate: [estimate.shunt_farad]),
-        FaultKind("leak", "leakage across the joint", (LEAKAGE,), lambda estimate: _inverse(estimate.shunt_siemens)),
-        FaultKind("wet_before", "water in the cable on the transmitter's side", (WET_LENGTH, WETNESS), _no_estimate),
-        FaultKind("wet_after", "water in the cable on the antenna's side", (WET_LENGTH, WETNESS), _no_estimate),
-        FaultKind("step", "a part of the wrong impedance", (STEP_IMPEDANCE, STEP_LENGTH), _wrong_part),
-    )
-}
-
-SizedTwoPort = Callable[..., TwoPort]
-"""The chain matrix of a lumped fault by its sizes, one argument each."""
-
-
-class Fault(NamedTuple):
-    """One hypothesis: a kind of fault at a joint."""
-
-    number: int
-    """Its index among the faults of the line."""
-    element: int
-    """Index of the element that is the joint."""
     kind: FaultKind
-    joint_position: int
-    """Of the joint among the line's two-ports."""
-    position: int
-    """Of the two-port it changes: the joint, or a cable beside it."""
-    matrix: Callable[[TwoPort, Sequence[float]], TwoPort]
-    """The chain matrix with the fault, by that of the two-port without it, in which it is linear, and the sizes."""
+    part: int
+    about_m: float | None = None
+    place_deviation_m: float = 0.0
+
+    @property
+    def size_count(self) -> int:
+        """How many sizes it has."""
+        return len(self.kind.sizes)
+
+    @property
+    def parameter_count(self) -> int:
+        """Its sizes and, inside a cable, its place."""
+        return self.size_count + (self.about_m is not None)
+
+    def place_m(self, own: RealArray) -> float:
+        """Where it is, by its own parameters."""
+        return 0.0 if self.about_m is None else self.about_m + float(own[self.size_count]) * self.place_deviation_m
 
 
-def faults_of(line: LineModel) -> list[Fault]:
-    """Every kind of fault at every joint of a line."""
-    found: list[Fault] = []
-    lumped = _lumped(line.frequency_hz)
-    cables = line.cable_positions
-    for joint in line.joint_positions:
-        element = line.two_ports[joint].link.element
-        for kind, sized in lumped.items():
-            found.append(Fault(len(found), element, FAULT_KINDS[kind], joint, joint, _behind(sized)))
-        for kind, cable in (("wet_before", joint - 1), ("wet_after", joint + 1)):
-            if cable in cables:
-                wet = _wet(line, cable, first=kind == "wet_after")
-                found.append(Fault(len(found), element, FAULT_KINDS[kind], joint, cable, wet))
-    return found
+RESISTANCE = FaultSize("added resistance", "Ω", 8.0, 1.5)
+INDUCTANCE = FaultSize("added series inductance", "H", 3e-8, 1.3)
+GAP = FaultSize("series capacitance of the gap", "F", 5e-12, 1.5)
+CAPACITANCE = FaultSize("added capacitance", "F", 2e-12, 1.2)
+SHORT = FaultSize("resistance across", "Ω", 0.5, 1.3)
+LEAD = FaultSize("inductance of the short", "H", 1.5e-9, 0.8)
+LEAKAGE = FaultSize("leakage resistance", "Ω", 100.0, 1.5)
+STEP_LENGTH = FaultSize("electrical length", "m", 0.08, 0.7)
+HIGHER = FaultSize("impedance over the line's", "1", 1.4, 0.25)
+LOWER = FaultSize("impedance over the line's", "1", 0.75, 0.25)
+CRUSHED_LENGTH = FaultSize("length", "m", 0.06, 0.9)
+STRETCH_LENGTH = FaultSize("length", "m", 0.6, 0.8)
+TANGENT = FaultSize("loss tangent", "1", 0.02, 0.9)
 
 
-def _behind(sized: SizedTwoPort) -> Callable[[TwoPort, Sequence[float]], TwoPort]:
-    return lambda own, sizes: cascade((own, sized(*sizes)))
+SINGLE = ((-1.5,), (-0.5,), (0.5,), (1.5,), (2.7,))
+RESISTIVE = FaultKind(
+    "resistance",
+    "adds about {0} in series",
+    "a bad contact",
+    (RESISTANCE,),
+    SINGLE,
+    series=lambda omega, ohm: ohm + 0 * omega,
+)
+INDUCTIVE = FaultKind(
+    "inductance",
+    "adds about {0} in series",
+    "a loose or missing shield",
+    (INDUCTANCE,),
+    SINGLE,
+    series=lambda omega, henry: 1j * omega * henry,
+)
+SHIELD = FaultKind(
+    "series",
+    "adds about {0} and {1} in series",
+    "a shield that is connected only in places",
+    (RESISTANCE, INDUCTANCE),
+    ((-0.5, -0.5), (0.5, 0.5), (1.5, 0.5), (1.0, 1.5)),
+    series=lambda omega, ohm, henry: ohm + 1j * omega * henry,
+)
+OPEN_CONTACT = FaultKind(
+    "gap",
+    "lets the current through only about {0}",
+    "an open contact",
+    (GAP,),
+    ((-2.0,), (-1.0,), (0.0,), (1.0,), (2.0,)),
+    series=lambda omega, farad: 1 / (1j * omega * farad),
+)
+CAPACITIVE = FaultKind(
+    "capacitance",
+    "adds about {0} across the line",
+    "water or something squeezed",
+    (CAPACITANCE,),
+    SINGLE,
+    shunt=lambda omega, farad: 1j * omega * farad,
+)
+LEAKING = FaultKind(
+    "leak",
+    "puts about {0} across the line",
+    "water or a whisker of braid",
+    (LEAKAGE,),
+    ((-1.5,), (-0.5,), (0.5,), (1.5,)),
+    shunt=lambda omega, ohm: 1 / ohm + 0 * omega,
+)
+SHORTED = FaultKind(
+    "short",
+    "almost shorts the line, with about {0} across it",
+    "a whisker of braid",
+    (SHORT, LEAD),
+    ((0.0, 0.0), (0.0, 1.0)),
+    shunt=lambda omega, ohm, henry: 1 / (ohm + 1j * omega * henry),
+)
+WET = FaultKind(
+    "shunt",
+    "adds about {0} and a leak of about {1} across the line",
+    "water",
+    (CAPACITANCE, LEAKAGE),
+    ((0.0, 0.5), (1.0, -0.5), (1.5, -1.5)),
+    shunt=lambda omega, farad, ohm: 1j * omega * farad + 1 / ohm,
+)
+HIGH_SECTION = FaultKind(
+    "section",
+    "is like {0} of line of {1} times the impedance",
+    "a part of another impedance",
+    (STEP_LENGTH, HIGHER),
+    ((0.0, 0.0), (1.0, 0.5), (0.0, 1.5)),
+)
+LOW_SECTION = FaultKind(
+    "section",
+    "is like {0} of line of {1} times the impedance",
+    "a part of another impedance",
+    (STEP_LENGTH, LOWER),
+    ((0.0, 0.0), (1.0, -0.5)),
+)
+CRUSHED = FaultKind(
+    "stretch",
+    "is like {0} of cable of {1} times its impedance",
+    "a crushed or kinked cable",
+    (CRUSHED_LENGTH, LOWER),
+    ((0.7, 0.5), (1.2, -0.5), (-0.5, -0.5)),
+)
+SOAKED = FaultKind(
+    "soaked",
+    "is like {0} of cable of {1} times its impedance and more loss",
+    "a wet cable",
+    (STRETCH_LENGTH, LOWER, TANGENT),
+    ((-0.8, 0.7, 0.0), (0.2, 0.7, 0.0), (1.0, 0.7, 0.0), (0.2, 0.0, 0.0), (1.0, 0.0, 0.0), (1.5, 0.0, 0.0)),
+)
+HIGH_STRETCH = FaultKind(
+    "stretch",
+    "is like {0} of cable of {1} times its impedance",
+    "a damaged shield",
+    (CRUSHED_LENGTH, HIGHER),
+    ((0.7, 0.0),),
+)
 
+AT_A_JOINT = (
+    RESISTIVE,
+    INDUCTIVE,
+    SHIELD,
+    OPEN_CONTACT,
+    CAPACITIVE,
+    LEAKING,
+    SHORTED,
+    WET,
+    HIGH_SECTION,
+    LOW_SECTION,
+)
+RARE = 0.02
+"""What happens at joints and is seldom met within a cable."""
 
-def _lumped(frequency: RealArray) -> dict[str, SizedTwoPort]:
-    omega = 2 * np.pi * frequency
-    return {
-        "resistance": lambda ohm: _series(ohm + 0 * omega),
-        "inductance": lambda henry: _series(1j * omega * henry),
-        "shield": lambda ohm, henry: _series(ohm + 1j * omega * henry),
-        "gap": lambda farad: _series(1 / (1j * omega * farad)),
-        "capacitance": lambda farad: _shunt(1j * omega * farad),
-        "leak": lambda ohm: _shunt(1 / ohm + 0 * omega),
-        "step": lambda ohm, length: line_section(ohm + 0j * omega, 1j * omega * length / C_0),
-    }
-
-
-def _series(impedance: NumberArray) -> TwoPort:
-    one, zero = np.ones_like(impedance), np.zeros_like(impedance)
-    return TwoPort(one, impedance, zero, one)
-
-
-def _shunt(admittance: NumberArray) -> TwoPort:
-    one, zero = np.ones_like(admittance), np.zeros_like(admittance)
-    return TwoPort(one, zero, admittance, one)
-
-
-def _wet(line: LineModel, cable: int, *, first: bool) -> Callable[[TwoPort, Sequence[float]], TwoPort]:
-    """A cable whose first or last metres are wet: slower, of less impedance and more loss."""
-    model = line.cable(cable)
-    conductor, dielectric, beta = model.constants(line.frequency_hz)
-    impedance = model.impedance(conductor, dielectric, beta)
-    tangent = float(assumption("wet_loss_tangent"))
-
-    def matrix(own: TwoPort, sizes: Sequence[float]) -> TwoPort:
-        length, growth = np.minimum(sizes[0], model.length_m), sizes[1]
-        slowing = np.sqrt(1 + growth)
-        alpha = (conductor + dielectric) * slowing + beta * slowing * tangent * growth / 2
-        wet = line_section(impedance / slowing, (alpha + 1j * beta * slowing) * length)
-        # as much of the dry run is removed again as is wet
-        dry = line_section(impedance, -(conductor + dielectric + 1j * beta) * length)
-        return cascade((cascade((wet, dry)), own)) if first else cascade((own, cascade((dry, wet))))
-
-    return matrix
+IN_A_CABLE = (
+    *(kind._replace(weight=RARE) for kind in (RESISTIVE, SHIELD, OPEN_CONTACT, LEAKING, SHORTED)),
+    CAPACITIVE,
+    CRUSHED,
+    SOAKED,
+    HIGH_STRETCH._replace(weight=0.2),
+)

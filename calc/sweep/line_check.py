@@ -1,30 +1,33 @@
-"""A one-port sweep against its line: fitted, transformed to distance, and each joint judged."""
+"""A one-port sweep against its line: fitted, transformed to distance, and each place judged."""
 
 import numpy as np
 
 from ..feedline.feedline import Feedline
+from ..formulas.constants import C_0
 from ..formulas.formula import Step, recording
 from ..formulas.match import return_loss
 from ..formulas.sweep import alias_free_distance, sweep_resolution, window_broadening, window_side_lobe
 from .arrays import ComplexArray, RealArray
-from .candidates import candidates_of
+from .candidates import candidates_of, named_faults
 from .digits import MILLIONTH_DECIMALS, four_figures, to_millionths
 from .distance_chart import DistanceChart
-from .fit import Fit, fitted_reflection
-from .joints import swept_joints
-from .model import LineModel
-from .places import cable_length, joint_places, mean_velocity, separating_top_hz
-from .prior import SweepSettings, line_with_prior
+from .fit import Fit
+from .joints import swept_cables, swept_joints
+from .places import mean_velocity, separating_top_hz
+from .prediction import predicted
+from .prior import SweepSettings
 from .results import Deviation, LineCheck, ReflectionCurves
 from .sampling import evenly_spaced, scattered
 from .search import fit_hypotheses
-from .selection import selection_of
-from .transform import distance_transform
+from .selection import Selection, floor, selection_of
+from .swept_line import SweptLine, swept_line
+from .transform import DistanceTransform, distance_transform
+from .verdict import assumed_sentences
 
 __all__ = ["check_line"]
 
-MOST_FITTED = 801
-"""Points that are fitted; more of them would sharpen a fit by their root only."""
+MOST_FITTED = 240
+"""Points that are fitted: neighbours say the same of a line, and more of them would only sharpen its noise."""
 
 MOST_CURVE_POINTS = 401
 
@@ -41,43 +44,58 @@ def check_line(
     `earlier` is another sweep of the line with frequencies of its own [Hz].
     """
     fitted_points = scattered(frequency.size, MOST_FITTED)
-    fitted_line = line_with_prior(feedline, frequency[fitted_points], settings)
-    selection = selection_of(fit_hypotheses(fitted_line, measured[fitted_points]))
-    selected, suspect = selection.selected, selection.best.hypothesis.element
-    line = line_with_prior(feedline, frequency, settings)
+    fitted_line = swept_line(feedline, frequency[fitted_points], settings)
+    velocity, span = mean_velocity(fitted_line), float(frequency[-1] - frequency[0])
+    cell_m = C_0 * velocity / (2 * span)
+    hypotheses = fit_hypotheses(fitted_line, measured[fitted_points], cell_m)
+    selection = selection_of(fitted_line, hypotheses, cell_m)
+    line = swept_line(feedline, frequency, settings)
     transform = distance_transform(frequency, settings.window_shape, float(line.load[0].real))
-    expected = fitted_reflection(line, selected, intact=True)
+    parameters = selection.selected.x[: line.parameter_count]
+    expected = predicted(line, parameters).shown
+    fitted = predicted(line, selection.selected.x, selection.selected.faults).shown
     compared = [] if earlier is None else [_resampled_reflection(frequency, *earlier)]
     reflections = np.array([measured, expected, *compared])
-    chart = DistanceChart(line, transform, reflections, selected.residual, selected.parameters)
-    joints = swept_joints(fitted_line, measured[fitted_points], selection, chart)
-    named, unclear = selection.finding == "suspect", selection.finding == "unclear"
-    distances_m = [joint.distance_m for joint in joints if joint.element in selection.indistinct]
+    chart = DistanceChart(line, transform, reflections, selection.selected.misfit, parameters)
+    joints = swept_joints(fitted_line, selection, chart)
+    deviations = _cable_deviations(fitted_line, selection.selected)
+    faults = named_faults(fitted_line, selection, cell_m)
     with recording() as steps:
         velocity = mean_velocity(line)
         alias_free_m = alias_free_distance(velocity, transform.step_hz)
         side_lobe_db = window_side_lobe(settings.window_shape)
         resolution_m = sweep_resolution(velocity, window_broadening(settings.window_shape), transform.span_hz)
+    hidden = bool(joints) and all(joint.state == "hidden" for joint in joints)
+    finding = "cannot tell" if selection.finding == "sound" and hidden else selection.finding
     check = LineCheck(
-        finding=selection.finding,
-        suspect=suspect if named else None,
-        probability=selection.probabilities.get(suspect) if named else None,
-        candidates=candidates_of(selection, joint_places(line)) if selection.found else [],
-        apart=selection.indistinct if unclear else [],
+        finding=finding,
+        suspect=faults[0].element if faults else None,
+        probability=faults[0].probability if faults else None,
+        faults=faults,
+        assumed=assumed_sentences(deviations, settings.length_tolerance),
+        floor=floor(),
+        candidates=candidates_of(fitted_line, selection),
+        apart=list(dict.fromkeys(one.element for one in selection.apart)),
         joints=joints,
+        cables=swept_cables(fitted_line, selection),
         transform="low-pass" if transform.low_pass else "band-pass",
         window_shape=settings.window_shape,
         side_lobe_db=float(side_lobe_db),
         resolution_m=float(resolution_m),
         range_m=float(alias_free_m),
-        length_m=cable_length(line),
-        needed_top_hz=separating_top_hz(transform, line, distances_m) if unclear else None,
-        noise=four_figures(selected.residual),
-        deviations=_cable_deviations(fitted_line, selected),
+        length_m=line.length_m,
+        needed_top_hz=_needed_top_hz(line, transform, selection),
+        noise=four_figures(selection.selected.misfit),
+        deviations=deviations,
         profile=chart.profile(),
-        curves=_reflection_curves(frequency, measured, expected, fitted_reflection(line, selected)),
+        curves=_reflection_curves(frequency, measured, expected, fitted),
     )
     return check, steps
+
+
+def _needed_top_hz(line: SweptLine, transform: DistanceTransform, selection: Selection) -> float | None:
+    places = sorted({one.distance_m for one in selection.apart})
+    return separating_top_hz(transform, line, places) if len(places) > 1 else None
 
 
 def _resampled_reflection(frequency: RealArray, own_hz: RealArray, reflection: ComplexArray) -> ComplexArray:
@@ -86,17 +104,32 @@ def _resampled_reflection(frequency: RealArray, own_hz: RealArray, reflection: C
     return real + 1j * imaginary
 
 
-def _cable_deviations(line: LineModel, fit: Fit) -> list[Deviation]:
+def _cable_deviations(line: SweptLine, fit: Fit) -> list[Deviation]:
     """What the fit found of the cables' length, impedance and loss."""
     found = []
-    deviations = np.sqrt(np.maximum(np.diag(fit.covariance), 0.0))
-    for cable in line.cable_positions:
-        link = line.two_ports[cable].link
-        quantities = zip(("electrical length", "impedance", "loss"), line.prior, strict=True)
-        for at, (what, usual) in enumerate(quantities, start=line.offsets[cable]):
-            share = round(float(fit.parameters[at] * usual), MILLIONTH_DECIMALS)
-            uncertainty = round(float(deviations[at] * usual), MILLIONTH_DECIMALS)
-            found.append(Deviation(link.element, link.name, what, share, uncertainty))
+    covariance = np.linalg.inv(fit.curvature)
+    for at, cable in line.cables.items():
+        first, link, prior = line.offsets[at], cable.link, line.prior
+        # loss by conductors and by all else, as shares of both together at the upper edge
+        total = cable.conductor[-1] + cable.dielectric[-1]
+        loss = np.array([cable.conductor[-1] * prior.conductor_loss, cable.other_loss[-1] * prior.other_loss]) / total
+        rows = (
+            ("electrical length", [first], np.array([prior.length])),
+            ("impedance", [first + 4], np.array([prior.impedance])),
+            ("loss", [first + 2, first + 3], loss),
+        )
+        for what, own, usual in rows:
+            share, variance = float(fit.x[own] @ usual), float(usual @ covariance[np.ix_(own, own)] @ usual)
+            found.append(
+                Deviation(
+                    element=link.element,
+                    part=link.name,
+                    what=what,
+                    share=round(share, MILLIONTH_DECIMALS),
+                    uncertainty=round(float(np.sqrt(max(variance, 0.0))), MILLIONTH_DECIMALS),
+                    usual=round(float(np.sqrt(usual @ usual)), MILLIONTH_DECIMALS),
+                )
+            )
     return found
 
 

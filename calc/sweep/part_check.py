@@ -13,19 +13,26 @@ from ..feedline.reflection import bounds
 from ..formulas.formula import Step, recording
 from ..formulas.line import decibels
 from ..formulas.match import return_loss
-from ..formulas.sweep import added_resistance
+from ..formulas.sweep import added_resistance, dissipated_loss
 from ..numeric.json_numbers import fine, number
 from ..physics.ratings import CAUTIOUS, GENEROUS, assumption
 from ..waves.two_port import cascade, scattering
 from .arrays import ComplexArray, RealArray
 from .digits import MILLIONTH_DECIMALS
-from .results import PartCheck, Trend
+from .prior import LONGEST_ANALYSER_DELAY_S, delayed_waves
+from .results import PartCheck, PartFinding, Trend
 from .verdict import NOTHING_TO_COMPARE, trend_sentence
 
 __all__ = ["SweptPart", "check_part"]
 
 LIMIT_DEVIATIONS = 2.0  # standard deviations of cable loss that its limit leaves
-FEWEST_SHARED = 3  # points of two sweeps that can be compared
+LEAST_THROUGH, LARGEST_REFLECTION = 1e-4, 0.999
+LEAST_NOISE_DB = 1e-3
+FREE_DB = 30.0
+"""Deviation of what nothing is known of beforehand."""
+INDEPENDENT_POINTS = 10
+MEDIAN_SQUARE = 0.455  # of a normal number
+FEWEST_SHARED = 8  # points of two sweeps that can be compared
 
 
 class SweptPart(NamedTuple):
@@ -34,6 +41,13 @@ class SweptPart(NamedTuple):
     s11: ComplexArray
     s21: ComplexArray
     s22: ComplexArray
+
+
+class _Leftover(NamedTuple):
+    """Standard deviations of loss [dB] and reflection [1] that a calibration leaves, over frequency."""
+
+    loss_db: RealArray
+    reflection: RealArray
 
 
 class _SeriesResistance(NamedTuple):
@@ -59,12 +73,22 @@ def check_part(
     larger = np.maximum(np.abs(measured.s11), np.abs(measured.s22))
     limit_return_loss, least_return_loss = _return_loss(worst), _return_loss(larger)
     loss_margin, match_margin = limit_loss - loss, least_return_loss - limit_return_loss
+    leftover = _leftover(measured)
+    excess = _heat(measured.s11, measured.s21) - _heat(expected[0] + 0 * frequency, expected[2] + 0 * frequency)
     with recording() as steps:
-        resistance = _series_resistance(frequency, loss - expected_loss, z_0)
+        resistance = _series_resistance(frequency, excess, z_0, calibrations=1)
     worst_loss, worst_match = int(np.argmin(loss_margin)), int(np.argmin(match_margin))
-    loss_passed, match_passed = bool(loss_margin[worst_loss] >= 0), bool(match_margin[worst_match] >= 0)
+    loss_finding = _finding(float(np.min(loss_margin + LIMIT_DEVIATIONS * leftover.loss_db)), loss_margin)
+    reflection_margin = 10 ** (-limit_return_loss / 20) - larger
+    match_finding = _finding(float(np.min(reflection_margin + LIMIT_DEVIATIONS * leftover.reflection)), match_margin)
+    loss_passed, match_passed = loss_finding == "passed", match_finding == "passed"
+    findings = (loss_finding, match_finding)
+    finding: PartFinding = next((one for one in ("failed", "cannot tell") if one in findings), "passed")
     check = PartCheck(
-        passed=loss_passed and match_passed,
+        finding=finding,
+        loss_uncertainty_db=_rounded(float(leftover.loss_db[worst_loss])),
+        match_uncertainty=_rounded(float(leftover.reflection[worst_match])),
+        passed=finding == "passed",
         loss_passed=loss_passed,
         match_passed=match_passed,
         worst_loss_margin_db=fine(loss_margin[worst_loss]),
@@ -74,7 +98,7 @@ def check_part(
         resistance_ohm=_rounded(resistance.ohm),
         resistance_uncertainty_ohm=_rounded(resistance.uncertainty_ohm),
         skin_excess_db_at_top=_rounded(resistance.skin_db),
-        trend=None if earlier is None else _trend(frequency, loss, *earlier, z_0),
+        trend=None if earlier is None else _trend(frequency, measured, *earlier, z_0),
         frequency_hz=frequency.tolist(),
         loss_db=_fine_numbers(loss),
         expected_loss_db=_fine_numbers(expected_loss),
@@ -84,11 +108,19 @@ def check_part(
         expected_return_loss_db=_fine_numbers(_return_loss(np.abs(expected[0]) + 0 * frequency)),
         limit_return_loss_db=_fine_numbers(limit_return_loss),
         other_return_loss_db=_fine_numbers(_return_loss(np.abs(measured.s22))),
-        earlier_loss_db=[] if earlier is None else _fine_numbers(_resampled_loss(frequency, *earlier)),
+        earlier_loss_db=[]
+        if earlier is None
+        else _fine_numbers(_resampled(frequency, earlier[0], _insertion_loss(earlier[1].s21))),
         measured_real=_fine_numbers(measured.s11.real),
         measured_imaginary=_fine_numbers(measured.s11.imag),
     )
     return check, steps[:1]
+
+
+def _heat(s11: ComplexArray, s21: ComplexArray) -> RealArray:
+    """Loss by heat [dB]: what a bad match sends back is not laid to a resistance."""
+    reflected = np.minimum(np.abs(s11), LARGEST_REFLECTION)
+    return dissipated_loss(reflected, np.maximum(np.abs(s21), LEAST_THROUGH))
 
 
 def _insertion_loss(s21: ComplexArray) -> RealArray:
@@ -120,26 +152,71 @@ def _loss_limit(link: Link, frequency: RealArray, z_0: float) -> RealArray:
     return matched(GENEROUS)
 
 
-def _series_resistance(frequency: RealArray, excess_db: RealArray, z_0: float) -> _SeriesResistance:
-    """A steady excess, as of a resistance in series, and one that grows with the root of frequency: least squares."""
-    root = np.sqrt(frequency / frequency[-1])
-    count, total, squares = frequency.size, float(root.sum()), float((root**2).sum())
-    determinant = count * squares - total**2
-    steady = (squares * float(excess_db.sum()) - total * float((root * excess_db).sum())) / determinant
-    growing = (count * float((root * excess_db).sum()) - total * float(excess_db.sum())) / determinant
-    variance = float(((excess_db - steady - growing * root) ** 2).sum()) / (count - 2)
-    deviation = np.sqrt(variance * squares / determinant)
+def _leftover(measured: SweptPart) -> _Leftover:
+    """What a usual calibration leaves of loss and reflection, with the noise: one standard deviation."""
+    through, near, far = np.abs(measured.s21), np.abs(measured.s11), np.abs(measured.s22)
+    directivity, match, tracking = (
+        float(assumption(f"sweep_{what}_spread")) for what in ("directivity", "match", "tracking")
+    )
+    seen = tracking**2 / 2 + match**2 * (near**2 + far**2)
+    loss = decibels_of_share(np.sqrt(seen + _noise(measured.s21) ** 2 / np.maximum(through, LEAST_THROUGH) ** 2))
+    larger = np.maximum(near, far)
+    noise = max(_noise(measured.s11), _noise(measured.s22))
+    reflection = np.sqrt(directivity**2 + (match * through**2) ** 2 + (tracking * larger) ** 2 + noise**2)
+    return _Leftover(loss, reflection)
+
+
+def _noise(values: ComplexArray) -> float:
+    """Rms of the noise of a smooth curve, by what each point differs from the middle of its neighbours."""
+    bends = values[1:-1] - (values[:-2] + values[2:]) / 2
+    return float(np.sqrt(np.median(np.abs(bends) ** 2) / (1.5 * np.log(2))))
+
+
+def _finding(least_margin: float, margin: RealArray) -> PartFinding:
+    """Of a margin over frequency, and of its least one with what a calibration leaves on top."""
+    if np.min(margin) >= 0:
+        return "passed"
+    return "failed" if least_margin < 0 else "cannot tell"
+
+
+def decibels_of_share(share: RealArray) -> RealArray:
+    """A small share of a voltage in dB."""
+    return share * 20 / np.log(10)
+
+
+def _series_resistance(
+    frequency: RealArray, excess_db: RealArray, z_0: float, *, calibrations: int
+) -> _SeriesResistance:
+    """A steady excess, as of a resistance in series, one that grows with frequency, and what calibrations left.
+
+    Least squares in which the smooth leftovers of so many calibrations have their usual size: each port bears half.
+    """
+    share = frequency / frequency[-1]
+    waves = delayed_waves(frequency, LONGEST_ANALYSER_DELAY_S).real * np.sqrt(calibrations / 2)
+    waves = waves * float(decibels_of_share(np.array(float(assumption("sweep_tracking_spread")))))
+    rows = np.concatenate([[np.ones_like(share), np.sqrt(share), share], waves])
+    bends = excess_db[1:-1] - (excess_db[:-2] + excess_db[2:]) / 2
+    variance = max(float(np.median(bends**2)) / (1.5 * MEDIAN_SQUARE), LEAST_NOISE_DB**2)
+    prior = np.concatenate([np.full(3, 1 / FREE_DB**2), np.ones(len(waves))])
+    terms = np.linalg.solve(rows @ rows.T / variance + np.diag(prior), rows @ excess_db / variance)
+    # what no term explains is smooth too: it says as much as a few independent points
+    left = float(np.mean((excess_db - terms @ rows) ** 2)) * frequency.size / INDEPENDENT_POINTS
+    covariance = np.linalg.inv(rows @ rows.T / max(variance, left) + np.diag(prior))
+    steady, growing, linear = terms[:3]
+    deviation = float(np.sqrt(covariance[0, 0]))
     ohm = float(added_resistance(z_0, steady))
-    return _SeriesResistance(ohm, float(added_resistance(z_0, steady + deviation)) - ohm, growing)
+    return _SeriesResistance(ohm, float(added_resistance(z_0, steady + deviation)) - ohm, float(growing + linear))
 
 
-def _trend(frequency: RealArray, loss: RealArray, earlier_hz: RealArray, earlier: SweptPart, z_0: float) -> Trend:
-    change = loss - _resampled_loss(frequency, earlier_hz, earlier)
+def _trend(frequency: RealArray, measured: SweptPart, earlier_hz: RealArray, earlier: SweptPart, z_0: float) -> Trend:
+    change = _insertion_loss(measured.s21) - _resampled(frequency, earlier_hz, _insertion_loss(earlier.s21))
+    heat = _heat(measured.s11, measured.s21) - _resampled(frequency, earlier_hz, _heat(earlier.s11, earlier.s21))
     shared = np.isfinite(change)
     if shared.sum() < FEWEST_SHARED:
         return Trend(0.0, 0.0, 0.0, float(frequency[0]), NOTHING_TO_COMPARE)
     change, shared_hz = change[shared], frequency[shared]
-    resistance, largest = _series_resistance(shared_hz, change, z_0), int(np.argmax(np.abs(change)))
+    resistance = _series_resistance(shared_hz, heat[shared], z_0, calibrations=2)
+    largest = int(np.argmax(np.abs(change)))
     return Trend(
         resistance_change_ohm=_rounded(resistance.ohm),
         uncertainty_ohm=_rounded(resistance.uncertainty_ohm),
@@ -149,9 +226,9 @@ def _trend(frequency: RealArray, loss: RealArray, earlier_hz: RealArray, earlier
     )
 
 
-def _resampled_loss(frequency: RealArray, own_hz: RealArray, part: SweptPart) -> RealArray:
-    """Loss of another sweep at these frequencies [dB], not a number beyond its ends."""
-    return np.interp(frequency, own_hz, _insertion_loss(part.s21), left=np.nan, right=np.nan)
+def _resampled(frequency: RealArray, own_hz: RealArray, values: RealArray) -> RealArray:
+    """Another sweep's values at these frequencies, not a number beyond its ends."""
+    return np.interp(frequency, own_hz, values, left=np.nan, right=np.nan)
 
 
 def _rounded(value: float) -> float:

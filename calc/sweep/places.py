@@ -1,16 +1,17 @@
-"""Where joints lie along a line, and what distance a sweep of it resolves."""
+"""Where joints and cables lie along a line, and what distance a sweep of it resolves."""
 
 from typing import NamedTuple
 
 import numpy as np
 
 from ..formulas.sweep import separating_span, sweep_resolution, window_broadening
-from .model import LineModel
+from .swept_line import CablePart, JointPart, SweptLine
 from .transform import DistanceTransform
 
 __all__ = [
+    "CablePlace",
     "JointPlace",
-    "cable_length",
+    "cable_places",
     "joint_places",
     "mean_velocity",
     "nearest_velocity",
@@ -20,41 +21,55 @@ __all__ = [
 
 
 class JointPlace(NamedTuple):
-    """Where a joint is: its first position among the two-ports, its name and its distance from the analyser [m]."""
+    """Where a joint is: its first part of the line, its name and its distance from the analyser [m]."""
 
-    position: int
+    part: int
     name: str
     distance_m: float
 
 
-def joint_places(line: LineModel) -> dict[int, JointPlace]:
+class CablePlace(NamedTuple):
+    """Where a cable is: its part of the line, its name, where it begins and ends [m]."""
+
+    part: int
+    name: str
+    from_m: float
+    to_m: float
+
+
+def joint_places(line: SweptLine) -> dict[int, JointPlace]:
     """The place of each joint, by its element."""
     places: dict[int, JointPlace] = {}
-    distance, cables, joints = 0.0, line.cable_positions, line.joint_positions
-    for position, two_port in enumerate(line.two_ports):
-        if position in cables:
-            distance += line.cable(position).length_m
-        elif position in joints:
-            places.setdefault(two_port.link.element, JointPlace(position, two_port.link.name, distance))
+    distance = 0.0
+    for at, part in enumerate(line.parts):
+        if isinstance(part, CablePart):
+            distance += part.length_m
+        elif isinstance(part, JointPart):
+            places.setdefault(part.link.element, JointPlace(at, part.link.name, distance))
     return places
 
 
-def cable_length(line: LineModel) -> float:
-    """All the cables together [m]."""
-    return float(sum(line.cable(position).length_m for position in line.cable_positions))
+def cable_places(line: SweptLine) -> dict[int, CablePlace]:
+    """The place of each cable, by its element."""
+    places: dict[int, CablePlace] = {}
+    distance = 0.0
+    for at, part in line.cables.items():
+        places[part.link.element] = CablePlace(at, part.link.name, distance, distance + part.length_m)
+        distance += part.length_m
+    return places
 
 
-def mean_velocity(line: LineModel) -> float:
+def mean_velocity(line: SweptLine) -> float:
     """The velocity factor of the line: its length against its delay."""
-    cables = [line.cable(position) for position in line.cable_positions]
-    delay = sum(float(cable.length_m / cable.ratings.velocity_factor) for cable in cables)
-    return cable_length(line) / delay if cables else 1.0
+    cables = line.cables.values()
+    delay = sum(float(cable.length_m / cable.model.ratings.velocity_factor) for cable in cables)
+    return line.length_m / delay if cables else 1.0
 
 
-def nearest_velocity(line: LineModel, position: int) -> float:
-    """The velocity factor of the cable nearest to a position, the one before it first."""
-    cables = sorted(line.cable_positions, key=lambda cable: (abs(cable - position), cable))
-    return float(line.cable(cables[0]).ratings.velocity_factor) if cables else 1.0
+def nearest_velocity(line: SweptLine, part: int) -> float:
+    """The velocity factor of the cable nearest to a part, the one before it first."""
+    cables = sorted(line.cables, key=lambda cable: (abs(cable - part), cable))
+    return float(line.cables[cables[0]].model.ratings.velocity_factor) if cables else 1.0
 
 
 def resolution_of(transform: DistanceTransform, velocity: float) -> float:
@@ -62,7 +77,7 @@ def resolution_of(transform: DistanceTransform, velocity: float) -> float:
     return float(sweep_resolution(velocity, window_broadening(transform.shape), transform.span_hz))
 
 
-def separating_top_hz(transform: DistanceTransform, line: LineModel, distances_m: list[float]) -> float | None:
+def separating_top_hz(transform: DistanceTransform, line: SweptLine, distances_m: list[float]) -> float | None:
     """The upper edge of a sweep that separates joints at some distances [Hz]; null where they lie in one place."""
     gap = min(np.diff(sorted(distances_m)))
     if gap <= 0:

@@ -1,16 +1,24 @@
-"""What is usual of good parts and of the load of a sweep: the prior of a fit."""
+"""What is usual of good parts, of an analyser and of the load of a sweep: the prior of a fit."""
 
 from typing import NamedTuple
 
 import numpy as np
 
-from ..feedline.elements import ImpedanceTable, KnownEnd, Load, MeasuredLoad
-from ..feedline.feedline import Feedline
+from ..feedline.elements import GivenImpedance, GivenVswr, ImpedanceTable, KnownEnd, Load, MeasuredLoad
 from ..physics.ratings import assumption
 from .arrays import ComplexArray, RealArray
-from .model import CablePrior, LineModel, line_model
 
-__all__ = ["SweepSettings", "line_with_prior"]
+__all__ = [
+    "LONGEST_ANALYSER_DELAY_S",
+    "LinePrior",
+    "SweepSettings",
+    "delayed_waves",
+    "end_deviations",
+    "is_vague",
+    "known_reflection",
+    "line_prior",
+    "load_basis",
+]
 
 
 class SweepSettings(NamedTuple):
@@ -21,39 +29,116 @@ class SweepSettings(NamedTuple):
     load: Load | KnownEnd
 
 
-class _LoadPrior(NamedTuple):
-    """The assumption that holds the standard deviation of a load's reflection, and the order of its curve."""
+class LinePrior(NamedTuple):
+    """Standard deviations of what is not known; as shares unless a unit stands in the name."""
 
-    assumption: str
-    order: int
+    length: float
+    skin_phase: float
+    conductor_loss: float
+    other_loss: float
+    impedance: float
+    wander: float
+    """Of each wave of impedance along a cable of 1 m; a longer one has more and smaller waves."""
+    joint_share: float
+    """Of the logarithm of a joint's impedance over that its standard allows."""
+    joint: float
+    """Of its impedance, beside that."""
+    joint_delay: float
+    contact_ohm: float
+    directivity: float
+    match: float
+    tracking: float
+    plane_m: float
+
+    def analyser_basis(self, frequency: RealArray) -> tuple[ComplexArray, ComplexArray, ComplexArray]:
+        """What one deviation of each term adds: (terms, frequencies), of directivity, source match, tracking."""
+        waves = delayed_waves(frequency, LONGEST_ANALYSER_DELAY_S)
+        return waves * self.directivity, waves * self.match, waves * self.tracking
 
 
-KNOWN_END = _LoadPrior("sweep_known_end_spread", 0)
-MEASURED_LOAD = _LoadPrior("sweep_measured_end_spread", 2)
-ANTENNA = _LoadPrior("sweep_antenna_spread", 6)
+SKIN_PHASE, CONDUCTOR_LOSS, OTHER_LOSS, WANDER, CONTACT_OHM = 0.2, 0.2, 0.15, 0.01, 0.05
+JOINT_DELAY = 0.4
+STANDARD_SHARE = 0.6
+"""Joints lie mostly within what their standard allows: nineteen of twenty within 1.2 times the step to it."""
+LONGEST_ANALYSER_DELAY_S = 1.5e-9
+"""There and back, of what calibration leaves: within the analyser, its cable and its standards."""
+KNOWN_ORDER, KNOWN_FALL = 3, 0.5
+MEASURED_ORDER, MEASURED_FALL = 6, 0.8
+ANTENNA_TAPS, ANTENNA_FALL, ANTENNA_SPACING = 32, 0.91, 0.95
 
 
-def line_with_prior(feedline: Feedline, frequency: RealArray, settings: SweepSettings) -> LineModel:
-    """A feedline with all that is not known of its good parts, at frequencies [Hz]."""
-    return line_model(feedline, frequency, _cable_prior(settings), _load_basis(frequency, settings.load))
+def line_prior(settings: SweepSettings) -> LinePrior:
+    """What is usual, with the cables' lengths as well known as was said."""
+
+    return LinePrior(
+        length=float(np.hypot(settings.length_tolerance / np.sqrt(3.0), _usual("velocity"))),
+        skin_phase=SKIN_PHASE,
+        conductor_loss=CONDUCTOR_LOSS,
+        other_loss=OTHER_LOSS,
+        impedance=_usual("cable_impedance"),
+        wander=WANDER,
+        joint_share=STANDARD_SHARE,
+        joint=_usual("joint"),
+        joint_delay=JOINT_DELAY,
+        contact_ohm=CONTACT_OHM,
+        directivity=_usual("directivity"),
+        match=_usual("match"),
+        tracking=_usual("tracking"),
+        plane_m=_usual("plane"),
+    )
 
 
-def _cable_prior(settings: SweepSettings) -> CablePrior:
-    """An error anywhere within a tolerance has a root of three less as its standard deviation."""
-    impedance, loss = (float(assumption(f"sweep_cable_{what}_spread")) for what in ("impedance", "loss"))
-    return CablePrior(settings.length_tolerance / np.sqrt(3.0), impedance, loss)
+def _usual(what: str) -> float:
+    return float(assumption(f"sweep_{what}_spread"))
 
 
-def _load_basis(frequency: RealArray, load: Load | KnownEnd) -> ComplexArray:
-    """By what the reflection of the load may be off: Chebyshev polynomials, real and imaginary."""
-    prior = ANTENNA
-    if isinstance(load, KnownEnd):
-        prior = KNOWN_END
-    elif isinstance(load, (MeasuredLoad, ImpedanceTable)):
-        prior = MEASURED_LOAD
+def smooth_curves(frequency: RealArray, order: int, fall: float) -> ComplexArray:
+    """Chebyshev polynomials up to an order, each next one smaller by a factor, real and then imaginary."""
     position = 2 * (frequency - frequency[0]) / (frequency[-1] - frequency[0]) - 1
     polynomials = [np.ones_like(position), position]
-    while len(polynomials) <= prior.order:
+    while len(polynomials) <= order:
         polynomials.append(2 * position * polynomials[-1] - polynomials[-2])
-    scaled = np.array(polynomials[: prior.order + 1]) * float(assumption(prior.assumption))
+    scaled = np.array(polynomials[: order + 1]) * fall ** np.arange(order + 1)[:, None]
     return np.concatenate([scaled + 0j, 1j * scaled])
+
+
+def delayed_waves(frequency: RealArray, longest_s: float) -> ComplexArray:
+    """Waves of delays up to the longest [s], so many that all smooth curves of such delays are sums of them."""
+    count = FEWEST_DELAYS + int(np.ceil(longest_s * (frequency[-1] - frequency[0])))
+    delays = np.linspace(0, longest_s, count)
+    waves = np.exp(-2j * np.pi * frequency * delays[:, None]) / np.sqrt(2 * count)
+    return np.concatenate([waves, 1j * waves])
+
+
+FEWEST_DELAYS = 3
+
+
+def end_deviations(load: Load | KnownEnd) -> tuple[float, float, float]:
+    """Usual deviations of an end: inductance in series [H], capacitance across [F], resistance in series [Ω]."""
+    if not isinstance(load, KnownEnd):
+        return 0.0, 0.0, 0.0
+    return {"short": (3e-9, 0.0, 0.2), "open": (0.0, 3e-13, 0.0), "matched": (1e-9, 4e-13, 2.0)}[load.what]
+
+
+def known_reflection(described: ComplexArray, load: Load | KnownEnd) -> ComplexArray:
+    """What is known of the load's reflection: of an antenna given by one number, nothing at other frequencies."""
+    known = 0.0 if is_vague(load) else 1.0
+    return (described * known).astype(np.complex128)
+
+
+def is_vague(load: Load | KnownEnd) -> bool:
+    """Whether a load is known by one number only: an antenna is another one at every frequency."""
+    return isinstance(load, (GivenVswr, GivenImpedance))
+
+
+def load_basis(frequency: RealArray, load: Load | KnownEnd) -> ComplexArray:
+    """By what the reflection of the load may be off: smooth curves; of an antenna little known, echoes after it."""
+    if isinstance(load, KnownEnd):
+        return smooth_curves(frequency, KNOWN_ORDER, KNOWN_FALL) * _usual("known_end")
+    if isinstance(load, (MeasuredLoad, ImpedanceTable)):
+        return smooth_curves(frequency, MEASURED_ORDER, MEASURED_FALL) * _usual("measured_end")
+    taps = np.arange(ANTENNA_TAPS)
+    delays = taps * ANTENNA_SPACING / (frequency[-1] - frequency[0])
+    sizes = _usual("antenna") * ANTENNA_FALL ** taps[:, None]
+    echoes: ComplexArray = np.exp(-2j * np.pi * frequency * delays[:, None]) * sizes
+    return np.concatenate([echoes, 1j * echoes])

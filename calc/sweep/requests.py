@@ -15,15 +15,22 @@ class SweepRequest(Surroundings, kw_only=True, forbid_unknown_fields=True, froze
 
     elements: Annotated[
         list[Element],
-        Meta(min_length=1, max_length=16, description="In order, from the analyser on; of a two-port, what is in it"),
+        Meta(
+            max_length=16,
+            description="In order, from the analyser on; of a two-port, what is in it; none to be told the echoes only",
+        ),
     ]
     load: Annotated[
-        Load | KnownEnd, Meta(description="What the line ended in during the sweep; not used for a two-port")
-    ]
+        Load | KnownEnd | None,
+        Meta(description="What the line ended in during the sweep; not used for a two-port or with no elements"),
+    ] = None
     touchstone: Annotated[Touchstone, Meta(description="Text of the sweep's Touchstone file, one or two ports")]
     earlier: Annotated[
         Touchstone | None, Meta(description="Text of an earlier sweep of the same line, to compare with")
     ] = None
+    velocity_factor: Annotated[float, Meta(ge=0.3, le=1, description="Of the cable, where no elements are given")] = (
+        0.66
+    )
     length_tolerance: Annotated[
         float, Meta(ge=0.001, le=0.1, description="Greatest relative error of each cable's electrical length")
     ] = 0.02

@@ -14,18 +14,30 @@ __all__ = [
     "Candidate",
     "Deviation",
     "DistanceProfile",
+    "Echo",
+    "EchoCheck",
     "Finding",
     "FittedSize",
     "LineCheck",
+    "NamedFault",
     "PartCheck",
+    "PartFinding",
     "ReflectionCurves",
+    "Sign",
+    "State",
     "SweepResult",
+    "SweptCable",
     "SweptJoint",
     "Trend",
+    "Where",
 ]
 
 Numbers = list[float | None]
-Finding = Literal["sound", "suspect", "unclear", "no fit"]
+Finding = Literal["sound", "suspect", "damage", "unclear", "cannot tell", "no fit"]
+State = Literal["bad", "possible", "behind", "hidden", "sound"]
+Where = Literal["joint", "cable"]
+Sign = Literal["higher", "lower", "mixed"]
+PartFinding = Literal["passed", "failed", "cannot tell"]
 
 
 class FittedSize(Struct, frozen=True):
@@ -39,17 +51,45 @@ class FittedSize(Struct, frozen=True):
 
 
 class Candidate(Struct, frozen=True):
-    """One fault at one joint that explains the sweep."""
+    """One fault at one place that explains the sweep."""
 
     element: int
+    where: Where
     joint: str
+    """Name of the joint or cable."""
+    distance_m: float
     kind: str
     name: str
     sizes: list[FittedSize]
     evidence: float
-    """Fall of the Bayesian information criterion against a sound line."""
+    """Natural logarithm of the odds against a sound line."""
+    reflection: float
+    """How much of the reflection it makes, rms."""
     misfit: float
     """What it leaves unexplained, rms of the reflection."""
+
+
+class NamedFault(Struct, frozen=True):
+    """A fault that the verdict names."""
+
+    element: int
+    part: str
+    where: Where
+    distance_m: float
+    low_m: float
+    high_m: float
+    kind: str
+    name: str
+    """What it does, in words."""
+    likely: str
+    """What it may be, in words; empty where the sweep can't tell."""
+    sizes: list[FittedSize]
+    probability: float
+    """Of being here or beside it."""
+    beside: list[int]
+    """Elements of joints and cables too near to be told from it."""
+    reflection: float
+    """How much of the reflection it makes, rms."""
 
 
 class SweptJoint(Struct, frozen=True):
@@ -67,7 +107,7 @@ class SweptJoint(Struct, frozen=True):
     shadowed: bool
     """Behind the suspect, whose fault changes every echo beyond it."""
     seen: bool
-    """The excess is above the threshold and not the suspect's shadow."""
+    """The excess is above the threshold, and the verdict lays it to this joint."""
     nearest_m: float | None
     """To the nearest other joint; null of a lone joint."""
     resolution_m: float
@@ -76,7 +116,21 @@ class SweptJoint(Struct, frozen=True):
     least_resistance_ohm: float | None
     """The smallest added resistance this sweep would show; null where it shows none."""
     probability: float
-    """Of being the one that is bad, if one is; 0 where nothing is found."""
+    """Of being bad; 0 where nothing is found."""
+    state: State
+    words: str
+    """The state as a short phrase."""
+
+
+class SweptCable(Struct, frozen=True):
+    """One cable on the distance axis."""
+
+    element: int
+    name: str
+    from_m: float
+    to_m: float
+    state: State
+    words: str
 
 
 class DistanceProfile(Struct, frozen=True):
@@ -110,6 +164,8 @@ class Deviation(Struct, frozen=True):
     what: str
     share: float
     uncertainty: float
+    usual: float
+    """The usual deviation, as a share."""
 
 
 class LineCheck(Struct, frozen=True):
@@ -117,13 +173,21 @@ class LineCheck(Struct, frozen=True):
 
     finding: Finding
     suspect: int | None
-    """Element of the joint named."""
+    """Element of the joint or cable named first."""
     probability: float | None
+    """How sure it is of that."""
+    faults: list[NamedFault]
+    """The surest first; none unless one is named."""
+    assumed: list[str]
+    """What the verdict had to assume of the good parts, in sentences."""
+    floor: float
+    """Reflection, rms, that everyday lines leave unexplained: a smaller fault is not named."""
     candidates: list[Candidate]
     """Best first; those the sweep can't tell from the best, and the best of other joints."""
     apart: list[int]
-    """Elements of the joints that the sweep does not distinguish."""
+    """Elements of the joints and cables that the sweep does not distinguish."""
     joints: list[SweptJoint]
+    cables: list[SweptCable]
     transform: Literal["low-pass", "band-pass"]
     window_shape: float
     side_lobe_db: float
@@ -152,6 +216,8 @@ class Trend(Struct, frozen=True):
 class PartCheck(Struct, frozen=True):
     """A two-port sweep against what its parts should be."""
 
+    finding: PartFinding
+    """It can't tell where a limit is missed by less than a usual calibration leaves."""
     passed: bool
     loss_passed: bool
     match_passed: bool
@@ -160,6 +226,10 @@ class PartCheck(Struct, frozen=True):
     worst_loss_at_hz: float | None
     worst_match_margin_db: float | None
     worst_match_at_hz: float | None
+    loss_uncertainty_db: float
+    """What a usual calibration leaves of the loss, with that of the noise."""
+    match_uncertainty: float
+    """The same of the reflection."""
     resistance_ohm: float
     """One resistance in series that would explain the steady part of the excess loss."""
     resistance_uncertainty_ohm: float
@@ -181,8 +251,34 @@ class PartCheck(Struct, frozen=True):
     measured_imaginary: Numbers
 
 
+class Echo(Struct, frozen=True):
+    """One echo of a line of which nothing is described."""
+
+    distance_m: float
+    low_m: float
+    high_m: float
+    reflection: float
+    """As a share of the wave sent; the cable's loss is in it."""
+    sign: Sign
+    """Of the impedance there against that before."""
+    words: str
+    """What it could be."""
+
+
+class EchoCheck(Struct, frozen=True):
+    """The echoes of a line of which only the velocity factor is given."""
+
+    velocity_factor: float
+    resolution_m: float
+    range_m: float
+    transform: Literal["low-pass", "band-pass"]
+    echoes: list[Echo]
+    """The nearest first."""
+    profile: DistanceProfile
+
+
 class SweepResult(Struct, frozen=True):
-    """What a sweep tells; one of `line` and `part` is given."""
+    """What a sweep tells; one of `line`, `part` and `echoes` is given."""
 
     ports: int
     points: int
@@ -194,5 +290,6 @@ class SweepResult(Struct, frozen=True):
     advice: list[str]
     line: LineCheck | None
     part: PartCheck | None
+    echoes: EchoCheck | None
     steps: list[Step]
     cautions: list[str]

@@ -1,4 +1,4 @@
-"""Choosing between the hypotheses: no fault, or one at one of the joints."""
+"""Choosing between the hypotheses: the line intact, one fault somewhere, or two."""
 
 from typing import NamedTuple
 
@@ -6,77 +6,197 @@ import numpy as np
 
 from ..physics.ratings import assumption
 from .fit import Fit
-from .results import Finding
-from .search import HypothesisFits
+from .prediction import predicted
+from .results import Finding, Where
+from .search import Hypotheses, own_parameters, place_of
+from .swept_line import SweptLine
 
-__all__ = ["Selection", "selection_of"]
+__all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", "selection_of"]
 
-INDISTINCT = 6.0
-"""Evidence within which two joints explain a sweep alike: odds of 20 to 1."""
-
-NO_FIT = 0.1
+LEAST_IMPROVEMENT = 0.93
+"""What a fault may leave unexplained at the most, as a share of what the intact line leaves."""
+PLAIN_ODDS = 40.0
+"""Odds from which on it need explain no more: what was laid to the analyser or the end before is its own."""
+EARNED_ODDS, EARNED = (18.0, 50.0, 200.0), (0.9, 0.95, 0.98)
+"""Odds, and the share of the faults named with them that were right among training lines."""
+NO_FIT = 0.15
 """What the best explanation leaves, rms of the reflection, above which the line must be another one."""
+NO_FIT_SHARE = 0.35
+"""The same as a share of what was measured."""
+JOINT_SHARE = 0.75
+"""How many faults are at joints; the others lie anywhere in the cables."""
+CLEAR = 0.8
+"""Probability from which on one place is named alone."""
+LEADING = 0.55
+"""The same of the best of several places that are too near to be told apart."""
+POSSIBLE = 0.04
+"""Probability from which on a place is one of those not told apart."""
+PLACE_SPREAD = 3.0
+"""By how much evidence between places counts for less: models of joints and cables are only alike."""
+NEAR_CELLS, SEPARATE_CELLS = 1.0, 3.0
+"""Cells of distance within which two places are one, and beyond which a second fault is not the first one's own."""
+SECOND_LEAVES, SECOND_MISFIT = 0.6, 0.05
+"""The most that a second fault may leave: as a share of what the first one leaves, and of the reflection, rms."""
 
-MOST_CERTAIN = 0.99
-"""The highest probability that is stated: the faults thought of are not all there are."""
+
+def floor() -> float:
+    """Reflection, rms, that a fault must make to be named."""
+    return float(assumption("sweep_floor"))
+
+
+def least_odds() -> float:
+    """Natural logarithm of the odds against the intact line from which on a fault counts as found."""
+    return float(assumption("sweep_evidence"))
+
+
+class Suspicion(NamedTuple):
+    """All faults at one place: the best fit first, where it is, and how probable it is to be there."""
+
+    fits: list[Fit]
+    element: int
+    where: Where
+    distance_m: float
+    odds: float
+    """Natural logarithm of the odds against the intact line."""
+    probability: float
+
+    @property
+    def best(self) -> Fit:
+        """Of the kinds of fault there."""
+        return self.fits[0]
+
+
+class Named(NamedTuple):
+    """A fault named: where, in which fit and as which of its faults, how sure, how much reflection it makes, rms."""
+
+    suspicion: Suspicion
+    fit: Fit
+    number: int
+    probability: float
+    """Of being here or beside it."""
+    reflection: float
+    beside: list[Suspicion]
+    """Places too near to be told from it."""
 
 
 class Selection(NamedTuple):
-    """What the fits say. Joints are given by their elements."""
+    """What the fits say."""
 
     finding: Finding
     intact: Fit
-    best: Fit
-    """Of the faults."""
-    found: bool
-    """The evidence for a fault is strong enough."""
-    faulty: list[Fit]
-    """The best of every fault that was fitted to the end."""
-    best_of_joint: dict[int, Fit]
-    """The best joint first."""
-    indistinct: list[int]
-    """Joints that explain the sweep as well as the best, itself included."""
-    probabilities: dict[int, float]
-    """Of each joint that it is the bad one, if one is; empty where nothing is found."""
-
-    @property
-    def selected(self) -> Fit:
-        """The fit that explains the sweep."""
-        return self.best if self.found else self.intact
+    selected: Fit
+    """The fit that explains the sweep."""
+    suspicions: list[Suspicion]
+    """Places of single faults, the most probable first."""
+    named: list[Named]
+    apart: list[Suspicion]
+    """Places that are not told apart."""
 
 
-def selection_of(fits: HypothesisFits) -> Selection:
-    """Compare the fits by the Bayesian information criterion."""
-    ordered = sorted(fits.faulty, key=Fit.criterion)
-    best = ordered[0]
-    best_of_joint: dict[int, Fit] = {}
-    for fit in ordered:
-        best_of_joint.setdefault(fit.hypothesis.element, fit)
-    found = fits.intact.criterion() - best.criterion() > float(assumption("sweep_evidence"))
-    selected = best if found else fits.intact
-    indistinct = [joint for joint, fit in best_of_joint.items() if fit.criterion() - best.criterion() < INDISTINCT]
-    return Selection(
-        finding=_finding(selected.residual, found, indistinct),
-        intact=fits.intact,
-        best=best,
-        found=found,
-        faulty=fits.faulty,
-        best_of_joint=best_of_joint,
-        indistinct=indistinct,
-        probabilities=_probabilities(best_of_joint) if found else {},
+def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Selection:
+    """Compare the fits; `cell_m` is the distance that the sweep resolves [m]."""
+    intact = hypotheses.intact
+    suspicions = _suspicions(line, hypotheses.single, intact.evidence, cell_m)
+    if not suspicions or not _is_found(line, suspicions[0], intact):
+        finding: Finding = "no fit" if _misses(line, intact) else "sound"
+        return Selection(finding, intact, intact, suspicions, [], [])
+    first = suspicions[0]
+    second = _second(line, hypotheses, first, cell_m)
+    selected = first.best if second is None else second.fit
+    if _misses(line, selected):
+        return Selection("no fit", intact, selected, suspicions, [], [])
+    beside = _beside(first, suspicions, cell_m)
+    probability = first.probability + sum(one.probability for one in beside)
+    if probability < CLEAR or first.probability < LEADING:
+        apart = [one for one in suspicions if one.probability > POSSIBLE]
+        return Selection("unclear", intact, first.best, suspicions, [], apart)
+    sure = probability * earned(first.odds)
+    named = [Named(first, selected, 0, sure, made_by(line, selected, 0), beside)]
+    if second is not None:
+        named.append(second)
+    finding = "suspect" if first.where == "joint" else "damage"
+    return Selection(finding, intact, selected, suspicions, named, [])
+
+
+def earned(odds: float) -> float:
+    """How often a fault named with some odds was one, in training lines."""
+    return float(np.interp(odds, EARNED_ODDS, EARNED))
+
+
+def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
+    """Whether the best fault is plain: by its odds, by the reflection it makes, and by what it explains."""
+    explains = first.best.misfit < LEAST_IMPROVEMENT * intact.misfit or first.odds > PLAIN_ODDS
+    return first.odds > least_odds() and explains and made_by(line, first.best, 0) >= floor()
+
+
+def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: float) -> Named | None:
+    """A second fault beside the first, if it is as plain and explains most of what the first one leaves."""
+    if not hypotheses.double:
+        return None
+    suspicions = _suspicions(line, hypotheses.double, first.best.evidence, cell_m)
+    second = suspicions[0]
+    reflection = made_by(line, second.best, 1)
+    elsewhere = second.element != first.element and abs(second.distance_m - first.distance_m) > SEPARATE_CELLS * cell_m
+    explains = second.best.misfit < min(SECOND_LEAVES * first.best.misfit, SECOND_MISFIT)
+    plain = second.odds > least_odds() and reflection > floor() and second.probability > CLEAR
+    return (
+        Named(second, second.best, 1, second.probability, reflection, []) if elsewhere and explains and plain else None
     )
 
 
-def _finding(residual: float, found: bool, indistinct: list[int]) -> Finding:
-    if residual > NO_FIT:
-        return "no fit"
-    if not found:
-        return "sound"
-    return "unclear" if len(indistinct) > 1 else "suspect"
+def _beside(first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> list[Suspicion]:
+    """Places too near to the first to be told from it."""
+    others = [one for one in suspicions if one is not first and one.probability > POSSIBLE]
+    return [one for one in others if abs(one.distance_m - first.distance_m) <= NEAR_CELLS * cell_m]
 
 
-def _probabilities(best_of_joint: dict[int, Fit]) -> dict[int, float]:
-    best = min(map(Fit.criterion, best_of_joint.values()))
-    odds = {joint: float(np.exp(-(fit.criterion() - best) / 2)) for joint, fit in best_of_joint.items()}
-    total = sum(odds.values())
-    return {joint: round(min(one / total, MOST_CERTAIN), 3) for joint, one in odds.items()}
+def made_by(line: SweptLine, fit: Fit, number: int) -> float:
+    """How much of the reflection one of a fit's faults makes, rms."""
+    faults = [fault for at, fault in enumerate(fit.faults) if at != number]
+    own = [own_parameters(fit, at) for at in range(len(fit.faults)) if at != number]
+    without = predicted(line, np.concatenate([fit.x[: line.parameter_count], *own]), faults)
+    return float(np.sqrt(np.mean(np.abs(fit.prediction.shown - without.shown) ** 2)))
+
+
+def _misses(line: SweptLine, fit: Fit) -> bool:
+    measured = float(np.sqrt(np.mean(np.abs(fit.residual + fit.prediction.shown) ** 2)))
+    return fit.misfit > max(min(NO_FIT, NO_FIT_SHARE * measured), 2 * floor())
+
+
+def _suspicions(line: SweptLine, fits: list[Fit], intact: float, cell_m: float) -> list[Suspicion]:
+    """The last faults of some fits by place, the most probable first."""
+    scored = sorted(((fit.evidence - intact + _log_prior(line, fit), fit) for fit in fits), key=lambda one: -one[0])
+    groups: list[tuple[int, Where, float, list[tuple[float, Fit]]]] = []
+    for odds, fit in scored:
+        fault = fit.faults[-1]
+        element, place = line.link(fault.part).element, place_of(line, fault, own_parameters(fit))
+        where: Where = "joint" if fault.about_m is None else "cable"
+        for group in groups:
+            near = abs(group[2] - place) <= NEAR_CELLS * cell_m
+            if group[0] == element if (group[1], where) == ("joint", "joint") else near:
+                group[3].append((odds, fit))
+                break
+        else:
+            groups.append((element, where, place, [(odds, fit)]))
+    if not groups:
+        return []
+    totals = np.array([_log_sum(np.array([odds for odds, _ in group[3]])) for group in groups])
+    probabilities = np.exp((totals - totals.max()) / PLACE_SPREAD)
+    probabilities /= probabilities.sum()
+    found = [
+        Suspicion([fit for _, fit in group[3]], group[0], group[1], float(group[2]), float(total), float(probability))
+        for group, total, probability in zip(groups, totals, probabilities, strict=True)
+    ]
+    return sorted(found, key=lambda one: -one.odds)
+
+
+def _log_prior(line: SweptLine, fit: Fit) -> float:
+    """Logarithm of how often a fault is of such a kind at such a place."""
+    fault = fit.faults[-1]
+    if fault.about_m is None:
+        return float(np.log(JOINT_SHARE / max(len(line.joints), 1) * fault.kind.weight))
+    return float(np.log((1 - JOINT_SHARE) * 2 * fault.place_deviation_m / line.length_m * fault.kind.weight))
+
+
+def _log_sum(values: np.ndarray) -> float:
+    return float(values.max() + np.log(np.sum(np.exp(values - values.max()))))

@@ -1,7 +1,8 @@
 """The operation "sweep": the file read, its points and its reference made those of the line, and judged."""
 
+from typing import NamedTuple
+
 import numpy as np
-from numpy.typing import NDArray
 
 from ..errors import InputError
 from ..feedline.elements import KnownEnd, Load
@@ -9,6 +10,7 @@ from ..feedline.feedline import Feedline, feedline_at
 from ..feedline.joint import JointLink
 from ..feedline.load import load_notes
 from ..feedline.part import MeasuredLink, part_notes
+from ..formulas.formula import Step
 from ..numeric.units import engineering
 from ..physics.cautions import CAUTIONS, SWEEP_CAUTIONS
 from ..physics.columns import spot_column
@@ -16,13 +18,14 @@ from ..physics.ratings import assumption
 from ..waves.measured import Measured
 from ..waves.touchstone import read_touchstone
 from ..waves.two_port import from_scattering, scattering
-from .arrays import ComplexArray
+from .arrays import ComplexArray, RealArray
+from .echoes import find_echoes
 from .line_check import check_line
 from .part_check import SweptPart, check_part
 from .prior import SweepSettings
 from .requests import SweepRequest
-from .results import SweepResult
-from .verdict import line_advice, line_verdict, part_verdict
+from .results import EchoCheck, LineCheck, PartCheck, SweepResult
+from .verdict import echo_advice, echo_verdict, line_advice, line_verdict, part_verdict
 
 __all__ = ["judge_sweep"]
 
@@ -37,60 +40,109 @@ ACTIVE = 1.05
 
 @np.errstate(divide="ignore", invalid="ignore", over="ignore", under="ignore")  # no number becomes null
 def judge_sweep(request: SweepRequest) -> SweepResult:
-    """Judge a sweep: a one-port file against its line, or a two-port file against its parts.
+    """Judge a sweep: a one-port file against its line, a two-port file against its parts; without either, its echoes.
 
     Raises InputError, with the line of the file, for one that can't be read or used.
     """
     measured = read_touchstone(request.touchstone, "touchstone")
     ports = measured.s.shape[-1]
     earlier = None if request.earlier is None else _earlier(request.earlier, ports)
-    column = spot_column(float(np.clip(_middle_hz(measured), LOWEST_HZ, HIGHEST_HZ)))
-    feedline = feedline_at(request, request.elements, request.load, column)
-    if ports == 1:
-        _refuse_size(feedline)
     if measured.frequencies_hz.size > MOST_POINTS:
         found = f"{measured.frequencies_hz.size} points"
         raise InputError("touchstone", found, f"a sweep of {FEWEST_POINTS} to {MOST_POINTS} points")
-    usable, notes = _usable(measured, feedline, ports)
-    used = measured._replace(frequencies_hz=measured.frequencies_hz[usable], s=measured.s[usable])
-    z_0 = feedline.station.impedance_ohm
-    line = part = None
-    if ports == 1:
-        settings = SweepSettings(
-            length_tolerance=request.length_tolerance,
-            window_shape=request.window_shape or float(assumption("sweep_window_shape")),
-            load=request.load,
-        )
-        compared = None if earlier is None else (earlier.frequencies_hz, _one_port_reflection(earlier, z_0))
-        line, steps = check_line(feedline, used.frequencies_hz, _one_port_reflection(used, z_0), compared, settings)
-        verdict, advice = line_verdict(line), line_advice(line, request.load)
+    if not request.elements:
+        judged = _judge_echoes(request, measured, earlier)
     else:
-        past = None if earlier is None else (earlier.frequencies_hz, _swept_part(earlier, z_0, "earlier"))
-        part, steps = check_part(feedline, used.frequencies_hz, _swept_part(used, z_0, "touchstone"), past)
-        verdict, advice = part_verdict(part), []
+        judged = (_judge_line if ports == 1 else _judge_part)(request, measured, earlier)
+    used = judged.used
     return SweepResult(
         ports=ports,
         points=int(used.frequencies_hz.size),
         low_hz=float(used.frequencies_hz[0]),
         high_hz=float(used.frequencies_hz[-1]),
         reference_ohm=measured.reference_ohm,
-        notes=[*measured.notes, *notes, *_notes_of_other_files(feedline, request.load, earlier)],
-        verdict=verdict,
-        advice=advice,
-        line=line,
-        part=part,
-        steps=steps,
+        notes=[*measured.notes, *_notes_of_earlier(earlier), *judged.notes],
+        verdict=judged.verdict,
+        advice=judged.advice,
+        line=judged.line,
+        part=judged.part,
+        echoes=judged.echoes,
+        steps=judged.steps,
         cautions=[*SWEEP_CAUTIONS, *CAUTIONS],
     )
+
+
+class _Judged(NamedTuple):
+    """The points used and what they tell."""
+
+    used: Measured
+    notes: list[str]
+    verdict: str
+    advice: list[str]
+    steps: list[Step]
+    line: LineCheck | None = None
+    part: PartCheck | None = None
+    echoes: EchoCheck | None = None
+
+
+def _judge_echoes(request: SweepRequest, measured: Measured, earlier: Measured | None) -> _Judged:
+    if measured.s.shape[-1] != 1:
+        raise InputError("elements", "0 parts", "at least 1 for a two-port: what is in it")
+    used, notes = _usable(measured, None)
+    z_0 = measured.reference_ohm
+    echoes, steps = find_echoes(
+        used.frequencies_hz,
+        _one_port_reflection(used, z_0),
+        _compared_reflection(earlier, z_0),
+        request.velocity_factor,
+        _window_shape(request),
+    )
+    return _Judged(used, notes, echo_verdict(echoes), echo_advice(echoes), steps, echoes=echoes)
+
+
+def _judge_line(request: SweepRequest, measured: Measured, earlier: Measured | None) -> _Judged:
+    if request.load is None:
+        raise InputError("load", "nothing", "what the line ended in during the sweep")
+    feedline = _feedline(request, measured, request.load)
+    _refuse_size(feedline)
+    used, notes = _usable(measured, feedline)
+    z_0 = feedline.station.impedance_ohm
+    settings = SweepSettings(request.length_tolerance, _window_shape(request), request.load)
+    notes += load_notes(request.load)
+    line, steps = check_line(
+        feedline,
+        used.frequencies_hz,
+        _one_port_reflection(used, z_0),
+        _compared_reflection(earlier, z_0),
+        settings,
+    )
+    return _Judged(used, notes, line_verdict(line), line_advice(line, request.load), steps, line=line)
+
+
+def _judge_part(request: SweepRequest, measured: Measured, earlier: Measured | None) -> _Judged:
+    feedline = _feedline(request, measured, request.load or KnownEnd(what="matched"))
+    used, notes = _usable(measured, feedline)
+    z_0 = feedline.station.impedance_ohm
+    past = None if earlier is None else (earlier.frequencies_hz, _swept_part(earlier, z_0, "earlier"))
+    part, steps = check_part(feedline, used.frequencies_hz, _swept_part(used, z_0, "touchstone"), past)
+    return _Judged(used, notes, part_verdict(part), [], steps, part=part)
+
+
+def _feedline(request: SweepRequest, measured: Measured, load: Load | KnownEnd) -> Feedline:
+    column = spot_column(float(np.clip(_middle_hz(measured), LOWEST_HZ, HIGHEST_HZ)))
+    return feedline_at(request, request.elements, load, column)
+
+
+def _window_shape(request: SweepRequest) -> float:
+    return request.window_shape or float(assumption("sweep_window_shape"))
 
 
 def _middle_hz(measured: Measured) -> float:
     return float(measured.frequencies_hz[0] + measured.frequencies_hz[-1]) / 2
 
 
-def _notes_of_other_files(feedline: Feedline, load: Load | KnownEnd, earlier: Measured | None) -> list[str]:
-    of_earlier = [] if earlier is None else [f"The earlier sweep: {note}" for note in earlier.notes]
-    return [*of_earlier, *part_notes(feedline.links), *load_notes(load)]
+def _notes_of_earlier(earlier: Measured | None) -> list[str]:
+    return [] if earlier is None else [f"The earlier sweep: {note}" for note in earlier.notes]
 
 
 def _earlier(text: str, ports: int) -> Measured:
@@ -110,15 +162,16 @@ def _refuse_size(feedline: Feedline) -> None:
         raise InputError("elements", f"{len(feedline.links)} parts", f"at most {MOST_LINKS} parts; an adapter is two")
 
 
-def _usable(measured: Measured, feedline: Feedline, ports: int) -> tuple[NDArray[np.bool_], list[str]]:
-    """Which points can be judged, (frequencies,), and a sentence for each reason that others can't."""
-    frequency, notes = measured.frequencies_hz, []
+def _usable(measured: Measured, feedline: Feedline | None) -> tuple[Measured, list[str]]:
+    """The points that can be judged, and a sentence for each reason that others can't."""
+    frequency = measured.frequencies_hz
+    notes = part_notes(feedline.links) if feedline is not None else []
     high_enough = frequency >= LOWEST_HZ
     allowed = np.maximum(frequency, LOWEST_HZ)
     known = np.full(allowed.shape, True)
-    if ports == 1:
+    if feedline is not None and measured.s.shape[-1] == 1:
         known = np.isfinite(np.broadcast_to(feedline.load.likely(allowed)[0], allowed.shape))
-    for link in feedline.links:
+    for link in feedline.links if feedline is not None else []:
         if isinstance(link, MeasuredLink):
             known = known & np.isfinite(link.models[0].two_port(allowed).a)
     usable = high_enough & known
@@ -130,7 +183,12 @@ def _usable(measured: Measured, feedline: Feedline, ports: int) -> tuple[NDArray
         raise InputError("touchstone", f"{int(usable.sum())} points", f"a sweep of at least {FEWEST_POINTS} points")
     if (np.abs(measured.s[usable]) > ACTIVE).any():
         notes.append("The file gives out more than it takes in at some points: check the analyser's calibration.")
-    return usable, notes
+    return measured._replace(frequencies_hz=frequency[usable], s=measured.s[usable]), notes
+
+
+def _compared_reflection(earlier: Measured | None, z_0: float) -> tuple[RealArray, ComplexArray] | None:
+    """Frequencies [Hz] and reflection of an earlier sweep."""
+    return None if earlier is None else (earlier.frequencies_hz, _one_port_reflection(earlier, z_0))
 
 
 def _one_port_reflection(measured: Measured, z_0: float) -> ComplexArray:

@@ -10,12 +10,9 @@ from typing import NamedTuple
 
 import numpy as np
 
-from ..feedline.cable import CableLink
-from ..feedline.joint import JointLink
 from ..formulas.constants import C_0
-from ..physics.ratings import GENEROUS
 from .arrays import ComplexArray, NumberArray, RealArray
-from .model import LineModel
+from .swept_line import CablePart, JointPart, SweptLine
 
 __all__ = ["DistanceTransform", "Propagation", "PropagationProfile", "distance_transform", "propagation_along"]
 
@@ -102,28 +99,24 @@ def distance_transform(frequency: RealArray, shape: float, at_zero: float) -> Di
     return DistanceTransform(low_pass, shape, span, step, weights, float(bridge), at_zero)
 
 
-def propagation_along(line: LineModel, parameters: RealArray) -> PropagationProfile:
+def propagation_along(line: SweptLine, x: RealArray) -> PropagationProfile:
     """That of a fitted line; beyond its load it goes on in the last cable without more loss."""
     none, per_metre = np.zeros_like(line.frequency_hz), 2 * np.pi * line.frequency_hz / C_0
     start, radians, nepers = 0.0, none, none
     starts: list[float] = []
     up_to_start: list[tuple[RealArray, RealArray]] = []
     slopes: list[tuple[RealArray, RealArray]] = []
-    for position, two_port in enumerate(line.two_ports):
-        link = two_port.link
-        if isinstance(link, CableLink):
-            model = link.models[GENEROUS]
-            own = line.own_parameters(parameters, position)
-            conductor, dielectric, beta = model.constants(line.frequency_hz)
-            per_metre = beta * (1 + own[0] * line.prior.length)
-            attenuation = (conductor + dielectric) * max(1 + own[2] * line.prior.loss, 0.0)
+    for at, part in enumerate(line.parts):
+        if isinstance(part, CablePart):
+            gamma = line.propagation(x, at)
+            per_metre, attenuation = gamma.imag, gamma.real
             starts.append(start)
             up_to_start.append((radians, nepers))
             slopes.append((per_metre, attenuation))
-            radians, nepers = radians + per_metre * model.length_m, nepers + attenuation * model.length_m
-            start += model.length_m
-        elif isinstance(link, JointLink):
-            radians = radians + link.models[GENEROUS].section(line.frequency_hz).angle.imag
+            radians, nepers = radians + per_metre * part.length_m, nepers + attenuation * part.length_m
+            start += part.length_m
+        elif isinstance(part, JointPart):
+            radians = radians + 2 * np.pi * line.frequency_hz * part.delay_s
     return PropagationProfile(
         np.array([0.0, *starts, start]),
         np.array([(none, none), *up_to_start, (radians, nepers)]),

@@ -12,9 +12,10 @@ from scipy.stats import norm
 
 from jointwise.calc.feedline.feedline import feedline_at
 from jointwise.calc.physics.columns import spot_column
-from jointwise.calc.sweep.chain_solution import ChainSolution
-from jointwise.calc.sweep.prior import SweepSettings, line_with_prior
+from jointwise.calc.sweep.prediction import predicted
+from jointwise.calc.sweep.prior import SweepSettings
 from jointwise.calc.sweep.sampling import scattered
+from jointwise.calc.sweep.swept_line import swept_line
 
 ERRORS = 0.01
 DETECTABLE = 2 * norm.isf(ERRORS)
@@ -29,11 +30,13 @@ def separations(drawn, noises):
     frequency = drawn.frequency_hz[points]
     request = drawn.request(drawn.reflection)
     built = feedline_at(request, request.elements, request.load, spot_column(float(frequency.mean())))
-    line = line_with_prior(built, frequency, SweepSettings(request.length_tolerance, 1.0, request.load))
+    line = swept_line(built, frequency, SweepSettings(request.length_tolerance, 1.0, request.load))
     x = np.zeros(line.parameter_count)
-    for at, deviations in zip(line.cable_positions, drawn.deviations, strict=True):
-        line.own_parameters(x, at)[:] = np.array(deviations) / line.prior
-    beside = [line.offsets[at] for at, own in enumerate(line.two_ports) if abs(own.link.element - drawn.joint) == 1]
+    for at, (length, impedance, loss) in zip(line.cables, drawn.deviations, strict=True):
+        first, prior = line.offsets[at], line.prior
+        x[first], x[first + 4] = length / prior.length, impedance / prior.impedance
+        x[first + 2] = loss / prior.conductor_loss
+    beside = [line.offsets[at] for at in range(len(line.parts) - 1) if abs(line.link(at).element - drawn.joint) == 1]
     found, closest = [], x
     for noise in noises:
         # some of the points are worth all of them with less noise
@@ -58,22 +61,13 @@ def _shifted(line, reflection, level, start, lengths):
 
 def _residual(line, reflection, level, x):
     """What the model misses, in standard deviations, and its parameters in theirs."""
-    matrices = line.matrices(x)
-    solution = ChainSolution.of(matrices, line.load_reflection(x), line.impedance_ohm)
-    gap = (solution.reflection(0, matrices[0]) - reflection) * np.sqrt(2) / level
+    gap = (predicted(line, x).shown - reflection) * np.sqrt(2) / level
     return np.concatenate([gap.real, gap.imag, x])
 
 
 def _jacobian(line, level, x):
     """Derivatives of that by every parameter."""
-    matrices = line.matrices(x)
-    solution = ChainSolution.of(matrices, line.load_reflection(x), line.impedance_ohm)
-    rows = []
-    for at, (own, matrix) in enumerate(zip(line.two_ports, matrices, strict=True)):
-        moved = solution.derivatives(at, matrix, own.derivatives(line.own_parameters(x, at), matrix))
-        rows += [moved[which] * factor for which, factor in own.factors]
-    by_load = solution.load_derivative(matrices[-1])
-    rows = np.array([*rows, *(by_load * term for term in line.load_basis)]) * np.sqrt(2) / level
+    rows = predicted(line, x).slopes * np.sqrt(2) / level
     return np.concatenate([rows.real.T, rows.imag.T, np.eye(line.parameter_count)])
 
 

@@ -56,7 +56,7 @@ def runs_of(seed, kind, noises):
         check = judge_sweep(drawn.request(drawn.noisy(noise))).line
         seconds = time.process_time() - start
         joints = {joint.element: joint for joint in check.joints}
-        named = [check.suspect] if check.finding == "suspect" else check.apart
+        named = _joints_named(drawn, check, joints)
         largest_echo = max(joints.values(), key=lambda joint: joint.excess / joint.threshold).element
         error = abs(joints[named[0]].distance_m - joints[drawn.joint].distance_m) if named else np.nan
         fair = deviations >= DETECTABLE and joints[drawn.joint].separate
@@ -64,6 +64,17 @@ def runs_of(seed, kind, noises):
             Run(kind, noise, drawn.joint, check.finding, named, error, largest_echo, fair, check.probability, seconds)
         )
     return found
+
+
+def _joints_named(drawn, check, joints):
+    """The joints that an answer names; a wet cable beside the joint that its water came in by names that joint."""
+    if check.finding == "damage" and drawn.kind == "water" and abs(check.suspect - drawn.joint) == 1:
+        return [drawn.joint]
+    if check.finding in ("suspect", "damage"):
+        place = check.faults[0].distance_m
+        near = min(joints.values(), key=lambda joint: abs(joint.distance_m - place)).element
+        return [check.suspect if check.finding == "suspect" else near]
+    return [element for element in check.apart if element in joints]
 
 
 def share(part, whole):
@@ -95,10 +106,10 @@ def table(runs):
         for kind in KINDS:
             row(kind, [one for one in chosen if one.kind == kind])
         row("together", chosen)
-    accused = [one for one in sound if one.finding in ("suspect", "unclear")]
+    accused = [one for one in sound if one.finding in ("suspect", "damage", "unclear")]
     odd = [one for one in runs if one.finding == "no fit"]
     print(f"sound lines accused {share(accused, sound)} ({len(accused)}/{len(sound)}); no fit {len(odd)}")
-    named = [one for one in runs if one.kind and one.finding == "suspect"]
+    named = [one for one in runs if one.kind and one.finding in ("suspect", "damage")]
     for low, high in ((0.0, 0.9), (0.9, 0.99), (0.99, 1.0)):
         within = [one for one in named if low < one.probability <= high]
         right = [one for one in within if one.named == [one.true]]

@@ -1,0 +1,88 @@
+"""Bringing the cables' lengths near enough for a fit: first at low frequencies, where a wrong length matters little.
+
+A fit follows the phase of a far echo only if that is off by less than about a radian. So a line is fitted to the
+lowest part of the sweep, and what comes out to twice as much of it, and so on. Where the lowest part is not low
+enough, all the cables are first made longer or shorter by the one share that fits best.
+"""
+
+from collections.abc import Sequence
+
+import numpy as np
+
+from .arrays import ComplexArray, IndexArray, RealArray
+from .faults import PlacedFault
+from .fit import Fit, fitted
+from .prediction import predicted
+from .sampling import scattered
+from .swept_line import SweptLine
+
+__all__ = ["aligned_fits", "followed_up", "lower_bands"]
+
+SAFE_RADIANS = 1.5
+"""Phase of the end's echo by which usual lengths may be off in the lowest band."""
+GROWTH = 1.8
+FEWEST_BAND_POINTS, MOST_BAND_POINTS = 12, 96
+STAGE_ROUNDS = 6
+PHASE_STEP = 0.8
+REACH = 2.5  # deviations of length that are tried
+MOST_STRETCHES, KEPT_STRETCHES = 81, 3
+
+
+def lower_bands(line: SweptLine) -> list[IndexArray]:
+    """Points of rising parts of the sweep, the last of them all of it."""
+    frequency = line.frequency_hz
+    radians = 2 * sum(float(cable.beta[-1] * cable.length_m) for cable in line.cables.values()) * line.prior.length
+    top = frequency[-1] * min(SAFE_RADIANS / max(radians, SAFE_RADIANS), 1.0)
+    counts = []
+    while top < frequency[-1] / GROWTH:
+        count = int(np.searchsorted(frequency, top))
+        if count >= FEWEST_BAND_POINTS:
+            counts.append(count)
+        top *= GROWTH
+    return [scattered(count, MOST_BAND_POINTS) for count in [*counts, frequency.size]]
+
+
+def aligned_fits(line: SweptLine, measured: ComplexArray, bands: list[IndexArray]) -> list[list[Fit]]:
+    """Fits of the intact line in each band, for each start the lowest band leaves open."""
+    lowest = line.at(bands[0])
+    starts = _stretched(lowest, measured[bands[0]])
+    return [followed_up(line, measured, bands, start) for start in starts]
+
+
+def followed_up(
+    line: SweptLine,
+    measured: ComplexArray,
+    bands: list[IndexArray],
+    start: RealArray,
+    faults: Sequence[PlacedFault] = (),
+) -> list[Fit]:
+    """The fit in each band, each begun where the one before ended."""
+    fits: list[Fit] = []
+    for points in bands:
+        fits.append(fitted(line.at(points), measured[points], start, faults, STAGE_ROUNDS))
+        start = fits[-1].x
+    return fits
+
+
+def _stretched(line: SweptLine, measured: ComplexArray) -> list[RealArray]:
+    """Parameters of the line with all cables longer or shorter by the shares that fit best; of a low band none."""
+    radians = 2 * sum(float(cable.beta[-1] * cable.length_m) for cable in line.cables.values()) * line.prior.length
+    x = np.zeros(line.parameter_count)
+    if radians * 1.01 < SAFE_RADIANS or not line.cables:
+        return [x]
+    count = min(int(2 * REACH * radians / PHASE_STEP) + 1, MOST_STRETCHES)
+    found = []
+    for share in np.linspace(-REACH, REACH, count):
+        own = x.copy()
+        own[[line.offsets[at] for at in line.cables]] = share
+        squares = float(np.sum(np.abs(measured - predicted(line, own).shown) ** 2))
+        found.append((squares, share, own))
+    found.sort(key=lambda one: one[0])
+    chosen: list[tuple[float, float, RealArray]] = []
+    spacing = 2 * REACH / max(count - 1, 1)
+    for one in found:
+        if all(abs(one[1] - other[1]) > 1.5 * spacing for other in chosen):
+            chosen.append(one)
+        if len(chosen) == KEPT_STRETCHES:
+            break
+    return [own for _, _, own in chosen]

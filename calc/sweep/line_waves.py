@@ -1,0 +1,88 @@
+"""Waves along a chain of reciprocal two-ports, as scattering parameters against one impedance.
+
+With a forward wave of 1 sent in, a change of what a plane sees moves the input reflection by the square of the
+forward wave there: all derivatives of a sweep come of that. Reflections and waves stay bounded however long and
+lossy a line is. Source: microwave_textbook.
+"""
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+import numpy as np
+
+from ..waves.two_port import MOST_NEPERS
+from .arrays import ComplexArray, IndexArray, NumberArray
+
+__all__ = ["LineWaves", "Lumped", "Scattering", "line_scattering", "lumped_scattering"]
+
+
+class Scattering(NamedTuple):
+    """Reflection at the near end, what passes either way, reflection at the far end: (..., frequencies)."""
+
+    near: ComplexArray
+    through: ComplexArray
+    far: ComplexArray
+
+    def at(self, points: IndexArray) -> "Scattering":
+        """The same at some of the frequencies."""
+        near, through, far = (np.take(entry, points) for entry in self)
+        return Scattering(near, through, far)
+
+    def ahead(self, load: ComplexArray) -> ComplexArray:
+        """Reflection at the near end, ended in a load of some reflection."""
+        return self.near + self.through**2 * load / (1 - self.far * load)
+
+    def back(self, source: ComplexArray) -> ComplexArray:
+        """Reflection at the far end, begun with a source of some reflection."""
+        return self.far + self.through**2 * source / (1 - self.near * source)
+
+
+class Lumped(NamedTuple):
+    """An impedance in series [Ω] and behind it an admittance across the line [S], over frequency."""
+
+    series: NumberArray
+    shunt: NumberArray
+
+
+class LineWaves(NamedTuple):
+    """At every plane, from the analyser to the load: reflection of what lies ahead, and the forward wave."""
+
+    ahead: list[ComplexArray]
+    forward: list[ComplexArray]
+
+    @classmethod
+    def of(cls, ports: Sequence[Scattering], load: ComplexArray) -> "LineWaves":
+        """The waves of a chain that ends in a load."""
+        ahead = [load]
+        for port in reversed(ports):
+            ahead.append(port.ahead(ahead[-1]))
+        ahead.reverse()
+        forward = [np.ones_like(ahead[0])]
+        for port, load_ahead in zip(ports, ahead[1:], strict=True):
+            forward.append(forward[-1] * port.through / (1 - port.far * load_ahead))
+        return cls(ahead, forward)
+
+    def voltage(self, plane: int) -> ComplexArray:
+        """Voltage at a plane, in volts of a forward wave of 1 V at the input."""
+        return self.forward[plane] * (1 + self.ahead[plane])
+
+    def current(self, plane: int) -> ComplexArray:
+        """Current at a plane times the reference impedance, in the same volts."""
+        return self.forward[plane] * (1 - self.ahead[plane])
+
+
+def line_scattering(impedance: NumberArray, angle: NumberArray, reference_ohm: float) -> Scattering:
+    """A line of characteristic impedance [Ω] and complex angle gamma*l [Np + j rad]."""
+    step = (impedance - reference_ohm) / (impedance + reference_ohm)
+    once = np.exp(-np.minimum(angle.real, MOST_NEPERS) - 1j * angle.imag)
+    below = 1 - (step * once) ** 2
+    reflection = step * (1 - once**2) / below
+    return Scattering(reflection, (1 - step**2) * once / below, reflection)
+
+
+def lumped_scattering(lumped: Lumped, reference_ohm: float) -> Scattering:
+    """Lumped elements against a reference [Ω]."""
+    z, y = lumped.series / reference_ohm, lumped.shunt * reference_ohm
+    product = z * y
+    below = 2 + product + z + y
+    return Scattering((product + z - y) / below, 2 / below, (z - y - product) / below)

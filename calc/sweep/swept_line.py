@@ -1,0 +1,275 @@
+"""A line as an analyser sees it, with all that is not known of its good parts and of the analyser.
+
+Every parameter is counted in standard deviations of what is usual, so that its prior is the standard normal
+distribution: 0 is the part as described and 1 a common deviation. In order:
+
+- the analyser: directivity, source match and reflection tracking that its calibration left over, each a smooth
+  complex curve over frequency, and how far its reference plane is off;
+- a cable: its electrical length, the share of phase that its conductors' inside adds, its loss by conductors and
+  by all else, its impedance, and how that wanders along it;
+- a joint: its length, its impedance, a resistance in series;
+- a part: both of these, as large as its own reflection;
+- the load: its reflection, as a smooth complex curve over frequency.
+"""
+
+from typing import NamedTuple
+
+import numpy as np
+
+from ..feedline.cable import CableLink, CableModel
+from ..feedline.feedline import Feedline
+from ..feedline.joint import JointLink
+from ..feedline.link import Link
+from ..feedline.part import PartLink
+from ..physics.ratings import CAUTIOUS, GENEROUS
+from ..waves.two_port import TwoPort, joint_section, scattering
+from .arrays import ComplexArray, IndexArray, RealArray
+from .line_waves import Lumped, Scattering
+from .prior import LinePrior, SweepSettings, end_deviations, is_vague, known_reflection, line_prior, load_basis
+
+__all__ = ["CablePart", "EndPart", "FixedPart", "JointPart", "LumpedPart", "SweptLine", "swept_line"]
+
+LEAST_PART_REFLECTION = 0.02  # a part between matched ends is never known better
+MOST_WANDERS, FEW_WANDERS = 12, 3
+"""Waves of impedance along a cable, of half a period more each: all that the sweep's wavelengths meet, or a few."""
+CABLE_PARAMETERS = 5
+INDEPENDENT, EXTRA_CELLS = 1.5, 10
+"""Independent points for each cell of distance that a sweep resolves, and cells beside those within the cables."""
+JOINT_PARAMETERS = 3
+PART_PARAMETERS = 2
+
+
+class Deviations(NamedTuple):
+    """What one deviation of each of two parameters adds in series [H] and across [F], and of a third in series [Ω]."""
+
+    henry: tuple[float, float]
+    farad: tuple[float, float]
+    ohm: float
+
+
+class CablePart(NamedTuple):
+    """A cable: attenuation and phase of each metre by frequency, and its characteristic impedance [Ω]."""
+
+    link: Link
+    model: CableModel
+    conductor: RealArray
+    dielectric: RealArray
+    beta: RealArray
+    impedance: ComplexArray
+    other_loss: RealArray
+    """Loss in proportion to frequency, as large as all of it at the upper edge [Np/m]."""
+    wanders: int
+    wander: float
+    """Usual size of each of so many waves of its impedance."""
+
+    @property
+    def length_m(self) -> float:
+        """As described."""
+        return self.model.length_m
+
+
+class JointPart(NamedTuple):
+    """A joint: its typical section, its delay [s], and by what it may be off: longer, then of another impedance."""
+
+    link: Link
+    section: Scattering
+    delay_s: float
+    deviations: Deviations
+
+
+class EndPart(NamedTuple):
+    """What is lumped at the load; its section is nothing."""
+
+    section: Scattering
+    deviations: Deviations
+
+
+class FixedPart(NamedTuple):
+    """A part as it is described; the parameters are impedances at the upper edge as shares of the line's."""
+
+    link: Link
+    section: Scattering
+    deviation: float
+    """0 for one that was measured."""
+
+
+Part = CablePart | JointPart | EndPart | FixedPart
+LumpedPart = JointPart | EndPart
+"""A section and, behind it, what is lumped."""
+
+
+class SweptLine(NamedTuple):
+    """A line's parts from the analyser on, and the load, over frequencies [Hz]."""
+
+    frequency_hz: RealArray
+    impedance_ohm: float
+    parts: list[Part]
+    load: ComplexArray
+    load_basis: ComplexArray
+    """(terms, frequencies): what one deviation of each of the load's parameters adds to its reflection."""
+    analyser_basis: tuple[ComplexArray, ComplexArray, ComplexArray]
+    """The same of directivity, source match and tracking."""
+    is_end_vague: bool
+    """Nothing is known of the load but that its reflection is smooth: a fault beside it is told from it by nothing."""
+    prior: LinePrior
+    offsets: list[int]
+    """Where each part's parameters start among all of them, and where the load's do."""
+
+    @property
+    def parameter_count(self) -> int:
+        """How many parameters there are without a fault's."""
+        return self.offsets[-1] + len(self.load_basis)
+
+    @property
+    def cables(self) -> dict[int, CablePart]:
+        """The cables by their index among the parts."""
+        return {at: part for at, part in enumerate(self.parts) if isinstance(part, CablePart)}
+
+    @property
+    def joints(self) -> dict[int, JointPart]:
+        """The joints by their index among the parts."""
+        return {at: part for at, part in enumerate(self.parts) if isinstance(part, JointPart)}
+
+    @property
+    def length_m(self) -> float:
+        """All cables together, as described [m]."""
+        return self.begin_m(len(self.parts))
+
+    @property
+    def numbers(self) -> float:
+        """How many independent real numbers the sweep holds.
+
+        Neighbouring frequencies say the same of a line that is short, however many there are.
+        """
+        frequency = self.frequency_hz
+        turns = sum(float(cable.beta[-1] * cable.length_m) for cable in self.cables.values()) / np.pi
+        cells = turns * (1 - frequency[0] / frequency[-1])
+        return 2 * min(float(frequency.size), INDEPENDENT * (cells + EXTRA_CELLS))
+
+    def begin_m(self, at: int) -> float:
+        """Where a part begins along the cables as described [m]."""
+        return float(sum(part.length_m for part in self.parts[:at] if isinstance(part, CablePart)))
+
+    def link(self, at: int) -> Link:
+        """The link that a part was made of."""
+        part = self.parts[at]
+        if isinstance(part, EndPart):
+            raise ValueError("the end of a line is none of its links")
+        return part.link
+
+    def at(self, points: IndexArray) -> "SweptLine":
+        """The same line at some of the frequencies."""
+        directivity, match, tracking = (basis[:, points] for basis in self.analyser_basis)
+        return self._replace(
+            frequency_hz=self.frequency_hz[points],
+            parts=[_at_points(part, points) for part in self.parts],
+            load=self.load[points],
+            load_basis=self.load_basis[:, points],
+            analyser_basis=(directivity, match, tracking),
+        )
+
+    def propagation(self, x: RealArray, at: int) -> ComplexArray:
+        """The propagation constant of a cable with some parameters, by metre of its described length."""
+        cable, own, prior = self.cables[at], x[self.offsets[at] :], self.prior
+        loss = cable.conductor * (1 + own[2] * prior.conductor_loss) + cable.dielectric
+        loss = np.maximum(loss + cable.other_loss * own[3] * prior.other_loss, 0.0)
+        phase = cable.beta * (1 + own[0] * prior.length) + cable.conductor * own[1] * prior.skin_phase
+        return loss + 1j * phase
+
+    def cable_impedance(self, x: RealArray, at: int) -> ComplexArray:
+        """The characteristic impedance of a cable with some parameters [Ω]."""
+        return self.cables[at].impedance * (1 + x[self.offsets[at] + 4] * self.prior.impedance)
+
+    def load_reflection(self, x: RealArray) -> ComplexArray:
+        """The reflection of the load with some parameters."""
+        return self.load + x[self.offsets[-1] : self.parameter_count] @ self.load_basis
+
+    def lumped(self, x: RealArray, at: int) -> Lumped:
+        """What the parameters of a joint, a part or the end put in series and across."""
+        part, own, omega = self.parts[at], x[self.offsets[at] :], 2 * np.pi * self.frequency_hz
+        zero = np.zeros_like(omega) + 0j
+        if isinstance(part, LumpedPart):
+            henry, farad = (own[0] * pair[0] + own[1] * pair[1] for pair in part.deviations[:2])
+            return Lumped(own[2] * part.deviations.ohm + 1j * omega * henry, 1j * omega * farad)
+        if isinstance(part, FixedPart) and part.deviation:
+            share = 1j * part.deviation * self.frequency_hz / self.frequency_hz[-1]
+            return Lumped(own[0] * share * self.impedance_ohm, own[1] * share / self.impedance_ohm)
+        return Lumped(zero, zero)
+
+
+def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings) -> SweptLine:
+    """A feedline with free parameters at the frequencies of a sweep [Hz]."""
+    z_0, prior = feedline.station.impedance_ohm, line_prior(settings)
+    zero = np.zeros(frequency.size, dtype=np.complex128)
+    parts = [_part(link, frequency, z_0, prior) for link in feedline.links]
+    henry, farad, ohm = end_deviations(settings.load)
+    parts.append(EndPart(Scattering(zero, np.ones_like(zero), zero), Deviations((henry, 0.0), (0.0, farad), ohm)))
+    analyser = prior.analyser_basis(frequency)
+    offsets = [sum(map(len, analyser)) + 1]
+    for part in parts:
+        offsets.append(offsets[-1] + _parameters_of(part))
+    load = known_reflection(feedline.load.likely(frequency)[0], settings.load)
+    return SweptLine(
+        frequency_hz=frequency,
+        impedance_ohm=z_0,
+        parts=parts,
+        load=load,
+        load_basis=load_basis(frequency, settings.load),
+        analyser_basis=analyser,
+        is_end_vague=is_vague(settings.load),
+        prior=prior,
+        offsets=offsets,
+    )
+
+
+def _at_points(part: Part, points: IndexArray) -> Part:
+    if isinstance(part, CablePart):
+        return part._replace(
+            conductor=part.conductor[points],
+            dielectric=part.dielectric[points],
+            beta=part.beta[points],
+            impedance=part.impedance[points],
+            other_loss=part.other_loss[points],
+        )
+    return part._replace(section=part.section.at(points))
+
+
+def _parameters_of(part: Part) -> int:
+    if isinstance(part, CablePart):
+        return CABLE_PARAMETERS + part.wanders
+    if isinstance(part, LumpedPart):
+        return JOINT_PARAMETERS
+    return PART_PARAMETERS if part.deviation else 0
+
+
+def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior) -> Part:
+    if isinstance(link, CableLink):
+        model = link.models[GENEROUS]
+        conductor, dielectric, beta = model.constants(frequency)
+        other = (conductor[-1] + dielectric[-1]) * frequency / frequency[-1]
+        impedance = model.impedance(conductor, dielectric, beta) + 0j * frequency
+        met = int(np.ceil(2 * beta[-1] * model.length_m / np.pi)) + 1
+        wanders = met if met <= MOST_WANDERS else FEW_WANDERS
+        wander = prior.wander / np.sqrt(max(model.length_m, 1.0))
+        return CablePart(link, model, conductor, dielectric, beta, impedance, other, wanders, wander)
+    if isinstance(link, JointLink):
+        typical, worst = (link.models[end].section(frequency) for end in (GENEROUS, CAUTIOUS))
+        seconds = float(np.mean(typical.angle.imag / (2 * np.pi * frequency)))
+        spread = float(np.mean(np.abs(np.log(np.abs(worst.impedance / typical.impedance)))))
+        longer, other = prior.joint_delay * seconds, np.hypot(prior.joint, prior.joint_share * spread) * seconds
+        return JointPart(
+            link,
+            _scattering(joint_section(*typical), z_0, frequency),
+            seconds,
+            Deviations((longer * z_0, other * z_0), (longer / z_0, -other / z_0), prior.contact_ohm),
+        )
+    reflection = 0.0
+    if isinstance(link, PartLink):
+        reflection = max(abs(link.models[GENEROUS].reflection), LEAST_PART_REFLECTION)
+    return FixedPart(link, _scattering(link.models[GENEROUS].two_port(frequency), z_0, frequency), 2 * reflection)
+
+
+def _scattering(matrix: TwoPort, z_0: float, frequency: RealArray) -> Scattering:
+    s11, _, s21, s22 = scattering(matrix, z_0)
+    near, through, far = (np.asarray(one + 0j * frequency, dtype=np.complex128) for one in (s11, s21, s22))
+    return Scattering(near, through, far)

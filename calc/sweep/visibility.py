@@ -1,0 +1,54 @@
+"""What a fault would show at a joint of a fitted line, once all else that may be off has followed it."""
+
+from typing import NamedTuple
+
+import numpy as np
+
+from .arrays import ComplexArray
+from .fit import Fit
+from .swept_line import SweptLine
+
+__all__ = ["Visibility", "visibilities"]
+
+MODERATE = {"ohm": 20.0, "henry": 1e-7, "farad": 1e-11}
+"""Faults that a sweep must be able to show at a joint to judge it: any one of them is enough."""
+LINEAR_OHM = 1000.0
+"""Beyond this a resistance in series is an open contact."""
+
+
+class Visibility(NamedTuple):
+    """The least resistance in series that shows at a joint [Ω], infinite for none; and whether anything does."""
+
+    least_ohm: float
+    judged: bool
+
+
+def visibilities(line: SweptLine, fit: Fit, parts: list[int], evidence: float, floor: float) -> list[Visibility]:
+    """Of some joints by their parts, at a fit: what would reach some evidence and make some reflection, rms."""
+    count = line.parameter_count
+    noise = fit.noise_variance * 2 * line.frequency_hz.size / line.numbers
+    rows = fit.prediction.slopes[:count].view(np.float64)
+    normal = rows @ rows.T / noise + np.eye(count)
+    found = []
+    for part in parts:
+        plane = max(plane for plane, piece in enumerate(fit.prediction.pieces) if piece.part == part)
+        current, voltage = fit.prediction.waves.current(plane), fit.prediction.waves.voltage(plane + 1)
+        omega, seen, z_0 = 2 * np.pi * line.frequency_hz, fit.prediction.by_reflection, line.impedance_ohm
+        by_ohm = seen * current**2 / (2 * z_0)
+        by_siemens = -seen * voltage**2 * z_0 / 2
+
+        def least(slope: ComplexArray) -> float:
+            """The least size that reaches both."""
+            values = slope.view(np.float64)
+            shared = rows @ values / noise
+            information = float(values @ values) / noise - float(shared @ np.linalg.solve(normal, shared))
+            made = float(np.sqrt(np.mean(np.abs(slope) ** 2)))
+            if information <= 0 or made <= 0:
+                return np.inf
+            return max(np.sqrt(2 * evidence / information), floor / made)
+
+        ohm = least(by_ohm)
+        henry, farad = least(1j * omega * by_ohm), least(1j * omega * by_siemens)
+        judged = ohm < MODERATE["ohm"] or henry < MODERATE["henry"] or farad < MODERATE["farad"]
+        found.append(Visibility(ohm if ohm < LINEAR_OHM else np.inf, judged))
+    return found

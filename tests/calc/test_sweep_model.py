@@ -1,0 +1,107 @@
+"""The model behind a sweep's verdict: derivatives, faults put in without fitting, the echoes of an unknown line."""
+
+import numpy as np
+import pytest
+import skrf
+from lines import ask, touchstone
+from test_sweep import medium_of
+
+from jointwise.calc.feedline.elements import CableRun, Joint, KnownEnd, Part
+from jointwise.calc.feedline.feedline import feedline_at
+from jointwise.calc.physics.columns import spot_column
+from jointwise.calc.sweep.faults import AT_A_JOINT, IN_A_CABLE, PlacedFault
+from jointwise.calc.sweep.fit import fitted
+from jointwise.calc.sweep.prediction import predicted
+from jointwise.calc.sweep.prior import SweepSettings
+from jointwise.calc.sweep.requests import SweepRequest
+from jointwise.calc.sweep.screening import place_grid, screened
+from jointwise.calc.sweep.swept_line import swept_line
+
+ELEMENTS = [
+    Joint(family="uhf"),
+    CableRun(cable="rg_58", length_m=7.0),
+    Joint(family="n", adapter_to="bnc"),
+    Part(loss_db=0.3, vswr=1.2),
+    CableRun(cable="rg_213", length_m=12.0),
+    Joint(family="uhf"),
+]
+SHORT = KnownEnd(what="short")
+FREQUENCY = np.linspace(1e6, 5e8, 120)
+FIRST_JOINT, FIRST_CABLE, SECOND_CABLE = 0, 1, 5
+FAULTS = [
+    *([PlacedFault(kind, FIRST_JOINT)] for kind in AT_A_JOINT),
+    *([PlacedFault(kind, FIRST_CABLE, 3.0, 0.1)] for kind in IN_A_CABLE),
+    [PlacedFault(AT_A_JOINT[0], FIRST_JOINT), PlacedFault(IN_A_CABLE[5], SECOND_CABLE, 4.0, 0.2)],
+]
+
+
+def line():
+    """A line with every kind of part, swept with a short at its end."""
+    request = SweepRequest(elements=ELEMENTS, load=SHORT, touchstone="")
+    return swept_line(feedline_at(request, ELEMENTS, SHORT, spot_column(1e8)), FREQUENCY, SweepSettings(0.02, 6, SHORT))
+
+
+@pytest.mark.parametrize("faults", FAULTS, ids=lambda faults: " ".join(fault.kind.id for fault in faults))
+def test_derivatives_are_differences(faults):
+    """The reflection moves with each parameter as its derivative says."""
+    own, step = line(), 1e-5
+    count = own.parameter_count + sum(fault.parameter_count for fault in faults)
+    x = np.random.default_rng(0).normal(size=count) * 0.5
+    at = predicted(own, x, faults)
+
+    for number in range(count):
+        moved = x.copy()
+        moved[number] += step
+        difference = (predicted(own, moved, faults).shown - at.shown) / step
+        # how impedance wanders along a cable counts to first order only
+        assert np.abs(difference - at.slopes[number]).max() <= 0.05 * np.abs(difference).max() + 1e-9
+
+
+def test_a_screened_fault_scores_best_where_it_is():
+    """Of all places and kinds, the one that a sweep was made with lowers its residual most."""
+    own = line()
+    fault = PlacedFault(AT_A_JOINT[0], FIRST_JOINT)
+    measured = predicted(own, np.append(np.zeros(own.parameter_count), 0.5), [fault]).shown
+
+    best = screened(own, fitted(own, measured, np.zeros(own.parameter_count), (), 0), place_grid(own, 0.5))[0]
+
+    assert (best.fault.part, best.fault.kind.id) == (FIRST_JOINT, "resistance")
+
+
+def unknown_line(what):
+    """A sweep, by scikit-rf, of 12 m of cable."""
+    band = skrf.Frequency(1, 500, 401, "MHz")
+    medium = medium_of(band)
+    return touchstone(band.f, (medium.line(12.0, "m") ** getattr(medium, what)()).s)
+
+
+@pytest.mark.parametrize(("what", "sign"), [("short", "lower"), ("open", "higher")])
+def test_echoes_of_a_line_not_described(what, sign):
+    """With the velocity factor alone the end's echo lies where the line ends, and says how it ends."""
+    answer = ask("sweep", elements=[], touchstone=unknown_line(what), velocity_factor=0.66)
+
+    strongest = max(answer["echoes"]["echoes"], key=lambda echo: echo["reflection"])
+    assert (answer["line"], answer["part"]) == (None, None)
+    assert strongest["distance_m"] == pytest.approx(12.0, abs=answer["echoes"]["resolution_m"])
+    assert strongest["sign"] == sign
+    assert f"{strongest['distance_m']:.3g} m" in answer["verdict"]
+
+
+def test_a_longer_cable_is_said():
+    """A verdict on a cable that is longer than told says by how much it was taken longer."""
+    band = skrf.Frequency(1, 500, 401, "MHz")
+    medium = medium_of(band)
+    elements = [{"kind": "joint", "family": "n"}, {"kind": "cable", "cable": "rg_213", "length_m": 20.0}]
+    text = touchstone(band.f, (medium.line(21.2, "m") ** medium.short()).s)
+
+    answer = ask("sweep", elements=elements, load={"kind": "end", "what": "short"}, touchstone=text)
+
+    assert answer["line"]["finding"] == "sound"
+    assert any("longer than said" in words for words in answer["line"]["assumed"])
+    assert "longer than said" in answer["verdict"]
+
+
+def test_a_line_needs_what_it_ended_in():
+    """Without what the line ended in during the sweep there is nothing to compare with."""
+    with pytest.raises(ValueError, match="load"):
+        ask("sweep", elements=[{"kind": "joint", "family": "n"}], touchstone=unknown_line("short"))
