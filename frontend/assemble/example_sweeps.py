@@ -13,6 +13,7 @@ from typing import Any
 import msgspec
 import numpy as np
 
+from jointwise.calc.feedline.elements import KnownEnd
 from jointwise.calc.feedline.feedline import feedline_at
 from jointwise.calc.physics.columns import spot_column
 from jointwise.calc.physics.ratings import GENEROUS
@@ -59,7 +60,7 @@ def _ports(example: str, frequency: np.ndarray, faulty: int, ohm: float) -> tupl
     ]
     body = json.dumps({"elements": elements, "load": EXAMPLES[example]["load"], "touchstone": ""})
     request = msgspec.json.decode(body, type=SweepRequest)
-    feedline = feedline_at(request, request.elements, request.load, spot_column(1e8))
+    feedline = feedline_at(request, request.elements, request.load or KnownEnd(what="matched"), spot_column(1e8))
     resistor = TwoPort(*np.array([1, ohm, 0, 1], dtype=np.complex128))
     ports = []
     for link in feedline.links:
