@@ -19,6 +19,7 @@ from flask_limiter import Limiter, RequestLimit
 from flask_limiter.util import get_remote_address
 from werkzeug.exceptions import MethodNotAllowed, TooManyRequests
 from werkzeug.http import quote_etag
+from werkzeug.middleware.proxy_fix import ProxyFix
 
 from jointwise.calc.catalogue import Edition
 from jointwise.calc.catalogue.merge import edition_of
@@ -109,6 +110,8 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
 
     _serve_page(app, chosen)
     _serve_interface(app, chosen)
+    if chosen.proxies:  # here and not in a server, so that it holds whichever server the app runs in
+        app.front = ProxyFix(app.front or partial(Flask.wsgi_app, app), x_for=chosen.proxies, x_proto=0)
     return app
 
 

@@ -99,13 +99,6 @@ def _result(name: str, answer: bytes) -> Any:
     return msgspec.json.decode(answer, type=OPERATIONS[name].result)
 
 
-def _behind(proxies: int) -> dict[str, Any]:
-    """What makes waitress take the visitor's address from the proxies in front."""
-    if proxies == 0:
-        return {}
-    return {"trusted_proxy": "*", "trusted_proxy_count": proxies, "trusted_proxy_headers": {"x-forwarded-for"}}
-
-
 @click.group(cls=Commands)
 @click.version_option(package_name="jointwise")
 def main() -> None:
@@ -124,7 +117,7 @@ def serve(**options: Any) -> None:
             port=chosen.port,
             threads=chosen.threads,
             max_request_body_size=chosen.max_unread_bytes,
-            **_behind(chosen.proxies),
+            clear_untrusted_proxy_headers=False,  # the app itself reads them, if told to
         )
     except (OSError, ValueError) as error:
         raise click.ClickException(f"Can't listen on {chosen.host} port {chosen.port}: {error}.") from error

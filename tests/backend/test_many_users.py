@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 import pytest
-from many_users import Served, comes, gunicorn, nginx
+from many_users import APP, Served, comes, gunicorn, nginx
 from wire import Client
 
 from jointwise.calc.operations import call
@@ -79,3 +79,16 @@ def test_a_killed_worker_costs_nobody_an_answer(site):
     assert all(answered)
     assert comes(lambda: len(site.server.workers()) == WORKERS and before[0] not in site.server.workers())
     assert set(before[1:]) <= set(site.server.workers())
+
+
+def test_the_visitors_that_the_proxy_names_are_told_apart(tmp_path):
+    """Each visitor has a limit of its own behind the proxy, and can't take another's by a header it sends."""
+    limited = {"JOINTWISE_REQUESTS_PER_MINUTE": "1"}
+    with gunicorn(APP, "--workers", "1", env=limited) as server:
+        ask = Client(server.port)
+        visitors = [{"X_Forwarded_For": f"192.0.2.{visitor}"} for visitor in (*range(1, 7), 1)]
+
+        assert [ask.get("cell", "family=n&band=2m", **named).status for named in visitors] == [200] * 6 + [429]
+        with nginx(server.port, tmp_path) as port:
+            answers = [Client(port).get("cell", "family=n&band=2m", **named).status for named in visitors[:2]]
+            assert answers == [200, 429]
