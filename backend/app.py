@@ -17,7 +17,7 @@ from flask import Flask, Response, abort, request, send_from_directory
 from flask_cors import CORS
 from flask_limiter import Limiter, RequestLimit
 from flask_limiter.util import get_remote_address
-from werkzeug.exceptions import MethodNotAllowed, TooManyRequests
+from werkzeug.exceptions import BadRequest, HTTPException, MethodNotAllowed, TooManyRequests
 from werkzeug.http import quote_etag
 from werkzeug.middleware.proxy_fix import ProxyFix
 
@@ -185,7 +185,7 @@ def _serve_interface(app: FrontedFlask, chosen: Settings) -> None:
         operation = _operation(name)
         if request.mimetype != JSON:
             abort(415, f"The body is {request.mimetype or 'of no stated type'}; allowed: {JSON}.")
-        body = request.get_data()
+        body = _body()
         _refuse_long(body)
         if operation.cacheable:
             return Response(answers.of(answers.key(operation, body)).body, mimetype=JSON)
@@ -211,6 +211,15 @@ def _serve_interface(app: FrontedFlask, chosen: Settings) -> None:
     for name, content in published.items():
         answered = Answer.tagged(msgspec.json.encode(content))
         app.add_url_rule(f"/api/v1/{name}.json", name, partial(_cached, answered, seconds))
+
+
+def _body() -> bytes:
+    try:
+        return request.get_data()
+    except HTTPException:
+        raise
+    except Exception as error:  # every server has its own for a body that breaks off or is in bad chunks
+        raise BadRequest("The body can't be read; allowed: one that is whole, in chunks as HTTP has them.") from error
 
 
 class _Search(msgspec.Struct):
