@@ -108,6 +108,7 @@ def main() -> None:
 @main.command(params=_options(Settings, from_environment=True))
 def serve(**options: Any) -> None:
     """Serve the page and the interface under /api/v1/."""
+    logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
     app = create_app(_typed(options))
     chosen: Settings = app.config["JOINTWISE"]
     try:
@@ -121,7 +122,6 @@ def serve(**options: Any) -> None:
         )
     except (OSError, ValueError) as error:
         raise click.ClickException(f"Can't listen on {chosen.host} port {chosen.port}: {error}.") from error
-    logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
     server.print_listen("Jointwise answers at http://{}:{}/ until you press Ctrl-C.")
     server.run()
 
