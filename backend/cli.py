@@ -9,7 +9,6 @@ from typing import Any, BinaryIO
 import click
 import msgspec
 from msgspec import Struct
-from waitress.server import create_server
 
 from jointwise.calc.catalogue import Edition
 from jointwise.calc.catalogue.merge import edition_of
@@ -19,11 +18,14 @@ from jointwise.calc.operations import OPERATIONS, InputError, call
 
 from . import tables
 from .app import create_app
+from .local_server import LocalServer, NoTemporaryFolderError
 from .packs import edition_of_files, from_files
 from .settings import Settings, environment_name
 from .texts import plain, range_words, request_body, single, unit_of
 
 __all__ = ["main"]
+
+logger = logging.getLogger(__name__)
 
 
 class Refused(click.ClickException):
@@ -112,17 +114,12 @@ def serve(**options: Any) -> None:
     app = create_app(_typed(options))
     chosen: Settings = app.config["JOINTWISE"]
     try:
-        server = create_server(
-            app,
-            host=chosen.host,
-            port=chosen.port,
-            threads=chosen.threads,
-            max_request_body_size=chosen.max_unread_bytes,
-            clear_untrusted_proxy_headers=False,  # the app itself reads them, if told to
-        )
+        server = LocalServer(app, chosen)
+    except NoTemporaryFolderError as error:
+        raise click.ClickException(str(error)) from error
     except (OSError, ValueError) as error:
         raise click.ClickException(f"Can't listen on {chosen.host} port {chosen.port}: {error}.") from error
-    server.print_listen("Jointwise answers at http://{}:{}/ until you press Ctrl-C.")
+    logger.info("Jointwise answers at %s until you press Ctrl-C.", " and ".join(server.addresses))
     server.run()
 
 

@@ -82,7 +82,8 @@ class Settings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
         str, Meta(description="Folder with the files of the page; empty for the page that came along")
     ] = ""
     packs_folder: Annotated[
-        str, Meta(description="Folder with packs, its visible files *.json; empty for none but those of installed packages")
+        str,
+        Meta(description="Folder with packs, its visible files *.json; empty for none but those of installed packages"),
     ] = ""
 
 
