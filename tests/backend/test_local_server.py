@@ -78,7 +78,7 @@ def test_silent_connections_leave_room_for_others(tmp_path):
     """However many connections an address holds, it keeps no more than its share, and others are answered."""
     with served(tmp_path) as server, silent(server.client.port, 400, "127.0.0.2") as held:
         assert server.client.get("health").status == 200
-        assert sum(map(is_open, held)) == local_server.MOST_OF_AN_ADDRESS
+        assert sum(map(is_open, held)) <= local_server.MOST_OF_AN_ADDRESS
 
 
 def test_behind_a_proxy_all_come_from_one_address(tmp_path):
@@ -100,7 +100,7 @@ def test_a_silent_connection_is_closed_in_the_end(tmp_path):
 def test_a_stop_finishes_the_answer_under_way(tmp_path, number):
     """Told to stop, the server sends the answer it works on, lets nobody else in, and ends well."""
     with (
-        served(tmp_path) as server,
+        served(tmp_path, "--deadline-s", "3600") as server,
         silent(server.client.port, 2),
         closing(HTTPConnection("127.0.0.1", server.client.port)) as asking,
     ):
