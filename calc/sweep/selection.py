@@ -161,9 +161,10 @@ def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: f
     elsewhere = second.element != first.element and abs(second.distance_m - first.distance_m) > SEPARATE_CELLS * cell_m
     explains = second.best.misfit < min(SECOND_LEAVES * first.best.misfit, SECOND_MISFIT)
     plain = second.odds > least_odds() and reflection > floor() and second.probability > CLEAR
-    return (
-        Named(second, second.best, 1, second.probability, reflection, []) if elsewhere and explains and plain else None
-    )
+    if not (elsewhere and explains and plain):
+        return None
+    sure = second.probability * earned(second.odds) * _within_cell(second.best, cell_m)
+    return Named(second, second.best, 1, sure, reflection, [])
 
 
 def _beside(first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> list[Suspicion]:
