@@ -120,7 +120,7 @@ def separating_span(v: Number, k_b: Number, d_j: Number) -> Number:
     source="microwave_textbook",
 )
 def dissipated_loss(S_11: Number, S_21: Number) -> Number:
-    return 10 * np.log10((1 - S_11**2) / S_21**2)
+    return 10 / np.log(10) * (np.log1p(-(S_11**2)) - 2 * np.log(S_21))
 
 
 @formula(

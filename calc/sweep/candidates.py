@@ -7,7 +7,7 @@ from .digits import MILLIONTH_DECIMALS, four_figures
 from .fit import Fit
 from .results import Candidate, FittedSize, NamedFault
 from .search import own_parameters, place_of
-from .selection import Named, Selection, made_by
+from .selection import Named, Selection, made_by, place_deviation_m
 from .swept_line import SweptLine
 from .verdict import does_words
 
@@ -51,7 +51,7 @@ def named_faults(line: SweptLine, selection: Selection, cell_m: float) -> list[N
         link = line.link(fault.part)
         distance = _distance(line, one.fit, one.number)
         joint = fault.about_m is None
-        around = 0.0 if joint else cell_m / 2 + _extent(one) / 2
+        around = 0.0 if joint else max(cell_m / 2, place_deviation_m(one.suspicion.best)) + _extent(one) / 2
         found.append(
             NamedFault(
                 element=link.element,

@@ -1,5 +1,6 @@
 """Choosing between the hypotheses: the line intact, one fault somewhere, or two."""
 
+import math
 from typing import NamedTuple
 
 import numpy as np
@@ -11,13 +12,15 @@ from .results import Finding, Where
 from .search import Hypotheses, own_parameters, place_of
 from .swept_line import SweptLine
 
-__all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", "selection_of"]
+__all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", "place_deviation_m", "selection_of"]
 
 LEAST_IMPROVEMENT = 0.93
 """What a fault may leave unexplained at the most, as a share of what the intact line leaves."""
+STRONG_ODDS, STRONG_LEAVES = 100.0, 0.6
+"""Odds, and share of what the intact line leaves, by which half as much reflection is enough."""
 PLAIN_ODDS = 40.0
 """Odds from which on it need explain no more: what was laid to the analyser or the end before is its own."""
-EARNED_ODDS, EARNED = (18.0, 50.0, 200.0), (0.9, 0.95, 0.98)
+EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.8, 0.93, 0.97)
 """Odds, and the share of the faults named with them that were right among training lines."""
 NO_FIT = 0.15
 """What the best explanation leaves, rms of the reflection, above which the line must be another one."""
@@ -110,7 +113,7 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
     if probability < CLEAR or first.probability < LEADING:
         apart = [one for one in suspicions if one.probability > POSSIBLE]
         return Selection("unclear", intact, first.best, suspicions, [], apart)
-    sure = probability * earned(first.odds)
+    sure = probability * earned(first.odds) * _within_cell(first.best, cell_m)
     named = [Named(first, selected, 0, sure, made_by(line, selected, 0), beside)]
     if second is not None:
         named.append(second)
@@ -123,10 +126,29 @@ def earned(odds: float) -> float:
     return float(np.interp(odds, EARNED_ODDS, EARNED))
 
 
+def place_deviation_m(fit: Fit) -> float:
+    """Standard deviation of the place of a fit's last fault [m]: lengths of cables are known no better than usual."""
+    fault = fit.faults[-1]
+    if fault.about_m is None:
+        return 0.0
+    free = fit.curvature.copy()
+    # where it was looked for says nothing of where it is
+    free[-1, -1] -= 1.0
+    return float(np.sqrt(max(np.linalg.inv(free)[-1, -1], 0.0))) * fault.place_deviation_m
+
+
+def _within_cell(fit: Fit, cell_m: float) -> float:
+    """The probability that the place of a fit's last fault is right within the distance that the sweep resolves."""
+    deviation = place_deviation_m(fit)
+    return math.erf(cell_m / (deviation * math.sqrt(2))) if deviation > 0 else 1.0
+
+
 def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
     """Whether the best fault is plain: by its odds, by the reflection it makes, and by what it explains."""
-    explains = first.best.misfit < LEAST_IMPROVEMENT * intact.misfit or first.odds > PLAIN_ODDS
-    return first.odds > least_odds() and explains and made_by(line, first.best, 0) >= floor()
+    left = first.best.misfit / intact.misfit
+    explains = left < LEAST_IMPROVEMENT or first.odds > PLAIN_ODDS
+    least = floor() / 2 if left < STRONG_LEAVES and first.odds > STRONG_ODDS else floor()
+    return first.odds > least_odds() and explains and made_by(line, first.best, 0) >= least
 
 
 def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: float) -> Named | None:
@@ -139,9 +161,10 @@ def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: f
     elsewhere = second.element != first.element and abs(second.distance_m - first.distance_m) > SEPARATE_CELLS * cell_m
     explains = second.best.misfit < min(SECOND_LEAVES * first.best.misfit, SECOND_MISFIT)
     plain = second.odds > least_odds() and reflection > floor() and second.probability > CLEAR
-    return (
-        Named(second, second.best, 1, second.probability, reflection, []) if elsewhere and explains and plain else None
-    )
+    if not (elsewhere and explains and plain):
+        return None
+    sure = second.probability * earned(second.odds) * _within_cell(second.best, cell_m)
+    return Named(second, second.best, 1, sure, reflection, [])
 
 
 def _beside(first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> list[Suspicion]:

@@ -5,7 +5,7 @@ from everyday.score import read
 from measured_lines import board_edition, measured_lines
 from packs import ask
 
-MOST_ACCUSED = 10
+MOST_ACCUSED = 1
 """Of thirty sound lines."""
 
 MOST_MISBLAMED = 0
