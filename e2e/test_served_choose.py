@@ -192,7 +192,7 @@ def test_link_restores_the_demands(visit: Visit) -> None:
     """The address of changed demands brings the same answer elsewhere, and back undoes a change."""
     page = opened(visit)
     field(page, "plan").locator("select").select_option("hn")
-    field(page, "vswr").locator("input[type=number]").fill("3")
+    field(page, "vswr").locator("input[type=text]").fill("3")
     page.keyboard.press("Tab")
     assert_shows(page, answer(plan="hn", vswr=3))
 

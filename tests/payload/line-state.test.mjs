@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {landing} from '../../frontend/src/line/editor/drag.js';
-import {pointsOf, rowsOf} from '../../frontend/src/line/editor/rows.js';
+import {readingsOfPoints, rowsOf} from '../../frontend/src/line/editor/rows.js';
 import {edited} from '../../frontend/src/line/edits.js';
 import {contentOf, fromFile} from '../../frontend/src/line/file.js';
 import {newLoads, offered} from '../../frontend/src/line/new-parts.js';
@@ -434,14 +434,44 @@ test('only a place in the line, or the method, can be open', () => {
 });
 
 test('pasted rows become points in rising frequency, and a bad row is named', () => {
-  const points = pointsOf('! a comment\n21.2; 60; 12\n14.1\t45 -8.5\n');
+  const [{value: points}, ...more] = readingsOfPoints('! a comment\n21.2; 60; 12\n14.1\t45 -8.5\n');
 
   assert.deepEqual(points, [
     {frequency_hz: 14.1e6, resistance_ohm: 45, reactance_ohm: -8.5},
     {frequency_hz: 21.2e6, resistance_ohm: 60, reactance_ohm: 12},
   ]);
-  assert.deepEqual(pointsOf(rowsOf(points)), points);
-  assert.throws(() => pointsOf('14 50 0\n15 lots 0'), /Row 2 is “15 lots 0”/);
-  assert.throws(() => pointsOf('14 50'), /Row 1/);
-  assert.throws(() => pointsOf('14 50 0'), /at least two/);
+  assert.equal(more.length, 0);
+  assert.deepEqual(readingsOfPoints(rowsOf(points))[0].value, points);
+  assert.throws(() => readingsOfPoints('14 50 0\n15 lots 0'), /Row 2 is “15 lots 0”/);
+  assert.throws(() => readingsOfPoints('14 50'), /Row 1/);
+  assert.throws(() => readingsOfPoints('14 50 0'), /at least two/);
+});
+
+test('pasted rows are read by one decimal mark, told by all of them or asked for', () => {
+  const frequencies = (text) => readingsOfPoints(text).map(({value}) => value.map((one) => one.frequency_hz / 1e6));
+
+  assert.deepEqual(frequencies('14,1;45;-8,5\n21,2;60;12'), [[14.1, 21.2]]);
+  assert.deepEqual(frequencies('14.1,45,-8.5\n21.2,60,12'), [[14.1, 21.2]]);
+  assert.deepEqual(frequencies('14.175 45 -8\n14.2 60 12'), [[14.175, 14.2]]);
+  assert.deepEqual(frequencies('14 45 -8\n14.175 45 -8'), [
+    [14, 14.175],
+    [14, 14175],
+  ]);
+  assert.deepEqual(
+    readingsOfPoints('14 45 -8\n14.175 45 -8').map(({words}) => words),
+    ['14.175  45  -8', '14175  45  -8'],
+  );
+  assert.throws(() => readingsOfPoints('14.1 45 -8\n14,2 45 -8'), /one of them in all rows/);
+});
+
+test('rows written from points are read back in one way', () => {
+  const points = [
+    {frequency_hz: 7.05e6, resistance_ohm: 1.125, reactance_ohm: -12.345},
+    {frequency_hz: 14.175e6, resistance_ohm: 50, reactance_ohm: 0},
+  ];
+
+  assert.deepEqual(
+    readingsOfPoints(rowsOf(points)).map(({value}) => value),
+    [points],
+  );
 });

@@ -29,7 +29,7 @@ export const {values: VALUES, kinds: KINDS, seen: SEEN, house_limit: LIMIT_FIELD
  * @property {string} name
  * @property {string} version
  * @property {{title: string, seen: string, address: string, kind: string}} source
- * @property {string} powers
+ * @property {string} powers - numbers with spaces between
  * @property {Limit[]} limits
  * @property {?Family} family
  */
@@ -115,10 +115,7 @@ export function packOf({name, version, source, powers, limits, family}) {
     sources: [{id: SOURCE, ...listed}],
     overrides,
     interfaces: family ? [changed(family, kind)] : [],
-    default_powers_w: powers
-      .split(/[\s,;]+/)
-      .filter(Boolean)
-      .map(Number),
+    default_powers_w: powers.split(' ').filter(Boolean).map(Number),
     house_limits: limits.map((limit, at) => ({...limit, id: `${id.slice(0, 34)}_${at + 1}`, source: SOURCE, kind})),
   };
 }

@@ -1,22 +1,39 @@
 import {ContextConsumer} from '@lit/context';
 import {css, html, nothing} from 'lit';
+import {live} from 'lit/directives/live.js';
 import {element, of, state, value} from '../shared/elements/element.js';
 import {inside} from '../shared/elements/inside.js';
 import {send} from '../shared/elements/send.js';
 import {save} from '../shared/export/save.js';
+import {readingChoices, readingStyles} from '../shared/fields/readings.js';
 import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
+import {digits} from '../shared/text/format.js';
+import {question, readingsOf, readingsOfList, refusal} from '../shared/text/number-typed.js';
 import {vocabularyContext} from '../shared/vocabulary/speaking.js';
 import {FIRST_DRAFT, KINDS, LIMIT_FIELDS, NEW_LIMIT, SEEN, idOf, numbersOf, textOf, wordsOf} from './draft.js';
 
 /**
  * @import {Transport} from '../shared/answers.js'
+ * @import {Reading} from '../shared/text/number-typed.js'
+ * @import {Range} from '../shared/vocabulary/start-data.js'
  * @import {Vocabulary} from '../shared/vocabulary/vocabulary.js'
  * @import {Draft, Family, FamilyNumber} from './draft.js'
+ *
+ * @typedef {object} Remark - on what was typed
+ * @property {?string} text - where it was not taken
+ * @property {string} said - why
+ * @property {Reading[]} readings - those to choose of
+ * @property {string} converted - from another unit
  */
 
 const BUILT_IN = [];
+
+/** @type {Remark} */
+const NO_REMARK = {text: null, said: '', readings: [], converted: ''};
+
+const POWER = {unit: 'W', .../** @type {Range} */ (LIMIT_FIELDS.power_w)};
 
 /**
  * A form that makes a pack: limits of the house, default powers, and a family made from a built-in one.
@@ -30,11 +47,14 @@ class JwPackForm extends element({
   transport: value(/** @type {Transport} */ (of)),
   _draft: state(/** @type {Draft} */ (of)),
   _problem: state(/** @type {string} */ (of)),
+  /** What is said of numbers typed, by the control's id. */
+  _remarks: state(/** @type {Record<string, Remark>} */ (of)),
 }) {
   static styles = [
     base,
     formStyles,
     panelStyles,
+    readingStyles,
     css`
       label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
       h3 { margin: 14px 0 6px; }
@@ -51,6 +71,12 @@ class JwPackForm extends element({
     this._vocabulary = new ContextConsumer(this, {context: vocabularyContext, subscribe: true});
     this._draft = FIRST_DRAFT;
     this._problem = '';
+    this._remarks = {};
+  }
+
+  updated() {
+    for (const input of /** @type {NodeListOf<HTMLInputElement>} */ (this.renderRoot.querySelectorAll('input')))
+      input.setCustomValidity(this._remarks[input.id]?.said ?? '');
   }
 
   get _lists() {
@@ -89,14 +115,13 @@ class JwPackForm extends element({
           )}
         </div>
         <h3>Default powers</h3>
-        <div class="fields">${this._text(
+        <div class="fields">${this._numbers(
           'powers',
-          'Power levels in W, with commas between',
+          'Power levels in W, with spaces between',
+          POWER,
           powers,
-          (text) => this._put({powers: text}),
-          200,
-          false,
-          'wide',
+          readingsOfList,
+          (read) => this._put({powers: read.join(' ')}),
         )}</div>
         <h3>House limits</h3>
         ${limits.map((limit, at) => this._limit(limit, at))}
@@ -108,7 +133,7 @@ class JwPackForm extends element({
         <div class="bar">
           <button id="take">Put it in force</button>
           <button type="button" id="save-draft" @click=${this._save}>Save as file</button>
-          <button type="button" @click=${() => (this._draft = FIRST_DRAFT)}>Start again</button>
+          <button type="button" @click=${this._restart}>Start again</button>
         </div>
       </form>
     </details>`;
@@ -129,20 +154,25 @@ class JwPackForm extends element({
 
   _limit(limit, at) {
     const put = (changes) => this._put({limits: this._draft.limits.with(at, {...limit, ...changes})});
-    const {min, max} = LIMIT_FIELDS.power_w;
     const {_lists: lists} = this;
     return html`<div class="limit fields" role="group" aria-label="House limit ${at + 1}">
-      <div><label for="power-${at}">At most, in W PEP</label>
-        <input id="power-${at}" type="number" step="any" min=${min} max=${max} required .value=${String(limit.power_w)}
-          @change=${(event) => put({power_w: event.target.valueAsNumber})}></div>
+      ${this._numbers(`power-${at}`, 'At most, in W PEP', POWER, String(limit.power_w), readingsOf, (power_w) =>
+        put({power_w}),
+      )}
       ${this._text(`reason-${at}`, 'Because', limit.reason, (reason) => put({reason}), 300, true)}
       ${this._several(`families-${at}`, 'Through (none chosen: all)', lists.families, limit.interfaces, (interfaces) =>
         put({interfaces}),
       )}
       ${this._several(`bands-${at}`, 'On (none chosen: all)', lists.bands, limit.bands, (bands) => put({bands}))}
-      <button type="button" @click=${() => this._put({limits: this._draft.limits.toSpliced(at, 1)})}>Remove limit
+      <button type="button" @click=${() => this._dropLimit(at)}>Remove limit
       ${at + 1}</button>
     </div>`;
+  }
+
+  /** Those behind it move up, so that what is said of their numbers is no longer at its place. */
+  _dropLimit(at) {
+    this._remarks = {};
+    this._put({limits: this._draft.limits.toSpliced(at, 1)});
   }
 
   _several(id, label, entries, chosen, put) {
@@ -187,9 +217,38 @@ class JwPackForm extends element({
    */
   _number(one, at) {
     const id = `${one.field}${one.end && `-${one.end}`}`;
-    return html`<div><label for=${id}>${wordsOf(one)}${one.unit === '1' ? '' : `, ${one.unit}`}</label>
-      <input id=${id} type="number" step="any" min=${one.min} max=${one.max} required .value=${String(one.value)}
-        @change=${(event) => this._renumber(at, event.target.valueAsNumber)}></div>`;
+    const unit = one.unit === '1' ? '' : one.unit;
+    const label = `${wordsOf(one)}${unit && `, ${unit}`}`;
+    return this._numbers(id, label, {...one, unit}, String(one.value), readingsOf, (number) =>
+      this._renumber(at, number),
+    );
+  }
+
+  /** One number or several; what is not taken stays as it was typed, and keeps the form from being sent. */
+  _numbers(id, label, range, given, reader, put) {
+    const {text, said, readings, converted} = this._remarks[id] ?? NO_REMARK;
+    const remark = (one) => (this._remarks = {...this._remarks, [id]: {...NO_REMARK, ...one}});
+    const take = (one) => {
+      remark({converted: one.converted});
+      put(one.value);
+    };
+    const typed = ({target}) => {
+      const {unit, min, max} = range;
+      const found = reader(target.value, unit);
+      const isAllowed = found.every((one) => [one.value].flat().every((number) => number >= min && number <= max));
+      if (found.length === 1 && isAllowed) return take(found[0]);
+      const allowed = `${digits(min)} to ${digits(max)} ${unit}`.trim();
+      const words =
+        found.length > 1 ? question(label, target.value, found) : refusal(label, target.value, allowed, unit);
+      remark({text: target.value, said: words, readings: found.length > 1 ? found : []});
+    };
+    return html`<div><label for=${id}>${label}</label>
+      <input id=${id} type="text" inputmode=${range.min < 0 ? 'text' : 'decimal'} autocomplete="off"
+        ?required=${reader === readingsOf} aria-invalid=${said ? 'true' : 'false'} aria-describedby="${id}-under"
+        .value=${live(text ?? given)} @change=${typed}>
+      <p id="${id}-under" class="error" role="alert">${said}</p>
+      ${converted ? html`<p class="quiet">${converted}.</p>` : nothing}
+      ${readings.length > 0 ? readingChoices(label, readings, take) : nothing}</div>`;
   }
 
   _renumber(at, number) {
@@ -199,6 +258,7 @@ class JwPackForm extends element({
 
   async _copy(id) {
     this._problem = '';
+    this._remarks = {};
     if (id === '') return this._put({family: null});
     try {
       const {entry} = await this.transport.ask('catalogue', {entry: id}, {packs: BUILT_IN});
@@ -217,6 +277,11 @@ class JwPackForm extends element({
   _rename({entry}, replaces) {
     const name = replaces ? entry.name : `${entry.name}, own`;
     this._changeFamily({name, id: replaces ? entry.id : idOf(name)});
+  }
+
+  _restart() {
+    this._draft = FIRST_DRAFT;
+    this._remarks = {};
   }
 
   _put(changes) {

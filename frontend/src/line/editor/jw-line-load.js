@@ -2,13 +2,15 @@ import {css, html, nothing} from 'lit';
 import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {changesOf, control} from '../../shared/fields/control.js';
+import {readingChoices, readingStyles} from '../../shared/fields/readings.js';
 import {base} from '../../shared/styles/base.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
 import {newLoads} from '../new-parts.js';
-import {pointsOf, rowsOf} from './rows.js';
+import {readingsOfPoints, rowsOf} from './rows.js';
 
 /**
  * @import {Element} from '../../shared/lines/document.js'
+ * @import {Reading} from '../../shared/text/number-typed.js'
  * @import {Placed} from '../placed.js'
  */
 
@@ -55,11 +57,14 @@ class JwLineLoad extends element(
     refused: value(/** @type {Placed | undefined} */ (of)),
     _way: state(/** @type {string} */ (of)),
     _problem: state(/** @type {string} */ (of)),
+    /** Of the rows, where it has to be asked which is meant. */
+    _readings: state(/** @type {Reading[]} */ (of)),
   },
   Speaking,
 ) {
   static styles = [
     base,
+    readingStyles,
     css`
       .fields {
         display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end;
@@ -80,6 +85,7 @@ class JwLineLoad extends element(
     if (!changed.has('load')) return;
     this._way = this.load.kind;
     this._problem = '';
+    this._readings = [];
   }
 
   render() {
@@ -119,6 +125,7 @@ class JwLineLoad extends element(
       <p id="rows-under" class=${problem ? 'error' : 'quiet'} role=${problem ? 'alert' : 'note'}>
         ${problem || 'Paste them from a table or an analyser’s export.'}
       </p>
+      ${this._readings.length > 0 ? readingChoices('The rows', this._readings, this._meant) : nothing}
     </div>`;
   }
 
@@ -128,14 +135,24 @@ class JwLineLoad extends element(
     if (fresh) this._set(fresh);
   }
 
-  _pasted(event) {
+  _pasted({target: {value: text}}) {
+    this._readings = [];
     try {
-      this._set({kind: 'table', points: pointsOf(event.target.value)});
-      this._problem = '';
+      const readings = readingsOfPoints(text);
+      if (readings.length === 1) return this._meant(readings[0]);
+      this._readings = readings;
+      const meant = readings.map(({words}) => words).join(' or ');
+      this._problem = `The rows can be read in more than one way: is one of them ${meant}?`;
     } catch (error) {
       this._problem = /** @type {Error} */ (error).message;
     }
   }
+
+  _meant = ({value: points}) => {
+    this._readings = [];
+    this._problem = '';
+    this._set({kind: 'table', points});
+  };
 
   _changed(event) {
     event.stopPropagation();

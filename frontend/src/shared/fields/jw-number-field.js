@@ -1,41 +1,46 @@
 import {css, html, nothing} from 'lit';
-import {element, of, state} from '../elements/element.js';
-import {Field} from './field.js';
+import {readingsOf} from '../text/number-typed.js';
+import {SENT_DIGITS, TypedField} from './typed-field.js';
 
 /** Positions of a slider, so that every step of the number can be met. */
 const POSITIONS = 1000;
 
+const STEPS = {ArrowUp: 1, ArrowDown: -1};
+
+const isEmpty = (value) => value === null || value === '';
+
 /** A number with its unit and range; some have a slider that speaks while it is dragged. */
-class JwNumberField extends element({_unread: state(/** @type {boolean} */ (of))}, Field) {
+class JwNumberField extends TypedField {
   static styles = [
-    ...Field.styles,
+    ...TypedField.styles,
     css`
       .row { display: flex; gap: 10px; align-items: center; }
       input[type='range'] { flex: 1 1 70px; min-width: 60px; height: var(--target); margin: 0; }
-      .row input[type='number'] { flex: 0 1 5.2rem; min-width: 4rem; padding-right: 2px; }
-      .row input[type='number']:only-child { flex: 1 1 auto; }
+      .row input[type='text'] { flex: 0 1 5.2rem; min-width: 4rem; padding-right: 2px; }
+      .row input[type='text']:only-child { flex: 1 1 auto; }
     `,
   ];
 
-  constructor() {
-    super();
-    this._unread = false;
-  }
-
-  get problem() {
-    return this._unread ? `Enter a number from ${this.vocabulary.rangeOf(this.name)}.` : super.problem;
-  }
-
   render() {
-    const number = this.value === null ? '' : this.vocabulary.shown(this.name, this.value);
+    const {min, max} = this._range;
+    const edge = (value) => this.vocabulary.shown(this.name, value);
+    const isKnown = !isEmpty(this.value) && !this.problem;
+    // the number pad of some phones has no minus
     return html`<label for=${this.name}>${this.label}</label>
       <div class="row">
         ${this.vocabulary.wordsOf(this.name).slider ? this._slider() : nothing}
-        <input id=${this.name} type="number" inputmode="decimal" step="any" .value=${String(number)}
+        <input id=${this.name} type="text" inputmode=${min < 0 ? 'text' : 'decimal'} autocomplete="off"
+          spellcheck="false" role="spinbutton" aria-valuemin=${edge(min)} aria-valuemax=${edge(max)}
+          aria-valuenow=${isKnown ? edge(this.value) : nothing} .value=${this.textOf(this.value)}
           aria-invalid=${this.invalid} aria-describedby="under"
-          placeholder=${this.field.nullable ? this.vocabulary.emptyOf(this.name) : ''} @change=${this._typed}>
+          placeholder=${this.field.nullable ? this.vocabulary.emptyOf(this.name) : ''} @change=${this._typed}
+          @keydown=${this._stepped}>
       </div>
       ${this.under(this.vocabulary.rangeOf(this.name))}`;
+  }
+
+  textOf(value) {
+    return isEmpty(value) ? '' : String(this.vocabulary.shown(this.name, value));
   }
 
   _slider() {
@@ -52,6 +57,10 @@ class JwNumberField extends element({_unread: state(/** @type {boolean} */ (of))
     return /** @type {import('../vocabulary/start-data.js').Range} */ (this.field);
   }
 
+  get _step() {
+    return this.vocabulary.wordsOf(this.name).step ?? 1;
+  }
+
   _position() {
     const {min, max} = this._range;
     const value = Math.min(Math.max(this.value, min), max);
@@ -61,19 +70,40 @@ class JwNumberField extends element({_unread: state(/** @type {boolean} */ (of))
 
   _slid(event, live) {
     const {min, max} = this._range;
-    const {step = 1} = this.vocabulary.wordsOf(this.name);
     const share = Number(event.target.value) / POSITIONS;
     const raw = this._logarithmic ? min * (max / min) ** share : min + (max - min) * share;
-    this._unread = false;
-    this.change(Number((Math.round(raw / step) * step).toPrecision(6)), live);
+    this.forget();
+    this.change(Number((Math.round(raw / this._step) * this._step).toPrecision(6)), live);
   }
 
-  _typed(event) {
-    const {value, validity} = event.target;
-    const empty = value === '' && !validity.badInput;
-    this._unread = value === '' && !(empty && this.field.nullable);
-    if (this._unread) return;
-    this.change(empty ? null : Number((Number(value) * this.vocabulary.factorOf(this.name)).toPrecision(12)));
+  _typed({target: {value: text}}) {
+    // what the field itself wrote is no question
+    if (text === this.textOf(this.value)) this.forget();
+    else if (text.trim() === '' && this.field.nullable) {
+      this.forget();
+      this.take(null);
+    } else this.read(text, readingsOf(text, this.unit), this.vocabulary.rangeOf(this.name));
+  }
+
+  /** What stands in the field, as sent; undefined where it can't be read in one way. */
+  get _standing() {
+    const text = this.input.value;
+    if (text.trim() === '') return 0;
+    if (text === this.textOf(this.value)) return this.value;
+    const readings = readingsOf(text, this.unit);
+    return readings.length === 1 ? this.sent(readings[0].value) : undefined;
+  }
+
+  _stepped(event) {
+    const {key, altKey, ctrlKey, metaKey, shiftKey} = event;
+    if (!(key in STEPS) || altKey || ctrlKey || metaKey || shiftKey) return;
+    event.preventDefault();
+    const from = this._standing;
+    if (from === undefined) return;
+    const {min, max} = this._range;
+    const next = from + STEPS[key] * this.sent(this._step);
+    this.forget();
+    this.take(Number(Math.min(Math.max(next, min), max).toPrecision(SENT_DIGITS)));
   }
 }
 
