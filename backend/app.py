@@ -17,8 +17,9 @@ from flask import Flask, Response, abort, request, send_from_directory
 from flask_cors import CORS
 from flask_limiter import Limiter, RequestLimit
 from flask_limiter.util import get_remote_address
-from werkzeug.exceptions import MethodNotAllowed, TooManyRequests
+from werkzeug.exceptions import BadRequest, HTTPException, MethodNotAllowed, TooManyRequests
 from werkzeug.http import quote_etag
+from werkzeug.middleware.proxy_fix import ProxyFix
 
 from jointwise.calc.catalogue import Edition
 from jointwise.calc.catalogue.merge import edition_of
@@ -29,11 +30,12 @@ from jointwise.calc.operations import OPERATIONS, Operation, call
 from . import settings
 from .answer_cache import Answer, AnswerCache
 from .deadline import limited_to
+from .hosts import is_answered, names_answered
 from .openapi import document
 from .packs import documents
 from .problem import problem_response
 from .repeated import ANSWER_KEY, RepeatedRequests, WsgiApp
-from .settings import Settings
+from .settings import Settings, environment_name
 from .texts import request_body
 
 __all__ = ["create_app"]
@@ -42,8 +44,10 @@ JSON = "application/json"
 START = "index.html"
 FRAME = "embed.html"
 """The page that other websites may show in a frame."""
-OPEN_TO_OTHERS: list[str | re.Pattern[str]] = [r"/api/v1/.*", "/embed.js"]
-"""What a page of another website may read, by GET and without credentials."""
+OPEN_TO_OTHERS = re.compile(r"(/api/v1/(?!packs\.json$).*|/embed\.js)$")
+"""What a page of another website may read, by GET and without credentials; a club's own packs are not for others."""
+MOST_SHOWN = 100
+"""How many characters of a name that is refused are repeated."""
 
 BUILT_PAGE = Path(str(files("jointwise.dist") / "site"))
 
@@ -97,18 +101,34 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     app.config["JOINTWISE"] = chosen
     app.config["MAX_CONTENT_LENGTH"] = chosen.max_body_bytes
     app.register_error_handler(Exception, problem_response)
-    CORS(app, resources=OPEN_TO_OTHERS, origins=chosen.embed_origins, methods=["GET", "HEAD"], send_wildcard=True)
+    CORS(app, resources=[OPEN_TO_OTHERS], origins=chosen.embed_origins, methods=["GET", "HEAD"], send_wildcard=True)
 
     headers = HEADERS | {"Cache-Control": "no-store"}
 
+    names = names_answered(chosen)
+
+    @app.before_request
+    def check_host() -> None:
+        host = request.environ.get("HTTP_HOST", "")
+        if names is not None and not is_answered(host, names):
+            known = ", ".join(sorted(names))
+            variable = environment_name("hosts")
+            abort(400, f"This server is not {host[:MOST_SHOWN]!r}; allowed: {known}, or what {variable} lists instead.")
+
     @app.after_request
     def secure(response: Response) -> Response:
+        if OPEN_TO_OTHERS.match(request.path):
+            response.vary.add("Origin")
+        else:  # not even as a script or a picture
+            response.headers["Cross-Origin-Resource-Policy"] = "same-origin"
         for name, value in headers.items():
             response.headers.setdefault(name, value)
         return response
 
     _serve_page(app, chosen)
     _serve_interface(app, chosen)
+    if chosen.proxies:  # here and not in a server, so that it holds whichever server the app runs in
+        app.front = ProxyFix(app.front or partial(Flask.wsgi_app, app), x_for=chosen.proxies, x_proto=0)
     return app
 
 
@@ -165,7 +185,7 @@ def _serve_interface(app: FrontedFlask, chosen: Settings) -> None:
         operation = _operation(name)
         if request.mimetype != JSON:
             abort(415, f"The body is {request.mimetype or 'of no stated type'}; allowed: {JSON}.")
-        body = request.get_data()
+        body = _body()
         _refuse_long(body)
         if operation.cacheable:
             return Response(answers.of(answers.key(operation, body)).body, mimetype=JSON)
@@ -191,6 +211,15 @@ def _serve_interface(app: FrontedFlask, chosen: Settings) -> None:
     for name, content in published.items():
         answered = Answer.tagged(msgspec.json.encode(content))
         app.add_url_rule(f"/api/v1/{name}.json", name, partial(_cached, answered, seconds))
+
+
+def _body() -> bytes:
+    try:
+        return request.get_data()
+    except HTTPException:
+        raise
+    except Exception as error:  # every server has its own for a body that breaks off or is in bad chunks
+        raise BadRequest("The body can't be read; allowed: one that is whole, in chunks as HTTP has them.") from error
 
 
 class _Search(msgspec.Struct):
@@ -226,7 +255,7 @@ def _cached(answer: Answer, seconds: int, packed: bool = False) -> Response:
     headers = {
         "Cache-Control": f"public, max-age={seconds}",
         "ETag": quote_etag(answer.etag),
-        "Vary": "Accept-Encoding, Origin",
+        "Vary": "Accept-Encoding",
     }
     if request.if_none_match.contains_weak(answer.etag):
         return Response(status=304, headers=headers)

@@ -9,7 +9,6 @@ from typing import Any, BinaryIO
 import click
 import msgspec
 from msgspec import Struct
-from waitress.server import create_server
 
 from jointwise.calc.catalogue import Edition
 from jointwise.calc.catalogue.merge import edition_of
@@ -19,11 +18,14 @@ from jointwise.calc.operations import OPERATIONS, InputError, call
 
 from . import tables
 from .app import create_app
+from .local_server import LocalServer, NoTemporaryFolderError
 from .packs import edition_of_files, from_files
 from .settings import Settings, environment_name
 from .texts import plain, range_words, request_body, single, unit_of
 
 __all__ = ["main"]
+
+logger = logging.getLogger(__name__)
 
 
 class Refused(click.ClickException):
@@ -99,13 +101,6 @@ def _result(name: str, answer: bytes) -> Any:
     return msgspec.json.decode(answer, type=OPERATIONS[name].result)
 
 
-def _behind(proxies: int) -> dict[str, Any]:
-    """What makes waitress take the visitor's address from the proxies in front."""
-    if proxies == 0:
-        return {}
-    return {"trusted_proxy": "*", "trusted_proxy_count": proxies, "trusted_proxy_headers": {"x-forwarded-for"}}
-
-
 @click.group(cls=Commands)
 @click.version_option(package_name="jointwise")
 def main() -> None:
@@ -115,21 +110,16 @@ def main() -> None:
 @main.command(params=_options(Settings, from_environment=True))
 def serve(**options: Any) -> None:
     """Serve the page and the interface under /api/v1/."""
+    logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
     app = create_app(_typed(options))
     chosen: Settings = app.config["JOINTWISE"]
     try:
-        server = create_server(
-            app,
-            host=chosen.host,
-            port=chosen.port,
-            threads=chosen.threads,
-            max_request_body_size=chosen.max_unread_bytes,
-            **_behind(chosen.proxies),
-        )
+        server = LocalServer(app, chosen)
+    except NoTemporaryFolderError as error:
+        raise click.ClickException(str(error)) from error
     except (OSError, ValueError) as error:
         raise click.ClickException(f"Can't listen on {chosen.host} port {chosen.port}: {error}.") from error
-    logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
-    server.print_listen("Jointwise answers at http://{}:{}/ until you press Ctrl-C.")
+    logger.info("Jointwise answers at %s until you press Ctrl-C.", " and ".join(server.addresses))
     server.run()
 
 

@@ -4,7 +4,10 @@ A package publishes packs by an entry point of group `jointwise.packs` that
 names a function without arguments; it returns the packs' JSON texts as bytes.
 """
 
+import logging
+from codecs import BOM_UTF8
 from collections.abc import Iterable
+from fnmatch import fnmatch
 from importlib.metadata import entry_points
 from pathlib import Path
 
@@ -16,6 +19,8 @@ from jointwise.calc.operations import InputError
 __all__ = ["GROUP", "documents", "edition_of_files", "from_files", "from_folder", "from_packages"]
 
 GROUP = "jointwise.packs"
+
+logger = logging.getLogger(__name__)
 
 
 def edition_of_files(paths: Iterable[Path]) -> Edition | None:
@@ -35,10 +40,19 @@ def from_files(paths: Iterable[Path]) -> list[Document]:
 
 
 def from_folder(folder: Path) -> list[Document]:
-    """The documents of a folder: its files whose name ends with .json, in order of their names."""
-    if not folder.is_dir():
-        raise InputError("packs_folder", str(folder), "a folder that is there, or nothing")
-    return from_files(sorted(path for path in folder.iterdir() if path.suffix == ".json"))
+    """The documents of a folder: its files named *.json in order of their names; what else lies there is logged.
+
+    A hidden file is what an editor or a copy under way leaves behind, and reading a pipe would wait for ever.
+    """
+    try:
+        found = sorted(folder.iterdir())
+        packs = [path for path in found if fnmatch(path.name, "[!.]*.json") and path.is_file()]
+    except OSError as error:
+        allowed = f"a folder that can be read, or nothing; {error.strerror}"
+        raise InputError("packs_folder", str(folder), allowed) from error
+    if strays := [path.name for path in found if path not in packs]:
+        logger.warning("Not taken as packs from %r: %s.", str(folder), ", ".join(map(repr, strays)))
+    return from_files(packs)
 
 
 def from_packages() -> list[Document]:
@@ -61,6 +75,6 @@ def _read(path: Path) -> Document:
     try:
         with path.open("rb") as file:
             # one byte more than a pack may have is enough to refuse it by its length
-            return Document(path.name, file.read(MOST_PACK_BYTES + 1))
+            return Document(path.name, file.read(MOST_PACK_BYTES + 1).removeprefix(BOM_UTF8))
     except OSError as error:
         raise InputError("pack", str(path), f"a file that can be read; {error.strerror}") from error

@@ -15,7 +15,7 @@ __all__ = ["ANSWER_KEY", "RepeatedRequests", "WsgiApp"]
 
 ANSWER_KEY = "jointwise.answer_key"
 """Where in the environment of a request the app leaves the key of the cached answer it sends."""
-DIFFER_BY = ("PATH_INFO", "QUERY_STRING", "HTTP_ACCEPT_ENCODING", "HTTP_ORIGIN", "HTTP_IF_NONE_MATCH")
+DIFFER_BY = ("HTTP_HOST", "PATH_INFO", "QUERY_STRING", "HTTP_ACCEPT_ENCODING", "HTTP_ORIGIN", "HTTP_IF_NONE_MATCH")
 """All of a request that a cached answer differs by."""
 MOST_REQUESTS, MOST_CHARACTERS = 2000, 2000
 """How many requests are remembered, and up to how many characters of one."""

@@ -19,6 +19,8 @@ __all__ = ["Settings", "environment_name", "read"]
 
 PREFIX = "JOINTWISE_"
 
+ANY = "*"
+HOST = re.compile(r"\*|[A-Za-z0-9.-]+|\[[0-9A-Fa-f:.]+\]")
 ORIGIN = re.compile(r"\*|https?://[A-Za-z0-9.-]+(:\d{1,5})?")
 
 
@@ -26,6 +28,14 @@ class Settings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     """The settings of the server; README lists them from here."""
 
     host: Annotated[str, Meta(description="Address to listen on; the default is this computer only")] = "127.0.0.1"
+    hosts: Annotated[
+        list[str],
+        Meta(
+            max_length=100,
+            description="Names it answers to, without a port: such as club.example, * for any; "
+            "empty for those of this computer while it listens there and has no proxy in front, else any",
+        ),
+    ] = field(default_factory=list)
     port: Annotated[int, Meta(ge=0, le=65535, description="Port to listen on; 0 takes a free one")] = 8073
     threads: Annotated[int, Meta(ge=1, le=64, description="Requests answered at the same time")] = 4
     max_body_bytes: Annotated[
@@ -72,7 +82,8 @@ class Settings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
         str, Meta(description="Folder with the files of the page; empty for the page that came along")
     ] = ""
     packs_folder: Annotated[
-        str, Meta(description="Folder with packs, its files *.json; empty for none but those of installed packages")
+        str,
+        Meta(description="Folder with packs, its visible files *.json; empty for none but those of installed packages"),
     ] = ""
 
 
@@ -87,7 +98,12 @@ def read(environment: Mapping[str, str], options: Mapping[str, object]) -> Setti
     found = {name: environment[variable] for name, variable in variables.items() if variable in environment}
     body = request_body(Settings, {name: [plain(value)] for name, value in {**found, **options}.items()})
     chosen = decoded(body, Settings)
-    for index, origin in enumerate(chosen.embed_origins):
-        if not ORIGIN.fullmatch(origin):
-            raise InputError(f"embed_origins[{index}]", origin, "an origin such as https://club.example, or *")
+    _check(chosen.hosts, "hosts", HOST, "a name such as club.example without a port, an address such as [::1], or *")
+    _check(chosen.embed_origins, "embed_origins", ORIGIN, "an origin such as https://club.example, or *")
     return chosen
+
+
+def _check(texts: list[str], name: str, pattern: re.Pattern[str], allowed: str) -> None:
+    for index, text in enumerate(texts):
+        if not pattern.fullmatch(text):
+            raise InputError(f"{name}[{index}]", text, allowed)

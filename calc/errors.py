@@ -1,14 +1,18 @@
 """Refusing bad input: one sentence that names the field, the value and what is allowed."""
 
 import json
+import re
 from collections.abc import Mapping
 from typing import TypeVar
 
-__all__ = ["InputError", "known", "shown"]
+__all__ = ["HIDDEN", "InputError", "known", "shown"]
 
 Entry = TypeVar("Entry")
 
 SHOWN_CHARACTERS = 60  # longest value repeated to the user
+
+HIDDEN = re.compile(r"[\x00-\x1f\x7f-\x9f\xad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]")
+"""Characters that are not seen, but steer a terminal or turn a line of text around: controls, marks of direction."""
 
 
 class InputError(ValueError):
@@ -42,4 +46,5 @@ def shown(value: object) -> str:
     text = json.dumps(value, ensure_ascii=False)
     # a lone surrogate is legal JSON text but no UTF-8
     text = text.encode("utf-8", "replace").decode()
+    text = HIDDEN.sub(lambda found: f"\\u{ord(found[0]):04x}", text)
     return text if len(text) <= SHOWN_CHARACTERS else f"{text[: SHOWN_CHARACTERS - 1]}…"

@@ -114,6 +114,14 @@ def _sweep() -> Task[Any, Any]:
     return Task(judge_sweep, SweepRequest, SweepResult)
 
 
+def _span() -> Task[Any, Any]:
+    from .span.requests import SpanRequest
+    from .span.results import SpanResult
+    from .span.span import span
+
+    return Task(span, SpanRequest, SpanResult)
+
+
 def _fitout() -> Task[Any, Any]:
     from .fitout.fitout import fitout
     from .fitout.requests import FitoutRequest
@@ -181,6 +189,12 @@ OPERATIONS = {
             "sweep",
             "Which joint of a line is worse than it should be, by a measured sweep of it.",
             _sweep,
+            cacheable=False,
+        ),
+        Operation(
+            "span",
+            "How to set an analyser so that a sweep shows most of a line, and why.",
+            _span,
             cacheable=False,
         ),
         Operation(

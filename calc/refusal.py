@@ -9,7 +9,7 @@ import numpy as np
 from .errors import InputError, shown
 from .fields import Declared, Flag, List, Map, Number, Object, OneOf, Shape, Text, Variants, object_of
 
-__all__ = ["MOST_REQUEST_BYTES", "decoded", "first_fault", "refuse_unbounded"]
+__all__ = ["MOST_REQUEST_BYTES", "decoded", "first_fault", "refuse_given_twice", "refuse_unbounded"]
 
 Request = TypeVar("Request", bound=msgspec.Struct)
 Path = tuple[str | int, ...]
@@ -30,9 +30,11 @@ def decoded(body: bytes, request: type[Request]) -> Request:
     """The body read as JSON into its type. Raises InputError naming the first field that can't be taken."""
     refuse_unbounded(body)
     try:
-        return msgspec.json.decode(body, type=request)
+        read = msgspec.json.decode(body, type=request)
     except (msgspec.DecodeError, UnicodeDecodeError):
         raise _refusal(body, object_of(request)) from None
+    refuse_given_twice(body)
+    return read
 
 
 def first_fault(received: object, request: Object) -> InputError | None:
@@ -60,11 +62,25 @@ def refuse_unbounded(body: bytes) -> None:
         raise InputError("request", _beginning(body), f"brackets nested up to {DEEPEST} deep")
 
 
+def refuse_given_twice(body: bytes) -> None:
+    """Raise InputError for a field that is given twice, of which the decoder takes the last without a word."""
+    try:
+        _received(body)
+    except InputError:
+        raise
+    except ValueError:  # broken, which the decoder's refusal says
+        return
+
+
+def _received(body: bytes) -> object:
+    """A JSON text as plain values; takes NaN and Infinity, so that they can be named."""
+    return json.loads(body.decode(), object_pairs_hook=_given_once)
+
+
 def _refusal(body: bytes, request: Object) -> InputError:
     """Why the decoder did not take a body."""
     try:
-        # takes NaN and Infinity, so that they can be named
-        received = json.loads(body.decode(), object_pairs_hook=_given_once)
+        received = _received(body)
     except InputError as twice:
         return twice
     except ValueError as broken:

@@ -7,7 +7,7 @@ import pytest
 from hosts import File, Website, website
 from playwright.sync_api import Browser, Page, expect
 from reading import until
-from visits import AXE, clean, served
+from visits import AXE, Visit, clean, served
 
 ADDRESS = "embed.html?theme=dark&amp;lang=de#vswr=3&amp;families=n,uhf"
 FAMILIES = ["n", "uhf"]
@@ -117,3 +117,14 @@ def test_rules_find_nothing_in_the_frame_s_page(browser: Browser, address: str) 
         )
 
         assert found == []
+
+
+def test_an_address_of_a_vast_matrix_makes_no_vast_table(visit: Visit) -> None:
+    """While the answer is awaited the table has no more cells than the largest matrix there is."""
+    names = "&".join([f"families={'n,' * 400}", f"bands={'2m,' * 400}"])
+
+    page = visit(f"embed.html#{names}", prepare=lambda context: context.route("**/api/v1/snapshot**", lambda _: None))
+
+    cells = page.locator("jointwise-matrix td .empty")
+    cells.first.wait_for(state="attached")
+    assert cells.count() == 100 * 300

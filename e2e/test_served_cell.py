@@ -326,6 +326,32 @@ def test_charts_draw_the_curves(visit: Visit) -> None:
         expect(chart.get_by_role("img", name=f"against {along}")).to_be_visible()
 
 
+LEFT = """async (chart) => {
+  const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
+  const {figure, parentNode: place} = chart;
+  for (const ms of [0, 1, 5, 20, 60]) {
+    chart.figure = (colours) => figure(colours);
+    await chart.updateComplete;
+    if (ms) await wait(ms);
+    chart.remove();
+    await wait(200);
+    place.append(chart);
+    await wait(200);
+  }
+}"""
+"""Has a chart drawn anew, takes it away so much later, and puts it back."""
+
+
+def test_a_chart_left_while_it_is_drawn_leaves_no_error(visit: Visit) -> None:
+    """A chart that goes away in the middle of being drawn throws nothing, and is drawn again once it is back."""
+    chart = opened(visit).locator("jw-chart").first
+    expect(chart.locator(".scatterlayer .point")).to_have_count(1)
+
+    chart.evaluate(LEFT)
+
+    expect(chart.locator(".scatterlayer .point")).to_have_count(1)
+
+
 def test_charts_show_another_limit(visit: Visit) -> None:
     """The charts of a limit that does not bind are a tap away."""
     derivation = opened(visit)

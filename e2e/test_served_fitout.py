@@ -14,7 +14,7 @@ from playwright.sync_api import BrowserContext, Locator, Page, expect
 from pypdf import PdfReader
 from reading import drawn, fragment, settled
 from test_served_accessibility import violations, with_axe
-from test_served_line import ELEMENTS, EXAMPLE
+from test_served_line import ELEMENTS, EXAMPLE, add
 from visits import PHONE, ROOT, SIZES, WIDE, Visit
 
 CODES = ROOT / "frontend/node_modules/jsqr/dist/jsQR.js"
@@ -113,7 +113,7 @@ def test_steps_and_layers_keep_the_cores_order(visit: Visit) -> None:
 def test_line_of_the_line_view_is_fitted(visit: Visit) -> None:
     """A line changed in the Line view is the one whose sheets are shown."""
     page = settled(visit("#view=line"))
-    page.get_by_role("button", name="Joint", exact=True).click()
+    add(page, "Joint plug in its jack")
     expect(page.locator("jw-line-card")).to_have_count(len(ELEMENTS) + 1)
 
     page.get_by_role("button", name="Fit-out", exact=True).click()
@@ -283,7 +283,7 @@ def test_label_holds_what_the_core_expects(visit: Visit) -> None:
 def test_link_brings_the_line_along(visit: Visit) -> None:
     """A copied link shows the sheets of its line in a browser that does not keep it; one's own can be had back."""
     page = settled(visit("#view=line", permissions=["clipboard-read", "clipboard-write"]))
-    page.get_by_role("button", name="Joint", exact=True).click()
+    add(page, "Joint plug in its jack")
     expect(page.locator("jw-line-card")).to_have_count(len(ELEMENTS) + 1)
     page.get_by_role("button", name="Fit-out", exact=True).click()
     more = len(of_line()["joints"]) + 1

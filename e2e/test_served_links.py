@@ -92,3 +92,12 @@ def test_unknown_band_gets_the_cores_sentence(visit: Visit) -> None:
     page = visit("#bands=20m,19m", forgiven="status of 400")
 
     expect(page.get_by_role("alert").filter(has_text='bands[1] is "19m"; allowed: one of 2200m')).to_be_visible()
+
+
+@pytest.mark.parametrize("rubbish", ["powers_w=" + "5," * 20_000, "a&" * 20_000])
+def test_a_link_that_is_too_long_is_not_read(visit: Visit, rubbish: str) -> None:
+    """A link longer than any of the page is told in a short sentence, and the page is that of a first visit."""
+    page = visit(f"#{rubbish}")
+
+    expect(page.get_by_role("status").filter(has_text="longer than")).to_be_visible()
+    assert_numbers(page, expected.numbers())

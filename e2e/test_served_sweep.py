@@ -17,8 +17,12 @@ LINK = "#view=sweep"
 HELD = json.loads(MODULE.read_text("utf-8").partition(" = ")[2].rstrip().removesuffix(";"))
 REFUSED = "status of 400"
 FINGER_PX = 43.5
+HUNT = LINK + "&way=hunt"
 DRAWN = {"#distance": "scatterlayer", "#returned": "scatterlayer", "#smith": "smithlayer"}
 SWEEP = HELD["line"]["file"]["text"].encode()
+
+
+AFTER = HELD["line"]["after"]["text"]
 
 
 def core(example: str = "line", **changes: Any) -> Any:
@@ -33,6 +37,24 @@ def opened(visit: Visit, link: str = LINK, **options: Any) -> Page:
     page = settled(visit(link, **options))
     expect(page.locator("#verdict")).to_be_visible()
     return page
+
+
+def hunting(visit: Visit, link: str = HUNT, **options: Any) -> Page:
+    """The steps of the hunt, the first one open."""
+    page = visit(link, **options)
+    expect(page.locator("#step-line")).to_be_visible()
+    return page
+
+
+def walk(page: Page, *steps: str) -> None:
+    """Press what each of these steps has to be done, by keyboard; the next one is reached by it."""
+    for step in steps:
+        page.locator(f"#body-{step} .next").focus()
+        page.keyboard.press("Enter")
+        expect(page.locator(f"#step-{step}")).to_have_attribute("aria-expanded", "false")
+
+
+TO_THE_SWEEP = ["line", "safe", "span", "calibrate", "end"]
 
 
 def file(name: str, content: bytes) -> dict[str, Any]:
@@ -51,7 +73,9 @@ def test_example_is_answered_at_once(visit: Visit) -> None:
     assert [int(row.get_attribute("data-element")) for row in rows.all()] == [
         joint["element"] for joint in result["line"]["joints"]
     ]
-    expect(page.locator("#joints tr[data-accused] th")).to_have_text("5 · Mast foot")
+    expect(page.locator("#parts li[data-accused]")).to_contain_text("5 · Mast foot")
+    expect(page.locator("#parts li")).to_have_count(len(EXAMPLES["line"]["elements"]))
+    page.locator("#frequency summary").click()
     for place, layer in DRAWN.items():
         expect(page.locator(f"{place} jw-chart .{layer}").first).to_be_attached()
 
@@ -96,14 +120,38 @@ def test_dropped_file_is_judged_on_ones_own_line(visit: Visit) -> None:
 
 
 def test_bad_file_names_its_line(visit: Visit) -> None:
-    """A broken file is refused at its field with the line, and the answer before is marked as out of date."""
+    """A broken file is refused at its field with the line, and no verdict on another file is left beside its name."""
     page = opened(visit, forgiven=REFUSED)
 
     page.locator("jw-sweep-file input").first.set_input_files(file("bad.s1p", b"# MHz S RI R 50\n1 0 0\n2 zero 0\n"))
 
-    expect(page.locator("jw-sweep-file[name=touchstone] [role=alert]")).to_contain_text("on line 3")
-    expect(page.locator("jw-sweep-verdict [role=alert]")).to_contain_text("Out of date")
+    expect(page.locator("jw-sweep-file[name=touchstone] [role=alert]")).to_contain_text("bad.s1p can’t be read: line 3")
+    expect(page.locator("#refused")).to_contain_text("No verdict on bad.s1p")
+    expect(page.locator("#verdict")).to_have_count(0)
     expect(page.locator("#keep")).to_be_disabled()
+
+
+def test_few_points_are_refused_in_plain_words(visit: Visit) -> None:
+    """A sweep of three points is told how many it has and how many it takes."""
+    page = opened(visit, forgiven=REFUSED)
+    rows = b"# MHz S RI R 50\n" + b"".join(b"%d 0.1 0\n" % megahertz for megahertz in (1, 2, 3))
+
+    page.locator("jw-sweep-file input").first.set_input_files(file("few.s1p", rows))
+
+    expect(page.locator("#refused")).to_contain_text("found 3 points, needed a sweep of at least 16 points")
+
+
+def test_ones_own_line_without_a_file_has_no_verdict(visit: Visit) -> None:
+    """One's own line, chosen before a file is given, asks for the file and shows nothing of the example."""
+    page = opened(visit)
+
+    page.locator("#of").select_option("own-0")
+
+    expect(page.locator(".prompt")).to_contain_text("Give the sweep of Field day")
+    expect(page.locator("#verdict")).to_have_count(0)
+    expect(page.locator("#keep")).to_be_disabled()
+    page.locator("jw-sweep-file input").first.set_input_files(file("mine.s1p", SWEEP))
+    expect(page.locator("jw-sweep-verdict")).to_contain_text("Field day, mine.s1p")
 
 
 def test_huge_file_is_not_read(visit: Visit, tmp_path: Path) -> None:
@@ -142,11 +190,18 @@ def test_kept_sweeps_stay_and_travel(visit: Visit) -> None:
     expect(page.locator("#joints thead")).to_contain_text("Change")
 
 
+@pytest.mark.parametrize("way", ["judge", "hunt"])
 @pytest.mark.parametrize("size", SIZES)
-def test_rules_sizes_and_fingers(visit: Visit, size: str) -> None:
+def test_rules_sizes_and_fingers(visit: Visit, size: str, way: str) -> None:
     """No accessibility rule is broken, nothing runs out of the screen, and every control is large enough to touch."""
-    page = opened(visit, prepare=with_axe, reduced_motion="reduce", **SIZES[size])
-    expect(page.locator("#smith jw-chart .smithlayer").first).to_be_attached()
+    given = {"prepare": with_axe, "reduced_motion": "reduce", **SIZES[size]}
+    if way == "judge":
+        page = opened(visit, **given)
+        page.locator("#frequency summary").click()
+        expect(page.locator("#smith jw-chart .smithlayer").first).to_be_attached()
+    else:
+        page = hunting(visit, **given)
+        walk(page, *TO_THE_SWEEP, "sweep")
 
     assert violations(page) == []
     assert page.evaluate("document.documentElement.scrollWidth <= document.documentElement.clientWidth")
@@ -172,12 +227,12 @@ def test_keyboard_alone_changes_the_end(visit: Visit) -> None:
 
 
 def test_paper_holds_verdict_and_joints(visit: Visit) -> None:
-    """The printed page has the verdict and the table of joints, and no form."""
+    """The printed page has the verdict and the line part by part, and no form."""
     page = opened(visit)
     page.emulate_media(media="print")
 
     expect(page.locator("#verdict")).to_be_visible()
-    expect(page.locator("#joints")).to_be_visible()
+    expect(page.locator("#parts")).to_be_visible()
     expect(page.locator("jw-sweep-form")).to_be_hidden()
 
 
@@ -192,3 +247,73 @@ def test_charts_are_no_wider_than_the_sheet(visit: Visit) -> None:
     page.evaluate("() => window.dispatchEvent(new Event('afterprint'))")
 
     expect(drawn).to_have_attribute("width", f"{wide:g}")
+
+
+def test_hunt_leads_from_the_line_to_what_changed(visit: Visit) -> None:
+    """By keyboard alone: every step in turn, the place by the verdict, the sweep after it laid over the one before."""
+    page = hunting(visit)
+    result = core()
+
+    walk(page, *TO_THE_SWEEP)
+    expect(page.locator("#body-sweep")).to_contain_text(result["verdict"])
+    walk(page, "sweep")
+    expect(page.locator("#body-place .places")).to_contain_text("Mast foot")
+    expect(page.locator("#body-place .hands")).to_contain_text("locked out")
+    walk(page, "place")
+    page.get_by_role("button", name="Use the invented one").focus()
+    page.keyboard.press("Enter")
+
+    expect(page.locator("#step-compare")).to_be_focused()
+    expect(page.locator("#verdict")).to_have_text(core(touchstone=AFTER)["verdict"])
+    expect(page.locator("#change li").first).to_contain_text("Mast foot no longer stands out")
+    expect(page.locator("#change jw-chart .scatterlayer .js-line")).to_have_count(2)
+    page.get_by_role("button", name="Go on from this sweep").click()
+    expect(page.locator("#change")).to_have_count(0)
+    expect(page.locator("#step-place")).to_have_attribute("aria-expanded", "true")
+
+
+def test_hunt_goes_on_where_it_was(visit: Visit) -> None:
+    """Loaded anew on the way to the joint, the page is at the same step with the same sweep."""
+    page = hunting(visit, HUNT + "&of=own-0")
+    walk(page, *TO_THE_SWEEP)
+    page.locator("jw-sweep-file input").set_input_files(file("mine.s1p", SWEEP))
+    expect(page.locator("#verdict")).to_be_visible()
+    walk(page, "sweep")
+    page.reload()
+
+    expect(page.locator("#step-place")).to_have_attribute("aria-expanded", "true")
+    expect(page.locator("jw-sweep-verdict")).to_contain_text("Field day, mine.s1p")
+
+
+def test_hunt_sets_the_analyser_for_the_line(visit: Visit) -> None:
+    """Start, stop and points are the core's for this line and analyser, with its reasons; a bad range is told."""
+    page = hunting(visit, forgiven=REFUSED)
+    elements = EXAMPLES["line"]["elements"]
+
+    walk(page, "line", "safe")
+
+    span = expected.asked("span", elements=elements)
+    expect(page.locator("#body-span li")).to_have_text(span["reasons"])
+    expect(page.locator("#span dd").last).to_have_text(str(span["points"]))
+    page.locator("[name='sweep.highest_hz'] input").fill("55")
+    page.keyboard.press("Tab")
+    expect(page.locator("#body-span li")).to_have_text(
+        expected.asked("span", elements=elements, highest_hz=5.5e7)["reasons"]
+    )
+    page.locator("[name='sweep.highest_hz'] input").fill("1")
+    page.keyboard.press("Tab")
+    expect(page.locator("#body-span > [role=alert]")).to_contain_text("must end at twice its beginning")
+
+
+def test_without_a_line_a_distance_can_be_asked_about(visit: Visit) -> None:
+    """Of a line that is not described the echoes are told, and what is at 12 m."""
+    page = settled(visit(LINK))
+    page.locator("#of").select_option("none")
+    page.locator("jw-sweep-file input").first.set_input_files(file("mine.s1p", SWEEP))
+    asked = expected.asked("sweep", elements=[], touchstone=SWEEP.decode())
+
+    expect(page.locator("#verdict")).to_have_text(asked["verdict"])
+    expect(page.locator("#echoes li")).to_have_count(len(asked["echoes"]["echoes"]))
+    page.locator("#at").fill("12")
+
+    expect(page.locator("jw-sweep-place [role=status]")).to_contain_text("of the wave comes back from there")

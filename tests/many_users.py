@@ -1,5 +1,6 @@
 """Runs the server as backend/README.md's "Many users" does: gunicorn with its workers, and nginx in front of it."""
 
+import os
 import re
 import shlex
 import shutil
@@ -91,9 +92,10 @@ def running(words: list[str], port: int, **options: object) -> Iterator[subproce
 
 
 @contextmanager
-def gunicorn(app: str = APP, *more: str, **options: object) -> Iterator[Served]:
-    """The app behind README's command and more words, on a free port."""
+def gunicorn(app: str = APP, *more: str, env: dict[str, str] | None = None, **options: object) -> Iterator[Served]:
+    """The app behind README's command and more words, on a free port, with README's environment."""
     port = free_port()
+    options["env"] = os.environ | dict(re.findall(r"^export (\w+)=(\S+)", README.read_text(), re.M)) | (env or {})
     with running([*command(app, port), *more], port, **options) as process:
         yield Served(port, process.pid)
 

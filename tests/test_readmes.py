@@ -26,7 +26,7 @@ LINK = re.compile(r"\]\((?!https?:)([^)#]*)#?([^)]*)\)")
 PICTURE = re.compile(r'<img src="([^"]+)"')
 SHELL = re.compile(r"^```sh\n(.*?)^```", re.M | re.S)
 FILE = re.compile(r"This is `([\w-]+\.json)`[^\n]*:\n\n```json\n(.*?)^```", re.M | re.S)
-RUN_ELSEWHERE = ("make ", ".venv/bin/gunicorn ")
+RUN_ELSEWHERE = ("make ", "export JOINTWISE_")
 """The commands that build, test and serve; the last is run by many_users.py."""
 
 SERVER = "127.0.0.1:8073"

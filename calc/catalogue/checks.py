@@ -9,7 +9,19 @@ from itertools import pairwise
 from typing import Any
 
 from ..errors import InputError, known
-from .schema import Adapter, Band, Cable, CableBuild, CablePower, HouseLimit, Interface, Mating, Mode, PowerRating
+from .schema import (
+    Adapter,
+    Band,
+    Cable,
+    CableBuild,
+    CablePower,
+    HouseLimit,
+    Interface,
+    Mating,
+    Mode,
+    PowerRating,
+    WireLine,
+)
 from .tables import Catalogue
 
 __all__ = ["CHECKS", "TIGHTENED_BY"]
@@ -74,10 +86,7 @@ def _cable(entry: Cable, path: str, tables: Catalogue) -> None:
     metals = [name for metal in tables.galvanic_metals.values() for name in metal.found_as]
     _is_one_of(f"{path}.centre_conductor.value", entry.centre_conductor.value, metals)
     _less(path, "lowest_temperature_c", entry.lowest_temperature_c.value, *_hottest(entry))
-    fitted = {point.frequency_hz for point in entry.attenuation if point.fit}
-    if len(fitted) < 2:
-        raise InputError(f"{path}.attenuation", len(fitted), "figures to fit at two frequencies or more")
-    _clad(entry, f"{path}.attenuation")
+    _fitted(entry, f"{path}.attenuation")
     for at, rating in enumerate(entry.power):
         _heats(f"{path}.power[{at}]", rating, "conductor_temperature_c")
     if entry.build is not None:
@@ -109,8 +118,23 @@ def _build(build: CableBuild, outer_m: float, path: str, tables: Catalogue) -> N
     _is_one_of(f"{path}.{field}.value", surface.value, _with(tables, (*HEAT, "emissivity")))
 
 
-def _clad(entry: Cable, path: str) -> None:
-    """Of a clad core: figures below those fitted that rise with frequency, more slowly than its root."""
+def _wire_line(entry: WireLine, path: str, tables: Catalogue) -> None:
+    _less(path, "lowest_temperature_c", entry.lowest_temperature_c.value, *_hottest(entry))
+    _fitted(entry, f"{path}.attenuation")
+    if entry.wire_diameter_m is not None and entry.spacing_m is not None:
+        _less(path, "wire_diameter_m", entry.wire_diameter_m.value, "spacing_m", entry.spacing_m.value)
+
+
+def _fitted(entry: Cable | WireLine, path: str) -> None:
+    """Figures enough for the law of a line's attenuation."""
+    fitted = {point.frequency_hz for point in entry.attenuation if point.fit}
+    if len(fitted) < 2:
+        raise InputError(path, len(fitted), "figures to fit at two frequencies or more")
+    _clad(entry, path)
+
+
+def _clad(entry: Cable | WireLine, path: str) -> None:
+    """Of a clad conductor: figures below those fitted that rise with frequency, more slowly than its root."""
     lowest = min((point for point in entry.attenuation if point.fit), key=lambda point: point.frequency_hz)
     through = [point for point in entry.attenuation if point.through]
     for point, above in pairwise([*through, lowest]):
@@ -155,6 +179,7 @@ def _house_limit(entry: HouseLimit, path: str, tables: Catalogue) -> None:
 CHECKS: Mapping[str, Callable[[Any, str, Catalogue], None]] = {
     "interfaces": _interface,
     "cables": _cable,
+    "wire_lines": _wire_line,
     "adapters": _adapter,
     "matings": _mating,
     "bands": _band,
@@ -163,7 +188,7 @@ CHECKS: Mapping[str, Callable[[Any, str, Catalogue], None]] = {
 }
 
 
-def _hottest(entry: Interface | Cable) -> tuple[str, float]:
+def _hottest(entry: Interface | Cable | WireLine) -> tuple[str, float]:
     return "highest_temperature_c", entry.highest_temperature_c.value
 
 

@@ -26,8 +26,8 @@ MOST_PACKS = 20
 MOST_ENTRIES = 100
 """Of one table, the built-in ones included: no more can be asked for in one matrix."""
 
-SORTED = ("interfaces", "cables")
-NAMED = ("interfaces", "cables", "bands", "modes")
+SORTED = ("interfaces", "cables", "wire_lines")
+NAMED = ("interfaces", "cables", "wire_lines", "bands", "modes")
 
 
 def edition_of(documents: Sequence[Document]) -> Edition:

@@ -9,9 +9,9 @@ from typing import Annotated, Any, NamedTuple
 import msgspec
 from msgspec import Meta, Struct
 
-from ..errors import InputError
+from ..errors import HIDDEN, InputError
 from ..fields import Field, Object, Range, object_of, objects_in
-from ..refusal import decoded, refuse_unbounded
+from ..refusal import decoded, refuse_given_twice, refuse_unbounded
 from .earlier import brought_up_to_date
 from .schema import (
     Adapter,
@@ -28,6 +28,7 @@ from .schema import (
     Quantity,
     Section,
     Text,
+    WireLine,
 )
 
 __all__ = ["MOST_PACK_BYTES", "TABLES", "Document", "Overrides", "Pack", "ReadPack", "pack_schema", "read_pack"]
@@ -52,6 +53,7 @@ class Overrides(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
 
     interfaces: Ids = []
     cables: Ids = []
+    wire_lines: Ids = []
     adapters: Ids = []
     matings: Ids = []
     bands: Ids = []
@@ -69,6 +71,7 @@ class Pack(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     overrides: Overrides = Overrides()
     interfaces: Annotated[list[Interface], Meta(max_length=60, description="Interface families")] = []
     cables: Annotated[list[Cable], Meta(max_length=60, description="Cables")] = []
+    wire_lines: Annotated[list[WireLine], Meta(max_length=60, description="Two-wire lines")] = []
     adapters: Annotated[list[Adapter], Meta(max_length=60, description="What the trade sells")] = []
     matings: Annotated[list[Mating], Meta(max_length=200, description="What comes of two families meeting")] = []
     bands: Annotated[list[Band], Meta(max_length=60, description="Amateur bands")] = []
@@ -101,9 +104,11 @@ def read_pack(document: Document) -> ReadPack:
     if len(document.text) > MOST_PACK_BYTES:
         raise InputError("pack", "too long", f"a document of up to {MOST_PACK_BYTES} bytes")
     refuse_unbounded(document.text)
+    refuse_given_twice(document.text)
     text, changed = brought_up_to_date(document.text)
     pack = decoded(text, Pack)
-    for table in ("interfaces", "cables", "modes"):
+    _refuse_hidden("", msgspec.to_builtins(pack))
+    for table in ("interfaces", "cables", "wire_lines", "modes"):
         for at, entry in enumerate(getattr(pack, table)):
             _refuse_beyond_range(f"{table}[{at}]", entry)
     return ReadPack(pack, changed)
@@ -125,6 +130,21 @@ def pack_schema() -> dict[str, Any]:
 
 def _is_interval(field: Field) -> bool:
     return isinstance(field.shape, Object) and field.shape.struct is Interval
+
+
+def _refuse_hidden(path: str, value: object) -> None:
+    """Raise InputError for the first text that holds what is not seen but steers a terminal or a line of text."""
+    match value:
+        case str():
+            if HIDDEN.search(value):
+                raise InputError(path, value, "a text without control characters and marks of direction")
+        case list():
+            for at, entry in enumerate(value):
+                _refuse_hidden(f"{path}[{at}]", entry)
+        case dict():
+            for name, entry in value.items():
+                _refuse_hidden(path, name)
+                _refuse_hidden(f"{path}.{name}".removeprefix("."), entry)
 
 
 def _refuse_beyond_range(path: str, entry: Struct) -> None:

@@ -38,6 +38,8 @@ __all__ = [
     "PowerRating",
     "Quantity",
     "Source",
+    "Transmitter",
+    "WireLine",
     "ZenithAttenuation",
 ]
 
@@ -277,6 +279,7 @@ class Material(Struct, forbid_unknown_fields=True, frozen=True):
     loss_tangent: Annotated[Quantity | None, Unit("1")] = None
     thermal_conductivity_w_per_m_k: Annotated[Interval | None, Unit("W/(m·K)")] = None
     heat_capacity_j_per_m3_k: Annotated[Quantity | None, Unit("J/(m³·K)")] = None
+    density_kg_per_m3: Annotated[Quantity | None, Unit("kg/m³")] = None
     emissivity: Annotated[Interval | None, Unit("1")] = None
     """Of its surface, as far as heat radiates: far infrared, near room temperature."""
 
@@ -290,7 +293,7 @@ class CableDielectric(Struct, forbid_unknown_fields=True, frozen=True):
 
 
 class Attenuation(Struct, forbid_unknown_fields=True, frozen=True):
-    """A published loss of a matched cable at one frequency; without `fit` it is held out to check the fit.
+    """A published loss of a matched line at one frequency; without `fit` it is held out to check the fit.
 
     With `through` it is not held out: it lies below the figures fitted, where current
     enters a clad core, and the law goes through it.
@@ -376,6 +379,35 @@ class Cable(Struct, forbid_unknown_fields=True, frozen=True):
     """Why the fit leaves much, or ends where it does."""
 
 
+class WireLine(Struct, forbid_unknown_fields=True, frozen=True):
+    """One two-wire line, or one class of like lines; its figures are those of a clean and dry one."""
+
+    id: Id
+    name: Name
+    order: Order
+    summary: Text
+    also_called: Names
+    construction: Literal["window", "ribbon", "open wire"]
+    outdoor_use: Exposure
+
+    impedance_ohm: Annotated[Quantity, Unit("Ω", 50, 1000)]
+    velocity_factor: Annotated[Quantity, Unit("1", 0.2, 1)]
+    wire: Label
+    wet: Label
+    """A sentence on what rain and ice do to it."""
+    attenuation_temperature_c: Annotated[Quantity, Unit("°C", -50, 150)]
+    attenuation: Annotated[list[Attenuation], Meta(min_length=2, max_length=100)]
+    working_voltage_rms_v: Annotated[Interval, Unit("V", 1, 100000)]
+    lowest_temperature_c: Annotated[Quantity, Unit("°C", -100, 100)]
+    highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500)]
+    wire_diameter_m: Annotated[Quantity | None, Unit("m", 1e-05, 0.1)] = None
+    """Over the strands where it is stranded."""
+    spacing_m: Annotated[Quantity | None, Unit("m", 1e-04, 2)] = None
+    """Between the wires' middles."""
+    fit_note: Text = ""
+    """Why the fit leaves much, or ends where it does."""
+
+
 class Installation(Struct, forbid_unknown_fields=True, frozen=True):
     """A way a station is put up, and the weather and shaking that come with it at least."""
 
@@ -416,6 +448,15 @@ class AntennaView(Struct, forbid_unknown_fields=True, frozen=True):
     galactic_fall_per_decade_db: Annotated[Quantity, Unit("dB")]
     elevation_deg: Annotated[Quantity, Unit("°")] | None = None
     """Left out, the elevation asked for."""
+
+
+class Transmitter(Struct, forbid_unknown_fields=True, frozen=True):
+    """What a kind of transmitter does at a bad load."""
+
+    id: Id
+    name: str
+    holds_to_vswr: Annotated[Quantity | None, Unit("1", 1, 100)] = None
+    """It holds its forward power up to this VSWR, and from there on its reflected power; left out, at any."""
 
 
 class ZenithAttenuation(Struct, forbid_unknown_fields=True, frozen=True):

@@ -40,6 +40,8 @@ from .schema import (
     NoiseEnvironment,
     PackSummary,
     Source,
+    Transmitter,
+    WireLine,
 )
 
 __all__ = ["Catalogue", "built_in_tables"]
@@ -71,6 +73,7 @@ class Catalogue(msgspec.Struct, frozen=True):
 
     interfaces: dict[str, Interface]
     cables: dict[str, Cable]
+    wire_lines: dict[str, WireLine]
     matings: dict[str, Mating]
     adapters: dict[str, Adapter]
     bands: dict[str, Band]
@@ -78,6 +81,7 @@ class Catalogue(msgspec.Struct, frozen=True):
     noise_environments: dict[str, NoiseEnvironment]
     antenna_views: dict[str, AntennaView]
     atmospheres: dict[str, Atmosphere]
+    transmitters: dict[str, Transmitter]
     materials: dict[str, Material]
     cable_dielectrics: dict[str, CableDielectric]
     conditions: dict[str, Condition]
@@ -110,6 +114,7 @@ def built_in_tables() -> Catalogue:
     read = Catalogue(
         interfaces=_folder("interfaces", Interface),
         cables=_folder("cables", Cable),
+        wire_lines=_folder("wire_lines", WireLine),
         matings=_table("matings", "mating", Mating),
         adapters=_table("adapters", "adapter", Adapter),
         bands=_table("bands", "band", Band),
@@ -117,6 +122,7 @@ def built_in_tables() -> Catalogue:
         noise_environments=_table("noise", "noise_environment", NoiseEnvironment),
         antenna_views=_table("noise", "antenna_view", AntennaView),
         atmospheres=_table("noise", "atmosphere", Atmosphere),
+        transmitters=_table("transmitters", "transmitter", Transmitter),
         materials=_table("materials", "material", Material),
         cable_dielectrics=_table("cable_dielectrics", "cable_dielectric", CableDielectric),
         conditions=_table("conditions", "condition", Condition),

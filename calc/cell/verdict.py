@@ -5,6 +5,7 @@ from ..physics.columns import Column
 from ..physics.derivation import Limits
 from ..physics.gates import MATCH, GateResult
 from ..physics.limits import LIMIT_NAMES, LimitId
+from ..physics.margin_words import margin_in_words
 
 __all__ = ["limit_sentence", "match_sentence", "verdict"]
 
@@ -29,11 +30,11 @@ def verdict(
         return f"{subject}: {return_loss_db[0]:.0f} dB of return loss; no power limit counts in receive."
     binds = f"the {LIMIT_NAMES[binding]}"
     if cautious >= 0:
-        return f"{subject}: {cautious:.1f} dB of room; limited by {binds}."
+        return f"{subject}: {margin_in_words(cautious)}; limited by {binds}."
     if generous >= 0:
         return (
-            f"{subject}: undecided. The cautious sources put {binds} {-cautious:.1f} dB over its limit,"
-            f" the generous ones leave {generous:.1f} dB of room."
+            f"{subject}: uncertain. The cautious sources put {binds} {-cautious:.1f} dB over its limit,"
+            f" the generous ones leave {generous:.1f} dB margin."
         )
     return f"{subject}: {-cautious:.1f} dB over the limit set by {binds}."
 

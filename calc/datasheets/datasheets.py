@@ -19,6 +19,7 @@ def datasheets(request: CatalogueRequest) -> CatalogueResult:
     return CatalogueResult(
         families=[family_sheet(interface) for interface in tables.interfaces.values()],
         cables=[cable_sheet(cable) for cable in tables.cables.values()],
+        wire_lines=list(tables.wire_lines.values()),
         matings=list(tables.matings.values()),
         adapters=list(tables.adapters.values()),
         bands=list(tables.bands.values()),
@@ -28,6 +29,7 @@ def datasheets(request: CatalogueRequest) -> CatalogueResult:
         noise_environments=list(tables.noise_environments.values()),
         antenna_views=list(tables.antenna_views.values()),
         atmospheres=list(tables.atmospheres.values()),
+        transmitters=list(tables.transmitters.values()),
         formulas=formula_sheets(),
         sources=list(tables.sources.values()),
         cautions=CAUTIONS,

@@ -19,6 +19,8 @@ from ..catalogue.schema import (
     PackSummary,
     PowerRating,
     Source,
+    Transmitter,
+    WireLine,
 )
 from ..formulas.formula import SymbolSheet
 
@@ -102,10 +104,11 @@ class CableSheet(Struct, frozen=True):
 
 
 class CatalogueResult(Struct, frozen=True):
-    """The catalogue as data: families, cables, matings, adapters, bands, modes and the rest, formulas and sources."""
+    """The catalogue as data: families, cables, two-wire lines, matings, adapters, bands and the rest, and sources."""
 
     families: list[DataSheet]
     cables: list[CableSheet]
+    wire_lines: list[WireLine]
     matings: list[Mating]
     adapters: list[Adapter]
     bands: list[Band]
@@ -115,6 +118,7 @@ class CatalogueResult(Struct, frozen=True):
     noise_environments: list[NoiseEnvironment]
     antenna_views: list[AntennaView]
     atmospheres: list[Atmosphere]
+    transmitters: list[Transmitter]
     formulas: list[FormulaSheet]
     sources: list[Source]
     """A value of a pack names its source led by the pack's id and a point."""

@@ -14,16 +14,43 @@ from ..physics.family_ratings import family_ratings
 from ..physics.ratings import CAUTIOUS, ENDS
 from ..physics.scenario import Surroundings
 from ..physics.station import Station, station_of
+from ..physics.wire_ratings import wire_ratings
+from ..waves.tuner import Parts
 from .cable import CableLink, cable_marks, cable_model
-from .elements import CableRun, Element, FeedlineRequest, Joint, KnownEnd, Load, MeasuredPart, Part
+from .dummy import dummy_links
+from .elements import (
+    CableRun,
+    Element,
+    FeedlineRequest,
+    Joint,
+    KnownEnd,
+    Load,
+    MeasuredPart,
+    Part,
+    Section,
+    Transformer,
+    Tuner,
+    WireRun,
+)
 from .joint import JointLink, joint_model
 from .link import Link
 from .load import LoadReflection, load_reflection
 from .measurement import refuse_out_of_reach, usable_measurement
 from .part import MeasuredLink, MeasuredModel, PartLink, PartModel
+from .section import SectionLink, SectionModel
 from .surroundings import cable_of, cables_of, joint_demands, joint_scenario, touching
+from .transformer import TransformerLink, TransformerModel, transformer_marks
+from .transmitter import HOLDS_AT_ANY, TransmitterModel, transmitter_of
+from .tuner import TunerLink, TunerModel
+from .wires import WireLink, WireModel, wire_marks
 
-__all__ = ["Feedline", "feedline_at", "feedline_of"]
+__all__ = ["Feedline", "feedline_at", "feedline_of", "tuner_link"]
+
+HELD = TransmitterModel("", HOLDS_AT_ANY)
+"""Of a line that is measured and not sent into."""
+
+USUAL_CAPACITOR_F = {"t": 250e-12, "l": 2e-9, "pi": 2e-9}
+"""What the capacitors of a tuner of each network go up to (common practice); across the line they must be larger."""
 
 LEAST_ACCEPTED = 1e-9  # share of a wave; below it what an antenna accepts drowns in rounding
 
@@ -37,6 +64,7 @@ class Feedline(NamedTuple):
     net: bool
     column: Column
     frequency_hz: float
+    transmitter: TransmitterModel
 
     def distance_m(self, index: int) -> float:
         """How far along the cables a link begins."""
@@ -50,8 +78,11 @@ def feedline_of(request: FeedlineRequest) -> Feedline:
     catalogue, and for a measurement that can't be used.
     """
     column = chosen_column(request.band, request.frequency_hz, request.region)
+    transmitter = transmitter_of(request)
     feedline = feedline_at(request, request.elements, request.load, column)
-    accepted = 1 - np.abs(feedline.load(np.array([feedline.frequency_hz]))[0]) ** 2
+    links = feedline.links + dummy_links(request, feedline.station)
+    feedline = feedline._replace(links=links, transmitter=transmitter)
+    accepted = 1 - np.abs(feedline.load.likely(np.array([feedline.frequency_hz]))).max() ** 2
     if not accepted > LEAST_ACCEPTED:
         raise InputError("load", "an antenna that takes no power", "one that takes some")
     return feedline
@@ -67,26 +98,35 @@ def feedline_at(site: Surroundings, elements: list[Element], load: Load | KnownE
             field = f"elements[{link.element}].touchstone"
             refuse_out_of_reach(field, link.models[CAUTIOUS].measured.frequencies_hz, frequency)
     reflection = load_reflection(load, station.impedance_ohm, frequency)
-    return Feedline(links, reflection, station, site.power_is == "net", column, frequency)
+    return Feedline(links, reflection, station, site.power_is == "net", column, frequency, HELD)
 
 
 def _links(site: Surroundings, elements: list[Element], index: int, station: Station, frequency: float) -> list[Link]:
-    element = elements[index]
-    if isinstance(element, CableRun):
-        return [_cable_link(site, index, element, station, frequency)]
-    if isinstance(element, Part):
-        part = PartModel(
-            station,
-            loss_db=element.loss_db,
-            reflection=float(reflection_of_vswr(element.vswr)),
-            power_limit_w=_limit(element.power_limit_w),
-            peak_v=_limit(element.voltage_limit_v),
-        )
-        return [PartLink(element=index, name=element.name or "Part", models=(part, part))]
-    if isinstance(element, MeasuredPart):
-        measured = MeasuredModel(station, usable_measurement(element.touchstone, f"elements[{index}].touchstone", 2))
-        return [MeasuredLink(element=index, name=element.name or "Measured part", models=(measured, measured))]
-    return _joint_links(site, elements, index, element)
+    match elements[index]:
+        case CableRun() as run:
+            return [_cable_link(site, index, run, station, frequency)]
+        case WireRun() as run:
+            return [_wire_link(site, index, run, station, frequency)]
+        case Section() as section:
+            return [_section_link(index, section, station)]
+        case Transformer() as transformer:
+            return [_transformer_link(index, transformer, station)]
+        case Part() as part:
+            return [_part_link(index, part, station)]
+        case MeasuredPart() as measured:
+            return [_measured_link(index, measured, station)]
+        case Tuner() as tuner:
+            return [tuner_link(index, tuner, station)]
+        case Joint() as joint:
+            return _joint_links(site, elements, index, joint)
+
+
+def tuner_link(index: int, tuner: Tuner, station: Station) -> TunerLink:
+    """The link of a tuner, for the element of that index."""
+    largest = tuner.largest_capacitor_f or USUAL_CAPACITOR_F[tuner.network]
+    parts = Parts(tuner.network, tuner.coil_q, tuner.capacitor_q, largest, tuner.largest_coil_h)
+    model = TunerModel(station, parts, _limit(tuner.voltage_limit_v), _limit(tuner.current_limit_a))
+    return TunerLink(element=index, name=tuner.name or "Tuner", models=(model, model))
 
 
 def _cable_link(site: Surroundings, index: int, run: CableRun, station: Station, frequency: float) -> CableLink:
@@ -102,6 +142,72 @@ def _cable_link(site: Surroundings, index: int, run: CableRun, station: Station,
         cable=cable.id,
         marks=cable_marks(cable, frequency, site),
     )
+
+
+def _wire_link(site: Surroundings, index: int, run: WireRun, station: Station, frequency: float) -> WireLink:
+    entry = known(f"elements[{index}].line", run.line, catalogue().wire_lines)
+    cautious, generous = (WireModel(station, run.length_m, wire_ratings(entry.id, end)) for end in ENDS)
+    return WireLink(
+        element=index,
+        name=run.name or f"{run.length_m:g} m of {entry.name}",
+        models=(cautious, generous),
+        pack=catalogue().pack_of("wire_lines", entry.id),
+        marks=wire_marks(entry, frequency, site),
+    )
+
+
+def _section_link(index: int, given: Section, station: Station) -> SectionLink:
+    model = SectionModel(
+        station,
+        given.length_m,
+        impedance_ohm=given.impedance_ohm,
+        velocity_factor=given.velocity_factor,
+        loss_db=given.loss_db,
+        voltage_limit_v=_limit(given.voltage_limit_v),
+    )
+    name = given.name or f"{given.length_m:g} m section of {given.impedance_ohm:g} Ω"
+    return SectionLink(element=index, name=name, models=(model, model))
+
+
+def _transformer_link(index: int, given: Transformer, station: Station) -> TransformerLink:
+    model = TransformerModel(
+        station,
+        power_limit_w=_limit(given.power_limit_w),
+        peak_v=_limit(given.voltage_limit_v),
+        ratio=given.ratio,
+        loss_db=given.loss_db,
+    )
+    name = given.name or "Transformer"
+    return TransformerLink(element=index, name=name, models=(model, model), marks=transformer_marks(name, given))
+
+
+def _part_link(index: int, given: Part, station: Station) -> PartLink:
+    model = PartModel(
+        station,
+        power_limit_w=_limit(given.power_limit_w),
+        peak_v=_limit(given.voltage_limit_v),
+        loss_db=given.loss_db,
+        reflection=float(reflection_of_vswr(given.vswr)),
+    )
+    name = given.name or (given.what.capitalize() if given.what != "other" else "Part")
+    fires = f"At its voltage limit {name} fires and shorts the line." if given.what == "arrester" else ""
+    return PartLink(
+        element=index,
+        name=name,
+        models=(model, model),
+        at_voltage_limit=fires,
+        directivity_db=given.directivity_db,
+    )
+
+
+def _measured_link(index: int, given: MeasuredPart, station: Station) -> MeasuredLink:
+    model = MeasuredModel(
+        station,
+        power_limit_w=_limit(given.power_limit_w),
+        peak_v=_limit(given.voltage_limit_v),
+        measured=usable_measurement(given.touchstone, f"elements[{index}].touchstone", 2),
+    )
+    return MeasuredLink(element=index, name=given.name or "Measured part", models=(model, model))
 
 
 def _joint_links(site: Surroundings, elements: list[Element], index: int, joint: Joint) -> list[Link]:

@@ -8,7 +8,7 @@ import numpy as np
 from ..formulas import voltage
 from ..formulas.formula import Broadcast, Number
 from ..physics.cable_heat import cable_path, conductor_rises
-from ..physics.dissipation import dissipation
+from ..physics.dissipation import Shares, dissipation
 from ..physics.gates import GATES, Demand, GateResult, gate_results, gate_table
 from ..physics.heat_limit import HeatLimit
 from ..physics.house_limits import house_power
@@ -19,9 +19,16 @@ from ..physics.station import Station
 from ..waves.two_port import TwoPort, Waves, joint_loss, joint_section
 from .elements import Joint
 from .link import Link, LinkKind, LumpedModel
+from .remembered import remembered
 from .stress import SMALLEST_SHARE, Allowed, Stress
 
-__all__ = ["JointLink", "JointModel", "LossySection", "joint_model"]
+__all__ = ["JointLink", "JointModel", "LossySection", "joint_model", "joints_of_every_grade"]
+
+SIDES_OHM = (0.0, np.inf)
+"""What a joint above and one below its design impedance lie away from [Ω]; a standard's limit allows both."""
+
+GRADES = 33
+"""Steps from a typical joint to the worst its standard allows, on each side."""
 
 HARD = np.array([gate.hard for gate in GATES])
 
@@ -50,8 +57,7 @@ class JointModel(LumpedModel):
 
         Without one it is the model's own.
         """
-        z_0 = self.station.impedance_ohm
-        shares = dissipation(self.ratings, frequency, self.station.added_resistance_ohm, z_0)
+        z_0, shares = self.station.impedance_ohm, self._cold(frequency)
         away_from = self.away_from_ohm if away_from_ohm is None else away_from_ohm
         impedance, radians = worst_section(self.ratings, frequency, z_0 if away_from is None else away_from)
         # conductors heat by the current and the dielectric by the voltage, which a real impedance would mix up
@@ -60,7 +66,7 @@ class JointModel(LumpedModel):
 
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix at frequencies [Hz]."""
-        return joint_section(*self.section(frequency))
+        return joint_section(*self._own_section(frequency))
 
     def other_side(self) -> "JointModel | None":
         """The same joint as far on the other side of its design impedance; none where its impedance is known."""
@@ -71,7 +77,7 @@ class JointModel(LumpedModel):
 
     def stress(self, waves: Waves, plane: int, frequency: Broadcast) -> Stress:
         """What the waves do to it between `plane` and the next."""
-        lost = joint_loss(*self.section(frequency), waves.voltage[plane + 1], waves.current[plane + 1])
+        lost = joint_loss(*self._own_section(frequency), waves.voltage[plane + 1], waves.current[plane + 1])
         stress = super().stress(waves, plane, frequency)
         return stress._replace(heat_share=np.maximum(lost, SMALLEST_SHARE))
 
@@ -112,9 +118,18 @@ class JointModel(LumpedModel):
                 full = full | (air_c + side.solar_rise_k >= cable.highest_temperature_c)
         return full
 
-    def _heated(self, frequency: Broadcast, stress: Stress) -> tuple[Any, ...]:
+    @remembered
+    def _own_section(self, frequency: Broadcast) -> LossySection:
+        return self.section(frequency)
+
+    @remembered
+    def _cold(self, frequency: Broadcast) -> Shares:
+        """Shares lost of a matched wave's power, at 20 °C."""
         station = self.station
-        cold = dissipation(self.ratings, frequency, station.added_resistance_ohm, station.impedance_ohm)
+        return dissipation(self.ratings, frequency, station.added_resistance_ohm, station.impedance_ohm)
+
+    def _heated(self, frequency: Broadcast, stress: Stress) -> tuple[Any, ...]:
+        station, cold = self.station, self._cold(frequency)
         rises = [
             None if cable is None or side is None else conductor_rises(cable, side, frequency, stress.hottest, station)
             for cable, side in zip(self.cables, self.path.sides, strict=True)
@@ -126,6 +141,22 @@ def joint_model(ratings: Ratings[Number], cables: Sides, station: Station) -> Jo
     """The model of a joint whose contacts are those of the station given, and the cables that end in it."""
     near, far = (None if cable is None else cable_path(cable, station) for cable in cables)
     return JointModel(station, ratings, cables, joint_path(ratings, cables, (near, far), station))
+
+
+def joints_of_every_grade(cautious: JointModel, generous: JointModel, frequency: np.ndarray) -> TwoPort:
+    """Chain matrices from typical to the worst its standard allows, above its design impedance and below, along axis 0.
+
+    Then the rows of the ratings, a single one where they are scalars, and the frequencies [Hz].
+    """
+    away_from = np.reshape(SIDES_OHM, (-1, 1, 1, 1))
+    worst, typical = (model.section(frequency, away_from) for model in (cautious, generous))
+    grade = np.linspace(0, 1, GRADES).reshape(-1, 1, 1)
+    port = joint_section(
+        impedance=typical.impedance ** (1 - grade) * worst.impedance**grade,
+        angle=typical.angle + (worst.angle - typical.angle) * grade,
+        contact_ohm=typical.contact_ohm + (worst.contact_ohm - typical.contact_ohm) * grade,
+    )
+    return TwoPort(*(one.reshape(-1, *one.shape[2:]) for one in port[:4]))
 
 
 @dataclass(frozen=True, eq=False, kw_only=True)

@@ -1,22 +1,23 @@
 """One two-port of a feedline: what everything else may ask of a cable, a joint or a part."""
 
 from dataclasses import dataclass, field
-from typing import ClassVar, Literal, Protocol
+from typing import ClassVar, Literal, Protocol, cast
 
 import numpy as np
 
+from ..formulas import line
 from ..formulas.formula import Broadcast
 from ..physics.gates import GateResult
 from ..physics.heat_limit import HeatLimit
 from ..physics.limits import LimitId
 from ..physics.station import Station
-from ..waves.two_port import TwoPort, Waves
+from ..waves.two_port import TwoPort, Waves, scattering
 from .any_phase import ReflectionSize, through_two_port
 from .stress import Allowed, Stress, lumped_stress
 
 __all__ = ["Link", "LinkKind", "LinkModel", "LumpedModel"]
 
-LinkKind = Literal["cable", "joint", "part", "measured"]
+LinkKind = Literal["cable", "joint", "part", "measured", "transformer", "section", "wires", "tuner", "load"]
 
 
 class LinkModel(Protocol):
@@ -42,7 +43,17 @@ class LinkModel(Protocol):
         """What heat allows under a stress; none where no temperature limits it."""
 
     def return_loss_db(self, frequency: Broadcast) -> Broadcast | None:
-        """Of the element alone [dB]; none for a cable."""
+        """Of the element alone [dB]; none for what is meant to be of another impedance: a cable, a transformer."""
+
+    def matched_loss_db(self, frequency: Broadcast) -> Broadcast:
+        """Between ends that match it [dB]; of what has no impedance of its own, between the line's."""
+
+    @property
+    def tuned(self) -> bool:
+        """Whether it is set by what it looks at."""
+
+    def settled(self, frequency: Broadcast, beyond: Broadcast) -> "LinkModel":
+        """The model as it is set when it looks at the reflection `beyond`, towards the antenna; a tuner's varies."""
 
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix."""
@@ -69,10 +80,19 @@ class LumpedModel:
 
     station: Station
     length_m: ClassVar[float] = 0.0
+    tuned: ClassVar[bool] = False
+
+    def settled(self, frequency: Broadcast, beyond: Broadcast) -> LinkModel:
+        """Itself: there is nothing to set."""
+        return cast(LinkModel, self)  # whatever derives from it is a whole one
 
     def two_port(self, frequency: Broadcast) -> TwoPort:
         """The chain matrix at frequencies [Hz]."""
         raise NotImplementedError
+
+    def matched_loss_db(self, frequency: Broadcast) -> Broadcast:
+        """Between ends of the line's impedance [dB]."""
+        return -line.decibels(np.abs(scattering(self.two_port(frequency), self.station.impedance_ohm)[2]) ** 2)
 
     def stress(self, waves: Waves, plane: int, frequency: Broadcast) -> Stress:
         """What the waves do to it between `plane` and the next."""
@@ -101,7 +121,9 @@ class Link:
     family: str = ""
     """Of a joint."""
     marks: list[str] = field(default_factory=list)
-    """Doubts about a cable that are no gate."""
+    """Doubts about it that are no gate."""
+    at_voltage_limit: str = ""
+    """A sentence on what happens at its voltage limit, where that is no breakdown."""
 
     def gates(self, frequency_hz: float, power_w: float) -> list[GateResult]:
         """Every gate at a frequency [Hz] and power [W], each with its sentence."""

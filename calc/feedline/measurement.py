@@ -20,7 +20,7 @@ NEARLY_ALL = 1 - 1e-6
 
 
 class MeasuredReflection(NamedTuple):
-    """The measurement of a one-port, and a sentence where it had to be clipped."""
+    """The measurement of a one-port, and sentences on how it was read and where it had to be clipped."""
 
     measured: Measured
     notes: list[str]
@@ -35,13 +35,17 @@ def usable_reflection(text: str, field: str) -> MeasuredReflection:
     size = np.abs(measured.s[:, 0, 0])
     above = int(np.argmax(size))
     if measured.s.shape[-1] != 1 or is_passive(measured.s).all() or size[above] > MOST_REFLECTED:
-        return MeasuredReflection(usable_measurement(text, field, 1), [])
+        return MeasuredReflection(usable_measurement(text, field, 1), _of_the_antenna(measured))
     s = measured.s * np.minimum(NEARLY_ALL / size, 1)[:, None, None]
     note = (
         f"The antenna's file reflects up to {size[above]:.3f} of what it gets, at"
         f" {engineering(measured.frequencies_hz[above], 'Hz')}: noise or calibration. It counts as all of it."
     )
-    return MeasuredReflection(measured._replace(s=s), [note])
+    return MeasuredReflection(measured._replace(s=s), [*_of_the_antenna(measured), note])
+
+
+def _of_the_antenna(measured: Measured) -> list[str]:
+    return [f"The antenna's file: {note}" for note in measured.notes]
 
 
 def usable_measurement(text: str, field: str, ports: int) -> Measured:

@@ -11,7 +11,7 @@ __all__ = ["bounds"]
 
 def bounds(feedline: Feedline, frequency: np.ndarray) -> ReflectionSize:
     """Sizes of the reflection at the transmitter by frequency [Hz], from the antenna back over every step."""
-    at_antenna = np.abs(feedline.load(frequency))
+    at_antenna = np.abs(feedline.load.likely(frequency)).max(axis=0)
     size = ReflectionSize(at_antenna, at_antenna)
     for link in reversed(feedline.links):
         other = link.models[CAUTIOUS].other_side()

@@ -4,11 +4,12 @@ from typing import NamedTuple
 
 import numpy as np
 
+from ..formulas import voltage
 from ..formulas.formula import Broadcast
 from ..physics.heat_limit import Wave
 from ..waves.two_port import Waves
 
-__all__ = ["SMALLEST_SHARE", "Allowed", "Stress", "lumped_stress", "worse"]
+__all__ = ["SMALLEST_SHARE", "Allowed", "Stress", "lumped_stress", "voltage_allowed_w", "worse"]
 
 SMALLEST_SHARE = 1e-15  # rounding may leave a lossless element a little below nothing
 
@@ -49,9 +50,9 @@ def worse(first: Stress, second: Stress) -> Stress:
 def lumped_stress(waves: Waves, plane: int, impedance: float) -> Stress:
     """The stress of a short element between `plane` and the next, by the exact waves at both."""
     before, after = waves.at(plane), waves.at(plane + 1)
-    voltage, current = waves.voltage[plane : plane + 2], waves.current[plane : plane + 2]
-    voltage_factor = (np.abs(voltage) ** 2).max(axis=0) / impedance
-    current_factor = (np.abs(current) ** 2).max(axis=0) * impedance
+    volts, amperes = waves.voltage[plane : plane + 2], waves.current[plane : plane + 2]
+    voltage_factor = (np.abs(volts) ** 2).max(axis=0) / impedance
+    current_factor = (np.abs(amperes) ** 2).max(axis=0) * impedance
     return Stress(
         heat_share=np.maximum(before.power_w - after.power_w, SMALLEST_SHARE),
         voltage_factor=voltage_factor,
@@ -59,3 +60,10 @@ def lumped_stress(waves: Waves, plane: int, impedance: float) -> Stress:
         forward_factor=np.abs(before.forward(impedance)) ** 2,
         hottest=Wave(voltage_factor, current_factor),
     )
+
+
+def voltage_allowed_w(peak_v: Broadcast, impedance: float, stress: Stress) -> Broadcast:
+    """Largest source power [W] that a peak voltage [V] allows under a stress against the line's impedance [Ω]."""
+    if not np.any(np.isfinite(peak_v)):  # nothing to derive
+        return np.full(np.shape(stress.voltage_factor), np.inf)
+    return voltage.voltage_allowed_power(peak_v, impedance, stress.voltage_factor)

@@ -6,7 +6,7 @@ from ..catalogue import catalogue
 from ..catalogue.fitting import Attachment, Screen
 from ..catalogue.mating import OPPOSITE, Gender
 from ..catalogue.schema import Cable, Interface
-from ..feedline.elements import CableRun, Element, Joint
+from ..feedline.elements import CableRun, Element, Joint, WireRun
 from ..feedline.feedline import Feedline
 from ..feedline.joint import JointLink
 from ..feedline.surroundings import touching
@@ -129,4 +129,6 @@ def _name(elements: list[Element], index: int) -> str:
         return element.name
     if isinstance(element, CableRun):
         return catalogue().cables[element.cable].name
+    if isinstance(element, WireRun):
+        return catalogue().wire_lines[element.line].name
     return "the joint beside it" if isinstance(element, Joint) else "the part beside it"

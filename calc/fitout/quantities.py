@@ -3,7 +3,7 @@
 from collections import Counter, defaultdict
 
 from ..catalogue import catalogue
-from ..feedline.elements import CableRun, Element, Joint
+from ..feedline.elements import CableRun, Element, Joint, WireRun
 from ..physics.ratings import assumption
 from .pairs import Pair, Side
 from .results import JointSheet, QuantityRow
@@ -30,10 +30,10 @@ def quantities(
     pieces.update(
         ("Part", "", "", element.name or "as in the line")
         for element in elements
-        if not isinstance(element, Joint | CableRun)
+        if not isinstance(element, Joint | CableRun | WireRun)
     )
     rows = [QuantityRow(*key, quantity=count, unit="pieces") for key, count in pieces.items()]
-    return rows + _cables(elements) + _tapes(sheets)
+    return rows + _cables(elements) + _wire_lines(elements) + _tapes(sheets)
 
 
 def _half(pair: Pair, side: Side) -> Key:
@@ -45,22 +45,25 @@ def _half(pair: Pair, side: Side) -> Key:
 
 
 def _cables(elements: list[Element]) -> list[QuantityRow]:
-    spare = float(assumption("spare_cable_share"))
     lengths: defaultdict[str, float] = defaultdict(float)
     for element in elements:
         if isinstance(element, CableRun):
             lengths[element.cable] += element.length_m
-    return [
-        QuantityRow(
-            "Cable",
-            "",
-            cable,
-            f"{catalogue().cables[cable].name}: {length:g} m in the line and {spare * 100:g} % to spare",
-            length * (1 + spare),
-            "m",
-        )
-        for cable, length in lengths.items()
-    ]
+    return [_metres("Cable", cable, catalogue().cables[cable].name, length) for cable, length in lengths.items()]
+
+
+def _wire_lines(elements: list[Element]) -> list[QuantityRow]:
+    lengths: defaultdict[str, float] = defaultdict(float)
+    for element in elements:
+        if isinstance(element, WireRun):
+            lengths[element.line] += element.length_m
+    return [_metres("Two-wire line", "", catalogue().wire_lines[line].name, length) for line, length in lengths.items()]
+
+
+def _metres(what: str, cable: str, name: str, length: float) -> QuantityRow:
+    spare = float(assumption("spare_cable_share"))
+    detail = f"{name}: {length:g} m in the line and {spare * 100:g} % to spare"
+    return QuantityRow(what, "", cable, detail, length * (1 + spare), "m")
 
 
 def _tapes(sheets: list[JointSheet]) -> list[QuantityRow]:

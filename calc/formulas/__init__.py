@@ -1,9 +1,28 @@
 """The declared formulas, one module per subject; importing this package registers them all."""
 
-from . import air, cable_heat, coax, films, heat, joint_heat, line, loss, match, noise, skin, sweep, voltage
+from . import (
+    air,
+    antenna,
+    cable_heat,
+    coax,
+    films,
+    heat,
+    joint_heat,
+    line,
+    loss,
+    match,
+    meter,
+    noise,
+    skin,
+    sweep,
+    transmitter,
+    tuner,
+    voltage,
+)
 
 __all__ = [
     "air",
+    "antenna",
     "cable_heat",
     "coax",
     "films",
@@ -12,8 +31,11 @@ __all__ = [
     "line",
     "loss",
     "match",
+    "meter",
     "noise",
     "skin",
     "sweep",
+    "transmitter",
+    "tuner",
     "voltage",
 ]

@@ -10,6 +10,7 @@ __all__ = [
     "added_resistance",
     "alias_free_distance",
     "dissipated_loss",
+    "even_step",
     "separating_span",
     "sweep_resolution",
     "window_broadening",
@@ -41,6 +42,21 @@ _L_D = ("loss by heat", "dB", 1e-9, 60)
 )
 def alias_free_distance(v: Number, f_d: Number) -> Number:
     return C_0 * v / (2 * f_d)
+
+
+@formula(
+    title="Step between frequencies that reaches a distance",
+    equation="f_d = c_0*v/(2*d_m)",
+    symbols={
+        "f_d": ("step between two frequencies", "Hz"),
+        "v": VELOCITY_FACTOR,
+        "d_m": ("distance beyond which echoes fold back to the start", "m", 0.01, 1e6),
+    },
+    validity="even steps; the distance a sweep reaches, solved for its step",
+    source="analyser_guide_2010",
+)
+def even_step(v: Number, d_m: Number) -> Number:
+    return C_0 * v / (2 * d_m)
 
 
 @formula(

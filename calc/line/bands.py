@@ -16,14 +16,17 @@ from .results import BandLine, LineSweep
 
 __all__ = ["BandSolutions", "line_bands", "line_sweep", "solve_bands"]
 
-POINTS_PER_BAND = 9
+POINTS_PER_BAND, POINTS_OF_ANY_PHASE = 9, 3
+"""Of a load of unknown phase fewer do: wherever the standing wave lies, it lies there at some phase."""
 HEAT_AND_VOLTAGE = 2
 
 
 class BandSolutions(NamedTuple):
-    """The line solved over all bands, `POINTS_PER_BAND` frequencies [Hz] in each."""
+    """The line solved over all bands, as many frequencies [Hz] in each."""
 
     bands: list[Column]
+    points: int
+    """In each band."""
     frequency: np.ndarray
     solutions: Solutions
     margins_db: np.ndarray
@@ -33,40 +36,42 @@ class BandSolutions(NamedTuple):
 
 
 def solve_bands(feedline: Feedline, bands: list[Column], power_w: float) -> BandSolutions:
-    """Solve the line at `POINTS_PER_BAND` frequencies of each band, from edge to edge."""
+    """Solve the line at a few frequencies of each band, from edge to edge."""
+    points = POINTS_PER_BAND if feedline.load.known else POINTS_OF_ANY_PHASE
     edges = [band.low_hz for band in bands], [band.high_hz for band in bands]
-    frequency = np.linspace(*edges, POINTS_PER_BAND, axis=1).ravel()
+    frequency = np.linspace(*edges, points, axis=1).ravel()
     solutions = solve_both_ends(feedline, frequency)
     shape = (HEAT_AND_VOLTAGE, frequency.size)
     by_end = [[np.broadcast_to(margins(one, power_w), shape) for one in solution.allowed] for solution in solutions]
     refused = np.array([link.refused(frequency, power_w) for link in feedline.links])
-    return BandSolutions(bands, frequency, solutions, np.sort(by_end, axis=0), refused)
+    return BandSolutions(bands, points, frequency, solutions, np.sort(by_end, axis=0), refused)
 
 
-def line_sweep(feedline: Feedline, solved: BandSolutions) -> LineSweep:
+def line_sweep(solved: BandSolutions) -> LineSweep:
     """Loss, VSWR and smallest margin at every frequency."""
     smallest = np.where(solved.refused.any(axis=0), np.nan, solved.margins_db[CAUTIOUS].min(axis=(0, 1)))
-    waves = solved.solutions.generous.waves
+    likely, worst = solved.solutions.generous, solved.solutions.cautious
     return LineSweep(
-        band=[band.id for band in solved.bands for _ in range(POINTS_PER_BAND)],
+        band=[band.id for band in solved.bands for _ in range(solved.points)],
         frequency_hz=solved.frequency.tolist(),
-        loss_db=numbers(-decibels(waves.power_w[-1])),
-        vswr=[vswr(one) for one in waves.reflection(feedline.station.impedance_ohm)[0]],
+        loss_db=numbers(-decibels(likely.waves.power_w[-1])),
+        vswr=[vswr(one) for one in likely.reflection],
         margin_db=numbers(smallest),
+        loss_high_db=numbers(-decibels(worst.waves.power_w[-1])),
+        vswr_high=[vswr(one) for one in worst.reflection],
     )
 
 
 def line_bands(feedline: Feedline, solved: BandSolutions) -> list[BandLine]:
     """The worst of each band."""
-    waves = solved.solutions.generous.waves
-    loss = -decibels(waves.power_w[-1])
-    reflection = np.abs(waves.reflection(feedline.station.impedance_ohm)[0])
+    loss_high, loss = (-decibels(solution.waves.power_w[-1]) for solution in solved.solutions)
+    reflected_high, reflected = (np.abs(solution.reflection) for solution in solved.solutions)
     allowed = [largest_power_w(one) for solution in solved.solutions for one in solution.allowed]
     allowed += [link.house_power_w(solved.frequency) for link in feedline.links]
     largest = np.min([np.broadcast_to(one, solved.frequency.shape) for one in allowed], axis=0)
     answers = []
     for row, band in enumerate(solved.bands):
-        points = slice(row * POINTS_PER_BAND, (row + 1) * POINTS_PER_BAND)
+        points = slice(row * solved.points, (row + 1) * solved.points)
         refused = np.flatnonzero(solved.refused[:, points].any(axis=1)).tolist()
         low = solved.margins_db[CAUTIOUS][..., points].min(axis=2)
         known = np.isfinite(low).any() and not np.isnan(low).any() and not refused
@@ -75,7 +80,9 @@ def line_bands(feedline: Feedline, solved: BandSolutions) -> list[BandLine]:
             BandLine(
                 column=band,
                 loss_db=number(loss[points].max()),
-                vswr=vswr(reflection[points].max()),
+                vswr=vswr(reflected[points].max()),
+                loss_high_db=number(loss_high[points].max()),
+                vswr_high=vswr(reflected_high[points].max()),
                 margin_db=number(low.min()) if known else None,
                 margin_high_db=number(solved.margins_db[GENEROUS][..., points].min()) if known else None,
                 weakest=int(weakest) if known else None,

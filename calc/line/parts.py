@@ -5,17 +5,24 @@ from typing import NamedTuple
 import numpy as np
 
 from ..feedline.feedline import Feedline
+from ..feedline.link import Link, LinkModel
+from ..feedline.part import PartLink
 from ..feedline.solve import Solutions, largest_power_w, margins
+from ..feedline.tuner import TunerModel
+from ..feedline.tuner_state import TunerState, tuner_state
 from ..formulas import voltage
 from ..formulas.formula import Broadcast
-from ..numeric.json_numbers import number, share_of
+from ..formulas.meter import least_reading, most_reading
+from ..numeric.json_numbers import fine, number, share_of
 from ..physics.limits import LimitId
 from ..physics.ratings import CAUTIOUS, GENEROUS
-from ..waves.two_port import scattering
 from .quantities import loss_db, vswr
 from .results import LinePart
 
 __all__ = ["Weakest", "line_parts", "weakest_of"]
+
+TIGHT_DB = 3.0
+"""A margin below it is called tight."""
 
 
 class Weakest(NamedTuple):
@@ -55,12 +62,13 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
     stress = solutions.cautious.stresses[index]
     model, z_0 = link.models[CAUTIOUS], feedline.station.impedance_ohm
     waves, expected = solutions.cautious.waves, solutions.generous.waves.power_w[:, 0]
-    through = scattering(link.models[GENEROUS].two_port(frequency), z_0)[2]
     by_limits = min(float(largest_power_w(solution.allowed[index])[0]) for solution in solutions)
     largest = min(by_limits, float(link.house_power_w(frequency)[0]))
     heat = model.heat(frequency, stress)
     return_loss = model.return_loss_db(frequency)
     limits: list[LimitId] = [model.heat_limit, "voltage"]
+    likely = link.models[GENEROUS]
+    looks_at = solutions.generous.waves.reflection(z_0)[index + 1]
     return LinePart(
         element=link.element,
         kind=link.kind,
@@ -69,7 +77,7 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
         pack=link.pack,
         distance_m=feedline.distance_m(index),
         loss_db=loss_db(expected[index + 1] / expected[index]),
-        matched_loss_db=loss_db(np.abs(np.ravel(through)[0]) ** 2),
+        matched_loss_db=fine(np.ravel(likely.settled(frequency, looks_at).matched_loss_db(frequency))[0]),
         lost_w=share_of(power_w, expected[index] - expected[index + 1]),
         forward_w=number(np.abs(waves.forward(z_0)[index, 0]) ** 2 * power_w),
         reflected_w=share_of(power_w, np.abs(waves.backward(z_0)[index, 0]) ** 2),
@@ -86,12 +94,37 @@ def _part(feedline: Feedline, index: int, solutions: Solutions, power_w: float) 
         margin_by_limit_db=dict(zip(limits, map(number, by_end[0]), strict=True)),
         return_loss_db=None if return_loss is None else number(np.ravel(return_loss)[0]),
         largest_power_w=None if refusing else number(largest),
+        reads_vswr=_reading(link, looks_at[0]),
+        tuner=_tuner(likely, solutions, index, frequency, power_w),
         refused_by=refusing.id if refusing else None,
         refusal=refusing.sentence if refusing else "",
         marks=link.marks
         + [gate.sentence for gate in gates if not gate.hard and not gate.passed]
+        + _limit_marks(link.at_voltage_limit, by_end[0, 1])
         + _match_marks(link.name, return_loss, model.station.return_loss_asked_db),
     )
+
+
+def _limit_marks(sentence: str, voltage_margin_db: float) -> list[str]:
+    """What happens at a voltage limit that is near [dB], where that is no breakdown."""
+    return [sentence] if sentence and voltage_margin_db < TIGHT_DB else []
+
+
+def _reading(link: Link, behind: complex) -> list[float | None] | None:
+    """Least and most VSWR that a meter shows for the reflection behind it."""
+    if not isinstance(link, PartLink) or link.directivity_db is None:
+        return None
+    size = float(np.abs(behind))
+    return [vswr(reading(size, link.directivity_db)) for reading in (least_reading, most_reading)]
+
+
+def _tuner(
+    model: LinkModel, solutions: Solutions, plane: int, frequency: np.ndarray, power_w: float
+) -> TunerState | None:
+    """How a tuner is set for what is expected."""
+    if not isinstance(model, TunerModel):
+        return None
+    return tuner_state(model, solutions.generous.waves, plane, frequency, power_w)
 
 
 def _match_marks(name: str, return_loss_db: Broadcast | None, asked_db: float) -> list[str]:

@@ -10,14 +10,14 @@ from .results import Terminal
 __all__ = ["loss_db", "terminal", "vswr"]
 
 
-def terminal(reflection: complex, impedance: float) -> Terminal:
-    """What is seen at a plane of reflection against `impedance` [Ω]."""
+def terminal(reflection: complex, impedance: float, known: bool) -> Terminal:
+    """What is seen at a plane of reflection against `impedance` [Ω]; no impedance where its phase is not known."""
     seen = impedance * (1 + np.complex128(reflection)) / (1 - np.complex128(reflection))
     return Terminal(
         vswr=vswr(reflection),
         return_loss_db=fine(return_loss(np.abs(reflection))),
-        resistance_ohm=fine(seen.real),
-        reactance_ohm=fine(seen.imag),
+        resistance_ohm=fine(seen.real) if known else None,
+        reactance_ohm=fine(seen.imag) if known else None,
     )
 
 

@@ -7,6 +7,7 @@ import numpy as np
 from ..catalogue import catalogue
 from ..errors import InputError
 from ..feedline.feedline import Feedline
+from ..feedline.solve import settled
 from ..formulas import line, noise
 from ..formulas.formula import Broadcast
 from ..numeric.json_numbers import fine, number
@@ -65,7 +66,7 @@ def _heard(receiver: Receiver, frequency_hz: float) -> str:
 
 
 class _ReceiveCosts(NamedTuple):
-    """Over frequency, the last axis."""
+    """Over frequency."""
 
     external_db: np.ndarray
     """External noise figure [dB]."""
@@ -107,12 +108,17 @@ def _receive_costs(feedline: Feedline, receiver: Receiver, outside: np.ndarray, 
     costs = [noise.snr_cost(system, other) for other in without]
     return _ReceiveCosts(
         external_db=line.decibels(external),
-        system_db=line.decibels(system),
-        mismatch_db=costs[0],
-        links_db=[costs[stage_of_link[index]] for index in range(len(feedline.links))],
-        half_decibel_db=noise.snr_cost(_behind_half_a_decibel(external, behind[0], feedline), system),
-        whole_db=noise.snr_cost(system, external + last - 1),
+        system_db=_middle(line.decibels(system)),
+        mismatch_db=_middle(costs[0]),
+        links_db=[_middle(costs[stage_of_link[index]]) for index in range(len(feedline.links))],
+        half_decibel_db=_middle(noise.snr_cost(_behind_half_a_decibel(external, behind[0], feedline), system)),
+        whole_db=_middle(noise.snr_cost(system, external + last - 1)),
     )
+
+
+def _middle(values: np.ndarray) -> np.ndarray:
+    """The middle over the ways that the antenna can be, which stand along axis 0."""
+    return np.sort(values, axis=0)[len(values) // 2]
 
 
 def _behind_half_a_decibel(external: np.ndarray, line_on: np.ndarray, feedline: Feedline) -> np.ndarray:
@@ -124,11 +130,13 @@ def _behind_half_a_decibel(external: np.ndarray, line_on: np.ndarray, feedline: 
 
 def _stages(feedline: Feedline, receiver: Receiver, frequency: np.ndarray) -> tuple[list[_Stage], dict[int, int]]:
     """The stages from the antenna to the receiver's input, and the stage of each link."""
-    ports = [link.models[GENEROUS].two_port(frequency) for link in feedline.links]
-    matched = np.zeros(np.shape(frequency))
+    antenna = feedline.load.likely(frequency)
+    models = settled(feedline, frequency, [link.models[GENEROUS] for link in feedline.links], antenna)
+    ports = [model.two_port(frequency) for model in models]
+    matched = np.zeros(np.shape(antenna))
     waves = drive([reverse(port) for port in reversed(ports)], matched, feedline.station.impedance_ohm, net=True)
     power = waves.power_w
-    antenna, into = feedline.load(frequency), waves.reflection(feedline.station.impedance_ohm)[0]
+    into = waves.reflection(feedline.station.impedance_ohm)[0]
     accepted = (1 - np.abs(antenna) ** 2) * (1 - np.abs(into) ** 2) / np.abs(1 - antenna * into) ** 2
     # a mismatch turns noise away with the signal and adds none
     stages, stage_of_link = [_Stage(np.ones_like(accepted), accepted)], {}

@@ -10,6 +10,9 @@ from typing import Literal
 
 from msgspec import Struct
 
+from ..feedline.elements import Element
+from ..feedline.link import LinkKind
+from ..feedline.tuner_state import TunerState
 from ..formulas.formula import Step
 from ..numeric.json_numbers import Numbers
 from ..physics.columns import Column
@@ -18,6 +21,8 @@ from ..physics.limits import LimitId
 __all__ = [
     "BandLine",
     "Change",
+    "ChangeStep",
+    "Edit",
     "LinePart",
     "LineResult",
     "LineSweep",
@@ -25,11 +30,12 @@ __all__ = [
     "ReceptionCost",
     "StandingWave",
     "Terminal",
+    "TransmitterState",
 ]
 
 
 class Terminal(Struct, frozen=True):
-    """What is seen into one end of the line or the antenna."""
+    """What is seen into one end of the line or the antenna; no impedance where the phase is not known."""
 
     vswr: float | None
     return_loss_db: float | None
@@ -37,21 +43,37 @@ class Terminal(Struct, frozen=True):
     reactance_ohm: float | None
 
 
+class TransmitterState(Struct, frozen=True):
+    """What the transmitter sends at the load it looks at."""
+
+    name: str
+    holds_to_vswr: float | None
+    """It folds back beyond; null where it holds at any."""
+    set_w: float
+    forward_w: float
+    """As expected of good parts,"""
+    forward_low_w: float
+    """and by the cautious figures, whatever the load's phase."""
+    folded: bool
+    sentence: str
+    """Empty where it sends what is set and would be expected to."""
+
+
 class LinePart(Struct, frozen=True):
     """One part of the chain under the line's power at the frequency looked at."""
 
     element: int
-    kind: Literal["cable", "joint", "part", "measured"]
+    kind: LinkKind
     name: str
     family: str | None
     pack: str
     """Name of the pack its family or cable comes from; empty for a built-in one."""
     distance_m: float
-    """Of its transmitter end from the transmitter, along the cables."""
+    """Of its transmitter end from the transmitter, along cables and other runs of line."""
     loss_db: float | None
     """Power in over power out, as the waves stand; all parts and the mismatch add up to the line's loss."""
     matched_loss_db: float | None
-    """The same between matched ends."""
+    """The same between ends that match the part."""
     lost_w: float | None
     forward_w: float | None
     reflected_w: float | None
@@ -68,20 +90,31 @@ class LinePart(Struct, frozen=True):
     margin_by_limit_db: dict[LimitId, float | None]
     """Of the limits it has: its heat, by what heats (contact, cable, rating), and voltage."""
     return_loss_db: float | None
-    """Of the part alone, by the cautious figures; null for a cable."""
+    """Of the part alone, by the cautious figures; null for what is meant to be of an impedance of its own."""
     largest_power_w: float | None
+    reads_vswr: list[float | None] | None
+    """Least and most that a meter of known directivity shows for what lies behind it; null for every other part, and in
+    it where the reading has no end."""
+    tuner: TunerState | None
+    """How a tuner is set, by what is expected; null for every other part."""
     refused_by: str | None
     refusal: str
     marks: list[str]
-    """A sentence for each soft gate that fails."""
+    """A sentence for each soft gate that fails, and each other doubt."""
 
 
 class StandingWave(Struct, frozen=True):
-    """Peak voltage and current along the cables, from the transmitter."""
+    """Peak voltage and current along cables and other runs of line, from the transmitter."""
 
     distance_m: list[float]
     voltage_v: Numbers
     current_a: Numbers
+    half_waves: float
+    """How many the cables hold in all."""
+    voltage_low_v: Numbers | None
+    """Of a line of many half waves, and of one whose load has an unknown phase, the least that the wave comes to
+    around a place, or at it; `voltage_v` is then the most."""
+    current_low_a: Numbers | None
 
 
 class LineSweep(Struct, frozen=True):
@@ -92,6 +125,9 @@ class LineSweep(Struct, frozen=True):
     loss_db: Numbers
     vswr: Numbers
     margin_db: Numbers
+    loss_high_db: Numbers
+    """By the cautious figures, as `vswr_high`."""
+    vswr_high: Numbers
 
 
 class BandLine(Struct, frozen=True):
@@ -100,6 +136,8 @@ class BandLine(Struct, frozen=True):
     column: Column
     loss_db: float | None
     vswr: float | None
+    loss_high_db: float | None
+    vswr_high: float | None
     margin_db: float | None
     margin_high_db: float | None
     weakest: int | None
@@ -141,18 +179,51 @@ class Reception(Struct, frozen=True):
     """[cost][band], in the order of `costs`."""
 
 
-class Change(Struct, frozen=True):
-    """One part exchanged for another that passes the gates, and what that brings."""
+class ChangeStep(Struct, frozen=True):
+    """One part of the line, and what is done with it."""
 
     part: int
-    to: str
+    """Index into `parts`; of what is inserted, of the part it stands in front of."""
+    element: int
+    to: str | None
+    """Id of the family or cable that it becomes; null where it is left out, or is neither."""
     name: str
+    action: Literal["exchange", "remove", "insert"]
+
+
+class Edit(Struct, frozen=True):
+    """One edit of the request's elements; `at` counts them as they were, so edits are made from the last to the first.
+
+    The element takes the place of the one there, or with `insert` stands before it; null removes it.
+    """
+
+    at: int
+    element: Element | None
+    insert: bool = False
+
+
+class Change(Struct, frozen=True):
+    """One change whose every part passes the gates, and what that brings over the spread of what is not known."""
+
+    steps: list[ChangeStep]
+    title: str
     gained_db: float | None
-    """More at the antenna."""
+    """More at the antenna: the median,"""
+    gained_low_db: float | None
+    """the 10th"""
+    gained_high_db: float | None
+    """and the 90th percentile."""
+    same: bool
+    """No difference: what it brings lies within the spread, or nobody would notice it."""
     margin_gained_db: float | None
-    """More on the smallest margin of the whole line."""
+    """More on the smallest margin of the whole line; null where the line is refused as it is or is so then."""
     loss_db: float | None
+    """Of the whole line, and its smallest margin, with the change made."""
     margin_db: float | None
+    costs: list[str]
+    """What it takes, in words."""
+    edits: list[Edit]
+    """What turns the request's elements into those of the changed line."""
 
 
 class LineResult(Struct, frozen=True):
@@ -166,7 +237,11 @@ class LineResult(Struct, frozen=True):
     loss_db: float | None
     loss_high_db: float | None
     mismatch_db: float | None
-    """What the transmitter's forward wave loses by reflection at the line's input; 0 when net power is given."""
+    """What the transmitter's power set loses at the line's input, by reflection and where it folds back; 0 when net
+    power is given."""
+    transmitter: TransmitterState
+    phase_known: bool
+    """Whether the load can be but one way; else the cautious figures are of its worst and the others of the middle."""
     input: Terminal
     """As expected of good parts,"""
     input_cautious: Terminal

@@ -7,7 +7,7 @@ import numpy as np
 
 from ..catalogue import catalogue, per_edition
 from ..catalogue.defaults import build_of
-from ..catalogue.schema import Cable
+from ..catalogue.schema import Cable, WireLine
 from ..formulas import line
 from ..formulas.coax import te11_rule
 from ..formulas.formula import Broadcast, Number, Sourced
@@ -15,7 +15,7 @@ from .cable_fit import LowFigure, attenuation_coefficients
 from .ratings import NOTHING_DOCUMENTED, RatingEnd, assumption, material_figure, material_interval
 from .sourced import sourced
 
-__all__ = ["CableRatings", "CladCoefficients", "bare_cable_ratings", "cable_cutoff"]
+__all__ = ["CableRatings", "CladCoefficients", "attenuation_law", "bare_cable_ratings", "cable_cutoff"]
 
 Value = TypeVar("Value", bound=Number, covariant=True)
 
@@ -134,7 +134,7 @@ def cable_cutoff(ratings: CableRatings[Number]) -> Broadcast:
 def bare_cable_ratings(cable: str, end: RatingEnd) -> CableRatings[Sourced]:
     """Scalars of one end of a cable's ratings, each a `Sourced` float, but for documented powers."""
     entry = catalogue().cables[cable]
-    k_1, k_2, clad = _attenuation(entry)
+    k_1, k_2, clad = attenuation_law(entry)
 
     build = build_of(entry, catalogue())
     plastic = catalogue().cable_dielectrics[entry.dielectric].material
@@ -172,8 +172,8 @@ def bare_cable_ratings(cable: str, end: RatingEnd) -> CableRatings[Sourced]:
     )
 
 
-def _attenuation(entry: Cable) -> tuple[Sourced, Sourced, CladCoefficients | None]:
-    """Both coefficients of a cable at 20 °C, and those of its clad core."""
+def attenuation_law(entry: Cable | WireLine) -> tuple[Sourced, Sourced, CladCoefficients | None]:
+    """Both coefficients of a line at 20 °C, and those of its clad conductor."""
     fit = attenuation_coefficients(entry.attenuation)
     warm = float(line.conductor_temperature_factor(entry.attenuation_temperature_c.value))
     k_1 = Sourced(fit.k1 / warm, "fitted", "")

@@ -6,24 +6,19 @@ from typing import NamedTuple, Protocol
 
 import numpy as np
 
-from ..feedline.cable import CableLink
-from ..feedline.joint import JointLink
+from ..feedline.joint import JointLink, joints_of_every_grade
 from ..feedline.link import Link
 from ..feedline.part import PartLink
+from ..feedline.run import RunLink
 from ..feedline.stress import Stress
+from ..feedline.tuner import SetTuner, TunerLink
 from ..formulas.formula import Broadcast
 from ..numeric.draws import Stream
-from ..physics.heat_limit import HeatLimit, Wave
-from ..physics.ratings import CAUTIOUS, GENEROUS
-from ..waves.two_port import MOST_NEPERS, TwoPort, from_scattering, joint_section, scattering
+from ..physics.heat_limit import Wave
+from ..physics.ratings import CAUTIOUS
+from ..waves.two_port import MOST_NEPERS, TwoPort, Waves
 
 __all__ = ["Plane", "RandomLink", "random_link"]
-
-GRADES = 33
-"""Steps from a typical joint to the worst its standard allows, on each side; a draw takes one of them."""
-
-SIDES_OHM = [0.0, np.inf]
-"""What a joint above and one below its design impedance lie away from [Ω]; a standard's limit allows both."""
 
 
 class Plane(NamedTuple):
@@ -54,8 +49,8 @@ class RandomLink(Protocol):
     def scale(self) -> Broadcast:
         """The factor of power by which its two-ports are drawn too small, so that a lossy run does not overflow [1]."""
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
-        """Its two-port, draws x frequencies."""
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
+        """Its two-port, draws x frequencies, by the plane behind it."""
 
     def strain(self, before: Plane, after: Plane) -> np.ndarray:
         """The power that passes over the one allowed [1] by the planes at both ends, draws x frequencies."""
@@ -77,9 +72,9 @@ class _HeatShares(NamedTuple):
         return total
 
 
-def _shares(limits: Iterable[HeatLimit]) -> _HeatShares:
-    """What a loss, a voltage and a current take of what heat allows, by the limits that each of them alone leaves."""
-    return _HeatShares(*(1 / np.asarray(limit.allowed_w) for limit in limits))
+def _shares(allowed_w: Iterable[Broadcast]) -> _HeatShares:
+    """What a loss, a voltage and a current take of what heat allows, by the power [W] each alone leaves."""
+    return _HeatShares(*(1 / np.asarray(power) for power in allowed_w))
 
 
 def _units(frequency: np.ndarray) -> list[Stress]:
@@ -95,21 +90,14 @@ class _RandomJoint:
     scale = 1.0
 
     def __init__(self, link: JointLink, frequency: np.ndarray) -> None:
-        away_from = np.repeat(SIDES_OHM, GRADES)[:, None]
-        worst, typical = (link.models[end].section(frequency, away_from) for end in (CAUTIOUS, GENEROUS))
-        grade = np.tile(np.linspace(0, 1, GRADES), len(SIDES_OHM))[:, None]
-        impedance = typical.impedance ** (1 - grade) * worst.impedance**grade
-        angle = typical.angle + (worst.angle - typical.angle) * grade
-        contact = typical.contact_ohm + (worst.contact_ohm - typical.contact_ohm) * grade
-        shape = (grade.size, frequency.size)
-        self._grades = [np.broadcast_to(one, shape) for one in joint_section(impedance, angle, contact)[:4]]
+        self._grades = [one[:, 0] for one in joints_of_every_grade(*link.models, frequency)[:4]]
         model = link.models[CAUTIOUS]
         self._z_0 = model.station.impedance_ohm
         by_unit = [model.places(frequency, stress) for stress in _units(frequency)]
-        self._heat = [_shares(place) for place in zip(*by_unit, strict=True)]
+        self._heat = [_shares(limit.allowed_w for limit in place) for place in zip(*by_unit, strict=True)]
         self._peak_v = model.peak_v
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
         """A joint of any grade on either side."""
         chosen = random.integers(len(self._grades[0]), draws)
         return TwoPort(*(np.take(one, chosen, axis=0) for one in self._grades))
@@ -123,10 +111,10 @@ class _RandomJoint:
         return np.maximum(hottest, 2 * voltage / self._peak_v**2)
 
 
-class _RandomCable:
-    """A run of cable whose electrical length is not known well."""
+class _RandomRun:
+    """A run of line whose electrical length is not known well."""
 
-    def __init__(self, link: CableLink, frequency: np.ndarray, tolerance: float) -> None:
+    def __init__(self, link: RunLink, frequency: np.ndarray, tolerance: float) -> None:
         model, self._tolerance = link.models[CAUTIOUS], tolerance
         conductor, dielectric, beta = model.constants(frequency)
         self._impedance = model.impedance(conductor, dielectric, beta)
@@ -136,16 +124,18 @@ class _RandomCable:
         self._onward, self._returning = np.exp(1j * self._angle), np.exp(-2 * nepers - 1j * self._angle)
         # amplitudes are kept those of the far end
         self.scale = np.exp(-2 * nepers)
-        self._heat = _shares(model.heat(frequency, stress) for stress in _units(frequency))
+        self._heat = _shares(model.allowed(frequency, stress).heat_w for stress in _units(frequency))
         self._peak_v = model.peak_v
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
         """A run of any length within the tolerance."""
         error = self._tolerance * (2 * random.uniform(draws)[:, None] - 1)
         turn = np.exp(1j * error * self._angle)
         onward, returning = self._onward * turn, self._returning * np.conj(turn)
         cosh, sinh = (onward + returning) / 2, (onward - returning) / 2
-        return TwoPort(cosh, self._impedance * sinh, sinh / self._impedance, cosh)
+        # the losses' reactance goes with loss over phase; left as it was, a longer run would give out power
+        impedance = self._impedance.real + 1j * self._impedance.imag / np.maximum(1 + error, 1.0)
+        return TwoPort(cosh, impedance * sinh, sinh / impedance, cosh)
 
     def strain(self, before: Plane, after: Plane) -> np.ndarray:
         """By the waves' greatest sum where a maximum lies within the run, else by its ends."""
@@ -173,7 +163,7 @@ class _KnownPart:
         self._port = model.two_port(frequency)
         self._heat_w, self._voltage_w = model.allowed(frequency, Stress(ones, ones, ones, ones, Wave(ones, ones)))
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
         """What was measured."""
         return self._port
 
@@ -187,19 +177,47 @@ class _KnownPart:
 class _RandomPart(_KnownPart):
     """A part known by its data sheet, which gives no angles."""
 
-    def draw(self, random: Stream, draws: int) -> TwoPort:
+    def __init__(self, link: PartLink, frequency: np.ndarray) -> None:
+        super().__init__(link, frequency)
+        self._model, self._frequency = link.models[CAUTIOUS], frequency
+
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
         """The part at any angle."""
-        turn = np.exp(2j * np.pi * random.uniform(draws)[:, None])
-        s11, s12, s21, s22 = scattering(self._port, self._z_0)
-        return from_scattering(s11 * turn, s12 * turn, s21 * turn, s22 * turn, self._z_0)
+        return self._model.turned(self._frequency, np.exp(2j * np.pi * random.uniform(draws)[:, None]))
+
+
+class _RandomTuner:
+    """A tuner that is tuned anew to whatever line is drawn behind it."""
+
+    scale = 1.0
+
+    def __init__(self, link: TunerLink, frequency: np.ndarray) -> None:
+        self._model, self._frequency = link.models[CAUTIOUS], frequency
+
+    def draw(self, random: Stream, draws: int, after: Plane) -> TwoPort:
+        """Set to what it looks at."""
+        return self._set(after).two_port(self._frequency)
+
+    def strain(self, before: Plane, after: Plane) -> np.ndarray:
+        """By the voltage on its worst capacitor and the current in its coil."""
+        tuner = self._set(after)
+        stress = tuner.stress(Waves(*(np.stack(ends) for ends in zip(before, after, strict=True))), 0, self._frequency)
+        heat_w, voltage_w = tuner.allowed(self._frequency, stress)
+        return np.maximum(1 / heat_w, 1 / voltage_w)
+
+    def _set(self, after: Plane) -> SetTuner:
+        forward, backward = after.travelling(self._model.station.impedance_ohm)
+        return self._model.settled(self._frequency, backward / forward)
 
 
 def random_link(link: Link, frequency: np.ndarray, tolerance: float) -> RandomLink:
-    """The link made ready for draws at frequencies [Hz]; `tolerance` is that of a cable's electrical length."""
+    """The link made ready for draws at frequencies [Hz]; `tolerance` is that of a run's electrical length."""
     if isinstance(link, JointLink):
         return _RandomJoint(link, frequency)
-    if isinstance(link, CableLink):
-        return _RandomCable(link, frequency, tolerance)
+    if isinstance(link, RunLink):
+        return _RandomRun(link, frequency, tolerance)
+    if isinstance(link, TunerLink):
+        return _RandomTuner(link, frequency)
     return _RandomPart(link, frequency) if isinstance(link, PartLink) else _KnownPart(link, frequency)
 
 

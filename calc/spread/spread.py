@@ -32,7 +32,7 @@ def spread(request: SpreadRequest) -> SpreadResult:
     Each cable's electrical length is off by up to `length_tolerance` either
     way, each joint is anywhere between a typical part and the worst its
     standard allows, each part and an antenna known by its VSWR alone reflect
-    at any angle. Raises InputError as `line` does.
+    at any angle; the transmitter folds back as it does. Raises InputError as `line` does.
     """
     most = MOST_DRAWN // len(request.elements)
     if request.draws > most:
@@ -54,7 +54,7 @@ def spread(request: SpreadRequest) -> SpreadResult:
     answers = [
         SpreadBand(
             column=band,
-            vswr=numbers(vswr[row]),
+            vswr=numbers(np.maximum(vswr[row], 1)),  # a wide bin's middle may lie below
             loss_db=numbers(loss[row]),
             margin_db=[None] * len(PERCENTILES) if random_line.refused[row] else numbers(margin[row]),
             worst_vswr=number(vswr_of_reflection(worst[row])) if worst[row] < 1 else None,

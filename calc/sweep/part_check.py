@@ -8,6 +8,7 @@ from ..feedline.cable import CableLink
 from ..feedline.feedline import Feedline
 from ..feedline.joint import JointLink
 from ..feedline.link import Link
+from ..feedline.load import MATCHED
 from ..feedline.reflection import bounds
 from ..formulas.formula import Step, recording
 from ..formulas.line import decibels
@@ -70,7 +71,7 @@ def check_part(
     expected = scattering(cascade([link.models[GENEROUS].two_port(frequency) for link in feedline.links]), z_0)
     loss, expected_loss = _insertion_loss(measured.s21), _insertion_loss(expected[2]) + 0 * frequency
     limit_loss = sum((_loss_limit(link, frequency, z_0) for link in feedline.links), np.zeros_like(frequency))
-    worst, _ = bounds(feedline._replace(load=np.zeros_like), frequency)
+    worst, _ = bounds(feedline._replace(load=MATCHED), frequency)
     larger = np.maximum(np.abs(measured.s11), np.abs(measured.s22))
     limit_return_loss, least_return_loss = _return_loss(worst), _return_loss(larger)
     loss_margin, match_margin = limit_loss - loss, least_return_loss - limit_return_loss

@@ -8,10 +8,11 @@ from ..errors import InputError
 from ..feedline.elements import KnownEnd, Load
 from ..feedline.feedline import Feedline, feedline_at
 from ..feedline.joint import JointLink
-from ..feedline.part import MeasuredLink
+from ..feedline.load import load_notes
+from ..feedline.part import MeasuredLink, part_notes
 from ..formulas.formula import Step
 from ..numeric.units import engineering
-from ..physics.cautions import CAUTIONS
+from ..physics.cautions import CAUTIONS, SWEEP_CAUTIONS
 from ..physics.columns import spot_column
 from ..physics.ratings import assumption
 from ..waves.measured import Measured
@@ -26,7 +27,7 @@ from .requests import SweepRequest
 from .results import EchoCheck, LineCheck, PartCheck, SweepResult
 from .verdict import echo_advice, echo_verdict, line_advice, line_verdict, part_verdict
 
-__all__ = ["SWEEP_CAUTIONS", "judge_sweep"]
+__all__ = ["judge_sweep"]
 
 LOWEST_HZ, HIGHEST_HZ = 1e5, 5e10  # of every frequency the core allows
 FEWEST_POINTS, MOST_POINTS = 16, 10_001
@@ -35,13 +36,6 @@ MOST_JOINTS, MOST_LINKS = 12, 16
 
 ACTIVE = 1.05
 """Reflection from which on the file is said to give out more power than went in; noise alone passes 1."""
-
-SWEEP_CAUTIONS = [
-    "Before you connect an analyser: transmitter off and unplugged from the line, so that nobody can key it.",
-    "Never transmit into an analyser: its input stands a few milliwatts.",
-    "A line to an antenna outdoors holds static charge: short and discharge it before the analyser touches it.",
-    "Never measure when thunderstorms are near; the line may carry lightning into your hands.",
-]
 
 
 @np.errstate(divide="ignore", invalid="ignore", over="ignore", under="ignore")  # no number becomes null
@@ -67,7 +61,7 @@ def judge_sweep(request: SweepRequest) -> SweepResult:
         low_hz=float(used.frequencies_hz[0]),
         high_hz=float(used.frequencies_hz[-1]),
         reference_ohm=measured.reference_ohm,
-        notes=[*measured.notes, *judged.notes],
+        notes=[*measured.notes, *_notes_of_earlier(earlier), *judged.notes],
         verdict=judged.verdict,
         advice=judged.advice,
         line=judged.line,
@@ -114,6 +108,7 @@ def _judge_line(request: SweepRequest, measured: Measured, earlier: Measured | N
     used, notes = _usable(measured, feedline)
     z_0 = feedline.station.impedance_ohm
     settings = SweepSettings(request.length_tolerance, _window_shape(request), request.load)
+    notes += load_notes(request.load)
     line, steps = check_line(
         feedline,
         used.frequencies_hz,
@@ -146,6 +141,10 @@ def _middle_hz(measured: Measured) -> float:
     return float(measured.frequencies_hz[0] + measured.frequencies_hz[-1]) / 2
 
 
+def _notes_of_earlier(earlier: Measured | None) -> list[str]:
+    return [] if earlier is None else [f"The earlier sweep: {note}" for note in earlier.notes]
+
+
 def _earlier(text: str, ports: int) -> Measured:
     earlier = read_touchstone(text, "earlier")
     if earlier.s.shape[-1] != ports:
@@ -165,12 +164,13 @@ def _refuse_size(feedline: Feedline) -> None:
 
 def _usable(measured: Measured, feedline: Feedline | None) -> tuple[Measured, list[str]]:
     """The points that can be judged, and a sentence for each reason that others can't."""
-    frequency, notes = measured.frequencies_hz, []
+    frequency = measured.frequencies_hz
+    notes = part_notes(feedline.links) if feedline is not None else []
     high_enough = frequency >= LOWEST_HZ
     allowed = np.maximum(frequency, LOWEST_HZ)
     known = np.full(allowed.shape, True)
     if feedline is not None and measured.s.shape[-1] == 1:
-        known = np.isfinite(np.broadcast_to(feedline.load(allowed), allowed.shape))
+        known = np.isfinite(np.broadcast_to(feedline.load.likely(allowed)[0], allowed.shape))
     for link in feedline.links if feedline is not None else []:
         if isinstance(link, MeasuredLink):
             known = known & np.isfinite(link.models[0].two_port(allowed).a)

@@ -208,7 +208,7 @@ def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings
     offsets = [sum(map(len, analyser)) + 1]
     for part in parts:
         offsets.append(offsets[-1] + _parameters_of(part))
-    load = known_reflection(feedline.load(frequency), settings.load)
+    load = known_reflection(feedline.load.likely(frequency)[0], settings.load)
     return SweptLine(
         frequency_hz=frequency,
         impedance_ohm=z_0,

@@ -2,7 +2,7 @@
 
 import re
 
-from .touchstone_lines import MOST_NUMBERS, FaultError, Line, Lines, keyword_of
+from .touchstone_lines import MOST_NUMBERS, FaultError, Line, Lines, keyword_of, second_option_note
 from .touchstone_table import MOST_FREQUENCIES, ONE_PORT, TWO_PORT, TWO_PORT_SYMMETRIC
 
 __all__ = ["Header"]
@@ -16,6 +16,7 @@ KEYWORDS = {
         "Number of Noise Frequencies",
         "Reference",
         "Matrix Format",
+        "Mixed-Mode Order",
         "Begin Information",
         "Network Data",
     )
@@ -33,6 +34,9 @@ class Header:
             if not name and latest == "reference" and len(self._given[latest][1]) < MOST_NUMBERS:
                 name = latest
                 self._given[name][1].extend(arguments)
+                continue
+            if name == "#" and name in self._given:
+                lines.notes.append(second_option_note(line))
                 continue
             if name not in KEYWORDS or name in self._given:
                 raise FaultError(line, f"keywords before the data, each once: {', '.join(KEYWORDS.values())}")
@@ -52,6 +56,12 @@ class Header:
     def ports(self) -> int:
         """Number of ports."""
         return int(self._choice("number of ports", ("1", "2")))
+
+    def refuse_mixed_modes(self) -> None:
+        """Raise for a file whose ports are not each one line against ground, in their order."""
+        line, modes = self._given.get("mixed-mode order", (None, []))
+        if line and [mode.upper() for mode in modes] != [f"S{port + 1}" for port in range(self.ports)]:
+            raise FaultError(line, "a file of plain ports, as differential and common modes aren't read")
 
     @property
     def reference(self) -> tuple[Line, list[str]] | None:

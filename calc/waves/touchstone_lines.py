@@ -1,5 +1,6 @@
 """The lines of a Touchstone file, their keywords and their numbers, one frequency's after another."""
 
+import math
 import re
 from collections.abc import Iterator
 from io import StringIO
@@ -8,6 +9,7 @@ from typing import NamedTuple
 __all__ = [
     "COUNTS",
     "MOST_NUMBERS",
+    "NUMBER_WORDS",
     "FaultError",
     "Line",
     "Lines",
@@ -16,6 +18,7 @@ __all__ = [
     "keyword_of",
     "numbers_of",
     "rows_of",
+    "second_option_note",
 ]
 
 LARGEST_NUMBER = 1e12  # keeps products of matrix elements far from the end of the float64 range
@@ -25,7 +28,11 @@ MOST_NUMBERS = 9  # a frequency and four pairs
 COUNTS = "3 numbers for each frequency of a one-port, or 9 numbers for each frequency of a two-port"
 NUMBER_WORDS = "numbers such as 14.2 or -3e-4"
 
+NOTHING = frozenset({"-inf", "-infinity", "-1.#inf", "-1.#inf00"})
+"""How programs print the level of nothing at all, the logarithm of zero."""
+
 _NUMERALS = re.compile(r"[0-9+\-.eE\s]+", re.ASCII)
+_PORT_IMPEDANCE = re.compile(r"\s*port\s+impedance[\s:=]*([0-9+\-.eE][0-9+\-.eE\s]*)", re.ASCII | re.IGNORECASE)
 
 
 class Line(NamedTuple):
@@ -53,10 +60,17 @@ class FaultError(Exception):
 
 
 class Lines:
-    """The lines that hold more than a comment, one after another; `line` is the last one read."""
+    """The lines that hold more than a comment, one after another; `line` is the last one read.
+
+    `notes` gathers what a reader decided that the text leaves open, `port_impedances` what comments say of it, each
+    with the first line that says so, and `whole` is whether the last line of all was brought to its end.
+    """
 
     def __init__(self, text: str) -> None:
         self.line = Line(1, "")
+        self.notes: list[str] = []
+        self.port_impedances: dict[str, Line] = {}
+        self.whole = text.endswith(("\r", "\n"))
         # unlike str.splitlines this ends a line at CR, LF and CRLF only, as editors count them
         self._numbered = enumerate(StringIO(text, newline=None), 1)
 
@@ -65,7 +79,10 @@ class Lines:
 
     def __next__(self) -> Line:
         for number, raw in self._numbered:
-            text = raw.partition("!")[0].strip()
+            text, comment, words = raw.partition("!")
+            text = text.strip()
+            if comment and (found := _PORT_IMPEDANCE.fullmatch(words)):
+                self.port_impedances.setdefault(found[1].strip(), Line(number, raw.strip()))
             if text:
                 self.line = Line(number, text)
                 return self.line
@@ -89,13 +106,16 @@ def is_data(line: Line) -> bool:
     return not line.text.startswith("[")
 
 
-def rows_of(lines: Iterator[Line]) -> Iterator[Row]:
-    """The numbers of each frequency.
+def rows_of(lines: Iterator[Line], notes: list[str]) -> Iterator[Row]:
+    """The numbers of each frequency; what else stands among them and is passed over goes into `notes`.
 
     A frequency and its pairs are an odd count of numbers, pairs carried over to the next line an even one.
     """
     row: Row | None = None
     for line in lines:
+        if line.text.startswith("#"):
+            notes.append(second_option_note(line))
+            continue
         numbers = numbers_of(line, line.text.split(None, MOST_NUMBERS))
         if len(numbers) % 2:
             if row:
@@ -111,17 +131,24 @@ def rows_of(lines: Iterator[Line]) -> Iterator[Row]:
         yield row
 
 
+def second_option_note(line: Line) -> str:
+    """What is said of an option line after the first, which the standard has readers leave aside."""
+    return f"The option line on line {line.number} is not used, as the first one counts."
+
+
 def numbers_of(line: Line, tokens: list[str]) -> list[float]:
-    """The numbers of a line's words. Raises FaultError for anything else."""
+    """The numbers of a line's words, -inf for the level of nothing. Raises FaultError for anything else."""
     # float() alone would also take 1_000, nan and the digits of other scripts
     if not _NUMERALS.fullmatch(" ".join(tokens)):
-        raise FaultError(line, NUMBER_WORDS)
+        tokens = ["-inf" if word.lower() in NOTHING else word for word in tokens]
+        if not all(word == "-inf" or _NUMERALS.fullmatch(word) for word in tokens):
+            raise FaultError(line, NUMBER_WORDS)
     if len(tokens) > MOST_NUMBERS:
         raise FaultError(line, COUNTS)
     try:
         values = [float(token) for token in tokens]
     except ValueError:
         raise FaultError(line, NUMBER_WORDS) from None
-    if max(map(abs, values)) > LARGEST_NUMBER:
+    if any(abs(value) > LARGEST_NUMBER and value != -math.inf for value in values):
         raise FaultError(line, f"numbers of at most {LARGEST_NUMBER:g} in size")
     return values

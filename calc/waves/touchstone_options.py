@@ -1,13 +1,11 @@
 """The option line of a Touchstone file: unit, parameter, form of the pairs, reference resistance."""
 
+import re
 from typing import NamedTuple
 
-from .touchstone_lines import FaultError, Line, numbers_of
+from .touchstone_lines import FaultError, Line
 
-__all__ = ["Options", "options_of", "reference_of"]
-
-SMALLEST_REFERENCE_OHM = 1e-3
-LARGEST_REFERENCE_OHM = 1e6
+__all__ = ["Options", "options_of"]
 
 UNITS_HZ = {"HZ": 1.0, "KHZ": 1e3, "MHZ": 1e6, "GHZ": 1e9}
 OPTIONS = {
@@ -18,7 +16,7 @@ OPTIONS = {
 }
 OPTION_OF = {word: option for option, words in OPTIONS.items() for word in words}
 DEFAULTS = {"unit": "GHZ", "parameter": "S", "form": "MA"}
-DEFAULT_REFERENCES = ["50"]
+JOINED_REFERENCE = re.compile(r"R[0-9.][^ ]*", re.ASCII)
 
 OPTION_WORDS = (
     "options, each at most once: Hz, kHz, MHz or GHz; S, Y or Z; RI, MA or DB; R with the reference resistance"
@@ -26,7 +24,10 @@ OPTION_WORDS = (
 
 
 class Options(NamedTuple):
-    """What the option line says: unit of frequency [Hz], S, Y or Z, RI, MA or DB, reference resistances as words."""
+    """What the option line says: unit of frequency [Hz], S, Y or Z, RI, MA or DB, reference resistances as words.
+
+    There are no references where it names none.
+    """
 
     unit_hz: float
     parameter: str
@@ -34,8 +35,8 @@ class Options(NamedTuple):
     references: list[str]
 
 
-def options_of(line: Line, tokens: list[str]) -> Options:
-    """The option line; what it doesn't state has the default of the standard."""
+def options_of(line: Line, tokens: list[str], notes: list[str]) -> Options:
+    """The option line; what it doesn't state but the reference has the default of the standard."""
     chosen: dict[str, str] = {}
     references: list[str] = []
     latest = ""
@@ -44,6 +45,11 @@ def options_of(line: Line, tokens: list[str]) -> Options:
         if word in OPTION_OF and OPTION_OF[word] not in chosen:
             latest = OPTION_OF[word]
             chosen[latest] = word
+        elif JOINED_REFERENCE.fullmatch(word) and "reference" not in chosen:
+            latest = OPTION_OF["R"]
+            chosen[latest] = "R"
+            references.append(token[1:])
+            notes.append(f"{token} on line {line.number} is read as R {token[1:]}.")
         elif word not in OPTION_OF and latest == "reference":
             references.append(token)
         else:
@@ -53,18 +59,4 @@ def options_of(line: Line, tokens: list[str]) -> Options:
     chosen = DEFAULTS | chosen
     if chosen["parameter"] in {"G", "H"}:
         raise FaultError(line, "S-, Y- or Z-parameters, as G and H aren't read")
-    return Options(UNITS_HZ[chosen["unit"]], chosen["parameter"], chosen["form"], references or DEFAULT_REFERENCES)
-
-
-def reference_of(line: Line, tokens: list[str], counts: tuple[int, ...]) -> float:
-    """The one reference resistance [Ω] of all ports."""
-    values = numbers_of(line, tokens)
-    if len(values) not in counts:
-        raise FaultError(line, f"{max(counts)} reference resistances, one for each port")
-    if not SMALLEST_REFERENCE_OHM <= min(values) <= max(values) <= LARGEST_REFERENCE_OHM:
-        raise FaultError(
-            line, f"a reference resistance from {SMALLEST_REFERENCE_OHM:g} to {LARGEST_REFERENCE_OHM:g} ohm"
-        )
-    if min(values) != max(values):
-        raise FaultError(line, "the same reference resistance for all ports")
-    return values[0]
+    return Options(UNITS_HZ[chosen["unit"]], chosen["parameter"], chosen["form"], references)

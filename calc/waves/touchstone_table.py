@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from .touchstone_lines import COUNTS, FaultError, Line, Row
+from .touchstone_lines import COUNTS, NUMBER_WORDS, FaultError, Line, Row
 
 __all__ = [
     "MOST_FREQUENCIES",
@@ -18,6 +18,8 @@ MOST_FREQUENCIES = 100_001
 
 LARGEST_DB = 240.0  # the level of the largest number: 20 log10(1e12)
 SINGULAR = 1e-12  # below this share of its terms a determinant keeps fewer than four digits
+
+NO_SCATTERING = "parameters that have an S-matrix, as this one would need a division by zero"
 
 NOISE_NUMBERS = 5
 ONE_PORT = (0,)
@@ -61,6 +63,11 @@ class Table:
         self.frequencies_hz.append(frequency * self.unit_hz)
         self.pairs.append(pairs)
 
+    @property
+    def silent(self) -> int:
+        """How many frequencies have a level of nothing at all."""
+        return sum(any(level == -np.inf for level in pairs[::2]) for pairs in self.pairs)
+
     def refuse(self, bad: np.ndarray, allowed: str) -> None:
         """Raise for the first frequency that is marked."""
         if bad.any():
@@ -70,7 +77,10 @@ class Table:
         """The complex matrices, shape (frequencies, ports, ports)."""
         pairs = np.array(self.pairs, dtype=np.float64).reshape(len(self.pairs), -1, 2)
         first, second = pairs[..., 0], pairs[..., 1]
-        if form == "DB":
+        self.refuse(np.any(np.isinf(second), axis=1), NUMBER_WORDS)
+        if form != "DB":
+            self.refuse(np.any(np.isinf(first), axis=1), NUMBER_WORDS)
+        else:
             self.refuse(np.any(first > LARGEST_DB, axis=1), f"levels of at most {LARGEST_DB:g} dB")
             first = 10.0 ** (first / 20)
         values = np.empty(first.shape, dtype=np.complex128)
@@ -83,22 +93,37 @@ class Table:
 
     def scattering(self, z: np.ndarray) -> np.ndarray:
         """(z - 1)(z + 1)⁻¹ for matrices z relative to the reference; relative y gives its negative."""
-        words = "parameters that have an S-matrix, as this one would need a division by zero"
         if self.ports == 1:
             z11 = z[:, 0, 0]
-            self.refuse(np.abs(z11 + 1) <= SINGULAR * (np.abs(z11) + 1), words)
+            self.refuse(np.abs(z11 + 1) <= SINGULAR * (np.abs(z11) + 1), NO_SCATTERING)
             return (z - 1) / (z + 1)
         z11, z12, z21, z22 = z[:, 0, 0], z[:, 0, 1], z[:, 1, 0], z[:, 1, 1]
         direct, crossed = (z11 + 1) * (z22 + 1), z12 * z21
         determinant = direct - crossed
         terms = (np.abs(z11) + 1) * (np.abs(z22) + 1) + np.abs(crossed)
-        self.refuse(np.abs(determinant) <= SINGULAR * terms, words)
+        self.refuse(np.abs(determinant) <= SINGULAR * terms, NO_SCATTERING)
         s = np.empty_like(z)
         s[:, 0, 0] = ((z11 - 1) * (z22 + 1) - crossed) / determinant
         s[:, 0, 1] = 2 * z12 / determinant
         s[:, 1, 0] = 2 * z21 / determinant
         s[:, 1, 1] = ((z11 + 1) * (z22 - 1) - crossed) / determinant
         return s
+
+    def at_one_reference(self, s: np.ndarray, references_ohm: list[float]) -> np.ndarray:
+        """S [1] with port 2 at the reference resistance [Ω] of port 1.
+
+        With a and b the waves of port 2 at its own resistance z, those at r are a' = p a + q b and b' = q a + p b with
+        p, q = (z ± r) / (2 √(r z)), so that p² - q² = 1. Source: the definition of power waves.
+        """
+        r, z = references_ohm
+        p, q = (z + r) / (2 * np.sqrt(r * z)), (z - r) / (2 * np.sqrt(r * z))
+        divisor = p + q * s[:, 1, 1]
+        self.refuse(np.abs(divisor) <= SINGULAR * (p + np.abs(q * s[:, 1, 1])), NO_SCATTERING)
+        moved = np.empty_like(s)
+        moved[:, 0, 0] = s[:, 0, 0] - s[:, 0, 1] * s[:, 1, 0] * q / divisor
+        moved[:, 0, 1], moved[:, 1, 0] = s[:, 0, 1] / divisor, s[:, 1, 0] / divisor
+        moved[:, 1, 1] = (q + p * s[:, 1, 1]) / divisor
+        return moved
 
 
 def counted_columns(row: Row) -> tuple[int, ...]:

@@ -25,8 +25,10 @@ __all__ = [
     "line_section",
     "reverse",
     "scattering",
+    "seen_through",
 ]
 
+MOST_GROWTH = 1e100  # of waves along a chain, before their growth is kept aside: with one more run it stays finite
 MOST_NEPERS = 115.0  # 1000 dB: beyond that nothing measurable is left, and cosh must stay finite
 
 
@@ -102,6 +104,13 @@ def scattering(port: TwoPort, reference_ohm: float) -> tuple[Broadcast, Broadcas
     )
 
 
+def seen_through(port: TwoPort, load_reflection: Broadcast, impedance: float) -> Broadcast:
+    """The reflection looking into a two-port that ends in a load, both against an impedance [Ω]."""
+    voltage, current = 1 + load_reflection, (1 - load_reflection) / impedance
+    ahead, behind = port.a * voltage + port.b * current, impedance * (port.c * voltage + port.d * current)
+    return (ahead - behind) / (ahead + behind)
+
+
 def cascade(ports: Sequence[TwoPort]) -> TwoPort:
     """The chain of two-ports in order, as one."""
     chain = ports[0]
@@ -165,18 +174,31 @@ def drive(ports: Sequence[TwoPort], load_reflection: Broadcast, impedance: float
     current = np.empty_like(voltage)
     voltage[-1] = 1 + load_reflection
     current[-1] = (1 - load_reflection) / impedance
-    growth = np.empty((len(ports), *shape), dtype=np.float64)
+    growth: dict[int, np.ndarray] = {}
+    reach = 1.0
     for plane in range(len(ports) - 1, -1, -1):
         port, v, i = ports[plane], voltage[plane + 1], current[plane + 1]
         voltage[plane] = port.a * v + port.b * i
         current[plane] = port.c * v + port.d * i
-        # what leaves is kept near 1 and the growth aside, or a long lossy chain overflows
-        growth[plane] = np.abs(voltage[plane]) + impedance * np.abs(current[plane])
-        voltage[plane] /= growth[plane]
-        current[plane] /= growth[plane]
-    # a plane's amplitude over that of the source's plane
-    level = np.concatenate([np.ones((1, *shape), dtype=np.float64), np.cumprod(1 / growth, axis=0)])
-    waves = Waves(voltage * level, current * level)
+        reach *= _most_growth(port, impedance)
+        if not reach < MOST_GROWTH:
+            # what leaves is brought back to 1 and the growth kept aside, or a long lossy chain overflows
+            growth[plane] = np.abs(voltage[plane]) + impedance * np.abs(current[plane])
+            voltage[plane] /= growth[plane]
+            current[plane] /= growth[plane]
+            reach = 1.0
+    for plane in sorted(growth):
+        # amplitudes are those over the source's plane
+        voltage[plane + 1 :] *= 1 / growth[plane]
+        current[plane + 1 :] *= 1 / growth[plane]
+    waves = Waves(voltage, current)
     at_source = waves.power_w[0] if net else np.abs(waves.forward(impedance)[0]) ** 2
     norm = 1 / np.sqrt(at_source)
     return Waves(waves.voltage * norm, waves.current * norm)
+
+
+def _most_growth(port: TwoPort, impedance: float) -> float:
+    """A bound on how much larger the waves are in front of a two-port than behind it."""
+    return float(
+        np.max(np.abs(port.a) + np.abs(port.b) / impedance + np.abs(port.c) * impedance + np.abs(port.d), initial=1.0)
+    )

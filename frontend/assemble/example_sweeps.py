@@ -2,7 +2,8 @@
 
     python frontend/assemble/example_sweeps.py
 
-A line of our own with 1.2 Ω too much in its third joint, and a jumper with 0.6 Ω too much, with noise from a seed.
+A line of our own with 4 Ω too much in its third joint, the same after that was mended, and a jumper with 0.6 Ω too
+much, with noise from a seed.
 """
 
 import json
@@ -12,6 +13,7 @@ from typing import Any
 import msgspec
 import numpy as np
 
+from jointwise.calc.feedline.elements import KnownEnd
 from jointwise.calc.feedline.feedline import feedline_at
 from jointwise.calc.physics.columns import spot_column
 from jointwise.calc.physics.ratings import GENEROUS
@@ -58,14 +60,14 @@ def _ports(example: str, frequency: np.ndarray, faulty: int, ohm: float) -> tupl
     ]
     body = json.dumps({"elements": elements, "load": EXAMPLES[example]["load"], "touchstone": ""})
     request = msgspec.json.decode(body, type=SweepRequest)
-    feedline = feedline_at(request, request.elements, request.load, spot_column(1e8))
+    feedline = feedline_at(request, request.elements, request.load or KnownEnd(what="matched"), spot_column(1e8))
     resistor = TwoPort(*np.array([1, ohm, 0, 1], dtype=np.complex128))
     ports = []
     for link in feedline.links:
         ports.append(link.models[GENEROUS].two_port(frequency))
         if link.element == faulty:
             ports.append(resistor)
-    return ports, feedline.load(frequency)
+    return ports, feedline.load.likely(frequency)[0]
 
 
 def _noisy(random: np.random.Generator, values: np.ndarray) -> np.ndarray:
@@ -73,12 +75,12 @@ def _noisy(random: np.random.Generator, values: np.ndarray) -> np.ndarray:
     return values + real + 1j * imaginary
 
 
-def measured_line() -> str:
-    """The one-port sweep of the line."""
+def measured_line(ohm: float = 4.0, seed: int = 11) -> str:
+    """The one-port sweep of the line with so much [Ω] too much in its third joint."""
     frequency = np.arange(1, 201) * 2.5e6
-    ports, load = _ports("line", frequency, 4, 1.2)
+    ports, load = _ports("line", frequency, 4, ohm)
     s11 = drive(ports, load, 50.0, net=False).reflection(50.0)[0]
-    return _text("a line with its far end shorted", frequency, [_noisy(np.random.default_rng(11), s11)])
+    return _text("a line with its far end shorted", frequency, [_noisy(np.random.default_rng(seed), s11)])
 
 
 def measured_jumper() -> str:
@@ -99,9 +101,14 @@ def _text(of: str, frequency: np.ndarray, columns: list[np.ndarray]) -> str:
 
 def main() -> None:
     """Write the module of the page."""
-    files = {"line": ("hill-hut.s1p", measured_line()), "jumper": ("jumper.s2p", measured_jumper())}
+    line, jumper = EXAMPLES["line"], EXAMPLES["jumper"]
     examples = {
-        example: {**EXAMPLES[example], "file": {"name": name, "text": text}} for example, (name, text) in files.items()
+        "line": {
+            **line,
+            "file": {"name": "hill-hut.s1p", "text": measured_line()},
+            "after": {"name": "hill-hut-mended.s1p", "text": measured_line(0.0, 13)},
+        },
+        "jumper": {**jumper, "file": {"name": "jumper.s2p", "text": measured_jumper()}},
     }
     head = "/** Invented measurements to start from; written by frontend/assemble/example_sweeps.py. */\n"
     MODULE.parent.mkdir(exist_ok=True)

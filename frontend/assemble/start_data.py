@@ -84,11 +84,20 @@ def start_data() -> dict[str, Any]:
         "conditions": catalogue["conditions"],
         "cautions": catalogue["cautions"],
         "cables": [{"id": cable.id, "name": cable.name} for cable in tables().cables.values()],
+        "wire_lines": [{"id": line.id, "name": line.name} for line in tables().wire_lines.values()],
         "installations": [
             {"id": entry.id, "name": entry.name, "least_vibration": entry.least_vibration.value}
             for entry in tables().installations.values()
         ],
         "noise_environments": [{"id": entry.id, "name": entry.name} for entry in tables().noise_environments.values()],
+        "transmitters": [
+            {
+                "id": entry.id,
+                "name": entry.name,
+                "holds_to_vswr": entry.holds_to_vswr.value if entry.holds_to_vswr else None,
+            }
+            for entry in tables().transmitters.values()
+        ],
         "antenna_views": [{"id": entry.id, "name": entry.name} for entry in tables().antenna_views.values()],
         "pack": {
             "values": {

@@ -37,6 +37,16 @@ def test_named_websites_alone_may_read(serve):
     assert "Access-Control-Allow-Credentials" not in club.headers
 
 
+@pytest.mark.parametrize("origins", [[CLUB], [CLUB, OTHER], ["*"], []])
+@pytest.mark.parametrize("path", ["/api/v1/cell?family=n&band=2m", "/api/v1/cell", "/api/v1/health", "/embed.js"])
+def test_what_depends_on_the_origin_says_so(serve, origins, path):
+    """Answers, refusals and the script for others are marked for caches, also where no origin was named."""
+    client = serve(create_app({"embed_origins": origins}))
+
+    for named in ({}, {"Origin": CLUB}, {"Origin": OTHER}):
+        assert "Origin" in ", ".join(client("GET", path, headers=named).headers.get_all("Vary") or ())
+
+
 def test_no_website_may_read_when_none_is_named(serve):
     """With an empty setting the answers stay with the server's own page."""
     client = serve(create_app({"embed_origins": []}))

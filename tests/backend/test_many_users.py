@@ -3,6 +3,7 @@
 import json
 import os
 import signal
+import socket
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
 from http.client import IncompleteRead
@@ -10,7 +11,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 import pytest
-from many_users import Served, comes, gunicorn, nginx
+from many_users import APP, Served, comes, gunicorn, nginx
 from wire import Client
 
 from jointwise.calc.operations import call
@@ -79,3 +80,39 @@ def test_a_killed_worker_costs_nobody_an_answer(site):
     assert all(answered)
     assert comes(lambda: len(site.server.workers()) == WORKERS and before[0] not in site.server.workers())
     assert set(before[1:]) <= set(site.server.workers())
+
+
+def test_the_visitors_that_the_proxy_names_are_told_apart(tmp_path):
+    """Each visitor has a limit of its own behind the proxy, and can't take another's by a header it sends."""
+    limited = {"JOINTWISE_REQUESTS_PER_MINUTE": "1"}
+    with gunicorn(APP, "--workers", "1", env=limited) as server:
+        ask = Client(server.port)
+        visitors = [{"X_Forwarded_For": f"192.0.2.{visitor}"} for visitor in (*range(1, 7), 1)]
+
+        assert [ask.get("cell", "family=n&band=2m", **named).status for named in visitors] == [200] * 6 + [429]
+        with nginx(server.port, tmp_path) as port:
+            answers = [Client(port).get("cell", "family=n&band=2m", **named).status for named in visitors[:2]]
+            assert answers == [200, 429]
+
+
+BAD_CHUNKS = [
+    b"zz\r\n{}\r\n0\r\n\r\n",
+    b"2\r\n{}xx0\r\n\r\n",
+    b"-2\r\n{}\r\n0\r\n\r\n",
+    b"9\r\n{}",
+    b"2\r\n{}\r\n0\r\n",
+    b"",
+]
+
+
+@pytest.mark.parametrize("chunks", BAD_CHUNKS)
+def test_a_bad_chunk_is_refused(site, chunks):
+    """A worker without a proxy in front answers a body in bad chunks with 400, as the client's own mistake."""
+    head = b"POST /api/v1/catalogue HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\n"
+    with socket.create_connection(("127.0.0.1", site.server.port)) as asking:
+        asking.sendall(head + b"Transfer-Encoding: chunked\r\n\r\n" + chunks)
+        asking.shutdown(socket.SHUT_WR)
+        answer = asking.makefile("rb").read()
+
+    assert answer.startswith(b"HTTP/1.1 400 ")
+    assert b"application/problem+json" in answer

@@ -1,7 +1,9 @@
 """Packs behind the server and the command line: where they come from, what they change, how they are refused."""
 
 import json
+import os
 import sys
+from codecs import BOM_UTF8
 from importlib.metadata import EntryPoint
 from pathlib import Path
 
@@ -145,6 +147,35 @@ def test_a_server_does_not_start_with_a_bad_pack(folder, text, reason):
     assert (outcome.exit_code, outcome.stderr.count("\n")) == (2, 1)
     assert outcome.stderr.startswith("Error: worse.json: ")
     assert reason in outcome.stderr
+
+
+def test_what_else_lies_in_the_folder_is_left_out_and_named(serve, folder, caplog):
+    """Hidden files, folders, broken links and pipes neither stop the server nor hold it up; the log names them.
+
+    A mark of byte order, which some editors write first, belongs to the file and not to the pack.
+    """
+    (folder / ".club.json").write_text("{")
+    (folder / "older.json").mkdir()
+    (folder / "gone.json").symlink_to(folder / "nowhere")
+    os.mkfifo(folder / "pipe.json")
+    (folder / "club.json").write_bytes(BOM_UTF8 + json.dumps(PACK).encode())
+
+    client = serve(create_app({"packs_folder": str(folder)}))
+
+    assert [json.loads(one["text"]) for one in client.get("packs.json").json()] == [PACK]
+    (logged,) = [record.getMessage() for record in caplog.records if record.name == packs.__name__]
+    strays = ("'.club.json'", "'older.json'", "'gone.json'", "'pipe.json'", "'notes.txt'")
+    assert all(name in logged for name in strays)
+    assert "'club.json'" not in logged
+
+
+def test_a_link_to_a_pack_is_a_pack(serve, folder, tmp_path_factory):
+    """A link in the folder that leads to a file counts as that file."""
+    elsewhere = tmp_path_factory.mktemp("elsewhere") / "club.json"
+    (folder / "club.json").rename(elsewhere)
+    (folder / "linked.json").symlink_to(elsewhere)
+
+    assert len(serve(create_app({"packs_folder": str(folder)})).get("packs.json").json()) == 1
 
 
 def test_a_missing_folder_is_refused(tmp_path):

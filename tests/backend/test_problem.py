@@ -28,6 +28,7 @@ IN_BODY = [
     (b'{"family": "n", "band": "2m", "region": 1%s}' % (b"0" * 40), "region", "1", "whole number"),
     (b'{"family": "n", "band": "2m", "exposure": "wet"}', "exposure", '"wet"', "one of"),
     (b'{"family": "n", "band": "2m", "colour": "red"}', "colour", '"red"', "family"),
+    (b'{"family": "n", "band": "2m", "power_w": 5, "power_w": 50}', "power_w", "5", "given once"),
     (b'{"family": "n", "band": "2m", "colour": 1%s}' % (b"0" * 40), "colour", "1", "family"),
     (b'{"band": "2m"}', "family", "null", "can't be left out"),
     (b'{"family": "n", "band": "2m", "vswr": NaN}', "vswr", "NaN", "1 to 20"),

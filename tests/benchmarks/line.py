@@ -97,7 +97,7 @@ def draw_by_draw(made: RandomLine, draws: int) -> np.ndarray:
     random = Stream(1, 0)
     reflections = []
     for _ in range(draws):
-        load = made.load * np.exp(2j * np.pi * random.uniform(1)[0])
+        load = made.feedline.load.at(made.frequency, random.uniform(1))[0]
         drawn = [link.draw(random, 1)[:4] for link in made.links]
         ports = [TwoPort(*(np.broadcast_to(one, (1, BANDS))[0] for one in port)) for port in drawn]
         reflections.append(drive(ports, load, Z_0, net=False).reflection(Z_0)[0])
@@ -141,7 +141,7 @@ def answer() -> None:
     body, built = msgspec.json.encode(LINE), feedline_of(LINE)
     grid = np.geomspace(1e6, 1e9, 9 * BANDS)
     ports = [link.models[0].two_port(grid) for link in built.links]
-    load = built.load(grid)
+    load = built.load.likely(grid)[0]
     bare = seconds(lambda: [drive(ports, load, Z_0, net=False) for _ in range(2)], 50)
     print(f"a line of {len(LINE.elements)} elements with {len(json.loads(call('line', body))['changes'])} exchanges")
     row(f"bare waves at {grid.size} frequencies, both ends of the ratings", bare)

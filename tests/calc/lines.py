@@ -10,11 +10,15 @@ from jointwise.calc.catalogue import catalogue
 from jointwise.calc.operations import call
 
 CABLES = list(catalogue().cables)
+WIRE_LINES = list(catalogue().wire_lines)
 TRANSMITTING = [family.id for family in catalogue().interfaces.values() if not family.receive_only]
 CONDITIONS = list(catalogue().conditions)
 MOST_ELEMENTS = 25
 MEASURED_HZ = np.geomspace(1e5, 5e10, 7)
 """Where the measured parts drawn here have their points: the whole range of a spot frequency."""
+
+HOLDS = {"behaviour": "keeps_forward"}
+"""A transmitter that any load leaves as it is."""
 
 
 def ask(operation, **request):
@@ -74,11 +78,62 @@ PARTS = st.fixed_dictionaries(
         "voltage_limit_v": LIMITS,
     }
 )
-MEASURED_PARTS = st.builds(lambda seed: {"kind": "measured", "touchstone": measured_text(seed, 2)}, SEEDS)
-ELEMENTS = st.one_of(CABLE_RUNS, JOINTS, JOINTS, PARTS, MEASURED_PARTS)
+MEASURED_PARTS = st.builds(
+    lambda seed, power, voltage: {
+        "kind": "measured",
+        "touchstone": measured_text(seed, 2),
+        "power_limit_w": power,
+        "voltage_limit_v": voltage,
+    },
+    SEEDS,
+    LIMITS,
+    LIMITS,
+)
+WIRE_RUNS = st.fixed_dictionaries(
+    {
+        "kind": st.just("wires"),
+        "line": st.sampled_from(WIRE_LINES),
+        "length_m": st.one_of(st.floats(0.01, 3), st.floats(0.01, 100)),
+    }
+)
+SECTIONS = st.fixed_dictionaries(
+    {
+        "kind": st.just("section"),
+        "impedance_ohm": st.floats(10, 1000),
+        "length_m": st.floats(0.01, 30),
+        "velocity_factor": st.floats(0.2, 1),
+        "loss_db": st.one_of(st.just(0.0), st.floats(0, 3)),
+        "voltage_limit_v": LIMITS,
+    }
+)
+TRANSFORMERS = st.fixed_dictionaries(
+    {
+        "kind": st.just("transformer"),
+        "ratio": st.one_of(st.just(1.0), st.sampled_from([0.25, 4.0, 9.0, 49.0]), st.floats(0.01, 100)),
+        "loss_db": st.one_of(st.just(0.0), st.floats(0, 3)),
+        "choking_ohm": st.one_of(st.none(), st.floats(1, 1e4)),
+        "power_limit_w": LIMITS,
+        "voltage_limit_v": LIMITS,
+    }
+)
+TUNERS = st.fixed_dictionaries(
+    {
+        "kind": st.just("tuner"),
+        "network": st.sampled_from(["l", "t", "pi"]),
+        "coil_q": st.floats(5, 1000),
+        "capacitor_q": st.floats(50, 1e4),
+        "largest_capacitor_f": st.floats(-11, -8).map(lambda exponent: 10**exponent),
+        "largest_coil_h": st.floats(-8, -4).map(lambda exponent: 10**exponent),
+        "voltage_limit_v": LIMITS,
+        "current_limit_a": LIMITS.map(lambda limit: limit and limit / 100),
+    }
+)
+ELEMENTS = st.one_of(CABLE_RUNS, JOINTS, JOINTS, PARTS, MEASURED_PARTS, WIRE_RUNS, SECTIONS, TRANSFORMERS, TUNERS)
 
 LOADS = st.one_of(
     st.fixed_dictionaries({"kind": st.just("vswr"), "vswr": st.floats(1, 100), "angle_deg": st.floats(-360, 360)}),
+    st.fixed_dictionaries({"kind": st.just("vswr"), "vswr": st.floats(1, 100)}),
+    st.fixed_dictionaries({"kind": st.just("dummy"), "vswr": st.floats(1, 20), "power_limit_w": LIMITS}),
     st.fixed_dictionaries(
         {"kind": st.just("impedance"), "resistance_ohm": st.floats(0.1, 1e4), "reactance_ohm": st.floats(-1e4, 1e4)}
     ),
@@ -100,6 +155,7 @@ SITES = st.fixed_dictionaries(
         "region": st.integers(1, 3),
         "mode": st.sampled_from(list(catalogue().modes)),
         "power_is": st.sampled_from(["forward", "net"]),
+        "transmitter": st.fixed_dictionaries({"behaviour": st.sampled_from(list(catalogue().transmitters))}),
         "system_impedance_ohm": st.one_of(st.just(50.0), st.floats(25, 150)),
         "ambient_temperature_c": st.floats(-40, 50),
         "altitude_m": st.floats(0, 9_000),

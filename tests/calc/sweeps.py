@@ -86,7 +86,7 @@ def draw(seed, kind):
             faulty.append(intact[-1])
         if at == joint:
             faulty += lumped_fault(random, kind, 2 * np.pi * frequency)
-    end = built.load(frequency) + END * (random.normal() + 1j * random.normal())
+    end = built.load.likely(frequency)[0] + END * (random.normal() + 1j * random.normal())
     reflection, sound = (drive(ports, end, Z_0, net=False).reflection(Z_0)[0] for ports in (faulty, intact))
     return DrawnLine(elements, load, kind, joint, frequency, reflection, sound, deviations, random)
 

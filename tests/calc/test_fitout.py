@@ -177,20 +177,21 @@ def test_an_adapter_is_named_by_both_its_ends():
 @examples(40)
 @given(elements=st.lists(ELEMENTS, min_size=1, max_size=12), exposure=st.sampled_from(EXPOSURES))
 def test_the_list_adds_up(elements, exposure):
-    """Plugs, jacks, adapters, parts, cable with its spare, and tape are those of the sheets."""
+    """Plugs, jacks, adapters, parts, cable and two-wire line with their spare, and tape are those of the sheets."""
     result = ask("fitout", elements=elements, exposure=exposure, frequency_hz=144e6)
     rows, joints = result["quantities"], result["joints"]
     count = {unit: sum(row["quantity"] for row in rows if row["unit"] == unit) for unit in ("pieces", "m")}
     kinds = [element["kind"] for element in elements]
     adapters = sum(element.get("adapter_to") is not None for element in elements)
     spare = 1 + catalogue().assumptions["spare_cable_share"].quantity.value
-    cable = sum(element["length_m"] for element in elements if element["kind"] == "cable")
+    cable = sum(element["length_m"] for element in elements if element["kind"] in {"cable", "wires"})
     tape = sum(layer["length_m"] for sheet in joints for layer in sheet["sealing"]["layers"])
     halves = sum(half["on"] != "the adapter" for sheet in joints for half in sheet["halves"])
 
     assert len(joints) == kinds.count("joint") + adapters
     assert halves == 2 * len(joints) - 2 * adapters
-    assert count["pieces"] == halves + adapters + kinds.count("part") + kinds.count("measured")
+    parts = sum(kind not in {"joint", "cable", "wires"} for kind in kinds)
+    assert count["pieces"] == halves + adapters + parts
     assert count["m"] == pytest.approx(cable * spare + tape)
 
 

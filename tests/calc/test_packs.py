@@ -202,6 +202,57 @@ def test_a_long_pack_is_refused_unread():
         edition_of([Document("", b"{" * (MOST_PACK_BYTES + 1))])
 
 
+HIDDEN = ["\x1b[2J", "\x07", "\n", "\x9b2J", "\u202e", "\u2066", "\u200f", "\ufeff", "\u2028"]
+
+
+@pytest.mark.parametrize("hidden", HIDDEN, ids=ascii)
+def test_what_steers_a_terminal_is_refused_in_every_text(hidden):
+    """A text of a pack, of whatever field, that holds a control character or a mark of direction is refused by name.
+
+    The sentence itself holds none either.
+    """
+    text = f"Old{hidden}panel"
+    source = {"id": "a", "title": "A", "seen": "read"}
+    for fields, path in (
+        ({"name": text}, "name"),
+        ({"version": text}, "version"),
+        ({"note": text}, "note"),
+        ({"sources": [source | {"address": f"https://club.example/{text}"}]}, "sources[0].address"),
+        ({"house_limits": [LIMIT | {"reason": text}]}, "house_limits[0].reason"),
+        ({"interfaces": [family(summary=text)]}, "interfaces[0].summary"),
+        ({"modes": [{"id": "own", "name": text, "duty_factor": value(0.3)}]}, "modes[0].name"),
+        ({"modes": [{"id": "own", "name": "Own", "duty_factor": value(0.3, text)}]}, "modes[0].duty_factor.source"),
+        ({text: 1}, None),
+    ):
+        with pytest.raises(InputError) as refusal:
+            edition(**fields)
+
+        assert refusal.value.field == f"0.json: {path}" or path is None
+        assert str(refusal.value).isprintable()
+
+
+def test_signs_of_the_trade_and_other_letters_stay():
+    """What is seen as it is written, a blank that does not break too, is no hidden character."""
+    assert edition(note="50\u00a0Ω ±5 % — « Gruß », 日本, \U0001f4e1").tables.packs[0].note.startswith("50")
+
+
+TWICE = [
+    (b'{"id": "club", ', b'"name": "Other", ', "name"),
+    (b'{"id": "club", ', b'"sources": [], ', "sources"),
+    (b'"title": "Invented sheet", ', b'"title": "Other", ', "title"),
+]
+
+
+@pytest.mark.parametrize(("before", "again", "field"), TWICE)
+def test_a_field_given_twice_is_refused(before, again, field):
+    """A pack that is good but for a field given twice is refused by the field, at the top and inside a list."""
+    text = json.dumps(HEAD).encode()
+    assert before in text
+
+    with pytest.raises(InputError, match=rf"^file: {field} is .*; allowed: a field given once, not twice"):
+        edition_of([Document("file", text.replace(before, before + again))])
+
+
 @pytest.mark.parametrize(
     ("other", "path"),
     [

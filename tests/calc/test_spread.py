@@ -29,9 +29,6 @@ from jointwise.calc.spread.spread import spread
 from jointwise.calc.waves.two_port import TwoPort
 
 AGREE = 1e-9
-LENGTH_ERROR_DB = 2e-3
-"""A draw turns a cable's angle and leaves its loss and impedance: as if its shunt conductance were below 0 by the
-error's share of the conductors' loss. Below 1 MHz, where the dielectric's loss is nothing, that shows."""
 QUANTITIES = ["vswr", "loss_db", "margin_db"]
 ELEMENTS = [
     {"kind": "joint", "family": "n"},
@@ -219,7 +216,7 @@ def test_more_draws_come_nearer(draws):
 @given(request=LINES)
 def test_no_draw_is_worse_than_the_worst(request):
     """No draw of joints, cables and parts reflects more than the bound of all its steps in phase."""
-    elements = [one for one in request["elements"] if one["kind"] != "measured"] or ELEMENTS
+    elements = [one for one in request["elements"] if one["kind"] not in ("measured", "tuner")] or ELEMENTS
     request = request | {"elements": elements, "load": {"kind": "vswr", "vswr": 2.0}, "length_tolerance": 0.5}
     made = random_line(msgspec.json.decode(json.dumps(request).encode(), type=SpreadRequest))
     drawn = made.block(Stream(6), 500)
@@ -232,12 +229,12 @@ def test_no_draw_is_worse_than_the_worst(request):
 @examples(20)
 @given(request=LINES)
 def test_no_draw_delivers_more_than_is_sent(request):
-    """No draw has a VSWR below 1, nor a loss below 0 by more than a draw's own error."""
+    """No draw has a VSWR below 1, nor a loss below 0: a longer run is as passive as the line described."""
     typed_request = msgspec.json.decode(json.dumps(request).encode(), type=SpreadRequest)
 
     drawn = random_line(typed_request, np.array([request["frequency_hz"]])).block(Stream(5), 200)
 
-    assert (drawn.loss_db >= -LENGTH_ERROR_DB).all()
+    assert (drawn.loss_db >= -AGREE).all()
     assert (drawn.vswr >= 1).all()
 
 
@@ -272,8 +269,8 @@ def test_a_draw_is_the_chain_that_scikit_rf_makes_of_it(power_is):
 def recorded(draw, ports):
     """A link's draw that keeps what it drew, the amplitude of a cable put back."""
 
-    def drawing(random, draws):
-        port = draw(random, draws)
+    def drawing(random, draws, after):
+        port = draw(random, draws, after)
         ports.append((port, getattr(draw.__self__, "scale", 1.0)))
         return port
 

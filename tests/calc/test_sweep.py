@@ -31,7 +31,7 @@ BAD_FILES = {  # what is wrong: the file, words of the sentence
     "huge number": ("# MHz S RI R 50\n1 1e300 0\n", "on line 2, numbers of at most"),
     "falling frequency": ("! made up\n# MHz S RI R 50\n2 0 0\n1 0 0\n", "on line 4, a frequency above"),
     "no end": (
-        "[Version] 2.0\n# MHz S RI R 50\n[Number of Ports] 1\n[Number of Frequencies] 1\n[Network Data]\n1 0 0\n",
+        "[Version] 2.0\n# MHz S RI R 50\n[Number of Ports] 1\n[Number of Frequencies] 1\n[Network Data]\n1 0 0",
         "[End]",
     ),
     "three ports": ("[Version] 2.0\n# MHz S RI R 50\n[Number of Ports] 3\n[Network Data]\n", "on line 3"),
@@ -232,6 +232,20 @@ def test_a_jumper_against_its_past():
 
     assert trend["resistance_change_ohm"] == pytest.approx(6.0, abs=0.1)
     assert "risen" in trend["sentence"]
+
+
+def test_what_was_decided_in_reading_is_said_of_each_file():
+    """A note of the sweep's own file stands as it is, those of an earlier sweep and of a part's file name it."""
+    odd = jumper(0.0).replace("R 50", "R50")
+    part = {"kind": "measured", "touchstone": odd, "name": "Arrester"}
+
+    notes = ask("sweep", elements=[*JUMPER, part], load=SHORT, touchstone=odd, earlier=odd)["notes"]
+
+    assert [note.partition("R50.0 on line 1")[0] for note in notes] == [
+        "",
+        "The earlier sweep: ",
+        "The file of Arrester: ",
+    ]
 
 
 @pytest.mark.parametrize("fault", BAD_FILES)

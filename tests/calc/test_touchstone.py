@@ -138,6 +138,15 @@ def refusal(text):
     return caught.value
 
 
+def is_read(text):
+    """Whether a text is read and not refused."""
+    try:
+        read_touchstone(text, FIELD)
+    except InputError:
+        return False
+    return True
+
+
 @st.composite
 def networks(draw, ports=(1, 2), lowest=1e-3):
     """A small network of one or two ports whose matrices I - S and I + S are far from singular."""
@@ -298,13 +307,92 @@ def test_example_19_of_the_specification():
     assert not is_passive(read.s).any()
 
 
-def test_example_20_of_the_specification_is_refused_for_its_two_references():
-    """Ports with different reference resistances are refused, and read once they agree."""
-    read = read_touchstone(EXAMPLE_20.replace("25.0", "50"), FIELD)
+def test_example_20_of_the_specification_has_its_second_port_converted():
+    """Of ports with unlike references the second is brought to that of the first, as scikit-rf does; like ones stay."""
+    alike = read_touchstone(EXAMPLE_20.replace("25.0", "50"), FIELD)
+    unlike = read_touchstone(EXAMPLE_20, FIELD)
+    network = skrf.Network(f=alike.frequencies_hz, f_unit="hz", s=alike.s, z0=np.tile([50, 25], (2, 1)))
+    network.renormalize(50)
 
-    assert "on line 8, the same reference resistance for all ports" in str(refusal(EXAMPLE_20))
-    np.testing.assert_allclose(read.s, read_touchstone(EXAMPLE_19, FIELD).s, rtol=1e-15)
-    assert read.notes == ["The noise data from line 12 on are not used."]
+    np.testing.assert_allclose(alike.s, read_touchstone(EXAMPLE_19, FIELD).s, rtol=1e-15)
+    assert alike.notes == ["The noise data from line 12 on are not used."]
+    np.testing.assert_allclose(unlike.s, network.s, rtol=0, atol=1e-12)
+    assert unlike.reference_ohm == 50
+    assert unlike.notes[1:] == ["Port 2, measured against 25 ohm, is converted to the 50 ohm of port 1."]
+
+
+def commented(*comments, options="# MHz S RI"):
+    """A one-port text whose frequencies each have a comment behind them, as simulators write them."""
+    return "\n".join([options, *(f"{mhz} 0 0\n! Port Impedance {words}" for mhz, words in enumerate(comments, 1))])
+
+
+PLAIN_BESIDE_THE_STANDARD = [  # text, the text that means the same, words of the note
+    (ONE_PORT.replace("2 0.3", "# GHz S MA R 75\n2 0.3"), ONE_PORT, "The option line on line 3 is not used"),
+    (ONE_PORT + "#\n", ONE_PORT, "The option line on line 4 is not used"),
+    (changed("[Matrix", "# GHz Z DB"), VERSION_2, "The option line on line 11 is not used"),
+    (changed("1 .11", "# MHz\n1 .11 0 .21 0 .12 0 .22 0"), VERSION_2, "The option line on line 13 is not used"),
+    (ONE_PORT.replace("R 50", "r50"), ONE_PORT, "r50 on line 1 is read as R 50."),
+    (ONE_PORT.replace("R 50", "R75.0"), ONE_PORT.replace("50", "75"), "R75.0 on line 1 is read as R 75.0."),
+    ("# DB\n1 -inf 0\n2 -Inf 9\n3 -1.#INF 0", "# MA\n1 0 0\n2 0 0\n3 0 0", "Levels of -inf dB, at 3 frequencies"),
+    (VERSION_2.replace("[End]\n", ""), VERSION_2, "The file has no [End], but every frequency it states."),
+    (VERSION_2.replace("[End]\n", "\x1a"), VERSION_2, "The file has no [End]"),
+    (ONE_PORT + "\x1amore", ONE_PORT, "What follows the file's end mark is not read."),
+    (commented("75 0", "75.0 1e-9"), commented(options="# MHz S RI R 75") + "\n1 0 0\n2 0 0", "impedance, 75 ohm, is"),
+]
+
+
+@pytest.mark.parametrize(("text", "same", "words"), PLAIN_BESIDE_THE_STANDARD)
+def test_what_is_plain_beside_the_standard_is_read_with_a_note(text, same, words):
+    """What programs write that the standard does not know is read as what it means, and the note says so."""
+    read, meant = (read_touchstone(one, FIELD) for one in (text, same))
+
+    assert read.s.tolist() == meant.s.tolist()
+    assert read.frequencies_hz.tolist() == meant.frequencies_hz.tolist()
+    assert read.reference_ohm == meant.reference_ohm
+    assert [words in note for note in read.notes] == [True]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        ONE_PORT + "\x1a",
+        ONE_PORT + "\r\n\x1a\x1a\0\0",
+        VERSION_2 + "\x1a",
+        changed("[Matrix", "[Mixed-Mode Order] S1 s2"),
+        commented("50 0", "50.00000 0", options="# MHz S RI R 50"),
+        commented("50 0", "50 0", options="# MHz S RI R 50.01"),
+        commented("of the line, see above", "75 0 75 0"),
+    ],
+)
+def test_what_changes_nothing_is_read_without_a_note(text):
+    """An end mark at the end, modes that are plain ports and comments that agree need no word."""
+    assert read_touchstone(text, FIELD).notes == []
+
+
+@examples(200)
+@given(network=networks(ports=(2,)), other_ohm=st.floats(5, 500))
+def test_unlike_references_are_converted_as_scikit_rf_does(network, other_ohm):
+    """S against two unlike references comes back against the first, in either version."""
+    first_ohm = network.z0[0, 0].real
+    lines = written(network).splitlines()
+    (option,) = [at for at, line in enumerate(lines) if line.startswith("#")]
+    lines[option] += f" {other_ohm!r}"
+    network.z0 = np.tile([first_ohm, other_ohm], (len(network.f), 1))
+    network.renormalize(first_ohm)
+
+    read = read_touchstone("\n".join(lines), FIELD)
+
+    np.testing.assert_allclose(read.s, network.s, rtol=0, atol=CONVERSION)
+    assert read.reference_ohm == first_ohm
+
+
+def test_impedances_in_ohms_do_not_depend_on_the_references_they_come_with():
+    """Z in ohms of a version 2 file gives the same S at port 1's reference whatever port 2 was measured against."""
+    row = "1 80 5 20 -9 20 -9 30 1"
+    text = version_2(options=("#", "# MHz Z RI"), row=("1 .11", row), reference=("[Reference]", "[Reference] 75"))
+    unlike, alike = (read_touchstone(text.replace("\n50\n", f"\n{ohm}\n"), FIELD) for ohm in (20, 75))
+
+    np.testing.assert_allclose(unlike.s, alike.s, rtol=0, atol=1e-12)
 
 
 MALFORMED = [  # text, value shown, words of what is allowed
@@ -321,8 +409,21 @@ MALFORMED = [  # text, value shown, words of what is allowed
     ("# G\n1 0 0", '"# G"', "on line 1, S-, Y- or Z-parameters, as G and H aren't read"),
     ("# R 0\n1 0 0", '"# R 0"', "on line 1, a reference resistance from 0.001 to 1e+06 ohm"),
     ("# R -50\n1 0 0", '"# R -50"', "a reference resistance from 0.001 to 1e+06 ohm"),
-    ("# R 50 75\n1 0 0 0 0 0 0 0 0", '"# R 50 75"', "on line 1, the same reference resistance for all ports"),
-    ("# R 50 50 50\n1 0 0 0 0 0 0 0 0", '"# R 50 50 50"', "on line 1, 2 reference resistances, one for each port"),
+    ("# R 50 75\n1 0 0", '"# R 50 75"', "on line 1, one reference resistance for each port"),
+    ("# R50 R50\n1 0 0", '"# R50 R50"', "on line 1, numbers such as"),
+    (ONE_PORT + "3 -inf 0", '"3 -inf 0"', "on line 4, numbers such as 14.2 or -3e-4"),
+    ("# DB\n1 0 -inf", '"1 0 -inf"', "on line 2, numbers such as"),
+    ("# DB\n-inf 0 0", '"-inf 0 0"', "on line 2, a frequency of 0 or more"),
+    ("# R -inf\n1 0 0", '"# R -inf"', "a reference resistance from 0.001 to 1e+06 ohm"),
+    (commented("50 3"), '"! Port Impedance 50 3"', "on line 3, a pure resistance as port impedance"),
+    (commented("1e999 0"), '"! Port Impedance 1e999 0"', "on line 3, a pure resistance as port impedance"),
+    (commented("50 0", "51 0"), '"! Port Impedance 51 0"', "on line 5, the same port impedance at all frequencies"),
+    (
+        commented("75 0", options="# MHz S RI R 50"),
+        '"! Port Impedance 75 0"',
+        "on line 3, the option line's 50 ohm as port impedance, as either could be meant",
+    ),
+    ("# R 50 50 50\n1 0 0 0 0 0 0 0 0", '"# R 50 50 50"', "on line 1, one reference resistance for each port"),
     ("# R 50+1j\n1 0 0", '"# R 50+1j"', "on line 1, numbers such as 14.2 or -3e-4"),
     ("# R nan\n1 0 0", '"# R nan"', "on line 1, numbers such as"),
     (TWO_PORT + "3 0.1 0.2 0.3\n", '"3 0.1 0.2 0.3"', "on line 4, 3 numbers for each frequency of a one-port, or 9"),
@@ -348,7 +449,6 @@ MALFORMED = [  # text, value shown, words of what is allowed
     (ONE_PORT + "3 0 0,5", '"3 0 0,5"', "on line 4, numbers such as"),
     (ONE_PORT + "3 0 1e999", '"3 0 1e999"', "on line 4, numbers of at most 1e+12 in size"),
     (ONE_PORT + "3 0 -1.1e12", '"3 0 -1.1e12"', "on line 4, numbers of at most 1e+12 in size"),
-    (ONE_PORT + "# MHz", '"# MHz"', "on line 4, numbers such as"),
     (ONE_PORT + "[End]", '"[End]"', "on line 4, numbers such as"),
     ("# DB\n1 0 0\n2 240.1 0", '"2 240.1 0"', "on line 3, levels of at most 240 dB"),
     ("# Z RI\n1 0 0\n2 -1 0", '"2 -1 0"', "on line 3, parameters that have an S-matrix"),
@@ -380,16 +480,15 @@ MALFORMED = [  # text, value shown, words of what is allowed
     (
         changed("[Number of F", "[Number of Frequencies] 2"),
         '"[End]"',
-        "[End] after 2 frequencies, the number stated, not 1",
+        "as many frequencies before [End] as stated, 2, not 1",
     ),
-    (changed("50", None), '"[Reference] 50"', "on line 6, 2 reference resistances, one for each port"),
-    (changed("50", "75"), '"[Reference] 50"', "on line 6, the same reference resistance for all ports"),
+    (changed("50", None), '"[Reference] 50"', "on line 6, one reference resistance for each port"),
     (changed("[Reference]", "[Reference] (50,0)"), '"[Reference] (50,0)"', "on line 6, numbers such as"),
     (changed("[End Inf", None), '"[Begin Information]"', "on line 8, [Begin Information] closed by [End Information]"),
     (
         changed("[Matrix", "[Mixed-Mode Order] D1,2"),
         '"[Mixed-Mode Order] D1,2"',
-        "on line 11, keywords before the data",
+        "on line 11, a file of plain ports, as differential and common modes aren't read",
     ),
     (changed("[Matrix", "[Reference] 50 50"), '"[Reference] 50 50"', "on line 11, keywords before the data, each once"),
     (
@@ -397,8 +496,7 @@ MALFORMED = [  # text, value shown, words of what is allowed
         '"1 .11 0 .21 0 .12 0"',
         "on line 13, 9 numbers for each frequency of a two",
     ),
-    (changed("1 .11", "# MHz"), '"# MHz"', "on line 13, numbers such as"),
-    (NOISY.replace("[End]\n", ""), '"1 2 .5 30 .3"', "on line 15, data closed by [End]"),
+    (changed("1 .11", "# MHz"), '"[End]"', "on line 14, as many frequencies before [End] as stated, 1, not 0"),
     ("[Version] 2.0", '"[Version] 2.0"', "on line 1, [Network Data] before the end of the file"),
 ]
 
@@ -436,6 +534,8 @@ def test_one_frequency_too_many_is_refused():
         ("", "\r"),
         ("", "!\n"),
         ("#\n", "1\n"),
+        ("#\n!Port Impedance", " "),
+        ("#\n!Port Impedance", "1 "),
         ("#\n", "1 1\n"),
         ("#\n", "1 "),
         ("#\n1 0 0\n", "9"),
@@ -525,10 +625,15 @@ def test_a_spoilt_text_is_answered_or_refused(text, cuts):
 
 @pytest.mark.parametrize("text", [VERSION_2, NOISY, EXAMPLE_8])
 def test_a_version_2_text_that_is_cut_off_is_refused(text):
-    """Without its [End] no beginning of a version 2 text is taken for the whole."""
+    """Without its [End] a beginning of a version 2 text is taken for the whole only where no number can be missing."""
     whole = text.rstrip()
+    s = read_touchstone(whole, FIELD).s
 
-    assert all(refusal(whole[:end]) for end in range(len(whole)))
+    taken = [end for end in range(len(whole)) if is_read(whole[:end])]
+
+    assert all(read_touchstone(whole[:end], FIELD).s.tolist() == s.tolist() for end in taken)
+    assert all("[End]" in read_touchstone(whole[:end], FIELD).notes[-1] for end in taken)
+    assert taken[0] == min(whole.index(row, whole.index("[Network")) for row in ("[End]", "[Noise") if row in whole)
 
 
 @examples(200)

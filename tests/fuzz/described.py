@@ -22,6 +22,7 @@ TABLES = {
     "mode": "modes",
     "condition": "conditions",
     "cable": "cables",
+    "line": "wire_lines",
     "environment": "noise_environments",
     "antenna_view": "antenna_views",
     "installation": "installations",

@@ -32,6 +32,7 @@ SEEDS = {
 1e6 10 0 5 0 10 0
 [End]
 """,
+    "beside the standard": "# MHz S DB R50\n1 -inf 0\n! Port Impedance 50 0\n# GHz\n2 -20 9\n\x1a",
     "swept": "# MHz S RI R 50\n" + "".join(f"{at} 0.1 0\n" for at in range(5, 105, 5)),
 }
 """Whole Touchstone texts."""

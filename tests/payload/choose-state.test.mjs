@@ -231,4 +231,9 @@ test('text that a spreadsheet would run is marked as text; numbers stay numbers'
   ];
 
   assert.equal(valuesOf(columns, [{what: '=1+1', value: -1}]), "what,value\r\n'=1+1,-1\r\n");
+  for (const hidden of ['\t=1+1', '\r=1+1', '\r\n\t+1', ' @SUM(1)', '\u00a0-1']) {
+    const [, cell] = valuesOf([columns[0]], [{what: hidden}]).match(/^what\r\n"?(.*?)"?\r\n$/s) ?? [];
+    assert.equal(cell, `'${hidden}`);
+  }
+  assert.equal(valuesOf([columns[0]], [{what: 'a = b'}]), 'what\r\na = b\r\n');
 });

@@ -22,6 +22,7 @@ const TABLE = {
     name,
   },
   part: {
+    what: {...choice(['arrester', 'other']), default: 'other'},
     loss_db: number(0, 100),
     vswr: number(1, 20),
     power_limit_w: number(0, 1e6),

@@ -4,14 +4,15 @@ import {test} from 'node:test';
 import {landing} from '../../frontend/src/line/editor/drag.js';
 import {pointsOf, rowsOf} from '../../frontend/src/line/editor/rows.js';
 import {edited} from '../../frontend/src/line/edits.js';
-import {exchange} from '../../frontend/src/line/exchange.js';
 import {contentOf, fromFile} from '../../frontend/src/line/file.js';
+import {newLoads, offered} from '../../frontend/src/line/new-parts.js';
 import {explained, headingOf} from '../../frontend/src/line/open.js';
 import {placed, placeOf} from '../../frontend/src/line/placed.js';
 import {taken} from '../../frontend/src/line/take.js';
 import {checkedRequest} from '../../frontend/src/shared/lines/checked.js';
 import {FIRST_DOCUMENT, currentOf} from '../../frontend/src/shared/lines/document.js';
 import {EXAMPLE} from '../../frontend/src/shared/lines/example.js';
+import {groupOf} from '../../frontend/src/shared/lines/kinds.js';
 import {KEPT_LINES} from '../../frontend/src/shared/lines/kept.js';
 import {fromLink, toLink} from '../../frontend/src/shared/lines/link.js';
 import {LONGEST_LINK} from '../../frontend/src/shared/state/document-link.js';
@@ -33,6 +34,7 @@ const TABLE = {
     name,
   },
   part: {
+    what: {type: 'choice', choices: ['arrester', 'meter', 'other'], nullable: false, default: 'other'},
     loss_db: number(0, 100),
     vswr: number(1, 20, {default: 1}),
     power_limit_w: number(0.001, 1e6, {nullable: true}),
@@ -40,7 +42,11 @@ const TABLE = {
     name,
   },
   measured: {touchstone: {type: 'text', longest: 100, nullable: false, default: null}, name},
-  load_vswr: {vswr: number(1, 100), angle_deg: number(-360, 360, {default: 0})},
+  load_vswr: {vswr: number(1, 100), angle_deg: number(-360, 360, {nullable: true})},
+  transmitter: {
+    behaviour: {type: 'choice', choices: ['transceiver', 'keeps_forward'], nullable: false, default: 'transceiver'},
+    holds_to_vswr: number(1, 100, {nullable: true}),
+  },
   point: {
     frequency_hz: number(1e5, 5e10),
     resistance_ohm: number(0, 1e6),
@@ -62,6 +68,7 @@ const TABLE = {
 
 const kinds = (document) => currentOf(document).request.elements.map(({kind}) => kind);
 const elementsAfter = (edit) => currentOf(edited(FIRST_DOCUMENT, edit)).request.elements;
+const elementless = (load) => currentOf(edited(FIRST_DOCUMENT, {kind: 'load', load})).request;
 const {elements} = EXAMPLE.request;
 
 test('an edit of a field changes that field alone and leaves the old document whole', () => {
@@ -154,18 +161,63 @@ test('a dragged row lands among the others by where the pointer is', () => {
   assert.equal(landing(99, middles, 1), 3);
 });
 
-test('a change the core proposes is made where it belongs', () => {
-  const parts = elements.flatMap((element, at) =>
-    element.adapter_to ? [{element: at}, {element: at}] : [{element: at}],
-  );
+test('a change the core proposes is made in one step, and undone in one', () => {
+  const n = {kind: 'joint', family: 'n'};
+  const choke = {kind: 'transformer', ratio: 1};
+  const edits = [
+    {at: 0, element: n, insert: false},
+    {at: 2, element: null, insert: false},
+    {at: 5, element: choke, insert: true},
+    {at: 7, element: n, insert: true},
+  ];
 
-  assert.deepEqual(exchange({part: 1, to: 'rg_213'}, parts, elements), {
-    kind: 'set',
-    at: 1,
-    changes: {cable: 'rg_213'},
-  });
-  assert.deepEqual(exchange({part: 4, to: 'n'}, parts, elements), {kind: 'set', at: 4, changes: {family: 'n'}});
-  assert.deepEqual(exchange({part: 5, to: 'uhf'}, parts, elements), {kind: 'set', at: 4, changes: {adapter_to: 'uhf'}});
+  const changed = elementsAfter({kind: 'change', edits});
+
+  assert.deepEqual(changed, [n, elements[1], elements[3], elements[4], choke, elements[5], elements[6], n]);
+  assert.deepEqual(elementsAfter({kind: 'change', edits: edits.toReversed()}), changed);
+});
+
+test('a preamplifier goes along with a change the core proposes', () => {
+  const withIt = edited(FIRST_DOCUMENT, {kind: 'receiver', changes: {preamplifier: {before_element: 5, gain_db: 15}}});
+  const placeAfter = (edits) =>
+    currentOf(edited(withIt, {kind: 'change', edits})).request.receiver.preamplifier?.before_element;
+
+  assert.equal(placeAfter([{at: 0, element: elements[0], insert: true}]), 6);
+  assert.equal(placeAfter([{at: 5, element: {...elements[5], cable: 'rg_58'}, insert: false}]), 5);
+  assert.equal(placeAfter([{at: 5, element: null, insert: false}]), undefined);
+});
+
+test('what a transmitter is told is kept, and set to nothing it is left out', () => {
+  const told = edited(FIRST_DOCUMENT, {kind: 'transmitter', changes: {holds_to_vswr: 3}});
+  const usual = edited(told, {kind: 'transmitter', changes: {holds_to_vswr: null}});
+
+  assert.deepEqual(currentOf(told).request.transmitter, {holds_to_vswr: 3});
+  assert.deepEqual(currentOf(usual).request.transmitter, {});
+});
+
+test('an angle of nothing is an angle given, and one left out is unknown', () => {
+  const given = elementless({kind: 'vswr', vswr: 3, angle_deg: 0});
+  const unknown = elementless({kind: 'vswr', vswr: 3, angle_deg: null});
+
+  assert.deepEqual(given.load, {kind: 'vswr', vswr: 3, angle_deg: 0});
+  assert.deepEqual(unknown.load, {kind: 'vswr', vswr: 3});
+  assert.deepEqual(fromLink(toLink({name: 'x', request: given}, null).fragment, TABLE).line?.request, given);
+});
+
+test('all that can be added has a name of its own, and a section is a quarter wave of the band', () => {
+  const offers = offered(144.3e6).flatMap((group) => group.offers);
+  const section = offers.find(({id}) => id === 'section')?.element;
+
+  assert.equal(new Set(offers.map(({id}) => id)).size, offers.length);
+  assert.equal(section?.length_m, 0.343);
+  assert.equal(newLoads(144.3e6).resonant.resonance_hz, 144.3e6);
+});
+
+test('a part is spoken of by what it is', () => {
+  assert.equal(groupOf({kind: 'part', what: 'meter'}), 'meter');
+  assert.equal(groupOf({kind: 'part', what: 'other'}), 'part');
+  assert.equal(groupOf({kind: 'part'}), 'part');
+  assert.equal(groupOf({kind: 'joint', what: 'meter'}), 'joint');
 });
 
 test('a link brings its line, its name and what is open back', () => {
@@ -240,7 +292,11 @@ test('a bad file is refused with field, value and allowed range', () => {
   );
   assert.equal(
     refusal((file) => (request(file).load = {kind: 'magic'})),
-    'lines[0].request.load.kind is "magic"; allowed: one of vswr, impedance, table, measured.',
+    'lines[0].request.load.kind is "magic"; allowed: one of vswr, resonant, impedance, table, measured, dummy.',
+  );
+  assert.equal(
+    refusal((file) => (request(file).transmitter = {holds_to_vswr: 0.5})),
+    'lines[0].request.transmitter.holds_to_vswr is 0.5; allowed: a number from 1 to 100.',
   );
   assert.equal(
     refusal((file) => (request(file).receiver = {preamplifier: {before_element: 7}})),
@@ -362,6 +418,7 @@ test('a refusal finds its field and names the element', () => {
   assert.deepEqual([found?.group, found?.at, found?.field], ['elements', 1, 'length_m']);
   assert.equal(found?.message, 'Element 2, 3 m of RG-58: Length is -1; allowed: a number from 0.01 to 10000.');
   assert.deepEqual(placeOf({field: 'receiver.preamplifier.gain_db'}), {group: 'preamplifier', field: 'gain_db'});
+  assert.deepEqual(placeOf({field: 'transmitter.holds_to_vswr'}), {group: 'transmitter', field: 'holds_to_vswr'});
   assert.deepEqual(placeOf({field: 'power_w'}), {group: 'station', field: 'power_w'});
   assert.equal(placeOf({}).group, '');
 });

@@ -12,6 +12,7 @@ const START = Object.freeze({
     {id: 'bnc', name: 'BNC'},
   ],
   cables: [{id: 'rg_213', name: 'RG-213'}],
+  wire_lines: [{id: 'open', name: 'Open wire'}],
   bands: [
     {id: '20m', name: '20 m', regions: ['1', '2', '3']},
     {id: '4m', name: '4 m', regions: ['1']},
@@ -57,6 +58,7 @@ const PACK = {
   ],
   bands: [{id: '8m', name: '8 m', regions: {2: {}, 1: {}}}],
   cables: [{id: 'hard', name: 'Hardline', outer_diameter_m: {value: 0.022, source: 'own'}}],
+  wire_lines: [{id: 'cage', name: 'Cage', spacing_m: {value: 0.3, source: 'own'}}],
   default_powers_w: [0, 5],
 };
 const made = (...packs) =>
@@ -92,6 +94,7 @@ test('a pack takes the place of an entry or adds one, says so, and leaves the st
   ]);
   assert.deepEqual(lists.bands.at(-1), {id: '8m', regions: ['1', '2'], name: '8 m (pack Club)'});
   assert.deepEqual(lists.cables.at(-1), {id: 'hard', name: 'Hardline (pack Club)'});
+  assert.deepEqual(lists.wire_lines.at(-1), {id: 'cage', name: 'Cage (pack Club)'});
   assert.deepEqual(first.matrix.powers_w, [0, 5]);
   assert.deepEqual(vocabulary.fieldOf('joint.family').choices, ['n', 'bnc', 'seven']);
   assert.deepEqual(START, before);

@@ -35,10 +35,14 @@ export function snapshotAddress(link) {
   return address;
 }
 
+/** The largest table that a server answers with. */
+const MOST = {rows: 100, columns: 300};
+
 const count = (text) => text.split(',').filter(Boolean).length;
 
 /**
- * Rows and columns a link will have; those of a first visit where it does not say.
+ * Rows and columns a link will have; those of a first visit where it does not say, the most there are where it says
+ * more.
  *
  * @param {URL} [link]
  */
@@ -46,8 +50,8 @@ export function expectedSize(link) {
   const fields = link ? fieldsOf(link) : new URLSearchParams();
   const named = (name, otherwise) => (fields.has(name) ? count(String(fields.get(name))) : otherwise);
   return {
-    rows: named('families', FAMILIES.length),
-    columns: named('bands', FIRST_BANDS.length) + named('frequencies_hz', 0),
+    rows: Math.min(named('families', FAMILIES.length), MOST.rows),
+    columns: Math.min(named('bands', FIRST_BANDS.length) + named('frequencies_hz', 0), MOST.columns),
   };
 }
 

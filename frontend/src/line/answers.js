@@ -5,7 +5,7 @@ import {Spread} from './spread.js';
 /**
  * @import {ReactiveControllerHost} from 'lit'
  * @import {Refused, Transport} from '../shared/answers.js'
- * @import {Line} from '../shared/lines/document.js'
+ * @import {LineRequest} from '../shared/lines/document.js'
  * @import {LineResult} from './result.js'
  */
 
@@ -67,18 +67,18 @@ export class Answers {
   }
 
   /**
-   * What is known of all lines; those still unknown are asked for, one at a time.
+   * What is known of these lines; those still unknown are asked for, one at a time.
    *
-   * @param {Line[]} lines
+   * @param {LineRequest[]} requests
    * @returns {Told[]}
    */
-  compare(lines) {
-    const texts = lines.map(({request}) => JSON.stringify(request));
+  compare(requests) {
+    const texts = requests.map((request) => JSON.stringify(request));
     const {answered, result} = this.line;
     if (answered) this.#known.set(JSON.stringify(withoutExplain(answered)), {result});
     const {status} = this.#others;
     const next = texts.findIndex((text) => !this.#known.has(text));
-    if (next !== -1 && status !== 'pending') this.#others.ask(lines[next].request);
+    if (next !== -1 && status !== 'pending') this.#others.ask(requests[next]);
     return texts.map((text) => this.#known.get(text) ?? {});
   }
 

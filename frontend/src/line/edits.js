@@ -50,8 +50,20 @@ const ELEMENT_EDITS = {
     to < 0 || to >= request.elements.length || to === at
       ? request
       : rearranged(request, places(request).toSpliced(at, 1).toSpliced(to, 0, at)),
+  change: (request, {edits}) => {
+    const rows = request.elements.map((element, from) => ({element, from}));
+    // from the far end back, so that the places still to come stay what they were
+    for (const {at, element, insert} of edits.toSorted((a, b) => b.at - a.at))
+      rows.splice(at, insert ? 0 : 1, ...(element === null ? [] : [{element, from: insert ? undefined : at}]));
+    return reordered(
+      request,
+      rows.map((row) => row.element),
+      rows.map((row) => row.from),
+    );
+  },
   load: (request, {load}) => ({...request, load: filled(load)}),
   station: (request, {changes}) => filled({...request, ...changes}),
+  transmitter: (request, {changes}) => ({...request, transmitter: filled({...request.transmitter, ...changes})}),
   receiver: (request, {changes}) => ({...request, receiver: filled({...request.receiver, ...changes})}),
 };
 

@@ -40,13 +40,13 @@ class JwLineBar extends element({
     return html`<div>
       <div class="names">
         ${this.lines.length > 1 ? this._lines() : nothing}
-        <label><span>Its name</span><input id="name" maxlength="60" autocomplete="off"
+        <label><span>Name of this line</span><input id="name" maxlength="60" autocomplete="off"
           .value=${this.lines[this.current].name} @change=${this._renamed}></label>
       </div>
       <div role="group" aria-label="Undo and keep">
         ${act('undo', 'Undo', {off: !this.canUndo})}${act('redo', 'Redo', {off: !this.canRedo})}
         <button id="keep" ?disabled=${this.lines.length >= MOST_LINES}
-          @click=${() => this._edit({kind: 'keep'})}>Keep a copy to compare</button>
+          @click=${() => this._edit({kind: 'keep'})}>Compare with a copy</button>
       </div>
       <div role="group" aria-label="Take along">
         ${act('link', 'Copy link')}${act('export', 'Export lines')}

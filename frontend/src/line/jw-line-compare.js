@@ -4,8 +4,8 @@ import {send} from '../shared/elements/send.js';
 import {STEP_RULES, stepOf} from '../shared/margins/scale.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
-import {decibels, digits, quantity} from '../shared/text/format.js';
-import {lossWords} from '../shared/text/loss.js';
+import {decibels} from '../shared/text/format.js';
+import {WORST, sides} from './sides.js';
 
 /**
  * @import {Line} from '../shared/lines/document.js'
@@ -34,6 +34,7 @@ class JwLineCompare extends element({
       .chip { padding: 3px 8px; border-radius: 5px; font-weight: 700; }
       button { font-size: 0.82rem; padding: 0 9px; }
       td { white-space: nowrap; }
+      td small { display: block; color: var(--soft); }
       @media print { button { display: none; } }
     `,
   ];
@@ -44,8 +45,8 @@ class JwLineCompare extends element({
       <thead>
         <tr>
           <th scope="col">Line</th><th scope="col" class="number">Smallest margin</th><th scope="col">Band</th>
-          <th scope="col" class="number">Loss</th><th scope="col" class="number">At the antenna</th>
-          <th scope="col" class="number">VSWR</th><th scope="col">Weakest part</th>
+          <th scope="col" class="number">At the antenna</th><th scope="col" class="number">Loss</th>
+          <th scope="col" class="number">SWR</th><th scope="col">Weakest part</th>
           <th><span class="unseen">Choose</span></th>
         </tr>
       </thead>
@@ -71,16 +72,20 @@ class JwLineCompare extends element({
 
   /** @param {Told} told */
   _numbers({result, problem}) {
-    if (!result) return html`<td colspan="6" class="quiet">${problem ?? 'The core is at work…'}</td>`;
-    const {margin_db: margin, delivered_w: delivered} = result;
-    const unpowered = delivered === null || result.power_w === 0;
+    if (!result) return html`<td colspan="6" class="quiet">${problem ?? 'Calculating…'}</td>`;
+    const margin = result.margin_db;
+    const pairs = sides(result);
+    const number = (id) => {
+      const pair = pairs.find((one) => one.id === id);
+      return html`<td class="number">
+        ${pair ? html`${pair.likely} <small>${WORST.toLowerCase()} ${pair.worst}</small>` : '–'}
+      </td>`;
+    };
     return html`<td class="number">
         ${margin === null ? 'none' : html`<span class="chip" data-step=${stepOf(margin)}>${decibels(margin)} dB</span>`}
       </td>
       <td>${result.column.name}</td>
-      <td class="number">${lossWords(result.loss_db)}</td>
-      <td class="number">${unpowered ? '–' : quantity(delivered, 'W', 3)}</td>
-      <td class="number">${result.input.vswr === null ? '–' : digits(result.input.vswr, 3)}</td>
+      ${number('delivered')}${number('loss')}${number('swr')}
       <td>${result.weakest === null ? '–' : result.parts[result.weakest].name}</td>`;
   }
 }

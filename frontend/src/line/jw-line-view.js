@@ -17,7 +17,6 @@ import './answer/jw-line-results.js';
 import {Answers} from './answers.js';
 import './editor/jw-line-editor.js';
 import {edited} from './edits.js';
-import {exchange} from './exchange.js';
 import './jw-line-bar.js';
 import './jw-line-compare.js';
 import {METHODS, explained, headingOf} from './open.js';
@@ -26,8 +25,9 @@ import {taken} from './take.js';
 
 /**
  * @import {LoadCharts} from '../shared/charts/jw-chart.js'
- * @import {LineDocument} from '../shared/lines/document.js'
- * @import {LineResult} from './result.js'
+ * @import {Line, LineDocument} from '../shared/lines/document.js'
+ * @import {Told} from './answers.js'
+ * @import {Change} from './result.js'
  */
 
 /**
@@ -41,6 +41,8 @@ export class JwLineView extends element(
     loadCharts: value(/** @type {LoadCharts} */ (of)),
     _open: state(/** @type {string | null} */ (of)),
     _said: state(/** @type {string} */ (of)),
+    /** Of what would help, laid beside the line as it stands. */
+    _change: state(/** @type {Change | undefined} */ (of)),
   },
   View,
 ) {
@@ -91,12 +93,14 @@ export class JwLineView extends element(
     const refused = placed(line.error, request, (field) => this.vocabulary.labelOf(field), names);
     const heading = headingOf(this._open, names);
     const isCurrent = this._answers.current(this._request);
+    const change = this._change && line.result?.changes.find(({title}) => title === this._change?.title);
+    const [after, ...known] = this._toldOf(lines, change);
     const outdated = refused
       ? `Out of date, these are the numbers from before the last change. ${refused.message}`
       : '';
     return html`<div @jw-line-edit=${this._edited} @jw-line-do=${this._do} @jw-line-import=${this._imported}
         @jw-line-open=${({detail}) => this._show(detail.open)} @jw-close=${() => this._show(null)}
-        @jw-line-take=${this._taken}
+        @jw-line-compare=${({detail}) => (this._change = detail.change)} @jw-line-take=${this._taken}
         @jw-line-spread=${({detail}) => (detail.begin ? this._answers.drawAgain(line.answered) : spread.cancel())}
         @input=${() => (this._typing = true)} @change=${() => (this._typing = false)}
         @focusout=${() => (this._typing = false)}>
@@ -106,7 +110,7 @@ export class JwLineView extends element(
         <jw-line-bar class="wide" .lines=${lines} .current=${current}
           .canUndo=${this._document.canUndo} .canRedo=${this._document.canRedo}></jw-line-bar>
         ${refused?.group === '' ? this._trouble(refused.message) : nothing}
-        ${lines.length > 1 ? this._compared(lines, current) : nothing}
+        ${lines.length > 1 ? this._compared(lines, current, known) : nothing}
         <jw-line-editor .request=${request} .names=${names} .answered=${line.answered} .result=${line.result}
           .refused=${refused}></jw-line-editor>
         ${
@@ -114,10 +118,10 @@ export class JwLineView extends element(
             ? html`<jw-line-answer .result=${line.result} .answered=${line.answered} .open=${this._open ?? ''}
                 .outdated=${outdated}></jw-line-answer>
               <jw-line-results .result=${line.result} .request=${request} .current=${isCurrent} .names=${names}
-              .refused=${refused} .spread=${spreadShown} .drawing=${spread.drawing}
+              .refused=${refused} .compared=${change} .after=${after} .spread=${spreadShown} .drawing=${spread.drawing}
               .failure=${spread.error?.message ?? ''} .loadCharts=${this.loadCharts}></jw-line-results>`
             : html`<p class="waiting ${refused ? 'error' : 'quiet'}" role="status">
-                ${refused?.message ?? 'The core is at work…'}
+                ${refused?.message ?? 'Calculating…'}
               </p>`
         }
       </main>
@@ -137,8 +141,22 @@ export class JwLineView extends element(
     return html`<p class="trouble wide" role="alert">${message} <button @click=${again}>Try again</button></p>`;
   }
 
-  _compared(lines, current) {
-    const known = this.transport ? this._answers.compare(lines) : [];
+  /**
+   * What is known of the line with a change, and of all that are kept.
+   *
+   * @param {Line[]} lines
+   * @param {Change | undefined} change
+   * @returns {Told[]}
+   */
+  _toldOf(lines, change) {
+    const kept = lines.length > 1 ? lines.map(({request}) => request) : [];
+    if (!this.transport) return [{}];
+    if (!change) return [{}, ...this._answers.compare(kept)];
+    const changed = edited(this._document.present, {kind: 'change', edits: change.edits});
+    return this._answers.compare([currentOf(changed).request, ...kept]);
+  }
+
+  _compared(lines, current, known) {
     return html`<jw-line-compare class="wide" .lines=${lines} .current=${current} .known=${known}></jw-line-compare>`;
   }
 
@@ -161,6 +179,7 @@ export class JwLineView extends element(
   }
 
   _edited({detail}) {
+    this._change = undefined;
     this._edit(detail);
     if (detail.kind === 'move') this._said = `Moved to place ${detail.to + 1}.`;
     if (detail.kind === 'keep') this._said = 'A copy is kept and shown.';
@@ -175,9 +194,8 @@ export class JwLineView extends element(
   }
 
   _taken({detail: {change}}) {
-    const {parts} = /** @type {LineResult} */ (this._answers.line.result);
-    this._edited({detail: exchange(change, parts, this._request.elements)});
-    this._said = `${change.name} is fitted; undo takes it back.`;
+    this._edited({detail: {kind: 'change', edits: change.edits}});
+    this._said = `${change.title}: done; Undo takes it back.`;
   }
 
   _show(open) {

@@ -1,5 +1,6 @@
 /** Where a refusal of the core belongs in the editor, and how it is said there. */
 import {refusedWords} from '../shared/fields/refused.js';
+import {groupOf} from '../shared/lines/kinds.js';
 
 /**
  * @import {Refused} from '../shared/answers.js'
@@ -7,8 +8,8 @@ import {refusedWords} from '../shared/fields/refused.js';
  */
 
 /**
- * Where a refusal belongs: `group` is elements, load, receiver, preamplifier or station, or empty; `at` is the place of
- * an element.
+ * Where a refusal belongs: `group` is elements, load, transmitter, receiver, preamplifier or station, or empty; `at` is
+ * the place of an element.
  *
  * @typedef {{group: string, at?: number, field: string}} Place
  * @typedef {Place & {message: string}} Placed
@@ -25,6 +26,7 @@ export function placeOf(refusal) {
   if (element) return {group: 'elements', at: Number(element[1]), field: element[2] ?? ''};
   const [group, ...rest] = path.split('.');
   if (group === 'load') return {group, field: (rest[0] ?? '').replace(/\[.*/, '')};
+  if (group === 'transmitter') return {group, field: rest[0] ?? ''};
   if (group === 'receiver') return {group: rest.length > 1 ? rest[0] : group, field: rest.at(-1) ?? ''};
   return {group: path === '' ? '' : 'station', field: path};
 }
@@ -45,7 +47,8 @@ export function placed(refusal, request, labelOf, names) {
   if (!refusal) return undefined;
   const place = placeOf(refusal);
   const {group, at = -1, field} = place;
-  const kind = {elements: request.elements[at]?.kind, load: `load_${request.load.kind}`}[group] ?? group;
+  const one = request.elements[at];
+  const kind = {elements: one && groupOf(one), load: `load_${request.load.kind}`}[group] ?? group;
   const label = labelOf(`${kind}.${field}`) ?? (field || WHOLE[group] || '');
   const what = group === 'elements' ? `Element ${at + 1}, ${names[at]}: ${label}` : label;
   return {...place, message: refusedWords(refusal, what)};

@@ -3,18 +3,22 @@
  * number, or no such part.
  *
  * @import {Column, Step} from '../shared/answers.js'
+ * @import {Element} from '../shared/lines/document.js'
  *
  * @typedef {object} LineResult
  * @property {Column} column - looked at
  * @property {number} frequency_hz
  * @property {number} power_w
- * @property {?number} delivered_w
- * @property {?number} delivered_low_w
- * @property {?number} loss_db
- * @property {?number} loss_high_db
+ * @property {TransmitterState} transmitter
+ * @property {boolean} phase_known - of the antenna's reflection; else "likely" is the median over all phases and "at
+ * worst" the worst of them
+ * @property {?number} delivered_w - likely
+ * @property {?number} delivered_low_w - at worst
+ * @property {?number} loss_db - likely
+ * @property {?number} loss_high_db - at worst
  * @property {number} mismatch_db
- * @property {Terminal} input - as expected
- * @property {Terminal} input_cautious
+ * @property {Terminal} input - likely
+ * @property {Terminal} input_cautious - at worst
  * @property {Terminal} antenna
  * @property {?number} margin_db
  * @property {?number} margin_high_db
@@ -25,19 +29,37 @@
  * @property {string} verdict
  * @property {string[]} notes
  * @property {LinePart[]} parts - along the chain from the transmitter; two for an adapter
- * @property {{distance_m: number[], voltage_v: number[], current_a: number[]}} standing_wave
+ * @property {StandingWave} standing_wave
  * @property {{band: string[], frequency_hz: number[], loss_db: (?number)[], vswr: (?number)[],
- *   margin_db: (?number)[]}} sweep - points of each band, in order
+ *   margin_db: (?number)[], loss_high_db: (?number)[], vswr_high: (?number)[]}} sweep - points of each band, in order
  * @property {{column: Column, loss_db: ?number}[]} bands
  * @property {Reception} reception
- * @property {Change[]} changes
+ * @property {Change[]} changes - the best first
  * @property {Step[]} steps - of the element explained
  * @property {string[]} cautions
  *
  * @typedef {{vswr: ?number, resistance_ohm: ?number, reactance_ohm: ?number}} Terminal - one end of the line
  *
+ * @typedef {object} TransmitterState
+ * @property {string} name
+ * @property {?number} holds_to_vswr
+ * @property {number} forward_w - likely
+ * @property {number} forward_low_w - at worst
+ * @property {number} set_w
+ * @property {boolean} folded
+ * @property {string} sentence
+ *
+ * @typedef {object} StandingWave
+ * @property {number[]} distance_m
+ * @property {number[]} voltage_v - the most that a place may come to
+ * @property {number[]} current_a
+ * @property {?number[]} voltage_low_v - the least, of any phase and, on a long line, within half a wave around; null
+ * where all is known and the line is short
+ * @property {?number[]} current_low_a
+ * @property {number} half_waves
+ *
  * @typedef {object} LinePart
- * @property {number} element - place in the request
+ * @property {number} element - place in the request; that of a load's own part follows the last
  * @property {string} kind
  * @property {string} name
  * @property {string} pack
@@ -63,6 +85,19 @@
  * @property {?string} refused_by
  * @property {string} refusal
  * @property {string[]} marks
+ * @property {?TunerState} tuner
+ * @property {?[?number, ?number]} reads_vswr - of a meter whose directivity is known
+ *
+ * @typedef {{reachable: boolean, parts: TunerPart[], sentence: string}} TunerState
+ *
+ * @typedef {object} TunerPart
+ * @property {'coil' | 'capacitor'} what
+ * @property {string} place
+ * @property {?number} henry
+ * @property {?number} farad
+ * @property {?number} peak_voltage_v
+ * @property {?number} current_a - rms
+ * @property {?number} lost_w
  *
  * @typedef {'contact' | 'cable' | 'voltage' | 'rating'} LimitId
  *
@@ -78,12 +113,19 @@
  * @property {(?number)[]} whole_cost_by_band_db
  * @property {(?number)[]} half_decibel_cost_by_band_db
  *
- * @typedef {object} Change - one part exchanged for another
- * @property {number} part - place in `parts`
- * @property {string} to
- * @property {string} name
- * @property {?number} gained_db
+ * @typedef {object} Change - one step for the reader, of one exchange or of several that belong together
+ * @property {{part: number, element: number, to: ?string, name: string, action: 'exchange' | 'remove' | 'insert'}[]
+ *   } steps
+ * @property {string} title
+ * @property {?number} gained_db - more at the antenna
+ * @property {?number} gained_low_db - in nine of ten draws it is more,
+ * @property {?number} gained_high_db - and in one of ten more than this
+ * @property {boolean} same - no difference, as what is gained is within what is not known
  * @property {?number} margin_gained_db
+ * @property {?number} loss_db
+ * @property {?number} margin_db
+ * @property {string[]} costs
+ * @property {{at: number, element: ?Element, insert: boolean}[]} edits - of the elements of the request
  *
  * @typedef {object} SpreadBand - percentiles, the least first
  * @property {Column} column

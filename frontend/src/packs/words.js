@@ -3,6 +3,7 @@
 const TABLES = {
   interfaces: 'interface',
   cables: 'cable',
+  wire_lines: 'two-wire line',
   adapters: 'adapter',
   matings: 'mating',
   bands: 'band',

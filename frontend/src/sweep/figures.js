@@ -1,5 +1,7 @@
 /** Charts of a sweep as data for the chart library. */
 import {CONFIG, PAGE_COLOURS, frame, translucent} from '../shared/charts/figure.js';
+import {isAccused, metres} from './reading.js';
+/** @import {Profile} from './result.js' */
 
 const megahertz = (frequencies) => frequencies.map((hertz) => hertz / 1e6);
 const HEIGHT_PX = 340;
@@ -25,37 +27,116 @@ const legend = (plain) => ({
 
 /** Reflection against distance: measured, expected and earlier, with the threshold, and a mark at every joint. */
 export function distanceFigure(check, colours = PAGE_COLOURS) {
-  const {profile, joints} = check;
+  const {profile, joints, cables} = check;
   const {distance_m: x} = profile;
-  const signed = check.transform === 'low-pass';
   const plain = legend(frame({x: 'from the analyser, m', y: 'reflection', colours, height: HEIGHT_PX}));
-  const band = (sign) =>
-    profile.expected.map((value, at) => (value === null ? null : value + sign * profile.threshold[at]));
   return {
     data: [
-      curve(x, band(-1), 'below', {width: 0}, {showlegend: false, hoverinfo: 'skip'}),
-      curve(
-        x,
-        band(1),
-        'threshold',
-        {width: 0},
-        {fill: 'tonexty', fillcolor: translucent(colours.band), hoverinfo: 'skip'},
-      ),
+      ...thresholdBand(profile, profile.expected, colours),
       curve(x, profile.expected, 'expected', {color: colours.soft, width: 1.5, dash: 'dot'}),
-      ...(profile.earlier.length > 0
-        ? [curve(x, profile.earlier, 'earlier', {color: colours.soft, width: 1.5, dash: 'dash'})]
-        : []),
+      ...earlierCurve(profile, colours),
       curve(x, profile.measured, 'measured', {color: colours.band, width: 2.5}),
     ],
     layout: {
       ...plain,
-      yaxis: {...plain.yaxis, range: zoomed(check), tickformat: signed ? '+.3~f' : '.3~f'},
-      shapes: joints.map((joint) => mark(joint, check, colours)),
+      yaxis: {...plain.yaxis, range: zoomed(check), tickformat: check.transform === 'low-pass' ? '+.3~f' : '.3~f'},
+      shapes: [
+        ...cables.filter((cable) => isAccused(cable.element, check)).map((cable) => stretch(cable, colours)),
+        ...joints.map((joint) => mark(joint, check, colours)),
+      ],
       annotations: joints.map((joint) => label(joint, check, colours)),
     },
     config: CONFIG,
   };
 }
+
+/** Echoes against distance where no line is described, each with its distance. */
+export function echoFigure({profile, echoes, transform}, colours = PAGE_COLOURS) {
+  const {distance_m: x} = profile;
+  const plain = legend(frame({x: 'from the analyser, m', y: 'reflection', colours, height: HEIGHT_PX}));
+  return {
+    data: [
+      ...thresholdBand(
+        profile,
+        x.map(() => 0),
+        colours,
+      ),
+      ...earlierCurve(profile, colours),
+      curve(x, profile.measured, 'measured', {color: colours.band, width: 2.5}),
+    ],
+    layout: {
+      ...plain,
+      yaxis: {...plain.yaxis, tickformat: transform === 'low-pass' ? '+.3~f' : '.3~f'},
+      shapes: echoes.map(({distance_m}) => upright(distance_m, {color: colours.soft, width: 1, dash: 'dot'})),
+      annotations: echoes.map(({distance_m}) => beside(distance_m, metres(distance_m), colours.ink)),
+    },
+    config: CONFIG,
+  };
+}
+
+/**
+ * Two sweeps of one line over distance, the former under the latter, and where something was done.
+ *
+ * @param {{profile: Profile, places: {name: string, distance_m: number}[]}} change
+ */
+export function changeFigure({profile, places}, colours = PAGE_COLOURS) {
+  const {distance_m: x} = profile;
+  const plain = legend(frame({x: 'from the analyser, m', y: 'reflection', colours, height: HEIGHT_PX}));
+  const largest = Math.max(withoutTheEnd(profile), ...places.map((place) => 1.3 * sizeAt(profile, place)));
+  return {
+    data: [
+      curve(x, profile.earlier, 'before', {color: colours.soft, width: 2, dash: 'dash'}),
+      curve(x, profile.measured, 'after', {color: colours.band, width: 2.5}),
+    ],
+    layout: {
+      ...plain,
+      yaxis: {...plain.yaxis, range: [signed(profile) ? -largest : 0, largest], tickformat: '.3~f'},
+      shapes: places.map(({distance_m}) => upright(distance_m, {color: colours.ink, width: 2})),
+      annotations: places.map(({name, distance_m}) => beside(distance_m, name, colours.ink)),
+    },
+    config: CONFIG,
+  };
+}
+
+/** How many of the largest values of two sweeps are the echo of the line's end, and may run out of the picture. */
+const END_SHARE = 0.04;
+
+/** Distances on either side of a place that belong to its peak. */
+const PEAK = 6;
+
+/** As high as all but that echo needs, with some room. */
+function withoutTheEnd({measured, earlier}) {
+  const sizes = [...measured, ...earlier].map((value) => Math.abs(value ?? 0)).toSorted((one, other) => one - other);
+  return 1.6 * Math.max(0.01, sizes[Math.floor(sizes.length * (1 - END_SHARE))] ?? 0);
+}
+
+/** The larger of two sweeps' echoes around a place, in as many distances as a peak is wide. */
+function sizeAt({distance_m, measured, earlier}, {distance_m: wanted}) {
+  const first = distance_m.findIndex((at) => at >= wanted);
+  if (first < 0) return 0;
+  const near = [measured, earlier].flatMap((values) => values.slice(Math.max(first - PEAK, 0), first + PEAK));
+  return Math.max(...near.map((value) => Math.abs(value ?? 0)));
+}
+
+const signed = ({measured}) => measured.some((value) => value < 0);
+
+/** What a good line may show around what is expected of it. */
+function thresholdBand({distance_m: x, threshold}, expected, colours) {
+  const edge = (sign) => expected.map((value, at) => (value === null ? null : value + sign * threshold[at]));
+  return [
+    curve(x, edge(-1), 'below', {width: 0}, {showlegend: false, hoverinfo: 'skip'}),
+    curve(
+      x,
+      edge(1),
+      'threshold',
+      {width: 0},
+      {fill: 'tonexty', fillcolor: translucent(colours.band), hoverinfo: 'skip'},
+    ),
+  ];
+}
+
+const earlierCurve = ({distance_m: x, earlier}, colours) =>
+  earlier.length > 0 ? [curve(x, earlier, 'earlier', {color: colours.soft, width: 1.5, dash: 'dash'})] : [];
 
 /** The joints' echoes fill the chart; that of the line's end may run out of it. */
 function zoomed({profile, joints}) {
@@ -65,33 +146,56 @@ function zoomed({profile, joints}) {
       at === joints.length - 1 ? [joint.excess, joint.threshold] : [joint.measured, joint.expected, joint.threshold],
     ),
   );
-  const signed = profile.measured.some((value) => value < 0);
-  return [signed ? -1.6 * largest : 0, 1.6 * largest];
+  return [signed(profile) ? -1.6 * largest : 0, 1.6 * largest];
 }
 
-const accused = (joint, check) => check.suspect === joint.element || check.apart.includes(joint.element);
-
-const mark = (joint, check, colours) => ({
+const upright = (distance_m, line) => ({
   type: 'line',
+  layer: 'below',
   yref: 'paper',
-  x0: joint.distance_m,
-  x1: joint.distance_m,
+  x0: distance_m,
+  x1: distance_m,
   y0: 0,
   y1: 1,
-  line: accused(joint, check) ? {color: colours.accent, width: 2.5} : {color: colours.soft, width: 1, dash: 'dot'},
+  line,
 });
 
-const label = (joint, check, colours) => ({
-  x: joint.distance_m,
+const beside = (distance_m, text, color) => ({
+  x: distance_m,
   yref: 'paper',
   y: 1,
   yanchor: 'top',
   xanchor: 'left',
   showarrow: false,
   textangle: 90,
-  text: `${joint.element + 1} · ${joint.name}`,
-  font: {size: 11, color: accused(joint, check) ? colours.accent : colours.soft},
+  text,
+  font: {size: 11, color},
 });
+
+const stretch = ({from_m, to_m}, colours) => ({
+  type: 'rect',
+  yref: 'paper',
+  x0: from_m,
+  x1: to_m,
+  y0: 0,
+  y1: 1,
+  line: {width: 0},
+  fillcolor: colours.ink,
+  opacity: 0.12,
+});
+
+const mark = (joint, check, colours) =>
+  upright(
+    joint.distance_m,
+    isAccused(joint.element, check) ? {color: colours.ink, width: 2.5} : {color: colours.soft, width: 1, dash: 'dot'},
+  );
+
+const label = (joint, check, colours) =>
+  beside(
+    joint.distance_m,
+    `${isAccused(joint.element, check) ? '! ' : ''}${joint.element + 1} · ${joint.name}`,
+    isAccused(joint.element, check) ? colours.ink : colours.soft,
+  );
 
 /** Return loss at the analyser: the less, the more comes back. */
 export function returnLossFigure({curves}, colours = PAGE_COLOURS) {

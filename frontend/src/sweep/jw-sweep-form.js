@@ -7,7 +7,8 @@ import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
 import {Speaking} from '../shared/vocabulary/speaking.js';
 import './jw-sweep-file.js';
-import {choices, isExample} from './lines.js';
+import {NO_LINE, choices, isExample} from './lines.js';
+import {refusalWords} from './reading.js';
 
 /**
  * @import {Refused} from '../shared/answers.js'
@@ -53,7 +54,7 @@ class JwSweepForm extends element(
     const ofLine = this._refusalOf('elements') ?? this._refusalOf('load');
     return html`<h2>The sweep</h2>
       <jw-sweep-file name="touchstone" label="Sweep from your analyser" held=${file?.name ?? ''}
-        error=${this._refusalOf('touchstone')?.message ?? ''}></jw-sweep-file>
+        error=${this._fileProblem('touchstone', file)}></jw-sweep-file>
       <div class="of">
         <label for="of">Line it was taken on</label>
         <select id="of" @change=${(event) => send(this, 'jw-sweep-change', {changes: {of: event.target.value}})}>
@@ -62,17 +63,19 @@ class JwSweepForm extends element(
           )}
         </select>
       </div>
-      ${
-        isExample(state.of)
-          ? html`<p class="quiet">Line and measurement are invented, to show what comes out.</p>`
-          : html`<p><a href="#view=line">Change the line in the Line view</a></p>`
-      }
+      ${underTheLine(state.of)}
       ${ofLine ? html`<p class="error" role="alert">${ofLine.message}</p>` : nothing}
-      <div class="fields" @jw-change=${this._changed}>${this._field('end')}${this._field('length_tolerance')}</div>
+      <div class="fields" @jw-change=${this._changed}>
+        ${
+          state.of === NO_LINE
+            ? this._field('velocity_factor')
+            : html`${this._field('end')}${this._field('length_tolerance')}`
+        }
+      </div>
       <details ?open=${Boolean(earlier) || refusedField(this.refusal) === 'earlier'}>
         <summary>Earlier sweep and window <small>${earlier?.name ?? 'none'}</small></summary>
         <jw-sweep-file name="earlier" label="An earlier sweep to compare with" held=${earlier?.name ?? ''}
-          error=${this._refusalOf('earlier')?.message ?? ''}></jw-sweep-file>
+          error=${this._fileProblem('earlier', earlier)}></jw-sweep-file>
         ${earlier ? html`<button @click=${() => send(this, 'jw-sweep-forget')}>No earlier sweep</button>` : nothing}
         <div class="fields" @jw-change=${this._changed}>${this._field('window_shape')}</div>
       </details>`;
@@ -81,6 +84,12 @@ class JwSweepForm extends element(
   /** The refusal that names this field. */
   _refusalOf(name) {
     return refusedField(this.refusal) === name ? this.refusal : undefined;
+  }
+
+  /** Why a file can't be used; empty where it can. */
+  _fileProblem(name, file) {
+    const refusal = this._refusalOf(name);
+    return refusal && file ? refusalWords(refusal, file.name) : '';
   }
 
   _field(name) {
@@ -98,5 +107,11 @@ class JwSweepForm extends element(
     if (!event.detail.live) send(this, 'jw-sweep-change', {changes: changesOf(event)});
   }
 }
+
+const underTheLine = (id) => {
+  if (isExample(id)) return html`<p class="quiet">Line and measurement are invented, to show what comes out.</p>`;
+  if (id === NO_LINE) return html`<p class="quiet">With the line described, the page can name the joint.</p>`;
+  return html`<p><a href="#view=line">Change the line in the Line view</a></p>`;
+};
 
 customElements.define('jw-sweep-form', JwSweepForm);

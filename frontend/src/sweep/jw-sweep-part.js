@@ -68,9 +68,16 @@ class JwSweepPart extends element({
           label="Reflection into port 1 on the Smith chart"></jw-chart></section>`;
   }
 
+  /** Over a limit by less than a usual calibration leaves is no verdict. */
+  get _overWords() {
+    return this.part.finding === 'cannot tell'
+      ? '? over the limit, by less than calibration leaves'
+      : '! over the limit';
+  }
+
   _row(what, passed, margin, at) {
     return html`<tr>
-      <th scope="row">${what}</th><td>${passed ? '✓ within the limit' : '! over the limit'}</td>
+      <th scope="row">${what}</th><td>${passed ? '✓ within the limit' : this._overWords}</td>
       <td class="number">margin ${decibels(margin)} at ${at === null ? '–' : frequency(at)}</td>
     </tr>`;
   }

@@ -3,11 +3,11 @@ import {element, of, value} from '../shared/elements/element.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
 import {digits, frequency} from '../shared/text/format.js';
-import {FINDINGS, partFinding} from './reading.js';
+import {findingOf} from './reading.js';
 
 /** @import {SweepResult} from './result.js' */
 
-/** What the sweep tells, first of all. */
+/** What the sweep tells, first of all: what is wrong where and how sure that is, what to do, what it rests on. */
 class JwSweepVerdict extends element({
   result: value(/** @type {SweepResult} */ (of)),
   /** The line and the file. */
@@ -21,28 +21,30 @@ class JwSweepVerdict extends element({
     css`
       .finding { display: flex; flex-wrap: wrap; gap: 6px 10px; align-items: baseline; }
       .mark {
-        flex: none; min-width: 1.6em; padding: 1px 10px; border-radius: 99px; background: var(--accent);
-        color: var(--accent-ink); font-weight: 700; text-align: center;
+        flex: none; min-width: 1.6em; padding: 1px 10px; border-radius: 99px; background: var(--sunk);
+        border: 1px solid var(--edge); font-weight: 700; text-align: center;
       }
+      .mark.bad { background: var(--alarm-wash); border-color: var(--alarm); color: var(--alarm); }
       #verdict { flex: 1 1 280px; font-size: 1.12rem; font-weight: 650; line-height: 1.35; overflow-wrap: anywhere; }
-      ul { padding-left: 1.2em; margin-top: 6px; font-size: 0.92rem; }
+      h2 { margin: 10px 0 2px; font-size: 0.92rem; }
+      ul { padding-left: 1.2em; font-size: 0.92rem; }
       .outdated {
         padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm);
         border-radius: var(--round);
       }
-      .quiet { margin-top: 6px; }
+      .quiet { margin-top: 8px; }
     `,
   ];
 
   render() {
     const {result} = this;
-    const {advice} = result;
-    const {mark, words} = result.line ? FINDINGS[result.line.finding] : partFinding(result.part);
+    const {mark, words} = findingOf(result);
     return html`<section class="panel">
       <div class="finding" role="status">
-        <span class="mark">${mark} ${words}</span><p id="verdict">${result.verdict}</p>
+        <span class="mark ${mark === '!' ? 'bad' : ''}">${mark} ${words}</span><p id="verdict">${result.verdict}</p>
       </div>
-      ${advice.length > 0 ? html`<ul id="advice">${advice.map((one) => html`<li>${one}</li>`)}</ul>` : nothing}
+      ${listed('advice', 'What to do', result.advice)}
+      ${listed('assumed', 'What this takes for granted', result.line?.assumed ?? [])}
       <p class="quiet">
         ${this.of}; ${result.points} points from ${frequency(result.low_hz)} to ${frequency(result.high_hz)},
         reference ${digits(result.reference_ohm)} Ω. ${result.notes.join(' ')}
@@ -51,5 +53,10 @@ class JwSweepVerdict extends element({
     </section>`;
   }
 }
+
+const listed = (id, heading, sentences) =>
+  sentences.length === 0
+    ? nothing
+    : html`<h2>${heading}</h2><ul id=${id}>${sentences.map((one) => html`<li>${one}</li>`)}</ul>`;
 
 customElements.define('jw-sweep-verdict', JwSweepVerdict);

@@ -11,19 +11,25 @@ import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
 import {added, entryOf} from './history.js';
+import {FIRST_HUNT, isAnswered} from './hunt.js';
+import './jw-sweep-change.js';
+import './jw-sweep-echoes.js';
 import './jw-sweep-form.js';
 import './jw-sweep-history.js';
+import './jw-sweep-hunt.js';
 import './jw-sweep-line.js';
 import './jw-sweep-part.js';
 import './jw-sweep-verdict.js';
-import {KEPT_SWEEPS} from './kept.js';
+import {KEPT_HUNT, KEPT_SWEEPS} from './kept.js';
 import {isExample, lineOf, ownId} from './lines.js';
-import {sweepRequest} from './request.js';
+import {refusalWords} from './reading.js';
+import {spanRequest, sweepRequest} from './request.js';
 
 /**
  * @import {LoadCharts} from '../shared/charts/jw-chart.js'
  * @import {LineDocument} from '../shared/lines/document.js'
  * @import {KeptSweep} from './history.js'
+ * @import {Hunt} from './hunt.js'
  * @import {SweepState, SweepFile} from './request.js'
  */
 
@@ -41,6 +47,7 @@ export class JwSweepView extends element(
     _file: state(/** @type {SweepFile | undefined} */ (of)),
     _earlier: state(/** @type {SweepFile | undefined} */ (of)),
     _entries: state(/** @type {KeptSweep[]} */ (of)),
+    _hunt: state(/** @type {Hunt} */ (of)),
   },
   View,
 ) {
@@ -51,8 +58,19 @@ export class JwSweepView extends element(
     pageStyles,
     panelStyles,
     css`
+      details.panel { padding-top: 2px; padding-bottom: 2px; }
       summary { cursor: pointer; min-height: var(--target); align-content: center; font-weight: 600; }
-      .prompt { display: grid; place-content: center; min-height: 30vh; }
+      .prompt { display: grid; place-content: center; min-height: 12em; }
+      .headline .waiting { min-height: 12em; }
+      .headline { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
+      @media (min-width: 1180px) {
+        main { grid-template-rows: auto auto 1fr; }
+        .bar { grid-row: 1; }
+        jw-sweep-form, jw-sweep-hunt { grid-column: 1; grid-row: 2 / span 2; }
+        .headline { grid-column: 2; grid-row: 2; }
+        .answer { grid-column: 2; grid-row: 3; }
+        .headline:not(:has(*)) { display: none; }
+      }
     `,
   ];
 
@@ -60,13 +78,16 @@ export class JwSweepView extends element(
     super();
     this._document = FIRST_DOCUMENT;
     this._entries = [];
+    this._hunt = FIRST_HUNT;
     this._sweep = this._enquiry('sweep');
+    this._span = this._enquiry('span');
     this._catalogue = this._enquiry('catalogue');
   }
 
   connectedCallback() {
     super.connectedCallback();
     this._recall();
+    this._recallHunt();
   }
 
   _begin() {
@@ -78,42 +99,84 @@ export class JwSweepView extends element(
   }
 
   render() {
-    const {error, result} = this._sweep;
+    const {error} = this._sweep;
+    const result = this._result;
+    const cautions = (result ?? (this._isHunt ? this._span.result : undefined))?.cautions;
+    const isShown = !this._isHunt || isAnswered(this._hunt.at);
+    const headline = isShown ? html`<div class="headline">${this._headline(result, error)}</div>` : nothing;
     const isKeepable = Boolean(result) && !error && this._sweep.answered === this._request;
     return html`${this._progress(this._sweep)}
       <main @jw-sweep-change=${({detail}) => this._change(detail.changes)}
         @jw-sweep-file=${({detail}) => this._take(detail)} @jw-sweep-forget=${() => (this._earlier = undefined)}
+        @jw-sweep-hunt=${({detail}) => this._walk(detail.hunt)}
         @jw-sweep-keep=${({detail}) => this._keep(detail.date)} @jw-sweep-drop=${({detail}) => this._drop(detail.entry)}
         @jw-sweep-import=${({detail}) => this._remember(detail.entries.reduce(added, this._entries))}
         @jw-sweep-compare=${({detail}) => this._compare(detail.entry)}>
-        <div class="bar" role="group" aria-label="Take along">
+        <div class="bar">
+          ${this._way('judge', 'Judge a sweep')} ${this._way('hunt', 'Find it step by step')}
           <button @click=${() => window.print()}>Print</button>
         </div>
-        <jw-sweep-form class="noprint" .state=${this._state} .document=${this._document} .file=${this._atHand}
-          .earlier=${this._earlier} .refusal=${error}></jw-sweep-form>
+        ${this._isHunt ? [this._steps(result, error), headline] : [headline, this._form(error)]}
         <div class="answer">
-          ${this._answer(result, error)}
+          ${isShown && result ? this._details(result) : nothing}
           <jw-sweep-history .entries=${this._entries} line=${this._line.name} ?keepable=${isKeepable}
             .load=${this.loadCharts}></jw-sweep-history>
-          ${result ? html`<jw-cautions .cautions=${result.cautions}></jw-cautions>` : nothing}
+          ${cautions ? html`<jw-cautions .cautions=${cautions}></jw-cautions>` : nothing}
         </div>
       </main>`;
   }
 
-  _answer(result, error) {
+  get _isHunt() {
+    return this._state.way === 'hunt';
+  }
+
+  _way(way, words) {
+    return html`<button id=${way} aria-pressed=${this._state.way === way ? 'true' : 'false'}
+      @click=${() => this._change({way})}>${words}</button>`;
+  }
+
+  _form(error) {
+    return html`<jw-sweep-form class="noprint" .state=${this._state} .document=${this._document} .file=${this._atHand}
+      .earlier=${this._earlier} .refusal=${error}></jw-sweep-form>`;
+  }
+
+  _steps(result, error) {
+    return html`<jw-sweep-hunt class="noprint" .hunt=${this._hunt} .state=${this._state} .document=${this._document}
+      .file=${this._atHand} .span=${this._span.error ? undefined : this._span.result} .spanRefusal=${this._span.error}
+      .result=${error ? undefined : result} .refusal=${error}></jw-sweep-hunt>`;
+  }
+
+  /** What the sweep tells in a few words, or why it tells nothing. */
+  _headline(result, error) {
     if (!this._atHand) {
-      return html`<section class="panel prompt"><h2>Drop the sweep of ${this._line.name} on the left field</h2>
+      return html`<section class="panel prompt"><h2>Give the sweep of ${this._line.name}</h2>
         <p>A one-port file of the whole line, or a two-port file of what the line consists of.</p></section>`;
     }
-    if (!result) return html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`;
-    const outdated = error ? `Out of date, this is the answer to the sweep before. ${error.message}` : '';
-    return html`<jw-sweep-verdict .result=${result} of="${this._line.name}, ${this._atHand.name}"
-        outdated=${outdated}></jw-sweep-verdict>
-      ${result.line ? html`<jw-sweep-line .check=${result.line} .load=${this.loadCharts}></jw-sweep-line>` : nothing}
-      ${result.part ? html`<jw-sweep-part .part=${result.part} .load=${this.loadCharts}></jw-sweep-part>` : nothing}
+    if (!result && error) {
+      return html`<section class="panel prompt" id="refused"><h2>No verdict on ${this._atHand.name}</h2>
+        <p>${refusalWords(error, this._atHand.name)}</p></section>`;
+    }
+    if (!result) return html`<p class="waiting quiet">Calculating…</p>`;
+    const outdated = error ? `Out of date: this is the answer before the last change. ${error.message}` : '';
+    const {before} = this._hunt;
+    return html`${
+      this._isHunt && before && this._earlier === before.file
+        ? html`<jw-sweep-change .before=${before.result} .after=${result} .load=${this.loadCharts}></jw-sweep-change>`
+        : nothing
+    }
+      <jw-sweep-verdict .result=${result} of="${this._line.name}, ${this._atHand.name}"
+        outdated=${outdated}></jw-sweep-verdict>`;
+  }
+
+  /** Part by part, pictures, numbers. */
+  _details({line, part, echoes, steps}) {
+    const load = this.loadCharts;
+    return html`${line ? html`<jw-sweep-line .check=${line} .load=${load}></jw-sweep-line>` : nothing}
+      ${part ? html`<jw-sweep-part .part=${part} .load=${load}></jw-sweep-part>` : nothing}
+      ${echoes ? html`<jw-sweep-echoes .check=${echoes} .load=${load}></jw-sweep-echoes>` : nothing}
       <details class="panel more noprint" id="how">
         <summary>How this was worked out</summary>
-        <jw-steps .steps=${result.steps} .catalogue=${this._catalogue.result}></jw-steps>
+        <jw-steps .steps=${steps} .catalogue=${this._catalogue.result}></jw-steps>
       </details>`;
   }
 
@@ -126,9 +189,20 @@ export class JwSweepView extends element(
     return this._file ?? this._line.file;
   }
 
-  /** The request of the form as it stands, the same object until something in it changes. */
+  /** The last answer, as long as it is about the line and the file at hand. */
+  get _result() {
+    const {answered, result} = this._sweep;
+    const isOfThese =
+      this._atHand && answered?.touchstone === this._atHand.text && answered.elements === this._line.request.elements;
+    return isOfThese ? result : undefined;
+  }
+
+  /** The request of the form as it stands, the same object until something in it changes; none without a file. */
   get _request() {
-    const parts = [this._state, this._document, this._atHand, this._earlier];
+    if (!this._atHand) return undefined;
+    const {end, length_tolerance, window_shape, velocity_factor} = this._state;
+    const told = [this._state.of, end, length_tolerance, window_shape, velocity_factor];
+    const parts = [...told, this._document, this._atHand, this._earlier];
     const before = this._parts;
     if (!before || parts.some((part, at) => part !== before[at])) {
       this._parts = parts;
@@ -138,18 +212,58 @@ export class JwSweepView extends element(
   }
 
   _ask() {
-    if (!this._atHand || this._request === this._asked) return;
+    this._askSpan();
+    if (this._request === undefined || this._request === this._asked) return;
     this._asked = this._request;
     this._sweep.askNext(this._request);
     if (['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
   }
 
+  _askSpan() {
+    if (!this._isHunt) return;
+    const request = spanRequest(this._state, this._line);
+    const asked = JSON.stringify(request);
+    if (asked === this._spanAsked) return;
+    this._spanAsked = asked;
+    this._span.askNext(request);
+  }
+
+  /** @param {Hunt} hunt */
+  _walk(hunt) {
+    // without a sweep from before, the one at hand begins a new round
+    if (!hunt.before) this._earlier = undefined;
+    this._hunt = hunt;
+    this._rememberHunt();
+  }
+
+  _rememberHunt() {
+    const {at, before} = this._hunt;
+    const file = before?.file ?? this._file ?? null;
+    const problem = KEPT_HUNT.remember(() => localStorage, {of: this._state.of, at, file});
+    this._notice(problem && {text: problem});
+  }
+
+  /** Goes on with a hunt on the same line, after the page was loaded anew. */
+  _recallHunt() {
+    const kept = KEPT_HUNT.recalled(() => localStorage).document;
+    if (!this._isHunt || !kept || kept.of !== this._state.of) return;
+    this._file = kept.file ?? undefined;
+    this._hunt = {at: kept.at};
+  }
+
   _change(changes) {
     // a file belongs to the line it was dropped on, an example has its own
-    if ('of' in changes) Object.assign(this, {_file: undefined, _earlier: undefined});
+    if ('of' in changes) this._forget();
     const end = isExample(changes.of) ? {end: this._first.end} : {};
     this._state = {...this._state, ...changes, ...end};
     this._address();
+  }
+
+  /** Without the files of the line before, and what was asked about them. */
+  _forget() {
+    Object.assign(this, {_file: undefined, _earlier: undefined, _asked: undefined});
+    this._hunt = {at: this._hunt.at};
+    this._sweep.forget();
   }
 
   _take({name, file}) {
@@ -157,8 +271,18 @@ export class JwSweepView extends element(
       this._earlier = file;
       return;
     }
+    if (name === 'again') {
+      const before = this._hunt.before ?? {file: this._atHand, result: this._result};
+      Object.assign(this, {_file: file, _earlier: before.file, _hunt: {at: 'compare', before}});
+      this._rememberHunt();
+      return;
+    }
     if (isExample(this._state.of)) this._change({of: ownId(this._document.current)});
+    this._hunt = {at: this._hunt.at};
     this._file = file;
+    if (!this._isHunt) return;
+    this._earlier = undefined;
+    this._rememberHunt();
   }
 
   _compare({name, date, text}) {
@@ -170,7 +294,7 @@ export class JwSweepView extends element(
   }
 
   _keep(date) {
-    const entry = entryOf({date, line: this._line.name, file: this._atHand, result: this._sweep.result});
+    const entry = entryOf({date, line: this._line.name, file: this._atHand, result: this._result});
     this._remember(added(this._entries, entry));
   }
 
@@ -199,6 +323,7 @@ export class JwSweepView extends element(
     const {fields} = this.vocabulary;
     const {state: restored, unknown} = viewState(fragment, fields.sweep, this._first);
     this._document = KEPT_LINES.recalled(() => localStorage, fields).document ?? FIRST_DOCUMENT;
+    if (restored.of !== this._state.of) this._forget();
     this._state = restored;
     this._notice(unknownNotice(unknown));
   }

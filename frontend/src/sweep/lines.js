@@ -3,22 +3,32 @@ import {EXAMPLES} from './example-sweeps.js';
 
 const OWN = 'own-';
 
+/** Of no described line: echoes by distance are all there is. */
+export const NO_LINE = 'none';
+
 /** Choices for the form: [id, words]. */
 export const choices = (document) => [
   ...Object.entries(EXAMPLES).map(([id, {name}]) => [id, `Example: ${name}`]),
   ...document.lines.map(({name}, at) => [`${OWN}${at}`, name || `Line ${at + 1}`]),
+  [NO_LINE, 'No line described: echoes by distance'],
 ];
 
 export const ownId = (at) => `${OWN}${at}`;
 
 export const isExample = (id) => Object.hasOwn(EXAMPLES, id);
 
-/** The line of an id: {name, request, file}; the first example where there is none of that id. */
+const UNDESCRIBED = {name: 'a line not described', request: {elements: []}, file: undefined, after: undefined};
+
+/**
+ * The line of an id: {name, request, file, after}; the first example where there is none of that id. Files are there
+ * only where they are invented; `after` is the sweep after the fault was mended.
+ */
 export function lineOf(id, document) {
+  if (id === NO_LINE) return UNDESCRIBED;
   if (isExample(id)) {
-    const {name, elements, load, file} = EXAMPLES[id];
-    return {name, request: {elements, load}, file};
+    const {name, elements, load, file, after} = EXAMPLES[id];
+    return {name, request: {elements, load}, file, after};
   }
   const line = document.lines[Number(id.slice(OWN.length))];
-  return id.startsWith(OWN) && line ? {...line, file: undefined} : lineOf('line', document);
+  return id.startsWith(OWN) && line ? {...line, file: undefined, after: undefined} : lineOf('line', document);
 }

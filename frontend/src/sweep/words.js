@@ -7,4 +7,9 @@ export const sweepWords = () => ({
   },
   'sweep.length_tolerance': {label: 'Lengths are right within', factor: 0.01, unit: '%'},
   'sweep.window_shape': {label: 'Window shape', step: 0.5},
+  'sweep.length_m': {label: 'About how long', unit: 'm'},
+  'sweep.velocity_factor': {label: 'Velocity factor of the cable', unit: ''},
+  'sweep.lowest_hz': {label: 'Analyser from', factor: 1e6, unit: 'MHz'},
+  'sweep.highest_hz': {label: 'Analyser up to', factor: 1e6, unit: 'MHz'},
+  'sweep.most_points': {label: 'Points at most', unit: ''},
 });

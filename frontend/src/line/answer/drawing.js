@@ -8,7 +8,11 @@
 export const ROW_HEIGHT = 128;
 /** How far below the top of its row a part's own line runs. */
 export const AXIS = 56;
-const WIDTHS = {start: 66, joint: 62, part: 86, measured: 86, end: 74};
+const WIDTHS = {start: 66, joint: 62, end: 84};
+/** Of a part in a box. */
+const BOX = 86;
+/** What is drawn as long as it is. */
+export const RUNS = ['cable', 'wires', 'section'];
 const CABLE = {least: 76, perRootMetre: 17};
 /** Of what a cable would like beyond its least, it gets at most so much in the last row. */
 const MOST_STRETCH = 3;
@@ -16,7 +20,7 @@ const CHARACTER = 6.4;
 
 /** The least room an item needs, and what a cable would like beyond it. */
 function wanted({kind, length_m}, most) {
-  if (kind !== 'cable') return {width: Math.min(WIDTHS[kind], most), more: 0};
+  if (!RUNS.includes(kind)) return {width: Math.min(WIDTHS[kind] ?? BOX, most), more: 0};
   return {width: Math.min(CABLE.least, most), more: CABLE.perRootMetre * Math.sqrt(length_m)};
 }
 

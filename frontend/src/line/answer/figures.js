@@ -2,16 +2,21 @@
 import {CONFIG, PAGE_COLOURS, atTheLimit, frame, translucent} from '../../shared/charts/figure.js';
 import {frequency} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
+import {numbered} from '../reading.js';
+import {higherOf} from '../sides.js';
 
 /**
  * @import {Colours} from '../../shared/charts/figure.js'
  * @import {LineResult, SpreadResult} from '../result.js'
  */
 
+const WHOLE = 'Whole line';
 const ROW_PX = 24;
 const FRAME_PX = 70;
 /** Of a band's slot, what its points fill; the rest keeps bands apart. */
 const [SLOT_START, SLOT_SHARE] = [0.08, 0.84];
+
+const sentBack = ({transmitter: {folded}}) => (folded ? 'Held back and reflected' : 'Reflected at the transmitter');
 
 /**
  * The shares of the loss in the order the power meets them: {name, from, loss}.
@@ -20,8 +25,10 @@ const [SLOT_START, SLOT_SHARE] = [0.08, 0.84];
  */
 export function lossSteps(result) {
   const shares = [
-    ...(result.mismatch_db > 0 ? [{name: 'Reflected at the transmitter', loss: result.mismatch_db}] : []),
-    ...result.parts.map(({element, name, loss_db}) => ({name: `${element + 1} · ${name}`, loss: loss_db ?? 0})),
+    ...(result.mismatch_db > 0 ? [{name: sentBack(result), loss: result.mismatch_db}] : []),
+    ...result.parts
+      .filter(({kind}) => kind !== 'load')
+      .map((part) => ({name: numbered(part), loss: part.loss_db ?? 0})),
   ];
   let from = 0;
   const steps = shares.map((share) => {
@@ -29,7 +36,11 @@ export function lossSteps(result) {
     from += share.loss;
     return step;
   });
-  return [...steps, {name: 'Whole line', from: 0, loss: result.loss_db ?? from}];
+  return [
+    ...steps,
+    {name: WHOLE, from: 0, loss: result.loss_db ?? from},
+    ...(result.loss_high_db === null ? [] : [{name: `${WHOLE}, at worst`, from: 0, loss: result.loss_high_db}]),
+  ];
 }
 
 /**
@@ -40,7 +51,6 @@ export function lossSteps(result) {
 export function lossFigure(result, colours = PAGE_COLOURS) {
   const steps = lossSteps(result);
   const rows = steps.map((_, at) => at);
-  const last = steps.length - 1;
   const plain = frame({x: 'loss, dB', y: '', colours, height: steps.length * ROW_PX + FRAME_PX});
   return {
     data: [
@@ -50,7 +60,7 @@ export function lossFigure(result, colours = PAGE_COLOURS) {
         y: rows,
         base: steps.map(({from}) => from),
         x: steps.map(({loss}) => loss),
-        marker: {color: steps.map((_, at) => (at === last ? colours.ink : colours.band))},
+        marker: {color: steps.map(({name}) => (name.startsWith(WHOLE) ? colours.ink : colours.band))},
         text: steps.map(({loss}) => lossWords(loss)),
         textposition: 'outside',
         cliponaxis: false,
@@ -114,9 +124,10 @@ function spreadTrace(result, spread, key, colours) {
 }
 
 /**
- * `vswr`, `margin_db` or `loss_db` over all bands, with the spread behind it if it is known.
+ * `vswr` or `margin_db` over all bands, with the spread behind it if it is known; an SWR likely and at worst, a margin
+ * by the cautious figures.
  *
- * @param {{result: LineResult, spread?: SpreadResult, key: 'vswr' | 'margin_db' | 'loss_db', title: string,
+ * @param {{result: LineResult, spread?: SpreadResult, key: 'vswr' | 'margin_db', title: string,
  *   colours?: Colours}} asked
  */
 export function bandFigure({result, spread, key, title, colours = PAGE_COLOURS}) {
@@ -124,19 +135,21 @@ export function bandFigure({result, spread, key, title, colours = PAGE_COLOURS})
   const plain = frame({x: '', y: title, colours, height: 280});
   const here = result.bands.findIndex(({column}) => column.id === result.column.id);
   const margin = key === 'margin_db';
+  const curve = (values, line, more = '') => ({
+    type: 'scatter',
+    mode: 'lines',
+    x: gapped(x, count),
+    y: gapped(values, count),
+    connectgaps: false,
+    line: {color: colours.band, ...line},
+    customdata: gapped(result.sweep.frequency_hz.map(frequency), count),
+    hovertemplate: `%{y:${margin ? '+' : ''}.2f}${margin ? ' dB' : ''}${more} at %{customdata}<extra></extra>`,
+  });
   return {
     data: [
       ...(spread ? [spreadTrace(result, spread, key, colours)] : []),
-      {
-        type: 'scatter',
-        mode: 'lines',
-        x: gapped(x, count),
-        y: gapped(result.sweep[key], count),
-        connectgaps: false,
-        line: {color: colours.band, width: 2.5},
-        customdata: gapped(result.sweep.frequency_hz.map(frequency), count),
-        hovertemplate: `%{y:${margin ? '+' : ''}.2f}${margin ? ' dB' : ''} at %{customdata}<extra></extra>`,
-      },
+      ...(margin ? [] : [curve(worstSwr(result), {width: 1.5, dash: 'dot'}, ' at worst')]),
+      curve(result.sweep[key], {width: 2.5}),
     ],
     layout: {
       ...plain,
@@ -148,12 +161,36 @@ export function bandFigure({result, spread, key, title, colours = PAGE_COLOURS})
         range: [0, names.length],
         showgrid: false,
       },
-      yaxis: {...plain.yaxis, ...(margin ? {tickformat: '+d'} : {rangemode: 'normal'})},
+      yaxis: {...plain.yaxis, ...(margin ? {tickformat: '+d'} : swrAxis(result))},
       shapes: [...(margin ? [atTheLimit(colours)] : []), ...(here === -1 ? [] : [chosenBand(here, colours)])],
     },
     config: CONFIG,
   };
 }
+
+/** Far off an antenna's bands its SWR would press all others flat. */
+const HIGHEST_DRAWN = 10;
+/** So that a curve at SWR 1 is not hidden by the axis. */
+const BELOW_A_MATCH = 0.9;
+
+/**
+ * The highest SWR drawn, above which curves leave the chart; undefined where none does.
+ *
+ * @param {LineResult} result
+ */
+export function highestDrawn(result) {
+  const worst = worstSwr(result);
+  const here = worst.filter((_, at) => result.sweep.band[at] === result.column.id);
+  const most = Math.max(HIGHEST_DRAWN, ...here.map((ratio) => 1.2 * (ratio ?? 0)));
+  return worst.some((ratio) => ratio === null || ratio > most) ? most : undefined;
+}
+
+function swrAxis(result) {
+  const highest = highestDrawn(result);
+  return highest ? {range: [BELOW_A_MATCH, highest]} : {rangemode: 'normal'};
+}
+
+const worstSwr = ({sweep}) => sweep.vswr.map((likely, at) => higherOf(likely, sweep.vswr_high[at]));
 
 const chosenBand = (at, colours) => ({
   type: 'rect',
@@ -177,14 +214,25 @@ export function boundaries(result) {
   return [...new Set([...result.parts.map(({distance_m}) => distance_m), end])];
 }
 
+/** Of the axis, so that on a matched line the current does not lie on the voltage. */
+const CURRENT_BELOW = 1.4;
+
+/** From here on a standing wave has too many crests to be drawn one by one. */
+const MANY_HALF_WAVES = 10;
+
+/** @param {LineResult} result */
+export const isLong = ({standing_wave: {half_waves: count}}) => count > MANY_HALF_WAVES;
+
 /**
- * Peak voltage and current along the line at the frequency looked at.
+ * Peak voltage and current along the line at the frequency looked at; where a place may come to more or less, the most
+ * and the least of it, shaded between.
  *
  * @param {LineResult} result
  */
 export function waveFigure(result, colours = PAGE_COLOURS) {
-  const {distance_m: x, voltage_v, current_a} = result.standing_wave;
+  const {distance_m: x, voltage_v, current_a, voltage_low_v: least, current_low_a: leastCurrent} = result.standing_wave;
   const plain = frame({x: 'from the transmitter, m', y: 'peak voltage, V', colours});
+  const dashed = {color: colours.ink, width: 2, dash: 'dash'};
   const curve = (y, more, words) => ({
     type: 'scatter',
     mode: 'lines',
@@ -195,8 +243,17 @@ export function waveFigure(result, colours = PAGE_COLOURS) {
   });
   return {
     data: [
-      curve(voltage_v, {line: {color: colours.band, width: 2.5}}, 'V'),
-      curve(current_a, {line: {color: colours.accent, width: 2, dash: 'dash'}, yaxis: 'y2'}, 'A'),
+      ...(least ? [curve(least, {line: {color: colours.band, width: 1.2}}, 'V')] : []),
+      curve(
+        voltage_v,
+        {
+          line: {color: colours.band, width: 2.5},
+          ...(least && {fill: 'tonexty', fillcolor: translucent(colours.band)}),
+        },
+        'V',
+      ),
+      ...(leastCurrent ? [curve(leastCurrent, {line: {...dashed, width: 1}, yaxis: 'y2'}, 'A')] : []),
+      curve(current_a, {line: dashed, yaxis: 'y2'}, 'A'),
     ],
     layout: {
       ...plain,
@@ -210,10 +267,10 @@ export function waveFigure(result, colours = PAGE_COLOURS) {
         ...plain.yaxis,
         overlaying: 'y',
         side: 'right',
-        rangemode: 'tozero',
+        range: [0, CURRENT_BELOW * Math.max(0, ...current_a) || 1],
         showgrid: false,
         tickmode: 'auto',
-        title: {text: 'peak current, A (dashed)', font: {color: colours.accent}},
+        title: {text: 'peak current, A (dashed)', font: {color: colours.ink}},
       },
       shapes: boundaries(result).map((at) => ({
         type: 'line',

@@ -6,7 +6,8 @@ import {base} from '../../shared/styles/base.js';
 import {digits, frequency} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 import {boundWords} from '../reading.js';
-import {bandFigure, lossFigure, waveFigure} from './figures.js';
+import {pairWords} from '../sides.js';
+import {bandFigure, highestDrawn, isLong, lossFigure, lossSteps, waveFigure} from './figures.js';
 
 /**
  * @import {LoadCharts} from '../../shared/charts/jw-chart.js'
@@ -56,19 +57,20 @@ class JwLineCharts extends element({
       /** @param {'margin_db' | 'vswr'} key */
       const over = (key, title) => (colours) => bandFigure({result, spread, key, title, colours});
       this._margin = over('margin_db', 'smallest margin, dB');
-      this._vswr = over('vswr', 'VSWR at the transmitter');
+      this._vswr = over('vswr', 'SWR at the transmitter');
     }
   }
 
   render() {
     const {result} = this;
-    const height = (result.parts.length + 2) * 24 + 70;
-    const total = lossWords(result.loss_db);
+    const height = (lossSteps(result).length + 1) * 24 + 70;
+    const total = pairWords({likely: lossWords(result.loss_db), worst: lossWords(result.loss_high_db)});
     const [lossLabel, waveLabel, marginLabel, vswrLabel] = [
       `Loss of each part, adding up to ${total}; the same numbers stand in the table of all numbers`,
-      `Peak voltage and current along the cables, ends of the elements marked; largest ${this._largest()}`,
+      `Peak voltage and current along the line${this._isRange ? ', the most and the least at each place' : ''}; ` +
+        `ends of the elements marked; largest ${this._largest()}`,
       `Smallest margin of the line on every band, dB; the chosen band is outlined${this._shaded}`,
-      `VSWR at the transmitter on every band; the chosen band is outlined${this._shaded}`,
+      `SWR at the transmitter on every band; the chosen band is outlined${this._shaded}`,
     ];
     return html`<section>
         <h3>Where the loss goes</h3>
@@ -78,7 +80,7 @@ class JwLineCharts extends element({
       <section>
         <h3>Wave along the line at ${frequency(result.frequency_hz)}</h3>
         <jw-chart id="wave" .figure=${this._wave} .load=${this.load} label=${waveLabel}></jw-chart>
-        <p class="quiet">Upright lines mark where one element ends and the next begins.</p>
+        <p class="quiet">${this._why()} Upright lines mark where one element ends and the next begins.</p>
       </section>
       ${
         result.power_w > 0
@@ -90,11 +92,34 @@ class JwLineCharts extends element({
           : nothing
       }
       <section>
-        <h3>VSWR over the bands</h3>
+        <h3>SWR over the bands</h3>
         <jw-chart id="vswr" style="--chart:280px" .figure=${this._vswr} .load=${this.load}
           label=${vswrLabel}></jw-chart>
+        <p class="quiet">At the transmitter: solid what is likely, dotted the worst.${this._beyond()}</p>
       </section>
       <div class="spread">${this._spread()}</div>`;
+  }
+
+  _beyond() {
+    const highest = highestDrawn(this.result);
+    return highest ? ` Above ${digits(highest, 2)} it leaves the chart.` : '';
+  }
+
+  /** Whether a place of the wave may come to more or less. */
+  get _isRange() {
+    return this.result.standing_wave.voltage_low_v !== null;
+  }
+
+  /** Why the wave is drawn as a range. */
+  _why() {
+    if (!this._isRange) return '';
+    if (!isLong(this.result))
+      return 'Where the crests stand hangs on the phase at the antenna, which is unknown: shaded is what may come.';
+    return (
+      `The line is ${Math.round(this.result.standing_wave.half_waves)} half waves long, too many crests to draw: ` +
+      'shown are the largest and the least of each half wave, shaded between. A Smith chart would go round as often, ' +
+      'so none is drawn.'
+    );
   }
 
   /** How the spread is spoken of, where it is drawn. */
@@ -111,7 +136,7 @@ class JwLineCharts extends element({
   _spread() {
     const {spread} = this;
     const known = spread
-      ? 'The curves are those of the cautious figures at nominal lengths. ' +
+      ? 'The curves are those of the lengths as given. ' +
         `Shaded: nine of ten of ${spread.draws.toLocaleString('en')} lines drawn at random within what is not known ` +
         `(electrical lengths, phases, tolerance of joints). ${boundWords(spread)}`
       : '';

@@ -7,7 +7,7 @@ import {base} from '../../shared/styles/base.js';
 import {decibels, digits, power, quantity, roundedDown} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 import {limitName, limitedBy} from '../limits.js';
-import {marginWords} from '../reading.js';
+import {marginWords, saidBy, swrWords} from '../reading.js';
 
 /**
  * @import {Catalogue, Step} from '../../shared/answers.js'
@@ -41,6 +41,7 @@ class JwLineDerivation extends element({
       dd { font-weight: 600; }
       .note { margin-top: 6px; font-size: 0.88rem; }
       .plain { margin-top: 10px; }
+      .scroll { overflow-x: auto; }
       h3 { margin-bottom: 6px; }
     `,
   ];
@@ -54,10 +55,10 @@ class JwLineDerivation extends element({
   }
 
   _steps() {
-    if (!this.steps) return html`<p class="quiet" role="status">The core is at work…</p>`;
+    if (!this.steps) return html`<p class="quiet" role="status">Calculating…</p>`;
     if (this.steps.length === 0) {
       return html`<p class="quiet">
-        A measured part has no limits of its own to derive; its loss is what was measured.
+        Nothing more is derived for it: its figures are those given, measured, or solved with the whole line.
       </p>`;
     }
     return html`<jw-steps .steps=${this.steps} .catalogue=${this.catalogue}></jw-steps>`;
@@ -76,9 +77,33 @@ class JwLineDerivation extends element({
       <dl class="facts">
         ${this._facts(part).map(([term, words]) => html`<div><dt>${term}</dt><dd>${words}</dd></div>`)}
       </dl>
-      ${[part.refusal, ...part.marks].filter(Boolean).map((note) => html`<p class="note">${note}</p>`)}
-      ${this._limits(part)}
+      ${[part.refusal, ...saidBy(part), ...part.marks].filter(Boolean).map((note) => html`<p class="note">${note}</p>`)}
+      ${part.tuner ? this._setting(part.tuner) : nothing}${this._limits(part)}
     </section>`;
+  }
+
+  /** What a tuner is set to, and what its parts stand. */
+  _setting({parts}) {
+    const number = (figure, unit) => (figure === null ? '–' : quantity(figure, unit, 3));
+    return html`<div class="scroll"><table class="plain">
+      <thead>
+        <tr>
+          <th scope="col">Set to</th><th scope="col" class="number">Value</th>
+          <th scope="col" class="number">Peak</th><th scope="col" class="number">Current</th>
+          <th scope="col" class="number">Heat</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${parts.map(
+          ({what, place, henry, farad, peak_voltage_v: volts, current_a: amperes, lost_w: heat}) => html`<tr>
+            <th scope="row">${what}, ${place}</th>
+            <td class="number">${what === 'coil' ? number(henry, 'H') : number(farad, 'F')}</td>
+            <td class="number">${number(volts, 'V')}</td><td class="number">${number(amperes, 'A')}</td>
+            <td class="number">${number(heat, 'W')}</td>
+          </tr>`,
+        )}
+      </tbody>
+    </table></div>`;
   }
 
   /** A measured part has none. */
@@ -113,10 +138,11 @@ class JwLineDerivation extends element({
         'Loss as the waves stand',
         part.loss_db === null ? undefined : `${lossWords(part.loss_db)}, ${quantity(part.lost_w ?? 0, 'W', 3)}`,
       ],
-      ['Loss between matched ends', lossWords(part.matched_loss_db)],
+      // a tuner is set for what it sees, and between matched ends its setting is out of place
+      ['Loss between matched ends', part.tuner ? undefined : lossWords(part.matched_loss_db)],
       [
-        'Range of the margin',
-        part.margin_db === null ? undefined : `${decibels(part.margin_db)} to ${decibels(part.margin_high_db)} dB`,
+        'Margin between',
+        part.margin_db === null ? undefined : `${decibels(part.margin_db)} and ${decibels(part.margin_high_db)} dB`,
       ],
       [
         'Peak voltage',
@@ -128,7 +154,7 @@ class JwLineDerivation extends element({
         part.temperature_c === null ? undefined : against(part.temperature_c, part.allowed_temperature_c, '°C'),
       ],
       ['Return loss of it alone', part.return_loss_db === null ? undefined : quantity(part.return_loss_db, 'dB', 3)],
-      ['VSWR into it', part.vswr === null ? undefined : digits(part.vswr, 3)],
+      ['SWR into it', part.vswr === null ? undefined : swrWords(part.vswr)],
       [
         'Forward, reflected',
         part.forward_w === null
@@ -136,7 +162,7 @@ class JwLineDerivation extends element({
           : `${quantity(part.forward_w, 'W', 3)}, ${quantity(part.reflected_w, 'W', 3)}`,
       ],
       [
-        'Largest power that holds',
+        'Largest safe power',
         part.largest_power_w === null ? 'none known' : power(roundedDown(part.largest_power_w, 3)),
       ],
       ['From the transmitter', `${digits(part.distance_m, 4)} m`],

@@ -29,7 +29,7 @@ class JwLineDetail extends element({
 
   render() {
     const {catalogue, result} = this;
-    const waiting = html`<p role="status">${this.error?.message ?? 'The core is at work…'}</p>`;
+    const waiting = html`<p role="status">${this.error?.message ?? 'Calculating…'}</p>`;
     if (this.element === undefined)
       return catalogue ? html`<jw-methods .catalogue=${catalogue}></jw-methods>` : waiting;
     if (!result) return waiting;

@@ -3,10 +3,11 @@ import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {stepOf} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
-import {power, quantity} from '../../shared/text/format.js';
+import {power, quantity, shortPower} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
-import {marginWords, spokenPart} from '../reading.js';
-import {AXIS, ROW_HEIGHT, laidOut, twoLines} from './drawing.js';
+import {marginWords, numbered, spokenPart} from '../reading.js';
+import {wattWords} from '../sides.js';
+import {AXIS, ROW_HEIGHT, RUNS, laidOut, twoLines} from './drawing.js';
 
 /**
  * @import {Element} from '../../shared/lines/document.js'
@@ -14,6 +15,13 @@ import {AXIS, ROW_HEIGHT, laidOut, twoLines} from './drawing.js';
  */
 
 const FIRST_WIDTH = 720;
+/** What is drawn on the box of a part, from its middle. */
+const MARKS = {
+  measured: 'm-12 6l6 -10l6 7l6 -9l6 6',
+  transformer: 'm-5 -9q9 3 0 6q9 3 0 6q9 3 0 6m10 -18q-9 3 0 6q-9 3 0 6q-9 3 0 6',
+  tuner: 'm-14 0h6q2 -8 4 0q2 -8 4 0q2 -8 4 0h10m-4 0v9',
+  load: 'm-12 0h3l2 -6l4 12l4 -12l4 12l2 -6h5',
+};
 /** Room for a margin, or the word that stands for it. */
 const CHIP = 56;
 
@@ -47,8 +55,8 @@ class JwLineDrawing extends element({
       .part:hover .hit { fill: color-mix(in srgb, var(--accent) 8%, transparent); }
       .part:focus-visible .hit { stroke: var(--accent); stroke-width: 3; }
       .part[data-open] .hit { fill: var(--accent-wash); }
-      .weakest { fill: none; stroke: var(--accent); stroke-width: 3; }
-      .weak { fill: var(--accent); font-weight: 700; font-size: 11px; }
+      .weakest { fill: none; stroke: var(--ink); stroke-width: 3; }
+      .weak { font-weight: 700; font-size: 11px; }
       .refused { fill: var(--refused); }
     `,
   ];
@@ -75,8 +83,8 @@ class JwLineDrawing extends element({
     const {parts} = this.result;
     const items = [
       {kind: 'start'},
-      ...parts.map((part) => ({kind: part.kind, length_m: this.elements[part.element].length_m})),
-      {kind: 'end'},
+      ...parts.map((part) => ({kind: part.kind, length_m: this.elements[part.element]?.length_m})),
+      ...(parts.at(-1)?.kind === 'load' ? [] : [{kind: 'end'}]),
     ];
     const drawn = laidOut(items, this._width);
     return html`<svg viewBox="0 0 ${this._width} ${drawn.height}" role="group"
@@ -98,8 +106,7 @@ class JwLineDrawing extends element({
   _item(item, part, at) {
     const middle = item.x + item.width / 2;
     const axis = item.y + AXIS;
-    if (item.kind === 'start')
-      return this._end(middle, item.y, 'Transmitter', power(this.result.power_w), transmitter(middle, axis));
+    if (item.kind === 'start') return this._end(middle, item.y, 'Transmitter', this._sent(), transmitter(middle, axis));
     if (item.kind === 'end') return this._end(middle, item.y, 'Antenna', this._delivered(), antenna(middle, axis));
     const weakest = at === this.result.weakest;
     const step = part.margin_db === null || part.refused_by ? undefined : stepOf(part.margin_db);
@@ -108,12 +115,10 @@ class JwLineDrawing extends element({
         ? ['var(--refused)', 'var(--refused-ink)']
         : [`var(--step-${step})`, `var(--step-${step}-ink)`];
     const open = String(part.element) === this.open;
-    const words = twoLines(`${part.element + 1} · ${part.name}`, item.width - 6);
+    const words = twoLines(`${numbered(part)}`, item.width - 6);
     const top = item.y + 30 - 13 * (words.length - 1);
     const show = () => send(this, 'jw-line-open', {open: String(part.element)});
-    return svg`<g class="part" role="button" tabindex="0" data-part=${at} ?data-open=${open}
-        @click=${show} @keydown=${(event) => ['Enter', ' '].includes(event.key) && (event.preventDefault(), show())}>
-      <title>${spokenPart(part, weakest)}</title>
+    const drawn = svg`<title>${spokenPart(part, weakest)}</title>
       <rect class="hit" x=${item.x + 1} y=${item.y + 2} width=${item.width - 2} height=${ROW_HEIGHT - 8} rx="8"></rect>
       ${words.map((line, row) => svg`<text class="name" x=${middle} y=${top + 13 * row}>${line}</text>`)}
       ${this._body(item, middle, axis, fill)}
@@ -124,16 +129,26 @@ class JwLineDrawing extends element({
       }
       <rect x=${middle - CHIP / 2} y=${axis + 17} width=${CHIP} height="20" rx="5" style="fill:${fill}"></rect>
       <text class="margin" x=${middle} y=${axis + 31} style="fill:${ink}">${marginWords(part).replace(' dB', '')}</text>
-      <text class="soft" x=${middle} y=${axis + 53}>${lossWords(part.loss_db)}</text>
-      ${weakest ? svg`<text class="weak" x=${middle} y=${axis + 67}>weakest</text>` : nothing}
+      <text class="soft" x=${middle} y=${axis + 53}>
+        ${part.kind === 'load' ? this._delivered()[0] : lossWords(part.loss_db)}
+      </text>
+      ${weakest ? svg`<text class="weak" x=${middle} y=${axis + 67}>weakest</text>` : nothing}`;
+    if (part.kind === 'load') return svg`<g data-part=${at}>${drawn}</g>`;
+    return svg`<g class="part" role="button" tabindex="0" data-part=${at} ?data-open=${open}
+        @click=${show} @keydown=${(event) => ['Enter', ' '].includes(event.key) && (event.preventDefault(), show())}>
+      ${drawn}
     </g>`;
   }
 
   _body(item, middle, axis, fill) {
     const style = `fill:${fill}`;
-    if (item.kind === 'cable') {
+    if (RUNS.includes(item.kind)) {
+      const [left, right] = [item.x + 4, item.x + item.width - 4];
+      if (item.kind === 'wires')
+        return svg`<rect style=${style} x=${left} y=${axis - 6} width=${right - left} height="12"></rect>
+          <path class="body" d="M${left} ${axis - 6}H${right}M${left} ${axis + 6}H${right}"></path>`;
       return svg`<rect class="body" style=${style}
-        x=${item.x + 4} y=${axis - 6} width=${item.width - 8} height="12" rx="6"></rect>`;
+        x=${left} y=${axis - 6} width=${right - left} height="12" rx=${item.kind === 'cable' ? 6 : 0}></rect>`;
     }
     if (item.kind === 'joint') {
       return svg`<path class="body" style=${style}
@@ -141,24 +156,32 @@ class JwLineDrawing extends element({
         <path class="body" d="M${middle} ${axis - 13}v26"></path>`;
     }
     const mark =
-      item.kind === 'measured'
-        ? svg`<path class="wire" d="M${middle - 12} ${axis + 6}l6 -10l6 7l6 -9l6 6"></path>`
-        : nothing;
+      item.kind in MARKS ? svg`<path class="wire" d="M${middle} ${axis}${MARKS[item.kind]}"></path>` : nothing;
     return svg`<rect class="body" style=${style}
       x=${middle - 19} y=${axis - 14} width="38" height="28" rx="3"></rect>${mark}`;
   }
 
-  _end(middle, y, name, words, shape) {
+  /** @param {string[]} said - below it, in one line or two */
+  _end(middle, y, name, said, shape) {
+    const [words, more] = said;
     return svg`<g>
       <text class="name" x=${middle} y=${y + 30}>${name}</text>${shape}
       <text class="margin" x=${middle} y=${y + AXIS + 31}>${words}</text>
+      ${more ? svg`<text class="soft" x=${middle} y=${y + AXIS + 47}>${more}</text>` : nothing}
     </g>`;
   }
 
+  /** What goes out, and of how much where the transmitter folds back. */
+  _sent() {
+    const {power_w, transmitter: sender} = this.result;
+    return sender.folded ? [quantity(sender.forward_w, 'W', 2), `of ${shortPower(sender.set_w)} W`] : [power(power_w)];
+  }
+
   _delivered() {
-    const {delivered_w, power_w, loss_db} = this.result;
-    if (power_w === 0) return lossWords(loss_db);
-    return delivered_w === null ? '–' : quantity(delivered_w, 'W', 3);
+    const {delivered_w, delivered_low_w, power_w, loss_db} = this.result;
+    if (power_w === 0) return [lossWords(loss_db)];
+    const [likely, worst] = [wattWords(delivered_w), wattWords(delivered_low_w)];
+    return likely === worst ? [likely] : [likely, `worst ${worst}`];
   }
 }
 

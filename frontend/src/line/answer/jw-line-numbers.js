@@ -3,10 +3,11 @@ import {element, of, value} from '../../shared/elements/element.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
-import {digits, quantity} from '../../shared/text/format.js';
+import {decibels, digits, quantity} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 import {limitedBy} from '../limits.js';
-import {marginWords} from '../reading.js';
+import {marginWords, numbered, swrWords} from '../reading.js';
+import {LIKELY, WORST, higherOf, wattWords} from '../sides.js';
 
 /** @import {LinePart, LineResult} from '../result.js' */
 
@@ -19,14 +20,14 @@ const COLUMNS = [
   ['From', (part) => `${digits(part.distance_m, 4)} m`],
   ['Loss', (part) => lossWords(part.loss_db)],
   ['Heat', (part) => number(part.lost_w, 'W')],
-  ['VSWR', (part) => (part.vswr === null ? '–' : digits(part.vswr, 3))],
+  ['SWR', (part) => swrWords(part.vswr)],
   ['Peak voltage', (part) => againstMost(part.peak_voltage_v, part.allowed_voltage_v, 'V')],
   ['Peak current', (part) => number(part.peak_current_a, 'A')],
   ['Return loss', (part) => number(part.return_loss_db, 'dB')],
   ['Hottest', (part) => againstMost(part.temperature_c, part.allowed_temperature_c, '°C')],
 ];
 
-/** Every part with its numbers. */
+/** Every part with its numbers, and the whole line with what is likely and what comes at the worst. */
 class JwLineNumbers extends element({
   result: value(/** @type {LineResult} */ (of)),
 }) {
@@ -36,7 +37,8 @@ class JwLineNumbers extends element({
     unsafeCSS(STEP_RULES),
     css`
       .scroll { overflow-x: auto; }
-      .plain { min-width: 720px; }
+      .plain { min-width: 900px; }
+      tfoot :is(th, td) { font-weight: 650; }
       .chip { padding: 2px 7px; border-radius: 5px; font-weight: 700; }
       @media print { .plain { font-size: 7.5pt; min-width: 0; } }
     `,
@@ -53,13 +55,27 @@ class JwLineNumbers extends element({
       <tbody>
         ${this.result.parts.map((part, at) => this._row(part, at))}
       </tbody>
+      <tfoot>${this._whole()}</tfoot>
     </table></div>`;
+  }
+
+  _whole() {
+    const {result} = this;
+    const row = (name, loss, swr, delivered, margin) => html`<tr>
+      <th scope="row">Whole line, ${name.toLowerCase()}</th>
+      <td></td><td class="number">${lossWords(loss)}</td><td></td><td class="number">${swrWords(swr)}</td>
+      <td colspan="4">${result.power_w > 0 ? `${wattWords(delivered)} at the antenna` : ''}</td>
+      <td class="number">${margin === null ? '–' : `${decibels(margin)} dB`}</td><td></td>
+    </tr>`;
+    const swr = higherOf(result.input.vswr, result.input_cautious.vswr);
+    return html`${row(LIKELY, result.loss_db, result.input.vswr, result.delivered_w, result.margin_high_db)}
+      ${row(WORST, result.loss_high_db, swr, result.delivered_low_w, result.margin_db)}`;
   }
 
   _row(part, at) {
     const margin = part.refused_by || part.margin_db === null ? 'none' : stepOf(part.margin_db);
     return html`<tr data-part=${at}>
-      <th scope="row">${part.element + 1}. ${part.name}${packMark(part.pack)}</th>
+      <th scope="row">${numbered(part)}${packMark(part.pack)}</th>
       ${COLUMNS.map(([, read]) => html`<td class="number">${read(part)}</td>`)}
       <td class="number"><span class="chip" data-step=${margin}>${marginWords(part)}</span></td>
       <td>${part.binding ? limitedBy(part.binding) : ''}${at === this.result.weakest ? ', weakest' : ''}</td>

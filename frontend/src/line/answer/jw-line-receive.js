@@ -47,7 +47,7 @@ class JwLineReceive extends element(
       .own { padding-bottom: 18px; }
       .why { margin: 4px 0 10px; }
       .scroll { overflow-x: auto; }
-      i { display: block; height: 8px; min-width: 1px; background: var(--accent); border-radius: 3px; }
+      i { display: block; height: 8px; min-width: 1px; background: var(--soft); border-radius: 3px; }
       .two { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(280px, 100%), 1fr)); gap: 14px; }
       .bar { width: 40%; vertical-align: middle; }
       h3 { margin-bottom: 2px; font-size: 0.9rem; }

@@ -2,10 +2,18 @@ import {css, html, nothing, unsafeCSS} from 'lit';
 import {element, of, value} from '../../shared/elements/element.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
-import {decibels, digits, frequency, power, quantity, roundedDown} from '../../shared/text/format.js';
+import {decibels, frequency, power, roundedDown} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
+import {saidBy, swrWords} from '../reading.js';
+import {LIKELY, WORST, impedanceWords, sides} from '../sides.js';
 
 /** @import {LineResult} from '../result.js' */
+
+/** What makes the worst. */
+const BY_PARTS = 'Likely by the figures of good parts, at worst by the cautious ones.';
+const BY_PHASE =
+  'The phase of the antenna’s SWR is unknown: likely is the middle of all phases, at worst is the worst of them, as ' +
+  'the line’s length may put the standing wave.';
 
 /** What reaches the antenna, in a sentence and a few numbers. */
 class JwLineVerdict extends element({
@@ -22,9 +30,15 @@ class JwLineVerdict extends element({
         padding: 10px 12px; border-radius: var(--round); font-size: 1.4rem; line-height: 1; white-space: nowrap;
       }
       b.none { background: var(--refused); color: var(--refused-ink); font-size: 1rem; }
+      .sides + .quiet { margin-top: 4px; }
       .note { margin-top: 8px; color: var(--soft); font-size: 0.9rem; }
+      .held { margin-top: 8px; padding-left: 10px; border-left: 4px solid var(--alarm); }
+      .sides { width: auto; min-width: min(100%, 420px); margin-top: 12px; font-size: 0.95rem; }
+      .sides td { font-weight: 650; }
+      .sides th { font-weight: 400; }
+      .sides :is(th, td).number { padding-left: 10px; }
       .facts {
-        display: grid; grid-template-columns: repeat(auto-fill, minmax(112px, 1fr)); gap: 8px 14px; margin-top: 12px;
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(130px, 1fr)); gap: 8px 14px; margin-top: 12px;
       }
       dt { color: var(--soft); font-size: 0.78rem; }
       dd { font-weight: 650; }
@@ -38,7 +52,7 @@ class JwLineVerdict extends element({
 
   render() {
     const {result} = this;
-    const doubt = result.undecided ? ' Sources differ on which side of the limit it lies.' : '';
+    const {folded, sentence} = result.transmitter;
     return html`${this.outdated ? html`<p class="outdated">${this.outdated}</p>` : nothing}
       <div class="verdict">
         ${
@@ -46,9 +60,13 @@ class JwLineVerdict extends element({
             ? html`<b class="chip none">${this._instead()}</b>`
             : html`<b class="chip" data-step=${stepOf(result.margin_db)}>${decibels(result.margin_db)} dB</b>`
         }
-        <p id="verdict" role="status">${result.verdict}${doubt}</p>
+        <p id="verdict" role="status">${result.verdict}</p>
       </div>
+      ${sentence ? html`<p id="transmitter" class=${folded ? 'held' : 'note'}>${sentence}</p>` : nothing}
+      ${result.parts.map((part) => this._said(part))}
       ${result.notes.map((note) => html`<p class="note">${note}</p>`)}
+      ${this._sides()}
+      <p class="quiet">${this.result.phase_known ? BY_PARTS : BY_PHASE}</p>
       <dl class="facts">
         ${this._facts().map(
           ([term, words, more]) =>
@@ -64,47 +82,57 @@ class JwLineVerdict extends element({
     return sent === 0 ? 'receive' : 'no limit';
   }
 
+  /** What a tuner found, what a meter shows. */
+  _said(part) {
+    const missed = part.tuner && !part.tuner.reachable;
+    return saidBy(part).map((words) => html`<p class=${missed ? 'held' : 'note'} data-said=${part.kind}>${words}</p>`);
+  }
+
+  _sides() {
+    return html`<table class="plain sides">
+      <thead>
+        <tr>
+          <td></td><th scope="col" class="number">${LIKELY}</th><th scope="col" class="number">${WORST}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${sides(this.result).map(
+          ({id, term, likely, worst}) => html`<tr data-side=${id}>
+            <th scope="row">${term}</th><td class="number">${likely}</td><td class="number">${worst}</td>
+          </tr>`,
+        )}
+      </tbody>
+    </table>`;
+  }
+
   _facts() {
     const {result} = this;
+    const {folded} = result.transmitter;
     const {largest_power_w: largest, largest_power_set_by: at} = result;
     const setter = at === null ? undefined : result.parts[at];
     return [
-      ...(result.power_w > 0
-        ? [['At the antenna', watts(result.delivered_w), `cautious ${watts(result.delivered_low_w)}`]]
+      [
+        'SWR at the antenna',
+        swrWords(result.antenna.vswr),
+        result.phase_known ? impedanceWords(result.antenna) : 'phase unknown',
+      ],
+      ...(result.mismatch_db > 0
+        ? [[folded ? 'Held back and reflected' : 'Reflected', lossWords(result.mismatch_db), 'at the transmitter']]
         : []),
-      [
-        'Loss of the line',
-        lossWords(result.loss_db),
-        [
-          `cautious ${lossWords(result.loss_high_db)}`,
-          ...(result.mismatch_db > 0 ? [`${lossWords(result.mismatch_db)} reflected at the transmitter`] : []),
-        ].join('; '),
-      ],
-      [
-        'VSWR at the transmitter',
-        vswr(result.input.vswr),
-        `${impedance(result.input)}; cautious ${vswr(result.input_cautious.vswr)}, ${impedance(result.input_cautious)}`,
-      ],
-      ['VSWR at the antenna', vswr(result.antenna.vswr), impedance(result.antenna)],
       ...(result.margin_db === null
         ? []
-        : [['Range of the margin', `${decibels(result.margin_db)} to ${decibels(result.margin_high_db)} dB`, '']]),
+        : [['Margin', rangeWords(result.margin_db, result.margin_high_db), 'by how good the parts are']]),
       [
-        'Largest power that holds',
+        'Largest safe power',
         largest === null ? 'none' : power(roundedDown(largest, 3)),
         setter ? `set by ${setter.name}` : '',
       ],
-      ['Looked at', frequency(result.frequency_hz), result.column.name],
+      ['At', frequency(result.frequency_hz), result.column.name],
     ];
   }
 }
 
-const watts = (power_w) => (power_w === null ? '–' : quantity(power_w, 'W', 3));
-const vswr = (ratio) => (ratio === null ? '–' : digits(ratio, 3));
-
-function impedance({resistance_ohm: r, reactance_ohm: x}) {
-  if (r === null || x === null) return '';
-  return `${digits(r, 3)} ${x < 0 ? '−' : '+'} j ${digits(Math.abs(x), 3)} Ω`;
-}
+const rangeWords = (low, high) =>
+  decibels(low) === decibels(high) ? `${decibels(low)} dB` : `${decibels(low)} to ${decibels(high)} dB`;
 
 customElements.define('jw-line-verdict', JwLineVerdict);

@@ -4,8 +4,9 @@ import {inside} from '../../shared/elements/inside.js';
 import {send} from '../../shared/elements/send.js';
 import {changesOf, control} from '../../shared/fields/control.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
+import {groupOf} from '../../shared/lines/kinds.js';
 import {base} from '../../shared/styles/base.js';
-import {decibels} from '../../shared/text/format.js';
+import {decibels, digits} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
 
@@ -15,18 +16,27 @@ import {Speaking} from '../../shared/vocabulary/speaking.js';
  * @import {ElementReading} from '../reading.js'
  */
 
+const STANDS = ['power_limit_w', 'voltage_limit_v'];
+const PART = ['what', 'name', 'loss_db', 'vswr', ...STANDS];
 const FIELDS = {
-  cable: ['cable.cable', 'cable.length_m', 'cable.name'],
-  joint: [
-    'joint.family',
-    'joint.adapter_to',
-    'joint.condition',
-    'joint.added_resistance_ohm',
-    'joint.exposure',
-    'joint.name',
+  cable: ['cable', 'length_m', 'name'],
+  wires: ['line', 'length_m', 'name'],
+  joint: ['family', 'adapter_to', 'condition', 'added_resistance_ohm', 'exposure', 'name'],
+  tuner: [
+    'network',
+    'coil_q',
+    'capacitor_q',
+    'largest_coil_h',
+    'largest_capacitor_f',
+    'current_limit_a',
+    'voltage_limit_v',
+    'name',
   ],
-  part: ['part.name', 'part.loss_db', 'part.vswr', 'part.power_limit_w', 'part.voltage_limit_v'],
-  measured: ['measured.name', 'measured.touchstone'],
+  transformer: ['ratio', 'loss_db', 'choking_ohm', ...STANDS, 'name'],
+  section: ['impedance_ohm', 'length_m', 'velocity_factor', 'loss_db', 'voltage_limit_v', 'name'],
+  part: PART,
+  meter: [...PART, 'directivity_db'],
+  measured: ['name', 'touchstone', ...STANDS],
 };
 
 /**
@@ -55,7 +65,7 @@ export class JwLineCard extends element(
     unsafeCSS(STEP_RULES),
     css`
       article { background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
-      :host([weakest]) article { border: 2px solid var(--accent); }
+      :host([weakest]) article { border: 2px solid var(--ink); }
       .row { display: flex; }
       #handle {
         padding: 0; border: 0; background: none; color: var(--soft); cursor: grab; touch-action: none;
@@ -131,11 +141,14 @@ export class JwLineCard extends element(
     if (this.refused) return html`<span class="error">needs a correction</span>`;
     if (!reading) return '…';
     if (reading.refusal) return 'refused here';
+    const {kind, ratio} = this.element;
     const first = reading.limited ? `limited by ${reading.limited}` : 'no margin';
     return [
+      kind === 'transformer' ? `${digits(ratio ?? 1)}:1` : '',
       first,
       reading.weakest ? 'weakest' : '',
-      reading.undecided ? 'undecided' : '',
+      reading.undecided ? 'uncertain' : '',
+      reading.brief,
       reading.marks.length > 0 ? 'see note' : '',
     ]
       .filter(Boolean)
@@ -152,12 +165,15 @@ export class JwLineCard extends element(
 
   _form() {
     const {reading, refused} = this;
-    const {kind} = this.element;
-    const names = FIELDS[kind];
-    const error = (name) => (refused && name === `${kind}.${refused.field}` ? refused.message : '');
-    const field = (name) => control(this.vocabulary, name, this.vocabulary.valueOf(this.element, name), error(name));
-    const elsewhere = refused && !names.includes(`${kind}.${refused.field}`);
-    const notes = reading ? [reading.refusal, ...reading.marks].filter(Boolean) : [];
+    const group = groupOf(this.element);
+    const names = FIELDS[group] ?? FIELDS.part;
+    const error = (field) => (refused && field === refused.field ? refused.message : '');
+    const field = (own) => {
+      const name = `${group}.${own}`;
+      return control(this.vocabulary, name, this.vocabulary.valueOf(this.element, name), error(own));
+    };
+    const elsewhere = refused && !names.includes(refused.field);
+    const notes = reading ? [reading.refusal, ...reading.says, ...reading.marks].filter(Boolean) : [];
     return html`${notes.map((note) => html`<p class="marks">${note}</p>`)}
       <div class="fields" @jw-change=${this._changed}>${names.map(field)}</div>
       ${elsewhere ? html`<p class="error whole" role="alert">${refused.message}</p>` : nothing}

@@ -5,6 +5,7 @@ import {panelStyles} from '../../shared/styles/panels.js';
 import './jw-line-list.js';
 import './jw-line-load.js';
 import './jw-line-station.js';
+import './jw-line-transmitter.js';
 
 /**
  * @import {LineRequest} from '../../shared/lines/document.js'
@@ -12,7 +13,7 @@ import './jw-line-station.js';
  * @import {LineResult} from '../result.js'
  */
 
-/** What the reader says of a line: its station, its elements, its antenna. */
+/** What the reader says of a line: its station, its transmitter, its elements, its antenna. */
 class JwLineEditor extends element({
   request: value(/** @type {LineRequest} */ (of)),
   /** Of the elements. */
@@ -31,7 +32,6 @@ class JwLineEditor extends element({
       :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; min-width: 0; }
       .list { padding: 12px 8px; }
       .list h2 { padding-left: 6px; }
-      @media print { .noprint { display: none; } }
     `,
   ];
 
@@ -42,13 +42,20 @@ class JwLineEditor extends element({
         <h2>Station and site</h2>
         <jw-line-station .request=${request} .refused=${refusedIn('station')}></jw-line-station>
       </section>
+      <section class="panel">
+        <h2>The transmitter</h2>
+        <jw-line-transmitter .request=${request}
+          .refused=${refusedIn('station') ?? refusedIn('transmitter')}></jw-line-transmitter>
+      </section>
       <section class="panel list">
         <h2>The line <small>loss, and margin in dB</small></h2>
         <jw-line-list .elements=${request.elements} .names=${this.names} .answered=${this.answered}
           .result=${this.result} .refused=${refusedIn('elements')}></jw-line-list>
       </section>
-      <section class="panel noprint">
-        <h2>The antenna</h2><jw-line-load .load=${request.load} .refused=${refusedIn('load')}></jw-line-load>
+      <section class="panel">
+        <h2>The antenna</h2>
+        <jw-line-load .load=${request.load} .frequency=${this.result?.frequency_hz}
+          .refused=${refusedIn('load')}></jw-line-load>
       </section>`;
   }
 }

@@ -2,10 +2,9 @@ import {css, html} from 'lit';
 import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {base} from '../../shared/styles/base.js';
-import {pickStyles} from '../../shared/styles/panels.js';
-import {NEW_ELEMENTS} from '../new-parts.js';
 import {placeIn, readElement} from '../reading.js';
 import {landing} from './drag.js';
+import './jw-line-add.js';
 import './jw-line-card.js';
 
 /**
@@ -14,13 +13,6 @@ import './jw-line-card.js';
  * @import {LineResult} from '../result.js'
  * @import {JwLineCard} from './jw-line-card.js'
  */
-
-const ADDED = [
-  ['cable', 'Cable'],
-  ['joint', 'Joint'],
-  ['adapter', 'Adapter'],
-  ['part', 'Part'],
-];
 
 /**
  * The elements of a line in order; rows are moved by drag, by buttons and by Alt with the arrow keys.
@@ -42,7 +34,6 @@ class JwLineList extends element({
 }) {
   static styles = [
     base,
-    pickStyles,
     css`
       ol { list-style: none; margin: 0; padding: 0; display: grid; gap: 6px; }
       li { position: relative; }
@@ -52,10 +43,8 @@ class JwLineList extends element({
       }
       li[data-before]::before { top: -5px; }
       li[data-after]::after { bottom: -5px; }
-      .add { display: flex; flex-wrap: wrap; gap: 6px; align-items: center; margin-top: 8px; }
-      .add button { font-size: 0.85rem; padding: 0 10px; }
       .end { padding: 2px 0 4px 44px; font-size: 0.85rem; color: var(--soft); }
-      @media print { .add { display: none; } ol { gap: 0; } }
+      @media print { ol { gap: 0; } }
     `,
   ];
 
@@ -78,17 +67,8 @@ class JwLineList extends element({
         ${this.elements.map((one, at) => this._row(one, at))}
       </ol>
       <p class="end">Antenna</p>
-      <div class="add" role="group" aria-label="Add an element">
-        <span class="quiet">
-          ${this._open === -1 ? 'Add before the antenna:' : `Add after element ${this._open + 1}:`}
-        </span>
-        ${ADDED.map(
-          ([kind, words]) =>
-            html`<button data-add=${kind} @click=${() => this._add(NEW_ELEMENTS[kind])}>${words}</button>`,
-        )}
-        <label class="pick">Measured<input id="measured" type="file" accept=".s2p,.ts,.txt"
-          @change=${this._measured}></label>
-      </div>`;
+      <jw-line-add where=${this._open === -1 ? 'before the antenna' : `after element ${this._open + 1}`}
+        .frequency=${this.result?.frequency_hz} @jw-line-add=${this._add}></jw-line-add>`;
   }
 
   _row(one, at) {
@@ -154,18 +134,10 @@ class JwLineList extends element({
     for (const [name, hear] of Object.entries(heard)) handle.addEventListener(name, hear);
   }
 
-  _add(added) {
+  _add({detail}) {
     const at = this._open === -1 ? this.elements.length : this._open + 1;
     this._open = at;
-    send(this, 'jw-line-edit', {kind: 'add', at, element: added});
-  }
-
-  async _measured(event) {
-    const [file] = event.target.files;
-    if (!file) return;
-    const name = file.name.replace(/\.\w+$/, '').slice(0, 60);
-    this._add({kind: 'measured', touchstone: await file.text(), name});
-    event.target.value = '';
+    send(this, 'jw-line-edit', {kind: 'add', at, element: detail.element});
   }
 }
 

@@ -4,7 +4,7 @@ import {send} from '../../shared/elements/send.js';
 import {changesOf, control} from '../../shared/fields/control.js';
 import {base} from '../../shared/styles/base.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
-import {NEW_LOADS} from '../new-parts.js';
+import {newLoads} from '../new-parts.js';
 import {pointsOf, rowsOf} from './rows.js';
 
 /**
@@ -13,16 +13,33 @@ import {pointsOf, rowsOf} from './rows.js';
  */
 
 const WAYS = [
-  ['vswr', 'its VSWR'],
+  ['vswr', 'its SWR'],
+  ['resonant', 'its resonance'],
   ['impedance', 'one impedance'],
   ['table', 'impedances in a table'],
   ['measured', 'a measured file'],
+  ['dummy', 'being a dummy load'],
 ];
 const FIELDS = {
   vswr: ['load_vswr.vswr', 'load_vswr.angle_deg'],
+  resonant: [
+    'load_resonant.resonance_hz',
+    'load_resonant.vswr',
+    'load_resonant.bandwidth_hz',
+    'load_resonant.bandwidth_vswr',
+  ],
   impedance: ['load_impedance.resistance_ohm', 'load_impedance.reactance_ohm'],
   measured: ['load_measured.touchstone'],
+  dummy: ['load_dummy.vswr', 'load_dummy.power_limit_w'],
   table: [],
+};
+
+/** What is taken for granted, where it is not plain. */
+const SAID = {
+  vswr:
+    'An SWR alone says nothing of its phase. With the angle left empty, the answer covers every phase: what is ' +
+    'likely, and the worst.',
+  resonant: 'A series circuit: resistive at resonance, and this far off it at the edges of the bandwidth.',
 };
 
 /**
@@ -30,9 +47,11 @@ const FIELDS = {
  *
  * @fires jw-line-edit
  */
-class JwElement extends element(
+class JwLineLoad extends element(
   {
     load: value(/** @type {Element} */ (of)),
+    /** Looked at; undefined before the first answer. */
+    frequency: value(/** @type {number | undefined} */ (of)),
     refused: value(/** @type {Placed | undefined} */ (of)),
     _way: state(/** @type {string} */ (of)),
     _problem: state(/** @type {string} */ (of)),
@@ -52,6 +71,8 @@ class JwElement extends element(
       }
       .own { padding-bottom: 18px; }
       .wide { grid-column: 1 / -1; }
+      .onpaper { display: none; }
+      @media print { .fields { display: none; } .onpaper { display: block; font-size: 8pt; } }
     `,
   ];
 
@@ -64,17 +85,28 @@ class JwElement extends element(
   render() {
     const shown = (name) => (this._way === this.load.kind ? this.vocabulary.valueOf(this.load, name) : '');
     const error = (name) => (this.refused?.field === name.split('.')[1] ? this.refused?.message : '');
-    return html`<div class="fields" @jw-change=${this._changed}>
+    return html`<p class="onpaper">${this._inWords()}</p>
+    <div class="fields" @jw-change=${this._changed}>
       <div class="own">
-        <label for="way">The antenna is known by</label>
+        <label for="way">Known by</label>
         <select id="way" @change=${this._rechosen}>
           ${WAYS.map(([id, words]) => html`<option value=${id} .selected=${id === this._way}>${words}</option>`)}
         </select>
       </div>
       ${FIELDS[this._way].map((name) => control(this.vocabulary, name, shown(name), error(name)))}
       ${this._way === 'table' ? this._table() : nothing}
+      ${this._way in SAID ? html`<p class="quiet wide">${SAID[this._way]}</p>` : nothing}
       ${this.refused?.field === '' ? html`<p class="error wide" role="alert">${this.refused.message}</p>` : nothing}
     </div>`;
+  }
+
+  /** For paper: figures as they are given, a table or a file by its way alone. */
+  _inWords() {
+    const {kind} = this.load;
+    const figures = FIELDS[kind].filter((name) => !name.endsWith('.touchstone'));
+    const inWords = (name) =>
+      `${this.vocabulary.labelOf(name)}: ${this.vocabulary.spoken(name, this.vocabulary.valueOf(this.load, name))}`;
+    return [`Known by ${WAYS.find(([id]) => id === kind)?.[1]}`, ...figures.map(inWords)].join(' · ');
   }
 
   _table() {
@@ -92,7 +124,8 @@ class JwElement extends element(
 
   _rechosen(event) {
     this._way = event.target.value;
-    if (this._way in NEW_LOADS) this._set(NEW_LOADS[this._way]);
+    const fresh = newLoads(this.frequency)[this._way];
+    if (fresh) this._set(fresh);
   }
 
   _pasted(event) {
@@ -114,4 +147,4 @@ class JwElement extends element(
   }
 }
 
-customElements.define('jw-line-load', JwElement);
+customElements.define('jw-line-load', JwLineLoad);

@@ -10,7 +10,7 @@ import {Speaking} from '../../shared/vocabulary/speaking.js';
  * @import {Placed} from '../placed.js'
  */
 
-const ALWAYS = ['power_w', 'mode', 'band', 'frequency_hz', 'exposure', 'ambient_temperature_c'];
+const ALWAYS = ['mode', 'band', 'frequency_hz', 'exposure', 'ambient_temperature_c'];
 const MORE = [
   ...[
     'altitude_m',
@@ -20,15 +20,7 @@ const MORE = [
     'matings_per_year',
     'service_life_years',
   ],
-  ...[
-    'transmit_share',
-    'on_time_s',
-    'off_time_s',
-    'power_is',
-    'system_impedance_ohm',
-    'return_loss_asked_db',
-    'region',
-  ],
+  ...['transmit_share', 'on_time_s', 'off_time_s', 'system_impedance_ohm', 'return_loss_asked_db', 'region'],
 ];
 /** Where a spot frequency starts; the middle of a band most stations have. */
 const FIRST_SPOT_HZ = 14.2e6;

@@ -49,6 +49,8 @@ class JwChart extends element({
     this._redrawWide = () =>
       this._draw().then(() => this._place?.clientWidth && this._library?.Plots.resize(this._place));
     this._theme = new MutationObserver(this._redraw);
+    /** Comes when the library has ended all that it draws. */
+    this._drawn = Promise.resolve();
   }
 
   connectedCallback() {
@@ -66,7 +68,9 @@ class JwChart extends element({
     window.removeEventListener('beforeprint', this._redrawLight);
     window.removeEventListener('afterprint', this._redrawWide);
     this._theme.disconnect();
-    this._library?.purge(this._place);
+    const {_library: library, _place: place} = this;
+    // what is taken away while the library draws it throws
+    this._drawn.then(() => this.isConnected || library?.purge(place));
   }
 
   render() {
@@ -99,7 +103,9 @@ class JwChart extends element({
     }
     if (!this.isConnected || !this._place) return;
     const {data, layout, config} = this.figure(colours ?? this._colours);
-    await this._library.react(this._place, data, {...layout, ...size}, config);
+    const drawing = this._library.react(this._place, data, {...layout, ...size}, config);
+    this._drawn = Promise.allSettled([this._drawn, drawing]).then(() => {});
+    await drawing;
   }
 }
 

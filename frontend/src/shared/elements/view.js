@@ -1,7 +1,7 @@
 import {html} from 'lit';
 import {READY} from '../../worker/messages.js';
 import {Enquiry} from '../state/enquiry.js';
-import {viewOf} from '../state/view-link.js';
+import {readable, viewOf} from '../state/view-link.js';
 import {Speaking} from '../vocabulary/speaking.js';
 import {element, of, value} from './element.js';
 import './jw-progress.js';
@@ -59,8 +59,10 @@ export class View extends element(
 
   /** The address may have come to another view, which takes this one's place. */
   _follow(fragment) {
-    if (viewOf(fragment, this.vocabulary.views) === /** @type {typeof View} */ (this.constructor).view)
-      this._restore(fragment);
+    if (viewOf(fragment, this.vocabulary.views) !== /** @type {typeof View} */ (this.constructor).view) return;
+    const read = readable(fragment);
+    this._restore(read.fragment);
+    this._notice(read.problem && {text: read.problem});
   }
 
   _begin() {}

@@ -2,8 +2,8 @@
 
 const quoted = (text) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
 
-/** Text that a spreadsheet would take for a formula is marked as text. */
-const inert = (value) => (typeof value === 'string' && /^[=+\-@]/.test(value) ? `'${value}` : String(value ?? ''));
+/** Text that a spreadsheet would take for a formula, also behind blanks, tabs or line ends, is marked as text. */
+const inert = (value) => (typeof value === 'string' && /^\s*[=+\-@]/.test(value) ? `'${value}` : String(value ?? ''));
 
 /** @typedef {[name: string, read: (row: any) => any]} Column - how a value is read from a row */
 

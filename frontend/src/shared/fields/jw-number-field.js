@@ -32,8 +32,8 @@ class JwNumberField extends element({_unread: state(/** @type {boolean} */ (of))
       <div class="row">
         ${this.vocabulary.wordsOf(this.name).slider ? this._slider() : nothing}
         <input id=${this.name} type="number" inputmode="decimal" step="any" .value=${String(number)}
-          aria-invalid=${this.invalid} aria-describedby="under" placeholder=${this.field.nullable ? 'not given' : ''}
-          @change=${this._typed}>
+          aria-invalid=${this.invalid} aria-describedby="under"
+          placeholder=${this.field.nullable ? this.vocabulary.emptyOf(this.name) : ''} @change=${this._typed}>
       </div>
       ${this.under(this.vocabulary.rangeOf(this.name))}`;
   }

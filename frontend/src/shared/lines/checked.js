@@ -1,14 +1,13 @@
 /** Reads lines that come from outside. Ranges and choices are those of `table`, the core's own. */
 import {fields, list, record, refuse, text} from '../state/check.js';
 import {MOST_ELEMENTS, MOST_LINES} from './document.js';
+import {ELEMENTS, LOADS} from './kinds.js';
 
 /**
  * @import {Groups} from '../vocabulary/start-data.js'
  * @import {Line, LineRequest} from './document.js'
  */
 
-const ELEMENTS = ['cable', 'joint', 'part', 'measured'];
-const LOADS = ['vswr', 'impedance', 'table', 'measured'];
 const LONGEST_NAME = 60;
 
 function tagged(path, value, kinds, tableOf) {
@@ -19,7 +18,7 @@ function tagged(path, value, kinds, tableOf) {
 
 function load(path, value, table) {
   const {kind} = record(path, value);
-  if (kind !== 'table') return tagged(path, value, LOADS, (name) => table[`load_${name}`]);
+  if (kind !== 'table') return tagged(path, value, Object.keys(LOADS), (name) => table[`load_${name}`]);
   list(`${path}.points`, value.points, 2, 2000, 'points').forEach((point, at) => {
     fields(`${path}.points[${at}]`, record(`${path}.points[${at}]`, point), table.point);
   });
@@ -47,11 +46,13 @@ export function checkedRequest(value, table, path = '') {
   const at = path === '' ? '' : `${path}.`;
   record(path || 'line', value);
   list(`${at}elements`, value.elements, 1, MOST_ELEMENTS, 'elements').forEach((element, place) => {
-    tagged(`${at}elements[${place}]`, element, ELEMENTS, (kind) => table[kind]);
+    tagged(`${at}elements[${place}]`, element, Object.keys(ELEMENTS), (kind) => table[kind]);
   });
   load(`${at}load`, value.load, table);
+  if (value.transmitter !== undefined)
+    fields(`${at}transmitter`, record(`${at}transmitter`, value.transmitter), table.transmitter);
   if (value.receiver !== undefined) receiver(`${at}receiver`, value.receiver, table, value.elements.length);
-  fields(path, value, table.station, ['elements', 'load', 'receiver']);
+  fields(path, value, table.station, ['elements', 'load', 'transmitter', 'receiver']);
   return value;
 }
 

@@ -2,24 +2,21 @@
  * The fields of a line with their ranges, from the core by way of the start data; a name of the catalogue is a choice.
  */
 import {named} from '../vocabulary/choices.js';
+import {ELEMENTS, LOADS, PARTS} from './kinds.js';
 
 /** The parts of a line by the names of their groups, and what the core calls them. */
-const PARTS = {
-  cable: 'CableRun',
-  joint: 'Joint',
-  part: 'Part',
-  measured: 'MeasuredPart',
-  load_vswr: 'GivenVswr',
-  load_impedance: 'GivenImpedance',
-  load_table: 'ImpedanceTable',
-  load_measured: 'MeasuredLoad',
+const GROUPS = {
+  ...ELEMENTS,
+  ...Object.fromEntries(PARTS.map((what) => [what, ELEMENTS.part])),
+  ...Object.fromEntries(Object.entries(LOADS).map(([kind, struct]) => [`load_${kind}`, struct])),
   point: 'ImpedancePoint',
+  transmitter: 'Transmitter',
   receiver: 'Receiver',
   preamplifier: 'Preamplifier',
 };
 
 /** What a request holds beside the settings of its station. */
-const LINE = ['elements', 'load', 'receiver', 'explain'];
+const LINE = ['elements', 'load', 'transmitter', 'receiver', 'explain'];
 
 /**
  * The fields of a request but for the line itself: those of its station.
@@ -37,17 +34,18 @@ export const withoutLine = (fields) =>
  * @param {import('../vocabulary/lists.js').Lists} lists
  * @returns {import('../vocabulary/start-data.js').Groups}
  */
-export function lineFields(
-  {requests, parts},
-  {bands, cables, conditions, families, modes, noise_environments: environments, antenna_views: views},
-) {
+export function lineFields({requests, parts}, lists) {
+  const {bands, cables, conditions, families, modes, transmitters, wire_lines: wireLines} = lists;
+  const {noise_environments: environments, antenna_views: views} = lists;
   const entries = {
     cable: {cable: cables},
+    wires: {line: wireLines},
     joint: {family: families, adapter_to: families, condition: conditions},
+    transmitter: {behaviour: transmitters},
     receiver: {environment: environments, antenna_view: views},
     station: {mode: modes, band: bands},
   };
   const fields = {station: withoutLine(requests.line)};
-  for (const [group, part] of Object.entries(PARTS)) fields[group] = parts[part];
+  for (const [group, part] of Object.entries(GROUPS)) fields[group] = parts[part];
   return Object.fromEntries(Object.entries(fields).map(([group, own]) => [group, named(own, entries[group])]));
 }

@@ -4,14 +4,12 @@
  * All or nothing: the first thing wrong is refused with one sentence naming field, value and what is allowed, the
  * message of a RangeError. What only the core can judge, it refuses when it is asked.
  */
-
-const SHOWN_CHARACTERS = 60;
+import {cutShort} from '../text/few.js';
 
 /** Throws the RangeError that says so. */
 export function refuse(field, value, allowed) {
   const written = JSON.stringify(value) ?? 'left out';
-  const shown = written.length > SHOWN_CHARACTERS ? `${written.slice(0, SHOWN_CHARACTERS)}…` : written;
-  throw new RangeError(`${field} is ${shown}; allowed: ${allowed}.`);
+  throw new RangeError(`${cutShort(field)} is ${cutShort(written)}; allowed: ${allowed}.`);
 }
 
 const isRecord = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -1,4 +1,5 @@
 /** A document in the fragment of the page's address: base64url of its compact JSON, while it is short enough. */
+import {fewOf} from '../text/few.js';
 
 /** Longer fragments break in mails and messages. */
 export const LONGEST_LINK = 1500;
@@ -56,7 +57,7 @@ export function documentLink(lead, key, document, short = lead) {
 export function documentIn(fragment, {key, names, unfolded = (value) => value, read, what, instead}) {
   const parts = new URLSearchParams(fragment);
   const unknown = [...parts.keys()].filter((name) => name !== key && !names.includes(name));
-  const problem = unknown.length > 0 ? `This link holds what the page does not know: ${unknown.join(', ')}.` : '';
+  const problem = unknown.length > 0 ? `This link holds what the page does not know: ${fewOf(unknown)}.` : '';
   if (!parts.has(key)) return {document: undefined, problem};
   try {
     return {document: read(parsed(parts.get(key), unfolded)), problem};

@@ -73,6 +73,13 @@ export class Enquiry {
     if (this.status === 'pending') this.status = this.result === undefined ? 'initial' : 'complete';
   }
 
+  /** As before the first question. */
+  forget() {
+    this.cancel();
+    Object.assign(this, {status: 'initial', result: undefined, answered: undefined, error: undefined});
+    this.#host.requestUpdate();
+  }
+
   #askWaiting() {
     const request = this.#waiting;
     this.#waiting = undefined;

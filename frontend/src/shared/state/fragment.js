@@ -1,5 +1,8 @@
 /** The state as the fragment of the page's address, and back: only what differs from a first visit. */
 
+/** Longest fragment that is read: more than the page ever writes, whatever is set in it. */
+export const LONGEST_FRAGMENT = 8000;
+
 const same = (a, b) => JSON.stringify(a) === JSON.stringify(b);
 
 function written(value) {
@@ -10,13 +13,16 @@ function readOne(text, field) {
   if (field.type === 'number') return text === '' || !Number.isFinite(Number(text)) ? undefined : Number(text);
   if (field.type === 'boolean') return {true: true, false: false}[text];
   if (field.type === 'choice') return field.choices.includes(text) ? text : undefined;
-  return text;
+  return text.length > (field.longest ?? Infinity) ? undefined : text;
 }
 
 function read(text, field) {
   if (field.type !== 'list') return readOne(text, field);
-  const items = text === '' ? [] : text.split(',').map((item) => readOne(item, field.items));
-  return items.includes(undefined) || items.length < field.least ? undefined : items;
+  const most = field.most ?? Infinity;
+  const texts = text === '' ? [] : text.split(',', most + 1);
+  if (texts.length < field.least || texts.length > most) return undefined;
+  const items = texts.map((item) => readOne(item, field.items));
+  return items.includes(undefined) ? undefined : items;
 }
 
 /** The fragment without its "#"; empty on a first visit. */

@@ -6,10 +6,11 @@
 const ENTRY = {
   families: ({id, name}) => ({id, name}),
   cables: ({id, name}) => ({id, name}),
+  wire_lines: ({id, name}) => ({id, name}),
   bands: ({id, name, regions}) => ({id, name, regions: Object.keys(regions).sort()}),
   modes: (mode) => mode,
 };
-const OF_PACK = {families: 'interfaces', cables: 'cables', bands: 'bands', modes: 'modes'};
+const OF_PACK = {families: 'interfaces', cables: 'cables', wire_lines: 'wire_lines', bands: 'bands', modes: 'modes'};
 
 function laidOver(list, builtIn, packs) {
   const entries = new Map(builtIn.map((entry) => [entry.id, entry]));
@@ -25,8 +26,8 @@ function laidOver(list, builtIn, packs) {
 /**
  * @import {StartData} from './start-data.js'
  *
- * @typedef {Pick<StartData, 'families' | 'cables' | 'bands' | 'modes' | 'conditions' | 'installations'
- *   | 'noise_environments' | 'antenna_views'> & {powers_w: number[]}} Lists
+ * @typedef {Pick<StartData, 'families' | 'cables' | 'wire_lines' | 'bands' | 'modes' | 'conditions'
+ *   | 'installations' | 'noise_environments' | 'antenna_views' | 'transmitters'> & {powers_w: number[]}} Lists
  *
  * @param {StartData} start
  * @param {{text: string}[]} packs - those in force, which the core has taken
@@ -34,7 +35,7 @@ function laidOver(list, builtIn, packs) {
  */
 export function listsOf(start, packs) {
   const read = packs.map(({text}) => JSON.parse(text));
-  const {conditions, installations, noise_environments, antenna_views} = start;
+  const {conditions, installations, noise_environments, antenna_views, transmitters} = start;
   const powers = read.findLast(({default_powers_w: given}) => given?.length)?.default_powers_w;
   const overlaid = Object.keys(OF_PACK).map((list) => [list, laidOver(list, start[list], read)]);
   return {
@@ -43,6 +44,7 @@ export function listsOf(start, packs) {
     installations,
     noise_environments,
     antenna_views,
+    transmitters,
     powers_w: powers ?? start.requests.matrix.powers_w.default,
   };
 }

@@ -21,8 +21,8 @@
  * @typedef {Record<string, FieldDescription>} Fields - by name
  * @typedef {Record<string, Fields>} Groups - fields by the part of a request they belong to
  *
- * @typedef {'matrix' | 'cell' | 'snapshot' | 'choose' | 'line' | 'spread' | 'sweep' | 'fitout' | 'kit' | 'catalogue'}
- *   Operation
+ * @typedef {'matrix' | 'cell' | 'snapshot' | 'choose' | 'line' | 'spread' | 'sweep' | 'span' | 'fitout' | 'kit' |
+ *   'catalogue'} Operation
  *
  * @typedef {object} StartData
  * @property {string} version - of the project
@@ -34,9 +34,11 @@
  * @property {(Entry & {added_resistance_ohm: {value: number}})[]} conditions
  * @property {string[]} cautions
  * @property {Entry[]} cables
+ * @property {Entry[]} wire_lines
  * @property {(Entry & {least_vibration: string})[]} installations
  * @property {Entry[]} noise_environments
  * @property {Entry[]} antenna_views
+ * @property {(Entry & {holds_to_vswr: ?number})[]} transmitters
  * @property {{values: Record<string, {unit: string, min: number, max: number}>, house_limit: Fields, kinds: string[],
  *   seen: string[], most_bytes: number}} pack - what a pack may hold
  * @property {Record<Operation, number>} longest_s - how long an answer may take

@@ -24,6 +24,7 @@ const defaults = (fields) => Object.fromEntries(Object.entries(fields).map(([nam
  * @property {Entry[]} [named] - those that several can be chosen of
  * @property {string} [slider] - linear or logarithmic
  * @property {number} [step] - of the slider
+ * @property {string} [empty] - what it means that none is given
  *
  * @typedef {object} Speaker - a view
  * @property {string} id
@@ -98,6 +99,11 @@ export class Vocabulary {
     return this.wordsOf(name).unit ?? this.fieldOf(name).unit ?? '';
   }
 
+  /** @param {string} name */
+  emptyOf(name) {
+    return this.wordsOf(name).empty ?? 'not given';
+  }
+
   /**
    * The number as shown, free of the noise a factor leaves behind.
    *
@@ -141,7 +147,7 @@ export class Vocabulary {
    */
   spoken(name, value) {
     const {named, options} = this.wordsOf(name);
-    if (value === null) return options?.[''] ?? 'not given';
+    if (value === null) return options?.[''] ?? this.emptyOf(name);
     if (name.endsWith('added_sealing')) return value ? 'yes' : 'no';
     if (named) return value.map((id) => named.find((one) => one.id === id)?.name ?? id).join(', ');
     const figure = (number) => digits(this.shown(name, number));

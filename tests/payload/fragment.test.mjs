@@ -1,0 +1,60 @@
+/** The fragment of an address that somebody else wrote: bounded before anything is built of it. */
+import assert from 'node:assert/strict';
+import {test} from 'node:test';
+import START from '../../frontend/build/start-data.json' with {type: 'json'};
+import {documentIn} from '../../frontend/src/shared/state/document-link.js';
+import {LONGEST_FRAGMENT, toFragment} from '../../frontend/src/shared/state/fragment.js';
+import {readable, unknownWords, viewOf, viewState} from '../../frontend/src/shared/state/view-link.js';
+
+const FIELDS = START.requests.matrix;
+const FIRST = {powers_w: [100], bands: ['2m'], mode: 'ssb'};
+const LONGEST_NOTICE = 400;
+
+test('a list longer than the core takes is not built', () => {
+  const {most} = FIELDS.powers_w;
+  const levels = (count) => Array(count).fill('5').join();
+
+  assert.equal(viewState(`powers_w=${levels(most)}`, FIELDS, FIRST).state.powers_w.length, most);
+  const {state, unknown} = viewState(`powers_w=${levels(most + 1)}`, FIELDS, FIRST);
+  assert.deepEqual(state, FIRST);
+  assert.equal(unknown.length, 1);
+});
+
+test('a text longer than the core takes is not taken', () => {
+  const {longest} = FIELDS.mode;
+
+  assert.equal(viewState(`mode=${'a'.repeat(longest)}`, FIELDS, FIRST).unknown.length, 0);
+  assert.deepEqual(viewState(`mode=${'a'.repeat(longest + 1)}`, FIELDS, FIRST).state, FIRST);
+});
+
+test('what a link holds beside is told in a short notice', () => {
+  const rubbish = Array.from({length: 900}, (_, at) => `name${at}=${'x'.repeat(at)}`).join('&');
+  const {unknown} = viewState(rubbish, FIELDS, FIRST);
+
+  assert.match(unknownWords(unknown), /: name0, name1=x, name2=xx and 897 more\./);
+  assert.ok(unknownWords(viewState('y'.repeat(7000), FIELDS, FIRST).unknown).length < LONGEST_NOTICE);
+  const expected = {key: 'kit', names: [], read: (value) => value, what: 'kit', instead: ''};
+  assert.ok(documentIn(rubbish, expected).problem.length < LONGEST_NOTICE);
+});
+
+test('a link longer than any of the page is not read, and the reader is told', () => {
+  const long = `view=choose&${'a&'.repeat(LONGEST_FRAGMENT)}`;
+
+  assert.deepEqual(readable('view=choose'), {fragment: 'view=choose', problem: ''});
+  const {fragment, problem} = readable(long);
+  assert.equal(fragment, '');
+  assert.match(problem, /longer than 8000 characters/);
+  assert.equal(viewOf(long, ['matrix', 'choose']), 'choose');
+});
+
+test('the longest link of the page is read', () => {
+  const full = (list) => Array.from({length: FIELDS[list].most}, (_, at) => at);
+  const state = {
+    bands: full('bands').map((at) => `${at}-of-a-pack`),
+    families: full('families').map((at) => `family-${at}-of-a-pack`),
+    frequencies_hz: full('frequencies_hz').map((at) => 1_440_000_000 + at),
+    powers_w: full('powers_w').map((at) => 1000.5 + at),
+  };
+
+  assert.equal(readable(toFragment(state, {...state, ...FIRST, families: null, frequencies_hz: []})).problem, '');
+});
