@@ -26,6 +26,8 @@ from .verdict import NOTHING_TO_COMPARE, trend_sentence
 __all__ = ["SweptPart", "check_part"]
 
 LIMIT_DEVIATIONS = 2.0  # standard deviations of cable loss that its limit leaves
+PASSED_DEVIATIONS, FAILED_DEVIATIONS = 1.5, 2.5
+"""By how much of what a calibration leaves a limit may be missed: up to the first as if kept, beyond the second not."""
 LEAST_THROUGH, LARGEST_REFLECTION = 1e-4, 0.999
 LEAST_NOISE_DB = 1e-3
 FREE_DB = 30.0
@@ -78,9 +80,8 @@ def check_part(
     with recording() as steps:
         resistance = _series_resistance(frequency, excess, z_0, calibrations=1)
     worst_loss, worst_match = int(np.argmin(loss_margin)), int(np.argmin(match_margin))
-    loss_finding = _finding(float(np.min(loss_margin + LIMIT_DEVIATIONS * leftover.loss_db)), loss_margin)
-    reflection_margin = 10 ** (-limit_return_loss / 20) - larger
-    match_finding = _finding(float(np.min(reflection_margin + LIMIT_DEVIATIONS * leftover.reflection)), match_margin)
+    loss_finding = _finding(loss_margin, leftover.loss_db)
+    match_finding = _finding(10 ** (-limit_return_loss / 20) - larger, leftover.reflection)
     loss_passed, match_passed = loss_finding == "passed", match_finding == "passed"
     findings = (loss_finding, match_finding)
     finding: PartFinding = next((one for one in ("failed", "cannot tell") if one in findings), "passed")
@@ -172,11 +173,10 @@ def _noise(values: ComplexArray) -> float:
     return float(np.sqrt(np.median(np.abs(bends) ** 2) / (1.5 * np.log(2))))
 
 
-def _finding(least_margin: float, margin: RealArray) -> PartFinding:
-    """Of a margin over frequency, and of its least one with what a calibration leaves on top."""
-    if np.min(margin) >= 0:
-        return "passed"
-    return "failed" if least_margin < 0 else "cannot tell"
+def _finding(margin: RealArray, leftover: RealArray) -> PartFinding:
+    """Of a margin over frequency and what a calibration leaves of it: one standard deviation."""
+    worst = float(np.min(margin / leftover))
+    return "passed" if worst >= -PASSED_DEVIATIONS else "failed" if worst < -FAILED_DEVIATIONS else "cannot tell"
 
 
 def decibels_of_share(share: RealArray) -> RealArray:
