@@ -222,6 +222,7 @@ test('a list is read by spaces, semicolons and commas, each number with its unit
   assert.deepEqual(values(' '), [[]]);
   assert.deepEqual(values('5 lots 100'), []);
   assert.deepEqual(values('5 m'), []);
+  assert.deepEqual(values("1'500 1'50"), []);
 });
 
 test('a list that could be several is asked back with each', () => {

@@ -40,7 +40,7 @@ const plain = (text) =>
   text
     .trim()
     .replace(/\s+/g, ' ')
-    .replace(/[−–]/g, '-')
+    .replace(/[−–\u2010\u2011]/g, '-')
     .replace(/[’‘′]/g, "'")
     .replace(/[″“”]/g, '"')
     .replaceAll('\u03bc', '\u00b5')
@@ -58,9 +58,9 @@ function numeral(text, {decimal, group}) {
   const [whole, decimals = '', ...more] = mantissa.split(decimal);
   const [, by = ''] = /^[1-9]\d{0,2}([.,' ])/.exec(whole) ?? [];
   const [first, ...others] = by === '' ? [whole] : whole.split(by);
-  const isGrouped = [group, "'", ' '].includes(by) && others.every((one) => /^\d{3}$/.test(one));
-  const isWhole = by === '' && /^\d*$/.test(whole);
-  if (more.length > 0 || !/^\d*$/.test(decimals) || !(isWhole || isGrouped)) return undefined;
+  const isWhole =
+    by === '' ? /^\d*$/.test(whole) : [group, "'", ' '].includes(by) && others.every((one) => /^\d{3}$/.test(one));
+  if (!isWhole || more.length > 0 || !/^\d*$/.test(decimals)) return undefined;
   const number = Number(`${[first, ...others].join('')}.${decimals}e${exponent}`);
   return Number.isFinite(number) ? number : undefined;
 }
