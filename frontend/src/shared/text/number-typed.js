@@ -33,6 +33,9 @@ const HELD_DIGITS = 15;
 /** More would show the noise of a factor. */
 const SHOWN_DIGITS = 12;
 
+/** A unit whose figures go to the thousandth: "14.175" is no thousands there, whatever a comma may be. */
+const TO_THE_THOUSANDTH = 'MHz';
+
 const TYPED = /^([+-]?) ?((?:\d[\d.,' ]*[\d.,]|\d|[.,]\d+)(?:e[+-]?\d+)?) ?([^\d\s].*)?$/i;
 
 /** One sign for each of those that look alike. */
@@ -92,9 +95,11 @@ const withUnit = (number, unit) => `${number} ${unit}`.trim();
  */
 function reading(text, shown, marks) {
   const [, sign, digits, behind = ''] = TYPED.exec(plain(text)) ?? [];
-  const size = digits === undefined ? undefined : numeral(digits, marks);
   const [from, to] = [unitTyped(behind, shown), unitTyped('', shown)];
-  if (size === undefined || !from || !to) return undefined;
+  if (digits === undefined || !from || !to) return undefined;
+  const asThousands = from.name === TO_THE_THOUSANDTH && marks.group === '.' && /^\d+\.\d{3}$/.test(digits);
+  const size = asThousands ? undefined : numeral(digits, marks);
+  if (size === undefined) return undefined;
   const number = sign === '-' && size !== 0 ? -size : size;
   const value = inUnit(number, digits, from, to);
   const words = withUnit(number, from.name);
