@@ -10,8 +10,11 @@ const FIELDS = START.requests.matrix;
 const FIRST = {powers_w: [100], bands: ['2m'], mode: 'ssb'};
 const LONGEST_NOTICE = 400;
 
+/** How many entries of a list the core takes. */
+const mostOf = (name) => Number(FIELDS[name].most);
+
 test('a list longer than the core takes is not built', () => {
-  const {most} = FIELDS.powers_w;
+  const most = mostOf('powers_w');
   const levels = (count) => Array(count).fill('5').join();
 
   assert.equal(viewState(`powers_w=${levels(most)}`, FIELDS, FIRST).state.powers_w.length, most);
@@ -21,7 +24,7 @@ test('a list longer than the core takes is not built', () => {
 });
 
 test('a text longer than the core takes is not taken', () => {
-  const {longest} = FIELDS.mode;
+  const longest = Number(FIELDS.mode.longest);
 
   assert.equal(viewState(`mode=${'a'.repeat(longest)}`, FIELDS, FIRST).unknown.length, 0);
   assert.deepEqual(viewState(`mode=${'a'.repeat(longest + 1)}`, FIELDS, FIRST).state, FIRST);
@@ -48,7 +51,7 @@ test('a link longer than any of the page is not read, and the reader is told', (
 });
 
 test('the longest link of the page is read', () => {
-  const full = (list) => Array.from({length: FIELDS[list].most}, (_, at) => at);
+  const full = (list) => Array.from({length: mostOf(list)}, (_, at) => at);
   const state = {
     bands: full('bands').map((at) => `${at}-of-a-pack`),
     families: full('families').map((at) => `family-${at}-of-a-pack`),
