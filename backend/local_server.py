@@ -17,11 +17,6 @@ from waitress.task import ThreadedTaskDispatcher
 
 from .settings import Settings
 
-try:
-    import resource
-except ModuleNotFoundError:  # Windows, which counts descriptors otherwise
-    resource = None  # type: ignore[assignment]
-
 __all__ = ["LocalServer", "NoTemporaryFolderError"]
 
 MOST_CONNECTIONS = 1000
@@ -93,9 +88,10 @@ class LocalServer:
             channel_timeout=IDLE_S,
             cleanup_interval=CHECKED_EVERY_S,
         )
+        places: list[Any] = adjustments.listen  # tuples, which its stub calls texts
         self._listeners = [
-            _Listener(app, self._sockets, dispatcher=self._dispatcher, adj=adjustments, sockinfo=place)  # type: ignore[arg-type]
-            for place in adjustments.listen
+            _Listener(app, self._sockets, dispatcher=self._dispatcher, adj=adjustments, sockinfo=place)
+            for place in places
         ]
         for listener in self._listeners:
             listener.channels = self._channels
@@ -147,7 +143,9 @@ class LocalServer:
 
 def _most_connections() -> int:
     """Half of the descriptors there may be at most, so that answers still find some for their files."""
-    if resource is None:
+    try:
+        import resource
+    except ModuleNotFoundError:  # Windows, which counts descriptors otherwise
         return MOST_CONNECTIONS
     soft, _ = resource.getrlimit(resource.RLIMIT_NOFILE)
     return MOST_CONNECTIONS if soft == resource.RLIM_INFINITY else min(MOST_CONNECTIONS, soft // 2)
