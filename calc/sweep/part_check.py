@@ -160,17 +160,20 @@ def _leftover(measured: SweptPart) -> _Leftover:
         float(assumption(f"sweep_{what}_spread")) for what in ("directivity", "match", "tracking")
     )
     seen = tracking**2 / 2 + match**2 * (near**2 + far**2)
-    loss = decibels_of_share(np.sqrt(seen + _noise(measured.s21) ** 2 / np.maximum(through, LEAST_THROUGH) ** 2))
+    noise = _noise(through)
+    loss = decibels_of_share(np.sqrt(seen + noise**2 / np.maximum(through, LEAST_THROUGH) ** 2))
     larger = np.maximum(near, far)
-    noise = max(_noise(measured.s11), _noise(measured.s22))
     reflection = np.sqrt(directivity**2 + (match * through**2) ** 2 + (tracking * larger) ** 2 + noise**2)
     return _Leftover(loss, reflection)
 
 
-def _noise(values: ComplexArray) -> float:
-    """Rms of the noise of a smooth curve, by what each point differs from the middle of its neighbours."""
-    bends = values[1:-1] - (values[:-2] + values[2:]) / 2
-    return float(np.sqrt(np.median(np.abs(bends) ** 2) / (1.5 * np.log(2))))
+def _noise(through: RealArray) -> float:
+    """Rms of the noise of a complex measurement, by the size of what passes, which runs smoothly over frequency.
+
+    By what each point differs from the middle of its neighbours; a phase may turn far from one to the next.
+    """
+    bends = through[1:-1] - (through[:-2] + through[2:]) / 2
+    return float(np.sqrt(2 * np.median(bends**2) / (1.5 * MEDIAN_SQUARE)))
 
 
 def _finding(margin: RealArray, leftover: RealArray) -> PartFinding:
