@@ -2,7 +2,7 @@
 
     python frontend/assemble/example_sweeps.py
 
-A line of our own with 4 Ω too much in its third joint, the same after that was mended, and a jumper with 0.6 Ω too
+A line of our own with 4 Ω too much in its third joint, the same after that was mended, and a jumper with 6 Ω too
 much, with noise from a seed.
 """
 
@@ -86,7 +86,7 @@ def measured_line(ohm: float = 4.0, seed: int = 11) -> str:
 def measured_jumper() -> str:
     """The two-port sweep of the jumper."""
     frequency, random = np.arange(1, 51) * 20e6, np.random.default_rng(12)
-    ports, _ = _ports("jumper", frequency, 2, 0.6)
+    ports, _ = _ports("jumper", frequency, 2, 6.0)
     s11, s12, s21, s22 = scattering(cascade(ports), 50.0)
     return _text("a jumper", frequency, [_noisy(random, s + 0 * frequency) for s in (s11, s21, s12, s22)])
 
