@@ -400,7 +400,7 @@ MALFORMED = [  # text, value shown, words of what is allowed
     ("\n! nothing\n\n", '""', "on line 1, an option line such as"),
     ("1 0 0\n", '"1 0 0"', "on line 1, an option line such as"),
     ("\n\n\x00\x01\x02", '"\\u0000\\u0001\\u0002"', "on line 3, an option line such as"),
-    ("\x89PNG\r\n\x1a\n# MHz", '"\x89PNG"', "on line 1, an option line such as"),
+    ("\x89PNG\r\n\x1a\n# MHz", '"\\u0089PNG"', "on line 1, an option line such as"),
     ("# MHz S RI R 50", '"# MHz S RI R 50"', "on line 1, data after the option line"),
     ("# THz S RI R 50\n1 0 0", '"# THz S RI R 50"', "on line 1, options, each at most once: Hz, kHz, MHz or GHz"),
     ("# MHz GHz S RI\n1 0 0", '"# MHz GHz S RI"', "on line 1, options, each at most once"),

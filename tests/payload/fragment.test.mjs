@@ -1,12 +1,18 @@
 /** The fragment of an address that somebody else wrote: bounded before anything is built of it. */
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
-import START from '../../frontend/build/start-data.json' with {type: 'json'};
 import {documentIn} from '../../frontend/src/shared/state/document-link.js';
 import {LONGEST_FRAGMENT, toFragment} from '../../frontend/src/shared/state/fragment.js';
 import {readable, unknownWords, viewOf, viewState} from '../../frontend/src/shared/state/view-link.js';
 
-const FIELDS = START.requests.matrix;
+/** Those of a matrix, with the bounds that the core has. */
+const FIELDS = {
+  powers_w: {type: 'list', nullable: false, items: {type: 'number', min: 0, max: 1e5}, least: 1, most: 24},
+  mode: {type: 'text', nullable: false, longest: 40, default: 'ssb'},
+  bands: {type: 'list', nullable: true, items: {type: 'text', longest: 40}, least: 0, most: 100, default: null},
+  families: {type: 'list', nullable: true, items: {type: 'text', longest: 40}, least: 1, most: 100, default: null},
+  frequencies_hz: {type: 'list', nullable: false, items: {type: 'number', min: 1e5, max: 5e10}, least: 0, most: 200},
+};
 const FIRST = {powers_w: [100], bands: ['2m'], mode: 'ssb'};
 const LONGEST_NOTICE = 400;
 
