@@ -125,10 +125,10 @@ def assumed_sentences(deviations: list[Deviation], length_tolerance: float) -> l
             continue
         much = f"{abs(one.share) * 100:.2g} %"
         if one.what == "electrical length":
-            words = f"{much} {'longer' if one.share > 0 else 'shorter'} than said"
+            words = f"as {much} {'longer' if one.share > 0 else 'shorter'} than said"
         else:
-            words = f"to have {much} {'more' if one.share > 0 else 'less'} {one.what} than its sheet says"
-        found.append((abs(one.share) / usual, f"It takes {one.part} (element {one.element + 1}) {words}."))
+            words = f"with {much} {'more' if one.share > 0 else 'less'} {one.what} than its sheet says"
+        found.append((abs(one.share) / usual, f"{one.part} (element {one.element + 1}) counts {words}."))
     return [words for _, words in sorted(found, reverse=True)]
 
 
