@@ -23,6 +23,7 @@ const worker = workerTransport({
 });
 const plain = eitherTransport({http: httpTransport(api), worker, answers: serverAnswers(api)});
 app.shelf = new Shelf(() => localStorage);
+app.shelf.follow();
 app.transport = withPacks({plain, worker, shelf: app.shelf});
 // without a network the packs it last told count on
 packsOfServer(api).then(

@@ -33,6 +33,7 @@ const worker = workerTransport({
 });
 worker.start();
 app.shelf = new Shelf(() => localStorage);
+app.shelf.follow();
 app.transport = withPacks({plain: worker, worker, shelf: app.shelf});
 app.loadCharts = embeddedCharts(document);
 app.loadEmbed = packedEmbed(document);

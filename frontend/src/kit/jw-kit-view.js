@@ -69,6 +69,10 @@ export class JwKitView extends element(
 
   _begin() {
     this._document = new KeptDocument(KEPT_KIT, () => localStorage, this.vocabulary.fields, EXAMPLE);
+    this._document.attach(this, () => {
+      this._notice({text: 'Another tab changed the kit; Undo brings back the one that was here.'});
+      this._settle();
+    });
     this._request = this._settled = this._document.present;
   }
 
@@ -184,8 +188,8 @@ export class JwKitView extends element(
   _restore(fragment) {
     const {request, problem} = fromLink(fragment, this.vocabulary.fields);
     this._notice(problem && {text: problem});
-    // an entry of the page's own past holds an older kit than the one at hand
-    if (request && (this._isNew || !history.state?.kit)) this._take(request);
+    // an entry of the page's own past holds an older kit than the one at hand, or kept
+    if (request && ((this._isNew && !this._document.wasKept) || !history.state?.kit)) this._take(request);
     this._isNew = false;
     this._settle();
   }

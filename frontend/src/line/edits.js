@@ -74,7 +74,7 @@ const LINE_EDITS = {
     lines: replaced(document.lines, document.current, {...currentOf(document), name}),
   }),
   insert: (document, {lines}) => {
-    const kept = [...document.lines, ...lines].slice(0, MOST_LINES);
+    const kept = [...document.lines, ...lines.slice(0, Math.max(MOST_LINES - document.lines.length, 0))];
     return {lines: kept, current: Math.min(document.lines.length, kept.length - 1)};
   },
   keep: (document) => LINE_EDITS.insert(document, {lines: [copyOf(document)]}),

@@ -65,6 +65,10 @@ export class JwLineView extends element(
 
   _begin() {
     this._document = new KeptDocument(KEPT_LINES, () => localStorage, this.vocabulary.fields, FIRST_DOCUMENT);
+    this._document.attach(this, () => {
+      this._notice({text: 'What another tab did with your lines came in.'});
+      this._settle();
+    });
   }
 
   connectedCallback() {

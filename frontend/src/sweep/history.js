@@ -38,12 +38,16 @@ export function entryOf({date, line, file, result}) {
   };
 }
 
+/** What tells a sweep from the others: its line, day and file. */
+export const keyOf = ({line, date, name}) => JSON.stringify([line, date, name]);
+
+/** By day, the newest last; the oldest go where there are too many. */
+export const byDay = (entries) =>
+  [...entries].sort((one, other) => one.date.localeCompare(other.date)).slice(-MOST_KEPT);
+
 /** The list with one more, by day, the newest last; one of the same line, day and file takes the old one's place. */
 export function added(entries, entry) {
-  const others = entries.filter(
-    ({line, date, name}) => line !== entry.line || date !== entry.date || name !== entry.name,
-  );
-  return [...others, entry].sort((one, other) => one.date.localeCompare(other.date)).slice(-MOST_KEPT);
+  return byDay([...entries.filter((one) => keyOf(one) !== keyOf(entry)), entry]);
 }
 
 /** What is drawn of one line's sweeps over time; nothing where fewer than two are kept. */

@@ -6,6 +6,7 @@ import {View} from '../shared/elements/view.js';
 import {save} from '../shared/export/save.js';
 import {FIRST_DOCUMENT} from '../shared/lines/document.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
+import {KeptDocument} from '../shared/state/kept-document.js';
 import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
@@ -46,7 +47,6 @@ export class JwSweepView extends element(
     _document: state(/** @type {LineDocument} */ (of)),
     _file: state(/** @type {SweepFile | undefined} */ (of)),
     _earlier: state(/** @type {SweepFile | undefined} */ (of)),
-    _entries: state(/** @type {KeptSweep[]} */ (of)),
     _hunt: state(/** @type {Hunt} */ (of)),
   },
   View,
@@ -74,10 +74,12 @@ export class JwSweepView extends element(
     `,
   ];
 
+  /** Made by `_begin`. */
+  _sweeps = /** @type {KeptDocument<KeptSweep[]>} */ (of);
+
   constructor() {
     super();
     this._document = FIRST_DOCUMENT;
-    this._entries = [];
     this._hunt = FIRST_HUNT;
     this._sweep = this._enquiry('sweep');
     this._span = this._enquiry('span');
@@ -86,12 +88,23 @@ export class JwSweepView extends element(
 
   connectedCallback() {
     super.connectedCallback();
-    this._recall();
     this._recallHunt();
   }
 
   _begin() {
     this._state = this._first;
+    this._sweeps = new KeptDocument(KEPT_SWEEPS, () => localStorage, this.vocabulary.fields, []);
+    this._sweeps.attach(this, () => {
+      this._notice({text: 'Sweeps that another tab keeps came in.'});
+      this.requestUpdate();
+    });
+    const {problem, spoilt} = this._sweeps;
+    const run = () => save('jointwise-sweeps-unread.txt', 'text/plain', spoilt);
+    if (spoilt) this._notice({text: problem, action: {words: 'Save them', run}});
+  }
+
+  get _entries() {
+    return this._sweeps.present;
   }
 
   get _first() {
@@ -299,19 +312,10 @@ export class JwSweepView extends element(
   }
 
   _remember(entries) {
-    this._entries = entries;
-    const problem = KEPT_SWEEPS.remember(() => localStorage, entries);
+    this._sweeps.put(entries);
+    const {problem} = this._sweeps;
     this._notice(problem && {text: problem});
-  }
-
-  _recall() {
-    const {document, problem, spoilt} = KEPT_SWEEPS.recalled(() => localStorage);
-    this._entries = document ?? [];
-    if (spoilt)
-      this._notice({
-        text: problem,
-        action: {words: 'Save them', run: () => save('jointwise-sweeps-unread.txt', 'text/plain', spoilt)},
-      });
+    this.requestUpdate();
   }
 
   _address() {

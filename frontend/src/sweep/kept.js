@@ -1,6 +1,7 @@
 /** The sweeps this browser keeps, and how far a hunt has come: on the way to a joint a page may be loaded anew. */
 import {Kept} from '../shared/state/kept.js';
-import {checkedEntries} from './history.js';
+import {mergedLists} from '../shared/state/merge.js';
+import {byDay, checkedEntries, keyOf} from './history.js';
 import {checkedHunt} from './hunt.js';
 /** @import {SweepFile} from './request.js' */
 
@@ -25,4 +26,4 @@ const HUNT_PLACE = {
 /** @type {Kept<KeptHunt>} */
 export const KEPT_HUNT = new Kept(HUNT_PLACE, checkedHunt);
 
-export const KEPT_SWEEPS = new Kept(PLACE, checkedEntries);
+export const KEPT_SWEEPS = new Kept(PLACE, checkedEntries, (versions) => byDay(mergedLists(versions, keyOf)));

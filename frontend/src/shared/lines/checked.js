@@ -1,6 +1,6 @@
 /** Reads lines that come from outside. Ranges and choices are those of `table`, the core's own. */
 import {fields, list, record, refuse, text} from '../state/check.js';
-import {MOST_ELEMENTS, MOST_LINES} from './document.js';
+import {MOST_ELEMENTS, MOST_READ} from './document.js';
 import {ELEMENTS, LOADS} from './kinds.js';
 
 /**
@@ -8,7 +8,7 @@ import {ELEMENTS, LOADS} from './kinds.js';
  * @import {Line, LineRequest} from './document.js'
  */
 
-const LONGEST_NAME = 60;
+export const LONGEST_NAME = 60;
 
 function tagged(path, value, kinds, tableOf) {
   const {kind} = record(path, value);
@@ -64,7 +64,7 @@ export function checkedRequest(value, table, path = '') {
  * @returns {Line[]}
  */
 export function checkedLines(value, table) {
-  return list('lines', value, 1, MOST_LINES, 'lines').map((line, at) => {
+  return list('lines', value, 1, MOST_READ, 'lines').map((line, at) => {
     const {name, request} = record(`lines[${at}]`, line);
     return {
       name: text(`lines[${at}].name`, name, LONGEST_NAME),

@@ -9,6 +9,8 @@
 import {EXAMPLE} from './example.js';
 
 export const MOST_LINES = 12;
+/** Several tabs may have kept as many each. */
+export const MOST_READ = 4 * MOST_LINES;
 export const MOST_ELEMENTS = 60;
 
 /** @type {LineDocument} */

@@ -1,8 +1,6 @@
 /** A line in the fragment of the address, with what is open beside it. */
 import {documentIn, documentLink} from '../state/document-link.js';
-import {checkedRequest} from './checked.js';
-
-const LONGEST_NAME = 60;
+import {LONGEST_NAME, checkedRequest} from './checked.js';
 
 /** @import {Line} from './document.js' */
 

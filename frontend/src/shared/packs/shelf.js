@@ -9,6 +9,7 @@
  * before and takes no more; it is off then
  */
 import {Kept} from '../state/kept.js';
+import {mergedLists} from '../state/merge.js';
 import {readPack} from './read.js';
 
 const PLACE = {
@@ -20,10 +21,20 @@ const PLACE = {
     'Save them as a file to look for what is left.',
 };
 
-const KEPT = new Kept(PLACE, ({own, server}) => ({
-  own: own.map(({text, on, refused}) => ({...readPack(text), on: on === true, refused: String(refused ?? '')})),
-  server: server.map(({text}) => readPack(text)),
-}));
+/** @typedef {{own: OwnPack[], server: Pack[]}} Shelved */
+
+/** @type {Kept<Shelved>} */
+const KEPT = new Kept(
+  PLACE,
+  ({own, server}) => ({
+    own: own.map(({text, on, refused}) => ({...readPack(text), on: on === true, refused: String(refused ?? '')})),
+    server: server.map(({text}) => readPack(text)),
+  }),
+  ({base, mine, theirs}) => ({
+    own: mergedLists({base: base.own, mine: mine.own, theirs: theirs.own}, ({id}) => id),
+    server: mine.server,
+  }),
+);
 
 export class Shelf {
   /** @type {Pack[]} - those of the server, as it last told */
@@ -35,6 +46,8 @@ export class Shelf {
   /** @type {string | undefined} - text that was kept and could not be read */
   spoilt;
   #storage;
+  /** @type {Shelved} - as they were last seen in what the browser keeps */
+  #seen;
   /** @type {Set<() => void>} */
   #heard = new Set();
 
@@ -43,6 +56,16 @@ export class Shelf {
     this.#storage = storage;
     const {document, problem, spoilt} = KEPT.recalled(storage);
     Object.assign(this, document, {problem, spoilt});
+    this.#seen = {own: this.own, server: this.server};
+  }
+
+  /** Keeps in step with other tabs. */
+  follow() {
+    KEPT.listen(() => {
+      const before = JSON.stringify(this.own);
+      this.#catchUp();
+      if (JSON.stringify(this.own) !== before) this.#tell();
+    });
   }
 
   /**
@@ -121,8 +144,24 @@ export class Shelf {
     this.#changed();
   }
 
+  /** Takes what another tab has kept since. */
+  #catchUp() {
+    const {document: theirs} = KEPT.recalled(this.#storage);
+    if (theirs === undefined) return;
+    const {own, server} = KEPT.merged({base: this.#seen, mine: {own: this.own, server: this.server}, theirs});
+    Object.assign(this, {own, server});
+    this.#seen = theirs;
+  }
+
   #changed() {
-    this.problem = KEPT.remember(this.#storage, {own: this.own, server: this.server});
+    this.#catchUp();
+    const mine = {own: this.own, server: this.server};
+    this.problem = KEPT.remember(this.#storage, mine);
+    if (this.problem === '') this.#seen = mine;
+    this.#tell();
+  }
+
+  #tell() {
     for (const heard of this.#heard) heard();
   }
 }

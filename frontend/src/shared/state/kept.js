@@ -1,4 +1,15 @@
-/** @typedef {Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>} Store */
+/**
+ * @typedef {Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>} Store
+ */
+
+/**
+ * What two tabs made of a document, and what they made it of.
+ *
+ * @template Document
+ * @typedef {{base: Document, mine: Document, theirs: Document}} Versions
+ */
+
+const same = (one, other) => JSON.stringify(one) === JSON.stringify(other);
 
 /**
  * What the browser keeps for the page under one key; every failure is a sentence, never an error.
@@ -8,23 +19,57 @@
 export class Kept {
   #place;
   #read;
+  #merged;
 
   /**
    * @param {{key: string, blocked: string, full: string, spoilt: string}} place - the key, and the sentences for a
    * browser that keeps nothing, has no room, or holds what can't be read
    * @param {(value: any, fields: any) => Document} read - the document of the parsed text; throws where it is none
+   * @param {(versions: Versions<Document>) => Document} [merged] - of what two tabs made of it; left out, it can only
+   * be taken whole
    */
-  constructor(place, read) {
+  constructor(place, read, merged) {
     this.#place = place;
     this.#read = read;
+    this.#merged = merged;
+  }
+
+  /** Whether it can only be taken whole. */
+  get isWhole() {
+    return this.#merged === undefined;
   }
 
   /**
-   * What was kept; `spoilt` is the text that could not be read.
+   * The document with what another tab kept since `base`; where it can only be taken whole, this tab’s if it changed.
+   *
+   * @param {Versions<Document>} versions
+   * @returns {Document}
+   */
+  merged(versions) {
+    const {base, mine, theirs} = versions;
+    if (same(theirs, base) || same(theirs, mine)) return mine;
+    if (same(mine, base)) return theirs;
+    return this.#merged?.(versions) ?? mine;
+  }
+
+  /**
+   * Calls `heard` whenever another tab has kept a document; the function returned ends that.
+   *
+   * @param {() => void} heard
+   */
+  listen(heard) {
+    const {key} = this.#place;
+    const told = (event) => (event.key === key || event.key === null) && heard();
+    window.addEventListener('storage', told);
+    return () => window.removeEventListener('storage', told);
+  }
+
+  /**
+   * What was kept, and its text; `spoilt` is one that could not be read.
    *
    * @param {() => Store} storage - may throw where the browser keeps nothing
    * @param {object} [fields] - by which the document is read
-   * @returns {{document?: Document, spoilt?: string, problem: string}}
+   * @returns {{document?: Document, text?: string, spoilt?: string, problem: string}}
    */
   recalled(storage, fields) {
     const {key, blocked, spoilt} = this.#place;
@@ -36,7 +81,7 @@ export class Kept {
     }
     if (text === null) return {problem: ''};
     try {
-      return {document: this.#read(JSON.parse(text), fields), problem: ''};
+      return {document: this.#read(JSON.parse(text), fields), text, problem: ''};
     } catch {
       setAside(storage(), key, text);
       return {spoilt: text, problem: spoilt};
