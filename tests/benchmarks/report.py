@@ -13,7 +13,20 @@ from results import machine, rewrite
 
 HERE = Path(__file__).parent
 RESULTS = HERE / "RESULTS.md"
-NAMES = ["matrix", "line", "kit", "sweep", "everyday", "everyday_parts", "measured", "limits", "load", "soak", "page"]
+NAMES = [
+    "matrix",
+    "line",
+    "kit",
+    "sweep",
+    "everyday",
+    "everyday_parts",
+    "measured",
+    "limits",
+    "load",
+    "soak",
+    "visitors",
+    "page",
+]
 """Modules beside this one; `soak` is the load for five minutes."""
 
 
