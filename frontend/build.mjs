@@ -9,7 +9,7 @@ import {fileURLToPath} from 'node:url';
 import {build} from 'esbuild';
 import {packed} from './packed.mjs';
 import {trimmed} from './trimmed.mjs';
-import {STEPS, STEP_RULES, scaleCss} from './src/shared/margins/scale.js';
+import {STEP_RULES, scaleCss} from './src/shared/margins/scale.js';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 const out = `${here}build/`;
@@ -47,7 +47,7 @@ async function bundle(entry, name, format, more = {}) {
     minify: true,
     charset: 'utf8',
     legalComments: 'inline',
-    loader: {'.css': 'text'},
+    loader: {'.css': 'text', '.html': 'text'},
     tsconfigRaw: {}, // the type checker's settings change no byte
     logLevel: 'warning',
     ...more,
@@ -70,7 +70,6 @@ await bundle('chart-library/library.js', 'charts.js', 'iife', {
   plugins: [trimmed],
 });
 writeFileSync(`${out}charts.js`, withoutServices(read('build/charts.js')));
-writeFileSync(`${out}scale.json`, JSON.stringify({edges_db: STEPS.slice(1).map(({from}) => from)}));
 for (const [part, name] of Object.entries({
   page: 'file.js',
   charts: 'charts.js',

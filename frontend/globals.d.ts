@@ -16,6 +16,11 @@ declare module '*.css' {
   export default text;
 }
 
+declare module '*.html' {
+  const text: string;
+  export default text;
+}
+
 declare module '*/start-data.json' {
   type StartData = import('./src/shared/vocabulary/start-data.js').StartData;
   const start: StartData;

@@ -40,8 +40,9 @@ SERVED_HEAD = """<link rel="icon" href="icon.svg" type="image/svg+xml">
 <script type="module" src="app.js"></script>"""
 
 SERVED_LICENCES = '<p><a href="licences.txt">Their texts</a></p>'
-PACKED_LICENCES = """<details id="licences"><summary>Their texts</summary>
-<pre>They lie packed in this page; with scripts on they are unpacked here.</pre></details>"""
+TITLE = "Jointwise"
+NOTHING_CARRIED = '<script type="application/json" id="carried">null</script>'
+"""Where a page that a reader saves has the reader's own station."""
 
 FIRST, LAST = ["page"], ["charts", "embed", "licences"]
 """What the one-file page holds packed before the payload, so that it survives a cut, and after, so that Python is
@@ -51,8 +52,7 @@ begun before it is read."""
 def build() -> None:
     """Build everything and print the bytes by part. Raises CalledProcessError when a step of Node fails."""
     _prepare()
-    scale = json.loads((MADE / "scale.json").read_bytes())
-    tables = markup(scale["edges_db"])
+    tables = markup()
     _write_site(tables)
     _write_one_file(tables)
 
@@ -82,7 +82,8 @@ def _template(**parts: str) -> str:
 def _write_site(tables: str) -> None:
     shutil.rmtree(SITE, ignore_errors=True)
     SITE.mkdir(parents=True)
-    page = _template(policy="", head=SERVED_HEAD, tables=tables, code="", payload="", licences=SERVED_LICENCES)
+    parts = {"head": SERVED_HEAD, "tables": tables, "licences": SERVED_LICENCES}
+    page = _template(title=TITLE, policy="", carried="", code="", payload="", **parts)
     (SITE / "index.html").write_text(page, "utf-8")
     for name in COPIED:
         shutil.copyfile(MADE / name, SITE / name)
@@ -113,9 +114,11 @@ def _write_one_file(tables: str) -> None:
     icon = base64.b64encode((MADE / "icon.svg").read_bytes()).decode()
     style = (MADE / "app.css").read_text("utf-8")
     parts = {
+        "title": TITLE,
         "policy": f'<meta http-equiv="Content-Security-Policy" content="{policy(scripts)}">',
         "head": f'<link rel="icon" href="data:image/svg+xml;base64,{icon}">\n<style>{style}</style>',
         "tables": tables,
+        "carried": NOTHING_CARRIED,
         "code": "\n".join(
             [
                 f'<script type="application/json" id="payload">{description.strip()}</script>',
@@ -123,7 +126,7 @@ def _write_one_file(tables: str) -> None:
             ]
         ),
         "payload": "\n".join(part_element(name, line) for name, line in lines.items()),
-        "licences": PACKED_LICENCES,
+        "licences": (FRONTEND / "src/saved/licences.html").read_text("utf-8").rstrip(),
     }
     page = _template(**parts)
     ONE_FILE.write_text(page, "utf-8")

@@ -7,6 +7,7 @@ import './app/jw-app.js';
 import {chartScript} from './parts/charts-script.js';
 import {embedScript} from './parts/embed-script.js';
 import {Shelf} from './shared/packs/shelf.js';
+import {browserStore} from './shared/state/browser-store.js';
 import {eitherTransport, serverAnswers} from './transport/either.js';
 import {httpTransport} from './transport/http.js';
 import {packsOfServer, withPacks} from './transport/with-packs.js';
@@ -22,7 +23,7 @@ const worker = workerTransport({
   onProgress: (stage) => (app.stage = stage),
 });
 const plain = eitherTransport({http: httpTransport(api), worker, answers: serverAnswers(api)});
-app.shelf = new Shelf(() => localStorage);
+app.shelf = new Shelf(browserStore);
 app.shelf.follow();
 app.transport = withPacks({plain, worker, shelf: app.shelf});
 // without a network the packs it last told count on

@@ -10,7 +10,9 @@ import {longest_s as longestS} from '../build/start-data.json';
 import {embeddedCharts} from './parts/packed-charts.js';
 import {packedEmbed} from './parts/packed-embed.js';
 import {partText, runPart} from './parts/part-text.js';
+import './saved/carry-now.js';
 import {Shelf} from './shared/packs/shelf.js';
+import {browserStore} from './shared/state/browser-store.js';
 import {withPacks} from './transport/with-packs.js';
 import {workerTransport} from './transport/worker.js';
 import {embeddedPayload} from './worker/embedded.js';
@@ -32,7 +34,7 @@ const worker = workerTransport({
   onProgress: (stage) => (app.stage = stage),
 });
 worker.start();
-app.shelf = new Shelf(() => localStorage);
+app.shelf = new Shelf(browserStore);
 app.shelf.follow();
 app.transport = withPacks({plain: worker, worker, shelf: app.shelf});
 app.loadCharts = embeddedCharts(document);

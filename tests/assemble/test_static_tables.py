@@ -14,7 +14,7 @@ MOST_BYTES = 400_000
 
 @pytest.fixture(scope="module")
 def page():
-    return markup(EDGES_DB)
+    return markup()
 
 
 class Cells(HTMLParser):

@@ -1,5 +1,6 @@
 import {css, html, nothing, svg} from 'lit';
 import {element, of, state, value} from '../shared/elements/element.js';
+import {browserStore} from '../shared/state/browser-store.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
 import {frequency} from '../shared/text/format.js';
@@ -50,7 +51,7 @@ class JwFitoutLabels extends element(
 
   constructor() {
     super();
-    this._typed = recalledAddress(() => localStorage);
+    this._typed = recalledAddress(browserStore);
     this._unkept = false;
   }
 
@@ -84,7 +85,7 @@ class JwFitoutLabels extends element(
 
   _changed(event) {
     this._typed = event.target.value.trim();
-    if (refusalOf(this._typed) === '') this._unkept = !rememberAddress(() => localStorage, this._typed);
+    if (refusalOf(this._typed) === '') this._unkept = !rememberAddress(browserStore, this._typed);
   }
 
   _label({heading, label}) {

@@ -8,6 +8,7 @@ import {save} from '../shared/export/save.js';
 import {FIRST_DOCUMENT, currentOf} from '../shared/lines/document.js';
 import {withoutLine} from '../shared/lines/fields.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
+import {browserStore} from '../shared/state/browser-store.js';
 import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
@@ -186,7 +187,7 @@ export class JwFitoutView extends element(
     const {fields} = this.vocabulary;
     const {line, rest, problem} = lineIn(fragment, fields);
     const read = viewState(rest, fields.fitout, this._first);
-    const kept = KEPT_LINES.recalled(() => localStorage, fields);
+    const kept = KEPT_LINES.recalled(browserStore, fields);
     this._own = currentOf(kept.document ?? FIRST_DOCUMENT);
     this._state = read.state;
     this._line = line;

@@ -3,6 +3,7 @@ import {element, of, state} from '../shared/elements/element.js';
 import {View} from '../shared/elements/view.js';
 import {copyLink} from '../shared/export/copy-link.js';
 import {save} from '../shared/export/save.js';
+import {browserStore} from '../shared/state/browser-store.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
@@ -68,7 +69,7 @@ export class JwKitView extends element(
   }
 
   _begin() {
-    this._document = new KeptDocument(KEPT_KIT, () => localStorage, this.vocabulary.fields, EXAMPLE);
+    this._document = new KeptDocument(KEPT_KIT, browserStore, this.vocabulary.fields, EXAMPLE);
     this._document.attach(this, () => {
       this._notice({text: 'Another tab changed the kit; Undo brings back the one that was here.'});
       this._settle();

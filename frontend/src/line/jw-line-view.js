@@ -6,6 +6,7 @@ import {save} from '../shared/export/save.js';
 import {FIRST_DOCUMENT, currentOf} from '../shared/lines/document.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
 import {namesOf} from '../shared/lines/names.js';
+import {browserStore} from '../shared/state/browser-store.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles, viewStyles} from '../shared/styles/panels.js';
@@ -64,7 +65,7 @@ export class JwLineView extends element(
   }
 
   _begin() {
-    this._document = new KeptDocument(KEPT_LINES, () => localStorage, this.vocabulary.fields, FIRST_DOCUMENT);
+    this._document = new KeptDocument(KEPT_LINES, browserStore, this.vocabulary.fields, FIRST_DOCUMENT);
     this._document.attach(this, () => {
       this._notice({text: 'What another tab did with your lines came in.'});
       this._settle();

@@ -6,6 +6,7 @@ import {View} from '../shared/elements/view.js';
 import {save} from '../shared/export/save.js';
 import {FIRST_DOCUMENT} from '../shared/lines/document.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
+import {browserStore} from '../shared/state/browser-store.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
 import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
 import {base} from '../shared/styles/base.js';
@@ -93,7 +94,7 @@ export class JwSweepView extends element(
 
   _begin() {
     this._state = this._first;
-    this._sweeps = new KeptDocument(KEPT_SWEEPS, () => localStorage, this.vocabulary.fields, []);
+    this._sweeps = new KeptDocument(KEPT_SWEEPS, browserStore, this.vocabulary.fields, []);
     this._sweeps.attach(this, () => {
       this._notice({text: 'Sweeps that another tab keeps came in.'});
       this.requestUpdate();
@@ -252,13 +253,13 @@ export class JwSweepView extends element(
   _rememberHunt() {
     const {at, before} = this._hunt;
     const file = before?.file ?? this._file ?? null;
-    const problem = KEPT_HUNT.remember(() => localStorage, {of: this._state.of, at, file});
+    const problem = KEPT_HUNT.remember(browserStore, {of: this._state.of, at, file});
     this._notice(problem && {text: problem});
   }
 
   /** Goes on with a hunt on the same line, after the page was loaded anew. */
   _recallHunt() {
-    const kept = KEPT_HUNT.recalled(() => localStorage).document;
+    const kept = KEPT_HUNT.recalled(browserStore).document;
     if (!this._isHunt || !kept || kept.of !== this._state.of) return;
     this._file = kept.file ?? undefined;
     this._hunt = {at: kept.at};
@@ -326,7 +327,7 @@ export class JwSweepView extends element(
   _restore(fragment) {
     const {fields} = this.vocabulary;
     const {state: restored, unknown} = viewState(fragment, fields.sweep, this._first);
-    this._document = KEPT_LINES.recalled(() => localStorage, fields).document ?? FIRST_DOCUMENT;
+    this._document = KEPT_LINES.recalled(browserStore, fields).document ?? FIRST_DOCUMENT;
     if (restored.of !== this._state.of) this._forget();
     this._state = restored;
     this._notice(unknownNotice(unknown));

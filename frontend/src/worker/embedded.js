@@ -15,17 +15,28 @@ export function fromBase64(text) {
   return Uint8Array.from(atob(text), (character) => character.charCodeAt(0));
 }
 
+/** @type {WeakMap<Element, Blob>} - the texts of parts that were taken, out of the way */
+const taken = new WeakMap();
+
 /**
- * The bytes in element `part-<name>`, which goes: its text would lie in memory twice.
+ * The text of a part's element, also of one that was taken.
+ *
+ * @param {HTMLDataElement} element
+ */
+export const textOf = (element) => taken.get(element) ?? element.value;
+
+/**
+ * The bytes in element `part-<name>`, which loses them: its text would lie in memory twice.
  *
  * @param {Document} document
  * @param {string} name
  */
 export function takePart(document, name) {
-  const element = /** @type {?HTMLInputElement} */ (document.getElementById(`part-${name}`));
-  if (!element) throw new Error(`this page holds no part ${name}`);
+  const element = /** @type {?HTMLDataElement} */ (document.getElementById(`part-${name}`));
+  if (!element?.value) throw new Error(`this page holds no part ${name}`);
   const bytes = fromBase64(element.value);
-  element.remove();
+  taken.set(element, new Blob([element.value]));
+  element.removeAttribute('value');
   return bytes;
 }
 

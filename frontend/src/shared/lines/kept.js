@@ -22,10 +22,14 @@ const PLACE = {
  */
 function merged({base, mine, theirs}) {
   const shown = mine.lines[mine.current];
+  const requests = new Set(mine.lines.map(({request}) => JSON.stringify(request)));
   const lines = mergedLists(
     {base: base.lines, mine: mine.lines, theirs: theirs.lines},
     ({name}) => name,
-    (line, taken) => ({...line, name: freeName(line.name, taken, LONGEST_NAME)}),
+    (line, taken) =>
+      requests.has(JSON.stringify(line.request))
+        ? undefined
+        : {...line, name: freeName(line.name, taken, LONGEST_NAME)},
   );
   const at = lines.findIndex(({name}) => name === shown.name);
   return {lines, current: at === -1 ? Math.min(mine.current, lines.length - 1) : at};

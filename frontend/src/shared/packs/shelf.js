@@ -24,7 +24,7 @@ const PLACE = {
 /** @typedef {{own: OwnPack[], server: Pack[]}} Shelved */
 
 /** @type {Kept<Shelved>} */
-const KEPT = new Kept(
+export const KEPT_PACKS = new Kept(
   PLACE,
   ({own, server}) => ({
     own: own.map(({text, on, refused}) => ({...readPack(text), on: on === true, refused: String(refused ?? '')})),
@@ -54,14 +54,14 @@ export class Shelf {
   /** @param {() => Store} storage - may throw where the browser keeps nothing */
   constructor(storage) {
     this.#storage = storage;
-    const {document, problem, spoilt} = KEPT.recalled(storage);
+    const {document, problem, spoilt} = KEPT_PACKS.recalled(storage);
     Object.assign(this, document, {problem, spoilt});
     this.#seen = {own: this.own, server: this.server};
   }
 
   /** Keeps in step with other tabs. */
   follow() {
-    KEPT.listen(() => {
+    KEPT_PACKS.listen(() => {
       const before = JSON.stringify(this.own);
       this.#catchUp();
       if (JSON.stringify(this.own) !== before) this.#tell();
@@ -146,9 +146,9 @@ export class Shelf {
 
   /** Takes what another tab has kept since. */
   #catchUp() {
-    const {document: theirs} = KEPT.recalled(this.#storage);
+    const {document: theirs} = KEPT_PACKS.recalled(this.#storage);
     if (theirs === undefined) return;
-    const {own, server} = KEPT.merged({base: this.#seen, mine: {own: this.own, server: this.server}, theirs});
+    const {own, server} = KEPT_PACKS.merged({base: this.#seen, mine: {own: this.own, server: this.server}, theirs});
     Object.assign(this, {own, server});
     this.#seen = theirs;
   }
@@ -156,7 +156,7 @@ export class Shelf {
   #changed() {
     this.#catchUp();
     const mine = {own: this.own, server: this.server};
-    this.problem = KEPT.remember(this.#storage, mine);
+    this.problem = KEPT_PACKS.remember(this.#storage, mine);
     if (this.problem === '') this.#seen = mine;
     this.#tell();
   }

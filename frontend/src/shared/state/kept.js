@@ -1,3 +1,5 @@
+import {placeOf} from './browser-store.js';
+
 /**
  * @typedef {Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>} Store
  */
@@ -40,6 +42,16 @@ export class Kept {
   }
 
   /**
+   * The document of a value from outside; throws where it is none.
+   *
+   * @param {any} value
+   * @param {any} [fields]
+   */
+  checked(value, fields) {
+    return this.#read(value, fields);
+  }
+
+  /**
    * The document with what another tab kept since `base`; where it can only be taken whole, this tab’s if it changed.
    *
    * @param {Versions<Document>} versions
@@ -59,7 +71,7 @@ export class Kept {
    */
   listen(heard) {
     const {key} = this.#place;
-    const told = (event) => (event.key === key || event.key === null) && heard();
+    const told = (event) => (event.key === placeOf(key) || event.key === null) && heard();
     window.addEventListener('storage', told);
     return () => window.removeEventListener('storage', told);
   }

@@ -1,0 +1,49 @@
+/**
+ * Where the page keeps what the reader makes: the browser's storage, or, for a saved page that carries content of its
+ * own, a place in it beside that of other pages, in which that content lies already.
+ *
+ * @import {Store} from './kept.js'
+ */
+import {sha256} from '@noble/hashes/sha2.js';
+import {bytesToHex, utf8ToBytes} from '@noble/hashes/utils.js';
+
+/** What every key of the page begins with. */
+const OWN = 'jointwise-';
+const MARK_LENGTH = 16;
+
+/** @type {{mark: string, texts: Record<string, string>} | undefined} */
+let carried;
+
+/** What a key is called in the browser's storage. */
+export const placeOf = (key) => (carried ? key.replace(OWN, `${OWN}${carried.mark}-`) : key);
+
+/**
+ * From now on this content is what was kept.
+ *
+ * @param {Record<string, any>} kept - documents by key, without what all keys begin with
+ */
+export function carry(kept) {
+  const texts = Object.fromEntries(Object.entries(kept).map(([key, value]) => [OWN + key, JSON.stringify(value)]));
+  const mark = bytesToHex(sha256(utf8ToBytes(JSON.stringify(texts)))).slice(0, MARK_LENGTH);
+  carried = {mark, texts};
+}
+
+/** @returns {Store} - throws where the browser keeps nothing, but for a page that carries its own */
+export function browserStore() {
+  if (!carried) return localStorage;
+  const {texts} = carried;
+  return {
+    getItem: (key) => storedText(placeOf(key)) ?? texts[key] ?? null,
+    setItem: (key, text) => localStorage.setItem(placeOf(key), text),
+    removeItem: (key) => localStorage.removeItem(placeOf(key)),
+  };
+}
+
+/** Nothing where the browser keeps nothing: what is carried can be read all the same. */
+function storedText(place) {
+  try {
+    return localStorage.getItem(place);
+  } catch {
+    return null;
+  }
+}
