@@ -1,18 +1,13 @@
-import {advanced, begun, redone, undone} from './history.js';
+/** @import {Kept, Store} from './kept.js' */
 
 /**
- * @import {History} from './history.js'
- * @import {Kept, Store} from './kept.js'
- */
-
-/**
- * A document the reader works on: its history, and what the browser keeps of it.
+ * A document the reader works on, and what the browser keeps of it.
  *
  * @template Document
  */
 export class KeptDocument {
-  /** @type {History<Document>} */
-  #history;
+  /** The document as it stands. */
+  present;
   #kept;
   #storage;
   /** What the browser could not keep or read, in a sentence; empty when all is well. */
@@ -30,45 +25,19 @@ export class KeptDocument {
     const {document, spoilt, problem} = kept.recalled(storage, fields);
     this.#kept = kept;
     this.#storage = storage;
-    this.#history = begun(document ?? first);
+    this.present = document ?? first;
     this.problem = problem;
     this.spoilt = spoilt;
   }
 
-  /** The document as it stands. */
-  get present() {
-    return this.#history.present;
-  }
-
-  get canUndo() {
-    return this.#history.past.length > 0;
-  }
-
-  get canRedo() {
-    return this.#history.future.length > 0;
-  }
-
   /**
-   * Another document in place of this one; what is no step can't be undone by itself.
+   * Another document in place of this one.
    *
    * @param {Document} next
-   * @param {boolean} [isStep]
    */
-  put(next, isStep = true) {
-    this.#keep(isStep ? advanced(this.#history, next) : {...this.#history, present: next});
-  }
-
-  undo() {
-    this.#keep(undone(this.#history));
-  }
-
-  redo() {
-    this.#keep(redone(this.#history));
-  }
-
-  /** @param {History<Document>} history */
-  #keep(history) {
-    this.#history = history;
-    this.problem = this.#kept.remember(this.#storage, history.present);
+  put(next) {
+    if (next === this.present) return;
+    this.present = next;
+    this.problem = this.#kept.remember(this.#storage, next);
   }
 }
