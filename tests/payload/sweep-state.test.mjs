@@ -52,13 +52,19 @@ const CHECK = {
   curves: {frequency_hz: [1e6], measured_real: [-1], measured_imaginary: [0], fitted_real: [0], fitted_imaginary: [1]},
 };
 const RESULT = {ports: 1, verdict: 'Bad.', line: CHECK, part: null};
+/** The example line as it is asked: with what the station gives. */
+const WHOLE = {
+  ...EXAMPLE,
+  request: {...EXAMPLE.request, load: {kind: 'vswr', vswr: 2}, power_w: 100, mode: 'ssb', band: '20m'},
+};
+
 const entry = (date, more = {}) => ({...entryOf({date, line: 'Hut', file: FILE, result: RESULT}), ...more});
 
 test('the request holds what the line consists of, its end and the file, and nothing only the Line view asks', () => {
-  const request = sweepRequest(STATE, EXAMPLE, FILE, undefined);
+  const request = sweepRequest(STATE, WHOLE, FILE, undefined);
 
   assert.deepEqual(request.load, {kind: 'end', what: 'short'});
-  assert.deepEqual(request.elements, EXAMPLE.request.elements);
+  assert.deepEqual(request.elements, WHOLE.request.elements);
   assert.equal(request.touchstone, FILE.text);
   assert.deepEqual(
     ['power_w', 'band', 'earlier', 'window_shape'].filter((name) => name in request),
@@ -67,9 +73,9 @@ test('the request holds what the line consists of, its end and the file, and not
 });
 
 test('the antenna of the line may stand at its end, and an earlier sweep beside', () => {
-  const request = sweepRequest({...STATE, end: 'antenna', window_shape: 4}, EXAMPLE, FILE, {text: 'before'});
+  const request = sweepRequest({...STATE, end: 'antenna', window_shape: 4}, WHOLE, FILE, {text: 'before'});
 
-  assert.deepEqual(request.load, EXAMPLE.request.load);
+  assert.deepEqual(request.load, WHOLE.request.load);
   assert.deepEqual([request.earlier, request.window_shape], ['before', 4]);
 });
 
@@ -80,10 +86,10 @@ test('of a line not described its velocity factor is asked, and nothing of its e
 });
 
 test('the span is asked of the line as it is, with what the analyser can do', () => {
-  const request = spanRequest(STATE, EXAMPLE);
+  const request = spanRequest(STATE, WHOLE);
 
-  assert.equal(request.elements, EXAMPLE.request.elements);
-  assert.equal(request.mode, EXAMPLE.request.mode);
+  assert.equal(request.elements, WHOLE.request.elements);
+  assert.equal(request.mode, WHOLE.request.mode);
   assert.deepEqual(
     ['power_w', 'load', 'band', 'end'].filter((name) => name in request),
     [],

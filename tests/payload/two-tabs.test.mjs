@@ -4,6 +4,8 @@ import {test} from 'node:test';
 import {Kept} from '../../frontend/src/shared/state/kept.js';
 import {KeptDocument} from '../../frontend/src/shared/state/kept-document.js';
 import {freeName, mergedLists} from '../../frontend/src/shared/state/merge.js';
+import {KEPT_STATION} from '../../frontend/src/shared/station/kept.js';
+import {FIRST_STATION} from '../../frontend/src/shared/station/station.js';
 
 const PLACE = {key: 'notes', blocked: 'blocked', full: 'full', spoilt: 'spoilt'};
 const keyOf = ({name}) => name;
@@ -92,24 +94,37 @@ test('undo takes back what was done here, and not what came in', () => {
   other.put([...other.present, {name: 'of the other', text: ''}]);
   one.catchUp();
 
-  one.undo();
+  one.put(one.turned([{name: 'of one', text: ''}], []));
   assert.deepEqual(names(one), ['of the other']);
   other.catchUp();
   assert.deepEqual(names(other), ['of the other']);
 });
 
-test('what can only be taken whole is a step, so that undo brings back one’s own', () => {
+test('what can only be taken whole is told with what stood before, so that it can be a step to undo', () => {
   const [one, other] = tabs(WHOLE, {ports: 0});
+  const host = {addController: () => {}};
+  const came = [];
+  other.attach(host, (before) => came.push([before, other.present]));
   one.put({ports: 1});
   other.put({ports: 2});
+
+  // the other wrote over a kit it had not heard of, and heard of it then
+  assert.deepEqual(came, [[{ports: 0}, {ports: 1}]]);
+  assert.deepEqual(other.present, {ports: 2});
   assert.equal(one.catchUp(), true);
   assert.deepEqual(one.present, {ports: 2});
-  one.undo();
-  assert.deepEqual(one.present, {ports: 1});
+});
 
-  // the other wrote over a kit it had not heard of: that one is its step before
-  other.catchUp();
-  assert.deepEqual(other.present, {ports: 1});
-  other.undo();
-  assert.deepEqual(other.present, {ports: 2});
+test('what two tabs changed of a station is all there, and of one setting the last', () => {
+  const rig = (name, power_w) => ({name, power_w});
+  const base = {...FIRST_STATION, rigs: [rig('home', 100)], rig: 0, settings: {mode: 'fm', vswr: 2}};
+  const mine = {...base, rigs: [rig('new', 5), rig('home', 100)], rig: 1, settings: {mode: 'cw', vswr: 2}};
+  const theirs = {...base, name: 'Hill hut', rigs: [rig('home', 100), rig('car', 50)], settings: {mode: 'am', vswr: 3}};
+
+  const merged = KEPT_STATION.merged({base, mine, theirs});
+
+  assert.equal(merged.name, 'Hill hut');
+  assert.deepEqual(merged.rigs.map(({name}) => name).sort(), ['car', 'home', 'new']);
+  assert.equal(merged.rigs[merged.rig].name, 'home');
+  assert.deepEqual(merged.settings, {mode: 'cw', vswr: 3});
 });

@@ -5,8 +5,13 @@ import {keyed} from 'lit/directives/keyed.js';
 import START from '../../build/start-data.json';
 import {element, of, state, value} from '../shared/elements/element.js';
 import {inside} from '../shared/elements/inside.js';
+import {LEFT} from '../shared/elements/view.js';
 import {save} from '../shared/export/save.js';
+import {browserStore} from '../shared/state/browser-store.js';
 import {viewOf} from '../shared/state/view-link.js';
+import {stationContext} from '../shared/station/at-station.js';
+import {ofStation} from '../shared/station/fields.js';
+import {StationStore} from '../shared/station/store.js';
 import {base} from '../shared/styles/base.js';
 import {vocabularyContext} from '../shared/vocabulary/speaking.js';
 import {Vocabulary} from '../shared/vocabulary/vocabulary.js';
@@ -59,6 +64,7 @@ export class JwApp extends element({
     /** Another one after every change of the packs. */
     this.version = 0;
     this._vocabulary = new ContextProvider(this, {context: vocabularyContext});
+    this._station = new ContextProvider(this, {context: stationContext});
     this._view = viewOf(location.hash.slice(1), IDS);
     /** What the address of each view held when it was left; at first what leads to it. */
     this._fragments = Object.fromEntries(ALL.map((view) => [view.id, view === MATRIX ? '' : `view=${view.id}`]));
@@ -89,8 +95,27 @@ export class JwApp extends element({
   }
 
   _layPacks() {
-    this._vocabulary.setValue(new Vocabulary(START, ALL, this.shelf.inForce));
+    const vocabulary = new Vocabulary(START, [...ALL, ofStation], this.shelf.inForce);
+    this._vocabulary.setValue(vocabulary);
+    if (!this._station.value) this._beginStation(vocabulary);
     this._tellPacks();
+  }
+
+  _beginStation({fields}) {
+    const store = new StationStore(browserStore, fields);
+    this._station.setValue(store);
+    store.follow();
+    this._tellStation();
+    store.listen((live) => live || this._tellStation());
+  }
+
+  /** What the browser could not keep or read of the station is said once. */
+  _tellStation() {
+    const {problem, spoilt} = this._station.value;
+    if (problem === this._told) return;
+    this._told = problem;
+    const run = () => save('jointwise-station-unread.txt', 'text/plain', spoilt);
+    if (problem) this._notice = {...NO_NOTICE, text: problem, action: spoilt ? {words: 'Save it', run} : undefined};
   }
 
   /** What the browser could not keep or read of the packs. */
@@ -118,7 +143,7 @@ export class JwApp extends element({
     if (view === this._view) return;
     this._keep(location.hash.slice(1));
     const fragment = this._fragments[view];
-    history.pushState(null, '', fragment ? `#${fragment}` : location.pathname + location.search);
+    history.pushState(LEFT, '', fragment ? `#${fragment}` : location.pathname + location.search);
     this._view = view;
   }
 

@@ -1,11 +1,9 @@
 import {css, html, nothing} from 'lit';
-import {element, of, state} from '../shared/elements/element.js';
+import {FormView} from '../shared/elements/form-view.js';
 import '../shared/elements/jw-cautions.js';
-import {View} from '../shared/elements/view.js';
 import {copyLink} from '../shared/export/copy-link.js';
 import {save} from '../shared/export/save.js';
 import {refusedField} from '../shared/fields/refused.js';
-import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
@@ -16,20 +14,15 @@ import './jw-choose-form.js';
 import './jw-choose-table.js';
 import './jw-choose-verdict.js';
 
-/** @import {Demands} from './fields.js' */
-
 /**
  * Which family to fit at a joint: the demands, the families that meet them, and why the others do not.
  *
  * @fires jw-notice - {text, link}: a sentence for the reader
  */
-export class JwChooseView extends element(
-  {
-    _state: state(/** @type {Demands} */ (of)),
-  },
-  View,
-) {
+export class JwChooseView extends FormView {
   static view = 'choose';
+
+  static ownNames = ['use', 'frequencies_hz', 'installation', 'port', 'largest_diameter_m', 'plan'];
 
   static styles = [
     base,
@@ -50,14 +43,6 @@ export class JwChooseView extends element(
     this._choose = this._enquiry('choose');
   }
 
-  _begin() {
-    this._state = this._first;
-  }
-
-  get _first() {
-    return this.vocabulary.first.choose;
-  }
-
   render() {
     const {error, result} = this._choose;
     return html`${this._progress(this._choose)}
@@ -67,7 +52,8 @@ export class JwChooseView extends element(
           <button ?disabled=${!result} @click=${() => save('jointwise-choose.csv', 'text/csv', choicesCsv(result))}
             >CSV</button>
           <button @click=${() => window.print()}>Print</button>
-          <button @click=${() => this._change(this._first)}>Reset</button>
+          <button @click=${() => this._reset()}>Reset</button>
+          ${this._undoButtons()}
         </div>
         ${this._trouble()}
         <jw-choose-form class="noprint" .state=${this._state} .refusal=${error}></jw-choose-form>
@@ -139,20 +125,6 @@ export class JwChooseView extends element(
     const text = JSON.stringify(request);
     if (again || text !== this._asked) this._choose.askNext(request);
     this._asked = text;
-  }
-
-  /** The address follows a settled change only; a drag would fill the history. */
-  _change(changes, live = false) {
-    this._state = {...this._state, ...changes};
-    if (live) return;
-    const fragment = viewFragment(JwChooseView.view, this._state, this._first);
-    if (fragment !== location.hash.slice(1)) history.pushState(null, '', `#${fragment}`);
-  }
-
-  _restore(fragment) {
-    const read = viewState(fragment, this.vocabulary.fields.choose, this._first);
-    this._state = read.state;
-    this._notice(unknownNotice(read.unknown));
   }
 }
 

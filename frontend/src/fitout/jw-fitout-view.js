@@ -1,15 +1,15 @@
 import {html, nothing} from 'lit';
 import START from '../../build/start-data.json';
 import {element, of, state} from '../shared/elements/element.js';
+import {FormView} from '../shared/elements/form-view.js';
 import '../shared/elements/jw-cautions.js';
-import {View} from '../shared/elements/view.js';
 import {copyLink} from '../shared/export/copy-link.js';
 import {save} from '../shared/export/save.js';
 import {FIRST_DOCUMENT, currentOf} from '../shared/lines/document.js';
 import {withoutLine} from '../shared/lines/fields.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
 import {browserStore} from '../shared/state/browser-store.js';
-import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
+import * as linesOf from '../shared/station/line-request.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
 import {titlesOf} from './from.js';
@@ -21,10 +21,7 @@ import {lineIn, withLine} from './link.js';
 import {fieldOf, jointRequest, lineRequest} from './request.js';
 import {fitoutViewStyles} from './styles.js';
 
-/**
- * @import {Line} from '../shared/lines/document.js'
- * @import {State} from './fields.js'
- */
+/** @import {Line} from '../shared/lines/document.js' */
 
 const PAPERS = [
   ['all', 'everything'],
@@ -44,40 +41,42 @@ const LINE_FIELDS = ['station', 'date'];
  */
 export class JwFitoutView extends element(
   {
-    _state: state(/** @type {State} */ (of)),
     _line: state(/** @type {Line | undefined} */ (of)),
     _paper: state(/** @type {string} */ (of)),
     _flowing: state(/** @type {boolean} */ (of)),
   },
-  View,
+  FormView,
 ) {
   static view = 'fitout';
+
+  static ownNames = ['of', 'shown', 'station', 'date', 'family', 'adapter_to', 'name', 'cable', 'length_m'];
 
   static styles = [base, pageStyles, fitoutViewStyles];
 
   constructor() {
     super();
     /** The line this browser keeps; read with the address. */
-    this._own = /** @type {Line} */ (of);
+    this._ownLine = /** @type {Line} */ (of);
     this._paper = 'all';
     this._flowing = false;
     this._fitout = this._enquiry('fitout');
     this._catalogue = this._enquiry('catalogue');
   }
 
-  _begin() {
-    this._state = this._first;
-  }
-
-  get _first() {
-    return this.vocabulary.first.fitout;
+  /**
+   * What sheets and labels call the station is its name.
+   *
+   * @returns {Record<string, any>}
+   */
+  get _state() {
+    return {...super._state, station: this.station.name};
   }
 
   render() {
     const {error, result} = this._fitout;
     return html`${this._progress(this._fitout)}
       <main @jw-fitout-change=${({detail}) => this._change(detail.changes)}
-        @jw-fitout-own=${() => this._take(undefined)}>
+        @jw-fitout-own=${() => this._useOwn()}>
         ${this._bar()} ${this._trouble()}
         <jw-fitout-form class="noprint" .state=${this._state} .line=${this._atHand} .linked=${this._line !== undefined}
           .refusal=${error}></jw-fitout-form>
@@ -98,6 +97,8 @@ export class JwFitoutView extends element(
       <button id="flowing" aria-pressed=${this._flowing}
         @click=${() => (this._flowing = !this._flowing)}>Several joints a page</button>
       <button @click=${() => window.print()}>Print</button>
+      <button @click=${() => this._reset()}>Reset</button>
+      ${this._undoButtons()}
     </div>`;
   }
 
@@ -149,12 +150,12 @@ export class JwFitoutView extends element(
 
   /** The line the sheets are of: the one that came with a link, or the one kept in this browser. */
   get _atHand() {
-    return this._line ?? this._own;
+    return this._line ?? this._ownLine;
   }
 
   get _request() {
     return this._state.of === 'line'
-      ? lineRequest(this._state, this._atHand.request)
+      ? lineRequest(this._state, linesOf.lineRequest(this._atHand.request, this.station, this.vocabulary))
       : jointRequest(this._state, Object.keys(withoutLine(START.requests.fitout)));
   }
 
@@ -166,34 +167,41 @@ export class JwFitoutView extends element(
     if (['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
   }
 
-  _change(changes) {
-    this._state = {...this._state, ...changes};
-    this._address();
+  /** @param {Record<string, any>} given */
+  _change({station, ...changes}) {
+    if (station === undefined) super._change(changes, {isStep: !('shown' in changes)});
+    else this.changeStation({name: station});
   }
 
-  _take(line) {
-    this._line = line;
-    this._address();
+  /** The line of this browser in place of that of the link. */
+  _useOwn() {
+    this._line = undefined;
+    this._address(false);
   }
 
   /** The address has the line in it only as long as it is a link's: one's own may change. */
-  _address() {
-    const own = viewFragment(JwFitoutView.view, this._state, this._first);
-    const fragment = this._line ? withLine(own, this._line).fragment : own;
-    if (fragment !== location.hash.slice(1)) history.pushState(null, '', `#${fragment}`);
+  get _fragment() {
+    return this._line ? withLine(super._fragment, this._line).fragment : super._fragment;
   }
 
   _restore(fragment) {
     const {fields} = this.vocabulary;
     const {line, rest, problem} = lineIn(fragment, fields);
-    const read = viewState(rest, fields.fitout, this._first);
+    const {unknown = []} = super._restore(rest) ?? {};
+    this._takeName();
     const kept = KEPT_LINES.recalled(browserStore, fields);
-    this._own = currentOf(kept.document ?? FIRST_DOCUMENT);
-    this._state = read.state;
+    this._ownLine = currentOf(kept.document ?? FIRST_DOCUMENT);
     this._line = line;
-    if (problem) this._notice({text: problem});
-    else if (read.unknown.length > 0) this._notice(unknownNotice(read.unknown));
-    else if (kept.problem && !line) this._notice(this._lost(kept));
+    if (problem) return {text: problem, unknown};
+    return kept.problem && !line && unknown.length === 0 ? this._lost(kept) : {unknown};
+  }
+
+  /** Older links had the station's name among the fields of the form. */
+  _takeName() {
+    const {station: name, ...own} = this._own;
+    if (!name) return;
+    this._own = own;
+    this.stationStore.put({...this.station, name});
   }
 
   /**
@@ -210,10 +218,10 @@ export class JwFitoutView extends element(
   }
 
   async _copy() {
-    const own = viewFragment(JwFitoutView.view, this._state, this._first);
+    const own = super._fragment;
     const {fragment, whole} = this._state.of === 'line' ? withLine(own, this._atHand) : {fragment: own, whole: true};
     const text = 'This line is too long for a link; export it in the Line view instead.';
-    this._notice(whole ? await copyLink(`${location.href.replace(/#.*$/, '')}#${fragment}`) : {text});
+    this._notice(whole ? await copyLink(this._linkTo(fragment)) : {text});
   }
 }
 

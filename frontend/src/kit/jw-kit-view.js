@@ -5,6 +5,7 @@ import {copyLink} from '../shared/export/copy-link.js';
 import {save} from '../shared/export/save.js';
 import {browserStore} from '../shared/state/browser-store.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
+import {kitRequest} from '../shared/station/kit-request.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
 import './answer/jw-kit-answer.js';
@@ -21,8 +22,6 @@ import {placed} from './placed.js';
 /** @import {Request} from './edits.js' */
 
 const TOO_LONG = 'This kit is too long for a link; the browser keeps it, and the packing list can be saved as CSV.';
-/** Marks the page's own entries in the history: their kit is the one at hand. */
-const OWN = {kit: true};
 
 /**
  * What to carry so that every pair of ports can be joined: the ports, the packing list, and how each pair is joined.
@@ -36,6 +35,8 @@ export class JwKitView extends element(
   View,
 ) {
   static view = 'kit';
+
+  static ownNames = ['kit'];
 
   static styles = [
     base,
@@ -69,17 +70,44 @@ export class JwKitView extends element(
   }
 
   _begin() {
-    this._document = new KeptDocument(KEPT_KIT, browserStore, this.vocabulary.fields, EXAMPLE);
-    this._document.attach(this, () => {
+    this._document = new KeptDocument(KEPT_KIT, browserStore, this.vocabulary.fields, this._firstKit);
+    this._document.attach(this, (before) => {
+      this.stationStore.change(this._name, {}, {before, after: this._own});
       this._notice({text: 'Another tab changed the kit; Undo brings back the one that was here.'});
       this._settle();
     });
-    this._request = this._settled = this._document.present;
+    this._request = this._settled = this._wholeKit;
+  }
+
+  get _own() {
+    return this._document.present;
+  }
+
+  set _own(kit) {
+    this._document.put(kit);
+  }
+
+  /** The gear of the station to start from, or an example. */
+  get _firstKit() {
+    const {gear} = this.station;
+    const {least} = /** @type {import('./edits.js').Bounds} */ (this.vocabulary.fields.kit.ports);
+    return gear.length >= least ? {ports: gear} : EXAMPLE;
+  }
+
+  /** The kit with what it leaves to the station, the same object until one of them changes. */
+  get _wholeKit() {
+    const parts = [this._own, this.station];
+    const before = this._parts;
+    if (!before || parts.some((part, at) => part !== before[at])) {
+      this._parts = parts;
+      this._whole = kitRequest(this._own, this.station, this.vocabulary);
+    }
+    return /** @type {Request} */ (this._whole);
   }
 
   render() {
     const {answered, error, result} = this._kit;
-    const request = this._document.present;
+    const request = this._wholeKit;
     const names = portNames(this.vocabulary.lists.families, request.ports);
     const refused = placed(error, names, (name) => this.vocabulary.labelOf(name));
     return html`${this._progress(this._kit)}
@@ -114,7 +142,6 @@ export class JwKitView extends element(
   }
 
   _bar(result, answered) {
-    const {canRedo, canUndo} = this._document;
     const file = () =>
       save(
         'jointwise-packing-list.csv',
@@ -122,8 +149,7 @@ export class JwKitView extends element(
         packingCsv(packingOf(result, answered, this.vocabulary.lists.families)),
       );
     return html`<div class="bar" role="group" aria-label="Undo and take along">
-      <button id="undo" ?disabled=${!canUndo} @click=${() => this._turn('undo', 'Undone.')}>Undo</button>
-      <button id="redo" ?disabled=${!canRedo} @click=${() => this._turn('redo', 'Done again.')}>Redo</button>
+      ${this._undoButtons()}
       <button @click=${this._copy}>Copy link</button>
       <button ?disabled=${!result} @click=${file}>CSV</button>
       <button @click=${() => window.print()}>Print</button>
@@ -156,50 +182,74 @@ export class JwKitView extends element(
 
   /** Look for a smaller kit for longer; the answer at hand stays meanwhile. */
   _search() {
-    this._request = {...this._document.present, search: 'thorough'};
+    this._request = {...this._wholeKit, search: 'thorough'};
     this.requestUpdate();
   }
 
   _edit(edit) {
-    const next = edited(this._document.present, edit, this.vocabulary.fields.kit);
-    if (next === this._document.present) return;
-    this._document.put(next);
+    const {own, changes} = this._parted(edit);
+    if (own === this._own && !changes) return;
+    this._put(own, changes, {isEntry: false});
     this._said = edit.kind === 'move' ? `Moved to place ${edit.to + 1}.` : '';
     this._settle();
   }
 
-  _turn(way, said) {
-    this._document[way]();
-    this._said = said;
+  /** An edit as a change of the kit and of the station: what was the kit's own of a setting is the station's again. */
+  _parted(edit) {
+    const {fields} = this.vocabulary;
+    const isSetting = (name) => Object.hasOwn(fields.settings, name);
+    if (edit.kind !== 'limit' || !Object.keys(edit.changes).some(isSetting))
+      return {own: edited(this._own, edit, fields.kit)};
+    const names = Object.keys(edit.changes).filter((name) => name in this._own);
+    const left = Object.fromEntries(names.map((name) => [name, null]));
+    return {
+      own: names.length > 0 ? edited(this._own, {kind: 'limit', changes: left}, fields.kit) : this._own,
+      changes: {settings: this._settings(edit.changes)},
+    };
+  }
+
+  turn(way) {
+    const isTurned = super.turn(way);
+    if (isTurned) this._said = way === 'undo' ? 'Undone.' : 'Done again.';
     this._settle();
+    return isTurned;
+  }
+
+  _stationChanged(live) {
+    super._stationChanged(live);
+    if (this._begun) this._settle();
   }
 
   /** Every change asks for a quick answer, and a long search for the kit as it was is given up. */
   _settle() {
-    if (this._document.present !== this._settled) {
+    if (this._wholeKit !== this._settled) {
       if (this._isSearching) this._kit.cancel();
-      this._request = this._settled = this._document.present;
+      this._request = this._settled = this._wholeKit;
     }
-    const fragment = `#${toLink(this._document.present).fragment}`;
-    if (fragment !== location.hash) history.replaceState(OWN, '', fragment);
+    this._address(true);
     this._tellTrouble();
     this.requestUpdate();
   }
 
-  _restore(fragment) {
+  get _fragment() {
+    return toLink(this._own).fragment;
+  }
+
+  _restore(fragment, isOwnEntry) {
     const {request, problem} = fromLink(fragment, this.vocabulary.fields);
-    this._notice(problem && {text: problem});
     // an entry of the page's own past holds an older kit than the one at hand, or kept
-    if (request && ((this._isNew && !this._document.wasKept) || !history.state?.kit)) this._take(request);
+    const isOlder = isOwnEntry && (!this._isNew || this._document.wasKept);
+    const taken = request && !isOlder ? this._take(request) : '';
     this._isNew = false;
     this._settle();
+    return {text: [problem, taken].filter(Boolean).join(' ')};
   }
 
   /** A kit from a link takes the place of one's own; undo brings that back. */
   _take(request) {
-    if (toLink(request).fragment === toLink(this._document.present).fragment) return;
-    this._document.put(request);
-    this._notice({text: 'The kit of this link is shown; Undo brings back the one before.'});
+    if (toLink(request).fragment === toLink(this._own).fragment) return '';
+    this._put(request);
+    return 'The kit of this link is shown; Undo brings back the one before.';
   }
 
   /** What the browser cannot keep is said once. */
@@ -212,8 +262,8 @@ export class JwKitView extends element(
   }
 
   async _copy() {
-    const {fragment, whole} = toLink(this._document.present);
-    this._notice(whole ? await copyLink(`${location.href.replace(/#.*$/, '')}#${fragment}`) : {text: TOO_LONG});
+    const {whole} = toLink(this._own);
+    this._notice(whole ? await copyLink(this._linkTo()) : {text: TOO_LONG});
   }
 }
 

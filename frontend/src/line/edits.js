@@ -62,7 +62,7 @@ const ELEMENT_EDITS = {
     );
   },
   load: (request, {load}) => ({...request, load: filled(load)}),
-  station: (request, {changes}) => filled({...request, ...changes}),
+  leave: (request, {names}) => Object.fromEntries(Object.entries(request).filter(([name]) => !names.includes(name))),
   transmitter: (request, {changes}) => ({...request, transmitter: filled({...request.transmitter, ...changes})}),
   receiver: (request, {changes}) => ({...request, receiver: filled({...request.receiver, ...changes})}),
 };

@@ -5,12 +5,14 @@ import {View} from '../shared/elements/view.js';
 import {save} from '../shared/export/save.js';
 import {FIRST_DOCUMENT, currentOf} from '../shared/lines/document.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
+import {fromLink, toLink} from '../shared/lines/link.js';
 import {namesOf} from '../shared/lines/names.js';
 import {browserStore} from '../shared/state/browser-store.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
+import {lineRequest, ownOf} from '../shared/station/line-request.js';
+import {transmitterOf} from '../shared/station/station.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles, viewStyles} from '../shared/styles/panels.js';
-import {readAddress, writeAddress} from './address.js';
 import {ALONG, broughtIn} from './along.js';
 import './answer/jw-line-answer.js';
 import './answer/jw-line-detail.js';
@@ -49,6 +51,8 @@ export class JwLineView extends element(
 ) {
   static view = 'line';
 
+  static ownNames = ['line', 'name', 'open'];
+
   static styles = [base, panelStyles, viewStyles];
 
   /** Made by `_begin`. */
@@ -61,7 +65,6 @@ export class JwLineView extends element(
     this._told = '';
     this._answers = new Answers(this, (operation, request, options) => this.transport.ask(operation, request, options));
     this._catalogue = this._enquiry('catalogue');
-    this._pressed = (event) => this._key(event);
   }
 
   _begin() {
@@ -72,14 +75,16 @@ export class JwLineView extends element(
     });
   }
 
-  connectedCallback() {
-    super.connectedCallback();
-    window.addEventListener('keydown', this._pressed);
+  get _own() {
+    return this._document.present;
   }
 
-  disconnectedCallback() {
-    super.disconnectedCallback();
-    window.removeEventListener('keydown', this._pressed);
+  set _own(document) {
+    this._document.put(document);
+  }
+
+  _turned({from, to}) {
+    return this._document.turned(from, to);
   }
 
   updated(changed) {
@@ -91,9 +96,10 @@ export class JwLineView extends element(
   }
 
   render() {
-    const {lines, current} = this._document.present;
+    const {lines, current} = this._own;
     const {line, spread, spreadShown} = this._answers;
-    const {name, request} = this._current;
+    const {name, request: own} = this._current;
+    const request = this._whole(own);
     const names = namesOf(request, this.vocabulary.lists);
     const refused = placed(line.error, request, (field) => this.vocabulary.labelOf(field), names);
     const heading = headingOf(this._open, names);
@@ -106,18 +112,16 @@ export class JwLineView extends element(
     return html`<div @jw-line-edit=${this._edited} @jw-line-do=${this._do} @jw-line-import=${this._imported}
         @jw-line-open=${({detail}) => this._show(detail.open)} @jw-close=${() => this._show(null)}
         @jw-line-compare=${({detail}) => (this._change = detail.change)} @jw-line-take=${this._taken}
-        @jw-line-spread=${({detail}) => (detail.begin ? this._answers.drawAgain(line.answered) : spread.cancel())}
-        @input=${() => (this._typing = true)} @change=${() => (this._typing = false)}
-        @focusout=${() => (this._typing = false)}>
+        @jw-line-spread=${({detail}) => (detail.begin ? this._answers.drawAgain(line.answered) : spread.cancel())}>
       ${this._progress(line)}
       <main>
         <h2 class="onpaper wide">${name}</h2>
         <jw-line-bar class="wide" .lines=${lines} .current=${current}
-          .canUndo=${this._document.canUndo} .canRedo=${this._document.canRedo}></jw-line-bar>
+          .canUndo=${this.canUndo} .canRedo=${this.canRedo}></jw-line-bar>
         ${refused?.group === '' ? this._trouble(refused.message) : nothing}
         ${lines.length > 1 ? this._compared(lines, current, known) : nothing}
-        <jw-line-editor .request=${request} .names=${names} .answered=${line.answered} .result=${line.result}
-          .refused=${refused}></jw-line-editor>
+        <jw-line-editor .request=${request} .own=${ownOf(own, this.vocabulary)} .names=${names}
+          .answered=${line.answered} .result=${line.result} .refused=${refused}></jw-line-editor>
         ${
           line.result
             ? html`<jw-line-answer .result=${line.result} .answered=${line.answered} .open=${this._open ?? ''}
@@ -154,11 +158,11 @@ export class JwLineView extends element(
    * @returns {Told[]}
    */
   _toldOf(lines, change) {
-    const kept = lines.length > 1 ? lines.map(({request}) => request) : [];
+    const kept = lines.length > 1 ? lines.map(({request}) => this._whole(request)) : [];
     if (!this.transport) return [{}];
     if (!change) return [{}, ...this._answers.compare(kept)];
-    const changed = edited(this._document.present, {kind: 'change', edits: change.edits});
-    return this._answers.compare([currentOf(changed).request, ...kept]);
+    const changed = edited(this._own, {kind: 'change', edits: change.edits});
+    return this._answers.compare([this._whole(currentOf(changed).request), ...kept]);
   }
 
   _compared(lines, current, known) {
@@ -166,7 +170,7 @@ export class JwLineView extends element(
   }
 
   get _current() {
-    return currentOf(this._document.present);
+    return currentOf(this._own);
   }
 
   get _explained() {
@@ -174,13 +178,49 @@ export class JwLineView extends element(
   }
 
   get _request() {
-    const {request} = this._current;
+    const request = this._whole(this._current.request);
     return this._explained === undefined ? request : {...request, explain: this._explained};
+  }
+
+  /** A line's request with what it leaves to the station. */
+  _whole(request) {
+    return lineRequest(request, this.station, this.vocabulary);
   }
 
   /** Which line is shown is no change of it, so that undo never only turns the page. */
   _edit(edit) {
-    this._document.put(edited(this._document.present, edit), edit.kind !== 'choose');
+    const {own, changes} = this._parted(edit);
+    this._put(own, changes, {isStep: edit.kind !== 'choose', isEntry: false});
+  }
+
+  /** An edit as a change of the lines and of the station. */
+  _parted(edit) {
+    const before = this._own;
+    const {request} = currentOf(before);
+    if (edit.kind === 'transmitter') {
+      const changes = {...transmitterOf(this.station), ...request.transmitter, ...edit.changes};
+      return {own: edited(before, {...edit, changes})};
+    }
+    if (edit.kind === 'load' && !request.load && this._isStationsVswr(edit.load))
+      return {own: before, changes: {settings: this._settings({vswr: edit.load.vswr})}};
+    if (edit.kind !== 'station') return {own: edited(before, edit)};
+    // what was the line's own is the station's again
+    const names = Object.keys(edit.changes);
+    const isOwn = names.some((name) => name in request);
+    return {
+      own: isOwn ? edited(before, {kind: 'leave', names}) : before,
+      changes: {settings: this._settings(edit.changes)},
+    };
+  }
+
+  /** Whether a load differs from the station's in the SWR alone, which the station can have. */
+  _isStationsVswr(load) {
+    const {vswr, ...rest} = this._whole(this._current.request).load;
+    const {vswr: wanted, ...others} = load;
+    const {max} = /** @type {import('../shared/vocabulary/start-data.js').Range} */ (
+      this.vocabulary.fieldOf('settings.vswr')
+    );
+    return vswr !== undefined && wanted <= max && JSON.stringify(rest) === JSON.stringify(others);
   }
 
   _edited({detail}) {
@@ -193,7 +233,7 @@ export class JwLineView extends element(
 
   _settle() {
     if (this._open !== METHODS && this._explained === undefined) this._open = null;
-    writeAddress(this._current, this._open, false);
+    this._address(true);
     this._tellTrouble();
     this.requestUpdate();
   }
@@ -206,15 +246,20 @@ export class JwLineView extends element(
   _show(open) {
     if (open === this._open) return;
     this._open = open;
-    writeAddress(this._current, open, true);
+    this._address(false);
   }
 
-  _restore(fragment) {
-    const found = readAddress(fragment, this.vocabulary.fields);
-    this._open = found.open;
-    if (found.line) this._edit(taken(this._document.present, found.line));
-    this._notice(found.problem && {text: found.problem});
+  get _fragment() {
+    return toLink(this._current, this._open).fragment;
+  }
+
+  /** All of a link, but of the page's own past only what was open: the line is the one at hand. */
+  _restore(fragment, isOwnEntry) {
+    const {line, open, problem} = fromLink(fragment, this.vocabulary.fields);
+    this._open = open;
+    if (line && !isOwnEntry) this._edit(taken(this._own, line));
     this._settle();
+    return {text: problem};
   }
 
   /** What the browser cannot keep is said once. */
@@ -226,18 +271,16 @@ export class JwLineView extends element(
     this._notice(problem && {text: problem, action});
   }
 
-  _key(event) {
-    if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z' || this._typing) return;
-    event.preventDefault();
-    this._do({detail: {what: event.shiftKey ? 'redo' : 'undo'}});
+  turn(way) {
+    const isTurned = super.turn(way);
+    if (isTurned) this._said = way === 'undo' ? 'Undone.' : 'Done again.';
+    this._settle();
+    return isTurned;
   }
 
   async _do({detail: {what}}) {
-    if (what === 'undo' || what === 'redo') {
-      this._document[what]();
-      this._said = what === 'undo' ? 'Undone.' : 'Done again.';
-      this._settle();
-    } else this._notice(await ALONG[what](this._document.present));
+    if (what === 'undo' || what === 'redo') this.turn(what);
+    else this._notice(await ALONG[what](this._own));
   }
 
   async _imported({detail: {file}}) {

@@ -1,13 +1,12 @@
 import {html, nothing} from 'lit';
 import START from '../../build/start-data.json';
-import {element, of, state, value} from '../shared/elements/element.js';
+import {element, of, value} from '../shared/elements/element.js';
+import {FormView} from '../shared/elements/form-view.js';
 import '../shared/elements/jw-cautions.js';
 import '../shared/elements/jw-sheet.js';
-import {View} from '../shared/elements/view.js';
 import {refusedField} from '../shared/fields/refused.js';
-import {fromFragment, toFragment} from '../shared/state/fragment.js';
-import {nearestPower} from '../shared/state/levels.js';
-import {unknownNotice} from '../shared/state/view-link.js';
+import {fromFragment} from '../shared/state/fragment.js';
+import {levelsWith, nearestPower} from '../shared/state/levels.js';
 import {power} from '../shared/text/format.js';
 import {isUnreachable} from '../transport/unreachable.js';
 import './detail/jw-detail.js';
@@ -15,17 +14,13 @@ import './jw-exports.js';
 import './jw-legend.js';
 import './jw-matrix.js';
 import './jw-power-choice.js';
-import './jw-presets.js';
 import './jw-scenario.js';
 import './jw-summary.js';
 import {NOTHING_OPEN, cellRequest, matrixRequest, openSheet} from './requests.js';
 import {awaitedMatrix, headingOf, isOpenCell, isSpot, openColumn} from './shown.js';
 import {MATRIX_WAYS, WAYS} from './ways.js';
 
-/**
- * @import {LoadCharts} from '../shared/charts/jw-chart.js'
- * @import {State} from './fields.js'
- */
+/** @import {LoadCharts} from '../shared/charts/jw-chart.js' */
 
 /**
  * Every family against every band: holds the state, asks the core, and keeps the address in step.
@@ -41,11 +36,12 @@ export class JwMatrixView extends element(
     loadCharts: value(/** @type {LoadCharts} */ (of)),
     /** Brings the element for other websites, and its script's text. */
     loadEmbed: value(/** @type {() => Promise<string>} */ (of)),
-    _state: state(/** @type {State} */ (of)),
   },
-  View,
+  FormView,
 ) {
   static view = 'matrix';
+
+  static ownNames = ['families', 'frequencies_hz', 'powers_w', 'shows', 'view', 'family', 'band', 'frequency_hz'];
 
   constructor() {
     super();
@@ -55,14 +51,6 @@ export class JwMatrixView extends element(
     this._catalogue = this._enquiry('catalogue');
   }
 
-  _begin() {
-    this._state = this._first;
-  }
-
-  get _first() {
-    return this.vocabulary.first.matrix;
-  }
-
   createRenderRoot() {
     return this;
   }
@@ -70,19 +58,21 @@ export class JwMatrixView extends element(
   updated(changed) {
     this.toggleAttribute('beside', openSheet(this._state) !== undefined);
     if (this.transport === undefined) return;
-    if (changed.has('_state') || changed.has('transport')) this._askAll();
+    const text = JSON.stringify(this._state);
+    if (text !== this._stateAsked || this._asked === undefined || changed.has('transport')) this._askAll();
+    this._stateAsked = text;
   }
 
   render() {
     const {_state, _shown: matrix} = this;
     const sheet = openSheet(_state);
-    return html`<div @jw-change=${this._changed} @jw-preset=${this._preset}
-        @jw-open=${this._opened} @jw-close=${() => this._change(NOTHING_OPEN)} @jw-export=${this._exported}>
+    return html`<div @jw-change=${this._changed} @jw-open=${this._opened}
+        @jw-close=${() => this._show(NOTHING_OPEN)} @jw-export=${this._exported}>
       ${this._progress(this._matrix)}
       <main>
         ${this._trouble()}
-        <div class="bar tools"><jw-presets .state=${_state}></jw-presets><jw-exports
-          file=${this.file}></jw-exports></div>
+        <div class="bar tools"><div class="bar">${this._undoButtons()}<button id="reset"
+          @click=${() => this._reset()}>Reset</button></div><jw-exports file=${this.file}></jw-exports></div>
         <jw-scenario .state=${_state} .refusal=${this._matrix.error}></jw-scenario>
         <div class="bar">
           <jw-power-choice .powers=${matrix.powers_w} .chosen=${this._power} .shows=${_state.shows}></jw-power-choice>
@@ -185,30 +175,30 @@ export class JwMatrixView extends element(
     else this._cell.ask(request);
   }
 
+  /** The power looked at is one of the levels. */
+  get _state() {
+    const state = super._state;
+    const {power_w: said} = this.station.settings;
+    return said === undefined ? state : {...state, powers_w: levelsWith(state.powers_w, said)};
+  }
+
   _changed(event) {
-    this._change(event.detail.changes, event.detail.live);
+    const {changes, live} = event.detail;
+    const {power_w: said} = this.station.settings;
+    // a level that is put away is no more looked at
+    const isAway = changes.powers_w && said !== undefined && !changes.powers_w.includes(said);
+    this._change(isAway ? {...changes, power_w: nearestPower(changes.powers_w, said)} : changes, live);
   }
 
-  /** The address follows a settled change only; a drag would fill the history. */
-  _change(changes, live = false) {
-    this._state = {...this._state, ...changes};
-    if (!live) this._address();
-  }
-
-  _address() {
-    const fragment = toFragment(this._state, this._first);
-    if (fragment === location.hash.slice(1)) return;
-    history.pushState(null, '', fragment ? `#${fragment}` : location.pathname + location.search);
-  }
-
-  _preset(event) {
-    this._change({...this._first, shows: this._state.shows, ...event.detail.fields});
+  /** Back closes what was opened; there is nothing to undo. */
+  _show(changes) {
+    this._change(changes, {isStep: false});
   }
 
   _opened(event) {
     const {family, column, power: watts} = event.detail;
     const spot = column !== undefined && isSpot(column);
-    this._change({
+    this._show({
       ...NOTHING_OPEN,
       family: family?.id ?? null,
       band: column === undefined || spot ? null : column.id,
@@ -218,17 +208,16 @@ export class JwMatrixView extends element(
   }
 
   openMethods() {
-    this._change({view: 'methods'});
+    this._show({view: 'methods'});
   }
 
-  _restore(fragment) {
-    const read = fromFragment(fragment, this.vocabulary.fields.matrix, this._first);
-    this._state = read.state;
-    this._notice(unknownNotice(read.unknown));
+  /** The sheets of the matrix are named as views are. */
+  _readOwn(fragment, fields, first) {
+    return fromFragment(fragment, fields, first);
   }
 
   async _exported(event) {
-    if (event.detail.kind === 'website') return this._change({...NOTHING_OPEN, view: 'website'});
+    if (event.detail.kind === 'website') return this._show({...NOTHING_OPEN, view: 'website'});
     if (this._shown.margin_db === undefined && MATRIX_WAYS.has(event.detail.kind)) {
       this._notice({text: 'The core is still at work on the numbers; try again when they are here.'});
       return;

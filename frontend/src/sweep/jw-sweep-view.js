@@ -1,14 +1,14 @@
 import {css, html, nothing} from 'lit';
 import {element, of, state, value} from '../shared/elements/element.js';
+import {FormView} from '../shared/elements/form-view.js';
 import '../shared/elements/jw-cautions.js';
 import '../shared/elements/jw-steps.js';
-import {View} from '../shared/elements/view.js';
 import {save} from '../shared/export/save.js';
 import {FIRST_DOCUMENT} from '../shared/lines/document.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
 import {browserStore} from '../shared/state/browser-store.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
-import {unknownNotice, viewFragment, viewState} from '../shared/state/view-link.js';
+import {lineRequest} from '../shared/station/line-request.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
@@ -23,7 +23,7 @@ import './jw-sweep-line.js';
 import './jw-sweep-part.js';
 import './jw-sweep-verdict.js';
 import {KEPT_HUNT, KEPT_SWEEPS} from './kept.js';
-import {isExample, lineOf, ownId} from './lines.js';
+import {isExample, isOwn, lineOf, ownId} from './lines.js';
 import {refusalWords} from './reading.js';
 import {spanRequest, sweepRequest} from './request.js';
 
@@ -44,15 +44,19 @@ export class JwSweepView extends element(
   {
     /** Brings the chart library. */
     loadCharts: value(/** @type {LoadCharts} */ (of)),
-    _state: state(/** @type {SweepState} */ (of)),
     _document: state(/** @type {LineDocument} */ (of)),
     _file: state(/** @type {SweepFile | undefined} */ (of)),
     _earlier: state(/** @type {SweepFile | undefined} */ (of)),
     _hunt: state(/** @type {Hunt} */ (of)),
   },
-  View,
+  FormView,
 ) {
   static view = 'sweep';
+
+  static ownNames = [
+    ...['length_tolerance', 'window_shape', 'length_m', 'velocity_factor', 'lowest_hz', 'highest_hz', 'most_points'],
+    ...['of', 'end', 'way'],
+  ];
 
   static styles = [
     base,
@@ -93,7 +97,7 @@ export class JwSweepView extends element(
   }
 
   _begin() {
-    this._state = this._first;
+    super._begin();
     this._sweeps = new KeptDocument(KEPT_SWEEPS, browserStore, this.vocabulary.fields, []);
     this._sweeps.attach(this, () => {
       this._notice({text: 'Sweeps that another tab keeps came in.'});
@@ -108,8 +112,9 @@ export class JwSweepView extends element(
     return this._sweeps.present;
   }
 
-  get _first() {
-    return /** @type {SweepState} */ (this.vocabulary.first.sweep);
+  /** @returns {SweepState} */
+  get _state() {
+    return /** @type {SweepState} */ (super._state);
   }
 
   render() {
@@ -129,6 +134,8 @@ export class JwSweepView extends element(
         <div class="bar">
           ${this._way('judge', 'Judge a sweep')} ${this._way('hunt', 'Find it step by step')}
           <button @click=${() => window.print()}>Print</button>
+          <button @click=${this._empty}>Reset</button>
+          ${this._undoButtons()}
         </div>
         ${this._isHunt ? [this._steps(result, error), headline] : [headline, this._form(error)]}
         <div class="answer">
@@ -195,7 +202,9 @@ export class JwSweepView extends element(
   }
 
   get _line() {
-    return lineOf(this._state.of, this._document);
+    const line = lineOf(this._state.of, this._document);
+    if (!isOwn(this._state.of)) return line;
+    return {...line, request: lineRequest(line.request, this.station, this.vocabulary)};
   }
 
   /** The file that was dropped, else that of the example. */
@@ -216,7 +225,7 @@ export class JwSweepView extends element(
     if (!this._atHand) return undefined;
     const {end, length_tolerance, window_shape, velocity_factor} = this._state;
     const told = [this._state.of, end, length_tolerance, window_shape, velocity_factor];
-    const parts = [...told, this._document, this._atHand, this._earlier];
+    const parts = [...told, this._document, this.station, this._atHand, this._earlier];
     const before = this._parts;
     if (!before || parts.some((part, at) => part !== before[at])) {
       this._parts = parts;
@@ -269,8 +278,21 @@ export class JwSweepView extends element(
     // a file belongs to the line it was dropped on, an example has its own
     if ('of' in changes) this._forget();
     const end = isExample(changes.of) ? {end: this._first.end} : {};
-    this._state = {...this._state, ...changes, ...end};
-    this._address();
+    super._change({...changes, ...end}, {isStep: !('way' in changes)});
+  }
+
+  /** A step may lead to another line, whose files are others. */
+  turn(way) {
+    const {of: before} = this._state;
+    const isTurned = super.turn(way);
+    if (this._state.of !== before) this._forget();
+    return isTurned;
+  }
+
+  /** The form as on a first visit. */
+  _empty() {
+    if (this._state.of !== this._first.of) this._forget();
+    this._reset();
   }
 
   /** Without the files of the line before, and what was asked about them. */
@@ -319,18 +341,12 @@ export class JwSweepView extends element(
     this.requestUpdate();
   }
 
-  _address() {
-    const fragment = viewFragment(JwSweepView.view, this._state, this._first);
-    if (fragment !== location.hash.slice(1)) history.pushState(null, '', `#${fragment}`);
-  }
-
   _restore(fragment) {
-    const {fields} = this.vocabulary;
-    const {state: restored, unknown} = viewState(fragment, fields.sweep, this._first);
-    this._document = KEPT_LINES.recalled(browserStore, fields).document ?? FIRST_DOCUMENT;
-    if (restored.of !== this._state.of) this._forget();
-    this._state = restored;
-    this._notice(unknownNotice(unknown));
+    const {of: before} = this._state;
+    this._document = KEPT_LINES.recalled(browserStore, this.vocabulary.fields).document ?? FIRST_DOCUMENT;
+    const restored = super._restore(fragment);
+    if (this._state.of !== before) this._forget();
+    return restored;
   }
 }
 

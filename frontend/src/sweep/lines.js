@@ -15,6 +15,9 @@ export const choices = (document) => [
 
 export const ownId = (at) => `${OWN}${at}`;
 
+/** Whether an id is that of a line kept in this browser. */
+export const isOwn = (id) => id.startsWith(OWN);
+
 export const isExample = (id) => Object.hasOwn(EXAMPLES, id);
 
 const UNDESCRIBED = {name: 'a line not described', request: {elements: []}, file: undefined, after: undefined};
@@ -30,5 +33,5 @@ export function lineOf(id, document) {
     return {name, request: {elements, load}, file, after};
   }
   const line = document.lines[Number(id.slice(OWN.length))];
-  return id.startsWith(OWN) && line ? {...line, file: undefined, after: undefined} : lineOf('line', document);
+  return isOwn(id) && line ? {...line, file: undefined, after: undefined} : lineOf('line', document);
 }

@@ -16,7 +16,8 @@ function tagged(path, value, kinds, tableOf) {
   fields(path, value, tableOf(kind), ['kind']);
 }
 
-function load(path, value, table) {
+/** What a line ends in. Throws a RangeError whose message is for the reader. */
+export function checkedLoad(path, value, table) {
   const {kind} = record(path, value);
   if (kind !== 'table') return tagged(path, value, Object.keys(LOADS), (name) => table[`load_${name}`]);
   list(`${path}.points`, value.points, 2, 2000, 'points').forEach((point, at) => {
@@ -48,7 +49,7 @@ export function checkedRequest(value, table, path = '') {
   list(`${at}elements`, value.elements, 1, MOST_ELEMENTS, 'elements').forEach((element, place) => {
     tagged(`${at}elements[${place}]`, element, Object.keys(ELEMENTS), (kind) => table[kind]);
   });
-  load(`${at}load`, value.load, table);
+  if (value.load !== undefined) checkedLoad(`${at}load`, value.load, table);
   if (value.transmitter !== undefined)
     fields(`${at}transmitter`, record(`${at}transmitter`, value.transmitter), table.transmitter);
   if (value.receiver !== undefined) receiver(`${at}receiver`, value.receiver, table, value.elements.length);

@@ -2,7 +2,7 @@
  * The lines of the page as one document.
  *
  * @typedef {{kind: string, [field: string]: any}} Element - of a line, or its load
- * @typedef {{elements: Element[], load: Element, [field: string]: any}} LineRequest
+ * @typedef {{elements: Element[], load?: any, [field: string]: any}} LineRequest - a station gives what it leaves out
  * @typedef {{name: string, request: LineRequest}} Line
  * @typedef {{lines: Line[], current: number}} LineDocument
  */

@@ -1,5 +1,5 @@
 /**
- * An invented field-day line to start from.
+ * An invented field-day line to start from; transmitter, antenna and site are the station's.
  *
  * @type {import('./document.js').Line}
  */
@@ -23,9 +23,5 @@ export const EXAMPLE = {
       {kind: 'cable', cable: 'rg_213', length_m: 28},
       {kind: 'joint', family: 'n', exposure: 'exposed'},
     ],
-    load: {kind: 'vswr', vswr: 2},
-    power_w: 100,
-    mode: 'ssb',
-    band: '20m',
   },
 };

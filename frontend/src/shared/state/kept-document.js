@@ -1,18 +1,13 @@
-import {advanced, begun, redone, undone} from './history.js';
+/** @import {Kept, Store} from './kept.js' */
 
 /**
- * @import {History} from './history.js'
- * @import {Kept, Store} from './kept.js'
- */
-
-/**
- * A document the reader works on: its history, and what the browser keeps of it, which other tabs change too.
+ * A document the reader works on, and what the browser keeps of it, which other tabs change too.
  *
  * @template Document
  */
 export class KeptDocument {
-  /** @type {History<Document>} */
-  #history;
+  /** The document as it stands. */
+  present;
   #kept;
   #storage;
   #fields;
@@ -20,6 +15,8 @@ export class KeptDocument {
   #seen;
   /** @type {string | undefined} - and its text */
   #text;
+  /** @type {(before: Document) => void} */
+  #came = () => {};
   /** Whether the browser had kept one. */
   wasKept;
   /** What the browser could not keep or read, in a sentence; empty when all is well. */
@@ -38,35 +35,25 @@ export class KeptDocument {
     this.#kept = kept;
     this.#storage = storage;
     this.#fields = fields;
-    this.wasKept = document !== undefined;
-    this.#seen = document ?? first;
     this.#text = text;
-    this.#history = begun(this.#seen);
+    this.wasKept = document !== undefined;
+    this.present = this.#seen = document ?? first;
     this.problem = problem;
     this.spoilt = spoilt;
-  }
-
-  /** The document as it stands. */
-  get present() {
-    return this.#history.present;
-  }
-
-  get canUndo() {
-    return this.#history.past.length > 0;
-  }
-
-  get canRedo() {
-    return this.#history.future.length > 0;
   }
 
   /**
    * Keeps in step with other tabs while the view is shown; `came` is called when something came in from one.
    *
    * @param {import('lit').ReactiveControllerHost} host
-   * @param {() => void} came
+   * @param {(before: Document) => void} came
    */
   attach(host, came) {
-    const follow = () => this.catchUp() && came();
+    this.#came = came;
+    const follow = () => {
+      const before = this.present;
+      if (this.catchUp()) came(before);
+    };
     let stop = () => {};
     host.addController({
       hostConnected: () => {
@@ -78,52 +65,39 @@ export class KeptDocument {
   }
 
   /**
-   * Another document in place of this one; what is no step can't be undone by itself.
+   * Another document in place of this one.
    *
    * @param {Document} next
-   * @param {boolean} [isStep]
    */
-  put(next, isStep = true) {
-    this.#keep(isStep ? advanced(this.#history, next) : {...this.#history, present: next});
-  }
-
-  undo() {
-    this.#keep(undone(this.#history));
-  }
-
-  redo() {
-    this.#keep(redone(this.#history));
-  }
-
-  /**
-   * Takes what another tab has kept since; whether there was any.
-   *
-   * What is merged has no step of its own: undo takes back what was done here. What can only be taken whole has one.
-   */
-  catchUp() {
+  put(next) {
+    if (next === this.present) return;
     const before = this.present;
-    this.#history = this.#caughtUp(this.#history);
-    return this.present !== before;
-  }
-
-  /** @param {History<Document>} history */
-  #caughtUp(history) {
-    const {document: theirs, text} = this.#kept.recalled(this.#storage, this.#fields);
-    if (theirs === undefined || text === this.#text) return history;
-    const base = this.#seen;
-    this.#seen = theirs;
-    this.#text = text;
-    const merged = (mine) => this.#kept.merged({base, mine, theirs});
-    if (this.#kept.isWhole) return advanced(advanced(history, theirs), merged(history.present));
-    return {past: history.past.map(merged), present: merged(history.present), future: history.future.map(merged)};
-  }
-
-  /** @param {History<Document>} history */
-  #keep(history) {
-    this.#history = this.#caughtUp(history);
+    if (this.catchUp()) this.#came(before);
+    this.present = this.#kept.merged({base: before, mine: next, theirs: this.present});
     this.problem = this.#kept.remember(this.#storage, this.present);
     if (this.problem !== '') return;
     this.#seen = this.present;
     this.#text = JSON.stringify(this.present);
+  }
+
+  /**
+   * One side of a step, with what came in since the other.
+   *
+   * @param {Document} from
+   * @param {Document} to
+   */
+  turned(from, to) {
+    return this.#kept.merged({base: from, mine: to, theirs: this.present});
+  }
+
+  /** Takes what another tab has kept since; whether there was any. */
+  catchUp() {
+    const {document: theirs, text} = this.#kept.recalled(this.#storage, this.#fields);
+    if (theirs === undefined || text === this.#text) return false;
+    const before = this.present;
+    this.present = this.#kept.merged({base: this.#seen, mine: before, theirs});
+    this.#seen = theirs;
+    this.#text = text;
+    return this.present !== before;
   }
 }

@@ -36,11 +36,6 @@ export class Kept {
     this.#merged = merged;
   }
 
-  /** Whether it can only be taken whole. */
-  get isWhole() {
-    return this.#merged === undefined;
-  }
-
   /**
    * The document of a value from outside; throws where it is none.
    *

@@ -26,8 +26,8 @@ const defaults = (fields) => Object.fromEntries(Object.entries(fields).map(([nam
  * @property {number} [step] - of the slider
  * @property {string} [empty] - what it means that none is given
  *
- * @typedef {object} Speaker - a view
- * @property {string} id
+ * @typedef {object} Speaker - a view, or what several views speak of
+ * @property {string} [id] - of a view
  * @property {(start: StartData, lists: Lists) => Groups} [fields] - its groups of fields
  * @property {(lists: Lists) => Record<string, Words>} [words] - how its forms speak of them
  */
@@ -48,16 +48,16 @@ export class Vocabulary {
 
   /**
    * @param {StartData} start
-   * @param {Speaker[]} views
+   * @param {Speaker[]} speakers
    * @param {{text: string}[]} packs - those in force
    */
-  constructor(start, views, packs) {
+  constructor(start, speakers, packs) {
     this.isPacked = packs.length > 0;
-    this.views = views.map(({id}) => id);
+    this.views = speakers.flatMap(({id}) => id ?? []);
     this.lists = listsOf(start, packs);
-    this.fields = joined(views.map(({fields}) => fields?.(start, this.lists)));
+    this.fields = joined(speakers.map(({fields}) => fields?.(start, this.lists)));
     this.first = Object.fromEntries(Object.entries(this.fields).map(([group, fields]) => [group, defaults(fields)]));
-    this.words = joined(views.map(({words}) => words?.(this.lists)));
+    this.words = joined(speakers.map(({words}) => words?.(this.lists)));
   }
 
   /** @param {string} name */

@@ -1,0 +1,56 @@
+/** Lines of this station: what they leave to it, and what of it they have their own. */
+import {loadOf, settingOf, transmitterOf} from './station.js';
+
+/**
+ * @import {LineRequest} from '../lines/document.js'
+ * @import {Vocabulary} from '../vocabulary/vocabulary.js'
+ * @import {Station} from './station.js'
+ */
+
+/** What of a line the station can give: the settings that lines are asked with, transmitter and antenna. */
+const GIVEN = ['transmitter', 'load'];
+const LOOKED_AT = ['band', 'frequency_hz'];
+
+/**
+ * The request of a line: the station's settings, its rig and its antenna where the line has none of its own.
+ *
+ * @param {LineRequest} line - what is its own
+ * @param {Station} station
+ * @param {Vocabulary} vocabulary
+ * @returns {LineRequest}
+ */
+export function lineRequest(line, station, {fields, first}) {
+  const {settings, units} = station;
+  const isLookedAt = LOOKED_AT.some((name) => name in line);
+  const names = Object.keys(fields.station).filter((name) => !(isLookedAt && LOOKED_AT.includes(name)));
+  const said = Object.fromEntries(names.filter((name) => name in settings).map((name) => [name, settings[name]]));
+  const band = isLookedAt ? null : settingOf(settings, 'band', first.settings.band);
+  const transmitter = transmitterOf(station);
+  return {
+    ...said,
+    ...(band && {band}),
+    ...('units' in fields.station && {units}),
+    ...(transmitter && {transmitter}),
+    load: loadOf(station, first.settings.vswr),
+    ...line,
+  };
+}
+
+/**
+ * What of the station a line has its own of, by the fields' names.
+ *
+ * @param {LineRequest} line
+ * @param {Vocabulary} vocabulary
+ */
+export const ownOf = (line, {fields}) =>
+  Object.keys(line).filter((name) => GIVEN.includes(name) || Object.hasOwn(fields.station, name));
+
+/**
+ * The line with what is left to the station.
+ *
+ * @param {LineRequest} line
+ * @param {string[]} names
+ * @returns {LineRequest}
+ */
+export const without = (line, names) =>
+  /** @type {LineRequest} */ (Object.fromEntries(Object.entries(line).filter(([name]) => !names.includes(name))));
