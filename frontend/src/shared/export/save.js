@@ -1,9 +1,15 @@
 import START from '../../../build/start-data.json';
 
 /** Hands the reader a file. */
-export function save(name, type, text) {
+export const save = (name, type, text) => saveBlob(name, new Blob([text], {type}));
+
+/**
+ * @param {string} name
+ * @param {Blob} blob
+ */
+export function saveBlob(name, blob) {
   const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], {type}));
+  link.href = URL.createObjectURL(blob);
   link.download = name;
   link.click();
   URL.revokeObjectURL(link.href);

@@ -11,7 +11,7 @@ import {placeOf} from './browser-store.js';
  * @typedef {{base: Document, mine: Document, theirs: Document}} Versions
  */
 
-const same = (one, other) => JSON.stringify(one) === JSON.stringify(other);
+const same = (one, other) => one === other || JSON.stringify(one) === JSON.stringify(other);
 
 /**
  * What the browser keeps for the page under one key; every failure is a sentence, never an error.

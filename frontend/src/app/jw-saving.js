@@ -1,0 +1,169 @@
+import {css, html, nothing} from 'lit';
+import {carriedBy, carriedIn, gathered, takeIn} from '../saved/carried.js';
+import {filledPage} from '../saved/page-file.js';
+import {stationTables} from '../saved/station-tables.js';
+import {element, of, state, value} from '../shared/elements/element.js';
+import {send} from '../shared/elements/send.js';
+import {save, saveBlob} from '../shared/export/save.js';
+import {browserStore} from '../shared/state/browser-store.js';
+import {AtStation} from '../shared/station/at-station.js';
+import {base} from '../shared/styles/base.js';
+import {formStyles} from '../shared/styles/forms.js';
+import {CALLED, PLACES} from './places.js';
+import {stationAnswers} from './station-answers.js';
+
+/**
+ * @import {Transport} from '../shared/answers.js'
+ * @import {Carried} from '../saved/carried.js'
+ */
+
+const LONGEST_NAME = 60;
+const CARRIED = carriedBy(document);
+
+/** Today as 2026-11-29, by the reader's own clock. */
+const today = () => new Date().toLocaleDateString('sv-SE');
+
+/** A name as a file may have it. */
+const fileName = (name, end) =>
+  `${['jointwise', name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '')].filter(Boolean).join('-')}.${end}`;
+
+/**
+ * All of the reader's own as a page or a file to take along, and back from one.
+ *
+ * @fires jw-notice - {text}
+ * @fires jw-taken-in - what is kept has changed: everything is to be read anew
+ */
+class JwSaving extends element(
+  {
+    transport: value(/** @type {Transport} */ (of)),
+    /** Address of the page as one file; empty where this is one. */
+    file: {type: String},
+    _name: state(/** @type {string} */ (of)),
+    _busy: state(/** @type {boolean} */ (of)),
+    _asked: state(/** @type {{carried: Carried, asks: string[]} | undefined} */ (of)),
+  },
+  AtStation,
+) {
+  static styles = [
+    base,
+    formStyles,
+    css`
+      section { display: grid; gap: 8px; margin-bottom: 18px; }
+      .row { display: flex; flex-wrap: wrap; gap: 8px; align-items: end; }
+      label { display: grid; gap: 3px; font-weight: 600; }
+      input[type='file'] { min-height: var(--target); }
+    `,
+  ];
+
+  constructor() {
+    super();
+    this.file = '';
+    this._busy = false;
+    this._name = CARRIED?.name ?? '';
+  }
+
+  render() {
+    return html`<section>
+        <h3>Save my page</h3>
+        <p>A page as one file, with your station, lines, kit, packs and sweeps in it. It opens with no network, and its
+          tables can be read with scripts off.</p>
+        <div class="row">
+          <label>Name on it<input id="save-name" maxlength=${LONGEST_NAME} autocomplete="off"
+            .value=${this._called} @input=${({target}) => (this._name = target.value)}></label>
+          <button id="save-page" class="primary" ?disabled=${this._busy} @click=${this._savePage}>
+            ${this._busy ? 'Calculating…' : 'Save my page'}</button>
+          <button id="save-station" @click=${this._saveStation}>Save as a station file</button>
+        </div>
+        ${this._carriedNote()}
+      </section>
+      <section>
+        <h3>Open a saved page or a station file</h3>
+        <p>What is in it comes in beside what you have: lines, packs and sweeps by their names. Nothing of yours is
+          overwritten without asking.</p>
+        <label>Saved page or station file<input id="open-station" type="file" accept=".json,.html,application/json,text/html"
+          @change=${this._picked}></label>
+        ${this._asked ? this._question() : nothing}
+      </section>`;
+  }
+
+  get _called() {
+    return this._name || this.station.name;
+  }
+
+  _carriedNote() {
+    if (!CARRIED) return nothing;
+    return html`<p id="carried-note">This page carries “${CARRIED.name}” of ${CARRIED.date}. What you change here stays
+      with this page in this browser; save the page again to take it along.</p>`;
+  }
+
+  _question() {
+    const {asks} = /** @type {{asks: string[]}} */ (this._asked);
+    const what = asks.map((key) => CALLED[key]).join(' and ');
+    return html`<div class="row" role="alert">
+      <p>This browser has a ${what} of its own. Replace it with the one of the file?</p>
+      <button id="replace-own" @click=${() => this._takeIn(asks)}>Replace mine</button>
+      <button id="keep-own" @click=${() => (this._asked = undefined)}>Keep mine</button>
+    </div>`;
+  }
+
+  _gathered() {
+    return gathered(browserStore(), this._called.trim(), today(), CARRIED);
+  }
+
+  async _savePage() {
+    this._busy = true;
+    try {
+      const carried = this._gathered();
+      const {name, date} = carried;
+      const source = this.file ? await parsed(this.file) : document;
+      const called = {name, date};
+      const answers = await stationAnswers(this.transport, browserStore, this.station, this.vocabulary, called);
+      const title = [name, 'Jointwise'].filter(Boolean).join(' · ');
+      saveBlob(fileName(name, 'html'), filledPage(source, {title, tables: stationTables(answers), carried}));
+    } catch (error) {
+      this._say(`The page could not be saved: ${error.message}`);
+    }
+    this._busy = false;
+  }
+
+  _saveStation() {
+    const carried = this._gathered();
+    save(fileName(carried.name, 'json'), 'application/json', JSON.stringify(carried, null, 1));
+  }
+
+  async _picked({target}) {
+    const [file] = target.files;
+    target.value = '';
+    if (!file) return;
+    try {
+      this._asked = {carried: carriedIn(await file.text()), asks: []};
+      this._takeIn([]);
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      this._asked = undefined;
+      this._say(`Nothing was changed. ${error.message}`);
+    }
+  }
+
+  /** @param {string[]} replaced */
+  _takeIn(replaced) {
+    const {carried} = /** @type {{carried: Carried}} */ (this._asked);
+    const {asks, problem} = takeIn(PLACES, browserStore, this.vocabulary.fields, carried, replaced);
+    this._asked = asks.length > 0 ? {carried, asks} : undefined;
+    this._say(problem || `“${carried.name || 'The station'}” of ${carried.date} is here now.`);
+    send(this, 'jw-taken-in', {});
+  }
+
+  _say(text) {
+    send(this, 'jw-notice', {text});
+  }
+}
+
+/** The one-file page at an address. */
+async function parsed(address) {
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error('the server did not hand it out.');
+  return new DOMParser().parseFromString(await answer.text(), 'text/html');
+}
+
+customElements.define('jw-saving', JwSaving);
