@@ -13,7 +13,8 @@ const FEATURES = readdirSync(SRC).filter((room) => existsSync(join(SRC, room, 'v
 /** What each room may import beside itself. */
 const ALLOWED = {
   ...Object.fromEntries(FEATURES.map((feature) => [feature, ['shared', 'transport', 'worker']])),
-  app: [...FEATURES, 'shared'],
+  app: [...FEATURES, 'shared', 'station'],
+  station: ['shared'],
   embed: ['shared'],
   shared: ['worker'],
   transport: ['shared', 'worker'],

@@ -1,6 +1,7 @@
 import {UndoList} from '../state/undo-list.js';
 import {KEPT_STATION} from './kept.js';
 import {FIRST_STATION, changed, changesBetween} from './station.js';
+import {recalledAddress} from './web-address.js';
 
 /**
  * @import {Groups} from '../vocabulary/start-data.js'
@@ -30,7 +31,8 @@ export class StationStore {
    */
   constructor(storage, table) {
     const {document, problem, spoilt} = KEPT_STATION.recalled(storage, table);
-    this.present = document ?? FIRST_STATION;
+    const address = document ? '' : recalledAddress(storage);
+    this.present = document ?? (address ? {...FIRST_STATION, address} : FIRST_STATION);
     Object.assign(this, {problem, spoilt});
     this.#storage = storage;
   }
