@@ -13,8 +13,9 @@ const FEATURES = readdirSync(SRC).filter((room) => existsSync(join(SRC, room, 'v
 /** What each room may import beside itself. */
 const ALLOWED = {
   ...Object.fromEntries(FEATURES.map((feature) => [feature, ['shared', 'transport', 'worker']])),
-  app: [...FEATURES, 'saved', 'shared'],
+  app: [...FEATURES, 'saved', 'shared', 'station'],
   saved: ['shared', 'worker'],
+  station: ['shared'],
   embed: ['shared'],
   shared: ['worker'],
   transport: ['shared', 'worker'],

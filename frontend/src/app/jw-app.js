@@ -1,5 +1,5 @@
 import {ContextProvider} from '@lit/context';
-import {html} from 'lit';
+import {html, nothing} from 'lit';
 import {cache} from 'lit/directives/cache.js';
 import {keyed} from 'lit/directives/keyed.js';
 import START from '../../build/start-data.json';
@@ -15,14 +15,18 @@ import {StationStore} from '../shared/station/store.js';
 import {base} from '../shared/styles/base.js';
 import {vocabularyContext} from '../shared/vocabulary/speaking.js';
 import {Vocabulary} from '../shared/vocabulary/vocabulary.js';
+import '../shared/elements/jw-sheet.js';
+import {PANEL} from '../station/jw-station-panel.js';
 import './jw-masthead.js';
 import './jw-notice.js';
+import './jw-saving.js';
 import {appStyles} from './styles.js';
+import {typingOn} from './typing.js';
 import {PACKS, VIEWS} from './views.js';
 
 /**
  * @import {LoadCharts} from '../shared/charts/jw-chart.js'
- * @import {Notice} from '../shared/elements/view.js'
+ * @import {Notice, View} from '../shared/elements/view.js'
  * @import {JwMatrixView} from '../matrix/jw-matrix-view.js'
  * @import {Shelf} from '../shared/packs/shelf.js'
  * @import {Transport} from '../shared/answers.js'
@@ -53,6 +57,8 @@ export class JwApp extends element({
   loadEmbed: value(/** @type {() => Promise<string>} */ (of)),
   _view: state(/** @type {string} */ (of)),
   _notice: state(/** @type {Notice} */ (of)),
+  /** Whether the station is open beside the view. */
+  _isOpen: state(/** @type {boolean} */ (of)),
 }) {
   static styles = [base, appStyles];
 
@@ -61,6 +67,9 @@ export class JwApp extends element({
     this.stage = '';
     this.file = '';
     this._notice = NO_NOTICE;
+    this._isOpen = false;
+    this._isTyping = typingOn(this);
+    this._pressed = (event) => this._key(event);
     /** Another one after every change of the packs. */
     this.version = 0;
     this._vocabulary = new ContextProvider(this, {context: vocabularyContext});
@@ -76,12 +85,14 @@ export class JwApp extends element({
     super.connectedCallback();
     window.addEventListener('popstate', this._travelled);
     window.addEventListener('hashchange', this._left);
+    window.addEventListener('keydown', this._pressed);
   }
 
   disconnectedCallback() {
     super.disconnectedCallback();
     window.removeEventListener('popstate', this._travelled);
     window.removeEventListener('hashchange', this._left);
+    window.removeEventListener('keydown', this._pressed);
   }
 
   willUpdate(changed) {
@@ -133,10 +144,38 @@ export class JwApp extends element({
       @jw-notice=${({detail}) => (this._notice = {...NO_NOTICE, ...detail})}
       @jw-dismiss=${() => (this._notice = NO_NOTICE)}>
       <jw-masthead .view=${view.id} packs=${this.shelf?.inForce.length ?? 0} @jw-view=${this._turned}
-        @jw-methods=${this._methods}></jw-masthead>
+        @jw-methods=${this._methods} @jw-station=${() => (this._isOpen = !this._isOpen)}
+        ?open=${this._isOpen} station=${this._station.value?.present.name ?? ''}></jw-masthead>
       ${cache(view === PACKS ? view.element(this) : html`${keyed(this.version, cache(view.element(this)))}`)}
+      <jw-sheet class="station" ?beside=${this._isOpen} .heading=${this._isOpen ? 'Station' : ''}
+        @jw-close=${this._close}>${
+          this._isOpen
+            ? html`<jw-station-panel></jw-station-panel>
+            <jw-saving .transport=${this.transport} .file=${this.file} @jw-taken-in=${this._readAnew}></jw-saving>`
+            : nothing
+        }</jw-sheet>
       <jw-notice .text=${notice.text} .link=${notice.link} .action=${notice.action}></jw-notice>
     </div>`;
+  }
+
+  /** Every view holds what it has read of what is kept. */
+  _readAnew() {
+    location.reload();
+  }
+
+  _close(event) {
+    event.stopPropagation();
+    this._isOpen = false;
+  }
+
+  /** Undo by the keyboard goes to the station while that is open, else to the view; a field has its own. */
+  _key(event) {
+    const {ctrlKey, metaKey, shiftKey} = event;
+    if (!(ctrlKey || metaKey) || event.key.toLowerCase() !== 'z' || this._isTyping(event)) return;
+    event.preventDefault();
+    const way = shiftKey ? 'redo' : 'undo';
+    if (this._isOpen) this._station.value.turn(way, PANEL);
+    else /** @type {View} */ (inside(this.renderRoot, '.view')).turn?.(way);
   }
 
   _turned({detail: {view}}) {

@@ -21,6 +21,7 @@ function kept() {
  *
  * @fires jw-view - {view}: another one is wanted
  * @fires jw-methods - the method is wanted
+ * @fires jw-station - the station is wanted, or no more
  * @fires jw-notice - {text}: the browser does not keep the theme
  */
 class JwMasthead extends element({
@@ -28,6 +29,10 @@ class JwMasthead extends element({
   view: {type: String},
   /** How many packs count. */
   packs: {type: Number},
+  /** Whether the station is open. */
+  open: {type: Boolean},
+  /** What the station is called. */
+  station: {type: String},
   _theme: state(/** @type {string | undefined} */ (of)),
 }) {
   static styles = [
@@ -67,6 +72,7 @@ class JwMasthead extends element({
 
   constructor() {
     super();
+    this.station = '';
     this._turned = () => this.requestUpdate();
     this._theme = kept();
   }
@@ -103,6 +109,8 @@ class JwMasthead extends element({
       </nav>
       <p>How much power a coaxial joint stands, band by band, with the derivation of every number.</p>
       <div class="switches">
+        <button id="station" aria-expanded=${this.open} title=${this.station || nothing}
+          @click=${() => send(this, 'jw-station')}>Station</button>
         <button id="packs" aria-current=${this.view === PACKS.id ? 'page' : nothing}
           @click=${() => send(this, 'jw-view', {view: PACKS.id})}>Packs${packs}</button>
         <button id="methods" @click=${() => send(this, 'jw-methods')}>Method</button>

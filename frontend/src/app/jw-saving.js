@@ -25,7 +25,15 @@ const today = () => new Date().toLocaleDateString('sv-SE');
 
 /** A name as a file may have it. */
 const fileName = (name, end) =>
-  `${['jointwise', name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '')].filter(Boolean).join('-')}.${end}`;
+  `${[
+    'jointwise',
+    name
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, '-')
+      .replace(/^-|-$/g, ''),
+  ]
+    .filter(Boolean)
+    .join('-')}.${end}`;
 
 /**
  * All of the reader's own as a page or a file to take along, and back from one.
@@ -80,7 +88,7 @@ class JwSaving extends element(
         <h3>Open a saved page or a station file</h3>
         <p>What is in it comes in beside what you have: lines, packs and sweeps by their names. Nothing of yours is
           overwritten without asking.</p>
-        <label>Saved page or station file<input id="open-station" type="file" accept=".json,.html,application/json,text/html"
+        <label>Saved page or station file<input id="open-station" type="file" accept=".json,.html"
           @change=${this._picked}></label>
         ${this._asked ? this._question() : nothing}
       </section>`;
@@ -121,7 +129,7 @@ class JwSaving extends element(
       const title = [name, 'Jointwise'].filter(Boolean).join(' · ');
       saveBlob(fileName(name, 'html'), filledPage(source, {title, tables: stationTables(answers), carried}));
     } catch (error) {
-      this._say(`The page could not be saved: ${error.message}`);
+      this._say(`The page could not be saved: ${error instanceof Error ? error.message : error}`);
     }
     this._busy = false;
   }

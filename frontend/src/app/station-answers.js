@@ -32,14 +32,11 @@ import {withSettings} from '../shared/station/station.js';
 export async function stationAnswers(transport, storage, station, vocabulary, {name, date}) {
   const {fields, first, lists} = vocabulary;
   const refused = [];
-  const ask = async (what, operation, request) => {
-    try {
-      return await transport.ask(operation, request);
-    } catch (error) {
-      refused.push(`${what}: ${error.message}`);
+  const ask = (what, operation, request) =>
+    transport.ask(operation, request).catch(({message}) => {
+      refused.push(`${what}: ${message}`);
       return null;
-    }
-  };
+    });
   const {document: {lines} = FIRST_DOCUMENT} = KEPT_LINES.recalled(storage, fields);
   const {document: kit = KIT} = KEPT_KIT.recalled(storage, fields);
 

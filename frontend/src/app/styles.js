@@ -8,7 +8,6 @@ export const appStyles = css`
     border: 1px solid var(--line); border-radius: var(--round);
   }
   .bar { display: flex; flex-wrap: wrap; gap: 8px 16px; align-items: end; justify-content: space-between; }
-  .tools jw-presets { flex: 1 1 540px; }
   .below { display: grid; gap: 16px; }
   .onpaper { display: none; }
   /* what stands above the tables speaks to a reader without scripts */
@@ -31,7 +30,7 @@ export const appStyles = css`
     .page[data-upright] { page: upright; }
     .page[data-upright] > jw-masthead { display: none; }
     main { padding: 0; gap: 2mm; }
-    jw-presets, jw-scenario, .bar, .trouble { display: none; }
+    jw-scenario, .bar, .trouble { display: none; }
     .onpaper { display: block; }
     h2.onpaper { font-size: 9pt; }
     .below { gap: 2mm; break-inside: avoid; }

@@ -1,12 +1,11 @@
 import {css, html, nothing, svg} from 'lit';
 import {element, of, state, value} from '../shared/elements/element.js';
-import {browserStore} from '../shared/state/browser-store.js';
+import {AtStation} from '../shared/station/at-station.js';
+import {addressOf, isServed, ownAddress, refusalOf} from '../shared/station/web-address.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
 import {frequency} from '../shared/text/format.js';
 import {lossWords} from '../shared/text/loss.js';
-import {Speaking} from '../shared/vocabulary/speaking.js';
-import {isServed, ownAddress, recalledAddress, refusalOf, rememberAddress} from './address.js';
 import {codePath, codeText} from './code.js';
 
 /** @import {Answer} from './answer.js' */
@@ -15,10 +14,10 @@ import {codePath, codeText} from './code.js';
 class JwFitoutLabels extends element(
   {
     result: value(/** @type {Answer} */ (of)),
-    _typed: state(/** @type {string} */ (of)),
-    _unkept: state(/** @type {boolean} */ (of)),
+    /** What was typed and can't be taken; empty where nothing is wrong. */
+    _refused: state(/** @type {string} */ (of)),
   },
-  Speaking,
+  AtStation,
 ) {
   static styles = [
     base,
@@ -51,17 +50,17 @@ class JwFitoutLabels extends element(
 
   constructor() {
     super();
-    this._typed = recalledAddress(browserStore);
-    this._unkept = false;
+    this._refused = '';
   }
 
   render() {
-    const refusal = refusalOf(this._typed);
+    const refusal = refusalOf(this._refused);
     return html`<section class="panel">
       <h2>Labels</h2>
       <div class="address noprint">
         <label for="address">Address of the page in the codes</label>
-        <input id="address" type="url" autocomplete="off" placeholder=${ownAddress(location)} .value=${this._typed}
+        <input id="address" type="url" autocomplete="off" placeholder=${ownAddress(location)} 
+          .value=${this._refused || this.station.address}
           aria-invalid=${refusal ? 'true' : 'false'} aria-describedby="about" @change=${this._changed}>
         <p id="about" class=${refusal ? 'error' : 'quiet'}
           role=${refusal ? 'alert' : 'note'}>${refusal || this._about()}</p>
@@ -71,12 +70,11 @@ class JwFitoutLabels extends element(
   }
 
   get _address() {
-    return this._typed !== '' && refusalOf(this._typed) === '' ? this._typed : ownAddress(location);
+    return addressOf(this.station, location);
   }
 
   _about() {
-    const kept = this._unkept ? ' This browser keeps nothing for the page, so give it again next time.' : '';
-    if (isServed(this._address)) return `Each code opens the derivation of its joint at ${this._address}.${kept}`;
+    if (isServed(this._address)) return `Each code opens the derivation of its joint at ${this._address}.`;
     return (
       'This page is a file, so its codes open on this device alone; ' +
       'give the address of a served page, and they open there.'
@@ -84,8 +82,9 @@ class JwFitoutLabels extends element(
   }
 
   _changed(event) {
-    this._typed = event.target.value.trim();
-    if (refusalOf(this._typed) === '') this._unkept = !rememberAddress(browserStore, this._typed);
+    const address = event.target.value.trim();
+    this._refused = refusalOf(address) ? address : '';
+    if (!this._refused) this.stationStore.change('fitout', {address});
   }
 
   _label({heading, label}) {

@@ -55,14 +55,18 @@ function lineMarkup({name, line}) {
 const texts = (all) => all.map(({text}) => text);
 
 function sheetMarkup(sheet) {
-  const part = (heading, lines) =>
-    lines.length > 0 ? `<p><b>${escaped(heading)}</b></p>${listMarkup(lines)}` : '';
+  const part = (heading, lines) => (lines.length > 0 ? `<p><b>${escaped(heading)}</b></p>${listMarkup(lines)}` : '');
   const {inspection, label, sealing, torque} = sheet;
-  const due = inspection.due ? `Next inspection ${inspection.due}.` : `Inspect every ${inspection.interval_months} months.`;
+  const due = inspection.due
+    ? `Next inspection ${inspection.due}.`
+    : `Inspect every ${inspection.interval_months} months.`;
   return (
     `<details><summary>${escaped(sheet.heading)}</summary>` +
     part('Tools', texts(sheet.tools)) +
-    part('Steps', sheet.steps.map(({at, text}) => BOX + (at ? `${at}: ${text}` : text))) +
+    part(
+      'Steps',
+      sheet.steps.map(({at, text}) => BOX + (at ? `${at}: ${text}` : text)),
+    ) +
     part('Tightening', torque.tightened ? [torque.sentence] : []) +
     part('Sealing', [sealing.sentence, ...sealing.layers.map(({text}) => BOX + text)]) +
     part('Expect', [

@@ -64,7 +64,7 @@ class JwSheet extends element({heading: {type: String}}) {
       this._place();
     };
     this._escaped = (event) => {
-      if (event.key === 'Escape' && this.heading) this._close(event);
+      if (event.key === 'Escape' && this.heading && !event.defaultPrevented) this._close(event);
     };
   }
 

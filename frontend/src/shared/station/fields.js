@@ -59,6 +59,7 @@ export const ofStation = {
     'antenna.name': {label: 'What it is'},
     'shack.name': {label: 'Name of the station'},
     'shack.address': {label: 'Address of the page on the web'},
+    'shack.cables': {label: 'Cables in use'},
     'shack.units': {label: 'Units', options: {metric: 'metric', us: 'US'}},
   }),
 };

@@ -2,6 +2,7 @@ import {KeptDocument} from '../state/kept-document.js';
 import {UndoList} from '../state/undo-list.js';
 import {KEPT_STATION} from './kept.js';
 import {FIRST_STATION, changed, changesBetween} from './station.js';
+import {recalledAddress} from './web-address.js';
 
 /**
  * @import {Groups} from '../vocabulary/start-data.js'
@@ -27,7 +28,9 @@ export class StationStore {
    * @param {Groups} table
    */
   constructor(storage, table) {
-    this.#document = new KeptDocument(KEPT_STATION, storage, table, FIRST_STATION);
+    const address = recalledAddress(storage);
+    const first = address ? {...FIRST_STATION, address} : FIRST_STATION;
+    this.#document = new KeptDocument(KEPT_STATION, storage, table, first);
     this.present = this.#document.present;
   }
 

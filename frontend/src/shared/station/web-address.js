@@ -1,8 +1,9 @@
-/** The address that the codes on labels lead to, kept in this browser where it lets us. */
+/** Where the page stands on the web: links and codes lead there when it is opened from a file. */
 
-const KEY = 'jointwise-address';
 const LONGEST = 200;
 const SCHEMES = ['http:', 'https:'];
+/** Where the address was kept before it was the station's. */
+const OLD_KEY = 'jointwise-address';
 
 /** The page's own address without what it is about. */
 export const ownAddress = ({href}) => href.replace(/[?#].*$/, '');
@@ -17,22 +18,15 @@ export function refusalOf(address) {
   return `Address of the page is “${address}”; allowed: ${allowed}.`;
 }
 
-/** The address that was kept; empty where none was, or where it can't be read. */
+/** The address that an older version kept; empty where none was, or where it can't be read. */
 export function recalledAddress(storage) {
   try {
-    const kept = storage().getItem(KEY) ?? '';
+    const kept = storage().getItem(OLD_KEY) ?? '';
     return refusalOf(kept) === '' ? kept : '';
   } catch {
     return '';
   }
 }
 
-/** Keeps the address; false where the browser keeps nothing. */
-export function rememberAddress(storage, address) {
-  try {
-    storage().setItem(KEY, address);
-    return true;
-  } catch {
-    return false;
-  }
-}
+/** The address that links lead to: the station's where there is one, else where the page is. */
+export const addressOf = (station, place) => station.address || ownAddress(place);
