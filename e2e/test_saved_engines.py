@@ -1,10 +1,12 @@
 """The saved page in every engine: it computes from disk, asks nobody, keeps its policy, and reads without scripts."""
 
+import json
 from collections.abc import Iterator
 from contextlib import suppress
+from pathlib import Path
 
 import pytest
-from engines import ENGINES, Engine, View
+from engines import ENGINES, SAVED, Engine, View
 from expected import Numbers, asked, numbers
 from playwright.sync_api import Error
 from selenium.common import WebDriverException
@@ -108,6 +110,26 @@ def test_a_request_would_be_noted(engine: Engine) -> None:
             view.go(ELSEWHERE)
 
         assert ELSEWHERE in view.logged()
+
+
+def test_what_a_page_carries_is_there_in_every_engine(engine: Engine, tmp_path: Path) -> None:
+    """A file with a line of the reader's in it shows that line, under the policy of the file."""
+    name = "Hut </script><script>window.ran=1</script>"
+    line = {
+        "name": name,
+        "request": {"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "vswr", "vswr": 2}},
+    }
+    kept = {"lines": {"lines": [line], "current": 0}}
+    carried = {"format": "jointwise station", "version": 1, "name": "Hut", "date": "2026-11-29", "kept": kept}
+    text = json.dumps(carried).replace("<", "\\u003c")
+    file = tmp_path / "own.html"
+    file.write_text(SAVED.read_text("utf-8").replace('id="carried">null<', f'id="carried">{text}<'), "utf-8")
+    with engine() as view:
+        view.go(f"{file.as_uri()}#view=line")
+        view.ready()
+        assert view.comes("(name) => readers.everywhere('#name')[0]?.value === name", name)
+        assert view.run("() => window.ran ?? null") is None
+        assert view.wrong() == []
 
 
 def test_without_scripts_the_tables_can_be_read(engine: Engine) -> None:

@@ -15,15 +15,15 @@ export function fromBase64(text) {
   return Uint8Array.from(atob(text), (character) => character.charCodeAt(0));
 }
 
-/** @type {WeakMap<Element, Blob>} - the texts of parts that were taken, out of the way */
-const taken = new WeakMap();
+/** Where the text of a part that was taken lies: on its element, as the page's scripts share no variables. */
+const TEXT = Symbol.for('jointwise text');
 
 /**
  * The text of a part's element, also of one that was taken.
  *
  * @param {HTMLDataElement} element
  */
-export const textOf = (element) => taken.get(element) ?? element.value;
+export const textOf = (element) => element[TEXT] ?? element.value;
 
 /**
  * The bytes in element `part-<name>`, which loses them: its text would lie in memory twice.
@@ -35,7 +35,7 @@ export function takePart(document, name) {
   const element = /** @type {?HTMLDataElement} */ (document.getElementById(`part-${name}`));
   if (!element?.value) throw new Error(`this page holds no part ${name}`);
   const bytes = fromBase64(element.value);
-  taken.set(element, new Blob([element.value]));
+  element[TEXT] = new Blob([element.value]);
   element.removeAttribute('value');
   return bytes;
 }
