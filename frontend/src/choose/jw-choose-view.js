@@ -1,7 +1,6 @@
 import {css, html, nothing} from 'lit';
 import {FormView} from '../shared/elements/form-view.js';
 import '../shared/elements/jw-cautions.js';
-import {copyLink} from '../shared/export/copy-link.js';
 import {save} from '../shared/export/save.js';
 import {refusedField} from '../shared/fields/refused.js';
 import {base} from '../shared/styles/base.js';
@@ -48,7 +47,7 @@ export class JwChooseView extends FormView {
     return html`${this._progress(this._choose)}
       <main @jw-choose-change=${({detail}) => this._change(detail.changes, detail.live)}>
         <div class="bar" role="group" aria-label="Take along">
-          <button @click=${async () => this._notice(await copyLink())}>Copy link</button>
+          <button @click=${() => this._copyLink()}>Copy link</button>
           <button ?disabled=${!result} @click=${() => save('jointwise-choose.csv', 'text/csv', choicesCsv(result))}
             >CSV</button>
           <button @click=${() => window.print()}>Print</button>
