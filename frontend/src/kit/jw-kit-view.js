@@ -129,7 +129,7 @@ export class JwKitView extends element(
             ? html`<p class="waiting quiet">Add what must be joined: sockets of your gear and its leads.</p>`
             : result
               ? this._answer(result, answered, refused)
-              : html`<p class="waiting ${refused ? 'error' : 'quiet'}">${refused?.message ?? 'The core is at work…'}</p>`
+              : html`<p class="waiting ${refused ? 'error' : 'quiet'}">${refused?.message ?? 'Calculating…'}</p>`
         }
       </main>
       <p class="unseen" role="status">${this._said}</p>`;

@@ -58,9 +58,10 @@ export function stationIn(fragment, own, table) {
   const parts = fragment.split('&');
   const nameOf = (part) => part.split('=')[0];
   const isSetting = (part) => Object.hasOwn(table.settings, nameOf(part)) && !own.includes(nameOf(part));
+  const isSaid = (part) => isSetting(part) && !part.endsWith('=null');
   const isDocument = (part) => nameOf(part) === KEY;
   const rest = parts.filter((part) => !isSetting(part) && !isDocument(part)).join('&');
-  const {state: flat, unknown} = fromFragment(parts.filter(isSetting).join('&'), table.settings, {});
+  const {state: flat, unknown} = fromFragment(parts.filter(isSaid).join('&'), table.settings, {});
   const {document, problem} = documentOf(parts.find(isDocument), table);
   if (nothing(flat) && document === undefined) return {rest, changes: undefined, unknown, problem};
   const settings = {...document?.settings, ...flat};
