@@ -45,6 +45,7 @@ def test_controls_touched_while_python_starts_are_applied(browser: Browser) -> N
     saved = Saved(context.new_page())
     page = saved.open()
 
+    page.get_by_role("button", name="Station", exact=True).tap()
     page.get_by_role("button", name="2 m / 70 cm").tap()
     assert page.evaluate("() => document.querySelector('jw-app').stage") != "ready"
     saved.ready()

@@ -2,7 +2,6 @@
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import jsQR from '../../frontend/node_modules/jsqr/dist/jsQR.js';
-import {isServed, ownAddress, recalledAddress, refusalOf, rememberAddress} from '../../frontend/src/fitout/address.js';
 import {codePath, codeText} from '../../frontend/src/fitout/code.js';
 import {fromWords, numbered} from '../../frontend/src/fitout/from.js';
 import {lineIn, withLine} from '../../frontend/src/fitout/link.js';
@@ -94,35 +93,6 @@ test('a line too long for a link is left out, and one that is cut short is named
   const {line, problem} = lineIn(fragment.replace(/line=\w{9}/, 'line='), TABLE);
   assert.equal(line, undefined);
   assert.match(problem, /^The line in this link can’t be used/);
-});
-
-test('only a web address can be the one in the codes', () => {
-  assert.equal(refusalOf('https://example.org/jointwise/'), '');
-  assert.equal(refusalOf(''), '');
-  for (const bad of [
-    'example.org',
-    'javascript:alert(1)',
-    'https://example.org/#x',
-    `https://example.org/${'x'.repeat(200)}`,
-  ]) {
-    assert.match(refusalOf(bad), /^Address of the page is .* allowed: a web address/);
-  }
-  assert.deepEqual([isServed('http://10.0.0.2:8000/'), isServed('file:///tmp/page.html')], [true, false]);
-  assert.equal(ownAddress({href: 'http://host/page?x#view=fitout'}), 'http://host/page');
-});
-
-test('the address is kept, a spoilt one is not used, and a browser that keeps nothing is told of', () => {
-  const held = {};
-  const storage = () => ({getItem: (key) => held[key] ?? null, setItem: (key, text) => (held[key] = text)});
-  const blocked = () => {
-    throw new Error('blocked');
-  };
-
-  assert.equal(rememberAddress(storage, 'https://example.org/'), true);
-  assert.equal(recalledAddress(storage), 'https://example.org/');
-  rememberAddress(storage, 'nonsense');
-  assert.equal(recalledAddress(storage), '');
-  assert.deepEqual([rememberAddress(blocked, 'https://example.org/'), recalledAddress(blocked)], [false, '']);
 });
 
 /** What a reader of codes sees in a path. */

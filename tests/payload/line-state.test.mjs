@@ -223,7 +223,7 @@ test('a link cut short, altered or unknown is named in words and brings nothing'
   for (const bad of [
     fragment.slice(0, -5),
     'view=line&line=%%%',
-    `view=line&line=${btoa('{"elements":[]}')}`,
+    `view=line&line=${btoa('{"elements":[{}]}')}`,
     'view=line&line=bnVsbA',
   ]) {
     const {line, problem} = fromLink(bad, TABLE);
@@ -269,7 +269,7 @@ test('a bad file is refused with field, value and allowed range', () => {
   );
   assert.equal(
     refusal((file) => (request(file).elements = {})),
-    'lines[0].request.elements is {}; allowed: a list of 1 to 60 elements.',
+    'lines[0].request.elements is {}; allowed: a list of 0 to 60 elements.',
   );
   assert.equal(
     refusal((file) => (request(file).load = {kind: 'magic'})),

@@ -1,10 +1,12 @@
 /** The station: its settings and what follows of them, links and files, what the browser keeps, and undo. */
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
+import {inPlaceOf, withChanged, withInUse, withOneMore, withoutOne} from '../../frontend/src/shared/station/edits.js';
+import {EXAMPLES} from '../../frontend/src/shared/station/examples.js';
 import {contentOf, fromFile} from '../../frontend/src/shared/station/file.js';
 import {kitRequest, ownOfKit} from '../../frontend/src/shared/station/kit-request.js';
 import {lineRequest, ownOf, without} from '../../frontend/src/shared/station/line-request.js';
-import {stationIn, stationPart} from '../../frontend/src/shared/station/link.js';
+import {NOTHING_SAID, stationIn, stationPart} from '../../frontend/src/shared/station/link.js';
 import {
   FIRST_STATION,
   broughtBack,
@@ -18,6 +20,13 @@ import {
   withSettings,
 } from '../../frontend/src/shared/station/station.js';
 import {StationStore} from '../../frontend/src/shared/station/store.js';
+import {
+  addressOf,
+  isServed,
+  ownAddress,
+  recalledAddress,
+  refusalOf,
+} from '../../frontend/src/shared/station/web-address.js';
 
 const number = (min, max, more = {}) => ({type: 'number', nullable: false, default: null, min, max, ...more});
 const text = (longest, more = {}) => ({type: 'text', nullable: false, default: '', longest, ...more});
@@ -148,13 +157,13 @@ test('a line asks with the station, and with its own where it has some', () => {
     transmitter: {behaviour: 'transceiver'},
   });
   assert.deepEqual(lineRequest(own, SHACK, VOCABULARY), {...own, power_w: 1000});
-  assert.deepEqual(ownOf(own, VOCABULARY), ['load', 'mode', 'frequency_hz']);
-  assert.deepEqual(without(own, ownOf(own, VOCABULARY)), {elements});
+  assert.deepEqual(ownOf(own, SHACK, VOCABULARY), ['load', 'mode', 'frequency_hz']);
+  assert.deepEqual(without(own, ownOf(own, SHACK, VOCABULARY)), {elements});
 });
 
 test('a kit asks with the settings it has none of its own of', () => {
   assert.deepEqual(kitRequest({ports: [], vswr: 3}, SHACK, VOCABULARY), {ports: [], mode: 'fm', vswr: 3});
-  assert.deepEqual(ownOfKit({ports: [], vswr: 3, most_in_series: 1}, VOCABULARY), ['vswr']);
+  assert.deepEqual(ownOfKit({ports: [], mode: 'fm', vswr: 3, most_in_series: 1}, SHACK, VOCABULARY), ['vswr']);
 });
 
 test('a link holds the settings by name and the rest as one document', () => {
@@ -166,6 +175,7 @@ test('a link holds the settings by name and the rest as one document', () => {
   assert.deepEqual([unknown, problem], [[], '']);
   assert.deepEqual(fromLink(FIRST_STATION, changes ?? {}), SHACK);
   assert.equal(stationPart(FIRST_STATION, []), '');
+  assert.deepEqual(stationIn(NOTHING_SAID, [], TABLE).changes, {settings: {}});
   assert.equal(stationIn('view=line', [], TABLE).changes, undefined);
 });
 
@@ -271,4 +281,65 @@ test('the station of a link can be taken back where there was one', () => {
   assert.match(store.bring('matrix', changed(SHACK, {name: 'Other'})), /Undo brings back yours/);
   store.turn('undo', 'line');
   assert.equal(store.present.name, 'Hill hut');
+});
+
+test('only a web address can be the one that links lead to', () => {
+  assert.equal(refusalOf('https://example.org/jointwise/'), '');
+  assert.equal(refusalOf(''), '');
+  for (const bad of [
+    'example.org',
+    'javascript:alert(1)',
+    'https://example.org/#x',
+    `https://example.org/${'x'.repeat(200)}`,
+  ]) {
+    assert.match(refusalOf(bad), /^Address of the page is .* allowed: a web address/);
+  }
+  assert.deepEqual([isServed('http://10.0.0.2:8000/'), isServed('file:///tmp/page.html')], [true, false]);
+  assert.equal(ownAddress({href: 'http://host/page?x#view=fitout'}), 'http://host/page');
+});
+
+test('the address that an older version kept is the station’s, and a spoilt one is not', () => {
+  const old = (address) => storeOf({'jointwise-address': address}).store.present.address;
+
+  assert.equal(old('https://example.org/'), 'https://example.org/');
+  assert.equal(old('nonsense'), '');
+  assert.equal(
+    recalledAddress(() => {
+      throw new Error('blocked');
+    }),
+    '',
+  );
+});
+
+test('links lead to the station’s address, else to where the page is', () => {
+  const here = {href: 'file:///home/me/jointwise.html#mode=fm'};
+
+  assert.equal(addressOf(FIRST_STATION, here), 'file:///home/me/jointwise.html');
+  assert.equal(addressOf({address: 'https://example.org/'}, here), 'https://example.org/');
+});
+
+test('a rig or antenna that is added, changed or taken away keeps what is in use', () => {
+  const first = changed(FIRST_STATION, withOneMore(FIRST_STATION, 'rigs', {name: 'One', power_w: 50}));
+  const two = changed(first, withOneMore(first, 'rigs', {name: 'Two', power_w: 400}));
+  const used = changed(two, withInUse(two, 'rigs', 1));
+
+  assert.deepEqual([first.rig, first.settings.power_w, two.rig, used.settings.power_w], [0, 50, 0, 400]);
+  assert.equal(changed(used, withChanged(used, 'rigs', 1, {power_w: 300})).settings.power_w, 300);
+  assert.equal(changed(used, withChanged(used, 'rigs', 0, {power_w: 5})).settings.power_w, 400);
+  assert.equal(changed(used, withoutOne(used, 'rigs', 0)).rig, 0);
+  assert.equal(changed(used, withoutOne(used, 'rigs', 1)).rig, -1);
+});
+
+test('another station takes the whole place of this one, but for address and units', () => {
+  const reader = changed(SHACK, {address: 'https://example.org/', units: 'us'});
+
+  const empty = changed(reader, inPlaceOf(reader));
+
+  assert.deepEqual(empty, {...FIRST_STATION, address: 'https://example.org/', units: 'us'});
+  for (const {station} of EXAMPLES) {
+    const next = changed(reader, inPlaceOf(reader, station));
+    assert.deepEqual(next.settings, station.settings);
+    assert.equal(next.settings.power_w, next.rigs[next.rig].power_w);
+    assert.equal(next.settings.vswr ?? 1.5, next.antennas[next.antenna].load.vswr);
+  }
 });

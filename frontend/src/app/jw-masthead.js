@@ -55,8 +55,9 @@ class JwMasthead extends element({
       }
       @media (max-width: 480px) {
         header { gap: 4px 8px; padding: 6px 10px; }
-        .switches { gap: 4px; }
-        .switches button { padding: 0 8px; }
+        h1 { font-size: 1.15rem; }
+        .switches { gap: 3px; }
+        .switches button { padding: 0 5px; font-size: 0.8rem; }
         nav { order: 3; }
         nav button { padding: 0 7px; white-space: nowrap; }
         p { order: 4; flex-basis: 100%; font-size: 0.8rem; }

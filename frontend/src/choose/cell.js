@@ -51,13 +51,14 @@ function station(request, choice, {installations, vibrations}) {
  * @param {Pick<Answer, 'columns' | 'power_w' | 'choices'>} result
  * @param {Pick<Lists, 'installations'> & {vibrations: string[]}} catalogue - vibrations from none to worst
  * @param {Record<string, any>} first - the matrix's state on a first visit
+ * @param {string[]} [bands] - the matrix's columns
  */
-export function cellFragment(choice, request, result, catalogue, first) {
+export function cellFragment(choice, request, result, catalogue, first, bands = first.bands) {
   const row = bindingRow(choice, request, result);
   const column = bindingColumn(row, result);
   const place = isSpot(column)
     ? {frequency_hz: column.high_hz, frequencies_hz: [column.high_hz]}
-    : {band: column.id, bands: first.bands.includes(column.id) ? first.bands : [...first.bands, column.id]};
+    : {band: column.id, bands: bands.includes(column.id) ? bands : [...bands, column.id]};
   const levels = {power_w: result.power_w, powers_w: levelsWith(first.powers_w, result.power_w)};
   return toFragment({...first, ...station(request, choice, catalogue), ...place, ...levels, family: row.family}, first);
 }

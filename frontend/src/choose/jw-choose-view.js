@@ -1,9 +1,10 @@
 import {css, html, nothing} from 'lit';
 import {FormView} from '../shared/elements/form-view.js';
 import '../shared/elements/jw-cautions.js';
-import {copyLink} from '../shared/export/copy-link.js';
 import {save} from '../shared/export/save.js';
 import {refusedField} from '../shared/fields/refused.js';
+import {given} from '../shared/state/given.js';
+import {stationPart} from '../shared/station/link.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
@@ -48,7 +49,7 @@ export class JwChooseView extends FormView {
     return html`${this._progress(this._choose)}
       <main @jw-choose-change=${({detail}) => this._change(detail.changes, detail.live)}>
         <div class="bar" role="group" aria-label="Take along">
-          <button @click=${async () => this._notice(await copyLink())}>Copy link</button>
+          <button @click=${() => this._copyLink()}>Copy link</button>
           <button ?disabled=${!result} @click=${() => save('jointwise-choose.csv', 'text/csv', choicesCsv(result))}
             >CSV</button>
           <button @click=${() => window.print()}>Print</button>
@@ -80,7 +81,11 @@ export class JwChooseView extends FormView {
     const {answered, result} = this._choose;
     const {fields, first, lists} = this.vocabulary;
     const catalogue = {...lists, vibrations: fields.choose.vibration.choices};
-    const linkOf = (choice) => cellFragment(choice, answered, result, catalogue, first.matrix);
+    const {bands, band, frequency_hz} = this.station.settings;
+    // the cell's fragment says the settings; what else the station has goes along
+    const rest = stationPart({...this.station, settings: given({band, frequency_hz})}, ['band', 'frequency_hz']);
+    const linkOf = (choice) =>
+      [cellFragment(choice, answered, result, catalogue, first.matrix, bands), rest].filter(Boolean).join('&');
     return html`<section class="panel" id=${id}>
       <h2>${heading} <small>a tap on a family opens its derivation in the matrix</small></h2>
       <jw-choose-table .choices=${choices} .all=${result.choices} .plan=${answered.plan ?? ''} .heading=${heading}

@@ -3,7 +3,6 @@ import START from '../../build/start-data.json';
 import {element, of, state} from '../shared/elements/element.js';
 import {FormView} from '../shared/elements/form-view.js';
 import '../shared/elements/jw-cautions.js';
-import {copyLink} from '../shared/export/copy-link.js';
 import {save} from '../shared/export/save.js';
 import {FIRST_DOCUMENT, currentOf} from '../shared/lines/document.js';
 import {withoutLine} from '../shared/lines/fields.js';
@@ -81,9 +80,11 @@ export class JwFitoutView extends element(
         <jw-fitout-form class="noprint" .state=${this._state} .line=${this._atHand} .linked=${this._line !== undefined}
           .refusal=${error}></jw-fitout-form>
         ${
-          result
-            ? this._answer(result)
-            : html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`
+          this._isEmpty
+            ? html`<p class="waiting quiet">This line has no element yet.</p>`
+            : result
+              ? this._answer(result)
+              : html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`
         }
       </main>`;
   }
@@ -153,6 +154,11 @@ export class JwFitoutView extends element(
     return this._line ?? this._ownLine;
   }
 
+  /** Whether the line has no element yet, and so nothing to fit. */
+  get _isEmpty() {
+    return this._state.of === 'line' && this._atHand.request.elements.length === 0;
+  }
+
   get _request() {
     return this._state.of === 'line'
       ? lineRequest(this._state, linesOf.lineRequest(this._atHand.request, this.station, this.vocabulary))
@@ -160,6 +166,7 @@ export class JwFitoutView extends element(
   }
 
   _ask(again = false) {
+    if (this._isEmpty) return;
     const text = JSON.stringify(this._request);
     if (!again && text === this._asked) return;
     this._asked = text;
@@ -221,7 +228,8 @@ export class JwFitoutView extends element(
     const own = super._fragment;
     const {fragment, whole} = this._state.of === 'line' ? withLine(own, this._atHand) : {fragment: own, whole: true};
     const text = 'This line is too long for a link; export it in the Line view instead.';
-    this._notice(whole ? await copyLink(this._linkTo(fragment)) : {text});
+    if (whole) await this._copyLink(fragment);
+    else this._notice({text});
   }
 }
 

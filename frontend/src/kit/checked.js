@@ -14,7 +14,7 @@ export const OF_THE_PAST = 'cable_dielectric';
 export function checkedKit(given, table) {
   const {ports, owned, pairs, ...rest} = table.kit;
   const {[OF_THE_PAST]: _, ...value} = record('kit', given);
-  list('ports', value.ports, ports.least, ports.most, 'ports').forEach((port, at) => {
+  list('ports', value.ports, 0, ports.most, 'ports').forEach((port, at) => {
     fields(`ports[${at}]`, record(`ports[${at}]`, port), table.port);
   });
   if (value.owned !== undefined) {

@@ -1,11 +1,10 @@
 import {css, html, nothing} from 'lit';
 import {element, of, state} from '../shared/elements/element.js';
 import {View} from '../shared/elements/view.js';
-import {copyLink} from '../shared/export/copy-link.js';
 import {save} from '../shared/export/save.js';
 import {browserStore} from '../shared/state/browser-store.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
-import {kitRequest} from '../shared/station/kit-request.js';
+import {kitRequest, ownOfKit, withoutOwn} from '../shared/station/kit-request.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
 import './answer/jw-kit-answer.js';
@@ -90,8 +89,18 @@ export class JwKitView extends element(
   /** The gear of the station to start from, or an example. */
   get _firstKit() {
     const {gear} = this.station;
-    const {least} = /** @type {import('./edits.js').Bounds} */ (this.vocabulary.fields.kit.ports);
-    return gear.length >= least ? {ports: gear} : EXAMPLE;
+    return gear.length >= this._least ? {ports: gear} : EXAMPLE;
+  }
+
+  /** How few ports can be joined. */
+  get _least() {
+    return /** @type {import('./edits.js').Bounds} */ (this.vocabulary.fields.kit.ports).least;
+  }
+
+  /** The ports of the station's gear; which must join, and what is owned, is another matter. */
+  _fromGear() {
+    const {owned} = this._own;
+    this._edit({kind: 'replace', request: {ports: this.station.gear, ...(owned && {owned})}});
   }
 
   /** The kit with what it leaves to the station, the same object until one of them changes. */
@@ -119,11 +128,14 @@ export class JwKitView extends element(
               @click=${() => this._ask(true)}>Try again</button></p>`
             : nothing
         }
-        <jw-kit-form class="noprint" .request=${request} .names=${names} .refused=${refused}></jw-kit-form>
+        <jw-kit-form class="noprint" .request=${request} .own=${ownOfKit(this._own, this.station, this.vocabulary)}
+          .names=${names} .refused=${refused}></jw-kit-form>
         ${
-          result
-            ? this._answer(result, answered, refused)
-            : html`<p class="waiting ${refused ? 'error' : 'quiet'}">${refused?.message ?? 'The core is at work…'}</p>`
+          request.ports.length < this._least
+            ? html`<p class="waiting quiet">Add what must be joined: sockets of your gear and its leads.</p>`
+            : result
+              ? this._answer(result, answered, refused)
+              : html`<p class="waiting ${refused ? 'error' : 'quiet'}">${refused?.message ?? 'Calculating…'}</p>`
         }
       </main>
       <p class="unseen" role="status">${this._said}</p>`;
@@ -154,6 +166,12 @@ export class JwKitView extends element(
       <button ?disabled=${!result} @click=${file}>CSV</button>
       <button @click=${() => window.print()}>Print</button>
       <button @click=${() => this._edit({kind: 'replace', request: EXAMPLE})}>Example</button>
+      <button id="empty" @click=${() => this._edit({kind: 'replace', request: {ports: []}})}>Start empty</button>
+      ${
+        this.station.gear.length > 0
+          ? html`<button id="gear" @click=${this._fromGear}>From the station’s gear</button>`
+          : nothing
+      }
     </div>`;
   }
 
@@ -174,6 +192,7 @@ export class JwKitView extends element(
 
   _ask(again = false) {
     const request = this._request;
+    if (request.ports.length < this._least) return;
     // on the way back to this view nothing was asked yet, and an answer that took long is kept
     const kept = this._asked === undefined && request === this._kit.answered;
     if (again || (request !== this._asked && !kept)) this._kit.askNext(request);
@@ -198,6 +217,7 @@ export class JwKitView extends element(
   _parted(edit) {
     const {fields} = this.vocabulary;
     const isSetting = (name) => Object.hasOwn(fields.settings, name);
+    if (edit.kind === 'leave') return {own: withoutOwn(this._own, edit.names)};
     if (edit.kind !== 'limit' || !Object.keys(edit.changes).some(isSetting))
       return {own: edited(this._own, edit, fields.kit)};
     const names = Object.keys(edit.changes).filter((name) => name in this._own);
@@ -263,7 +283,8 @@ export class JwKitView extends element(
 
   async _copy() {
     const {whole} = toLink(this._own);
-    this._notice(whole ? await copyLink(this._linkTo()) : {text: TOO_LONG});
+    if (whole) await this._copyLink();
+    else this._notice({text: TOO_LONG});
   }
 }
 

@@ -1,16 +1,9 @@
 /** The ways to take lines along and to bring them in; each resolves to a notice for the reader, or to nothing. */
-import {copyLink} from '../shared/export/copy-link.js';
 import {saveJson} from '../shared/export/save.js';
-import {currentOf} from '../shared/lines/document.js';
-import {toLink} from '../shared/lines/link.js';
-import {LONGEST_LINK} from '../shared/state/document-link.js';
 import {contentOf, fromFile} from './file.js';
-
-const TOO_LONG = `This line is too long for a link (over ${LONGEST_LINK} characters); export it as a file instead.`;
 
 export const ALONG = {
   export: async (document) => saveJson('jointwise-lines.json', contentOf(document.lines)),
-  link: async (document) => (toLink(currentOf(document), null).whole ? copyLink() : {text: TOO_LONG}),
   print: async () => window.print(),
 };
 

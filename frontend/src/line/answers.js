@@ -77,6 +77,9 @@ export class Answers {
     const {answered, result} = this.line;
     if (answered) this.#known.set(JSON.stringify(withoutExplain(answered)), {result});
     const {status} = this.#others;
+    requests.forEach(({elements}, at) => {
+      if (elements.length === 0) this.#known.set(texts[at], {problem: 'No element yet.'});
+    });
     const next = texts.findIndex((text) => !this.#known.has(text));
     if (next !== -1 && status !== 'pending') this.#others.ask(requests[next]);
     return texts.map((text) => this.#known.get(text) ?? {});

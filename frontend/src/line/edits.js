@@ -6,6 +6,7 @@
  * and leaves the old one whole, so that the history can keep both.
  */
 import {MOST_ELEMENTS, MOST_LINES, currentOf} from '../shared/lines/document.js';
+import {EXAMPLE} from '../shared/lines/example.js';
 import {filled} from '../shared/state/given.js';
 
 const replaced = (list, at, value) => list.map((one, index) => (index === at ? value : one));
@@ -67,6 +68,8 @@ const ELEMENT_EDITS = {
   receiver: (request, {changes}) => ({...request, receiver: filled({...request.receiver, ...changes})}),
 };
 
+const isExample = ({request}) => JSON.stringify(request) === JSON.stringify(EXAMPLE.request);
+
 const LINE_EDITS = {
   choose: (document, {line}) => ({...document, current: line}),
   rename: (document, {name}) => ({
@@ -76,6 +79,12 @@ const LINE_EDITS = {
   insert: (document, {lines}) => {
     const kept = [...document.lines, ...lines.slice(0, Math.max(MOST_LINES - document.lines.length, 0))];
     return {lines: kept, current: Math.min(document.lines.length, kept.length - 1)};
+  },
+  empty: (document) => {
+    const fresh = {name: 'New line', request: {elements: []}};
+    return document.lines.length === 1 && isExample(currentOf(document))
+      ? {lines: [fresh], current: 0}
+      : LINE_EDITS.insert(document, {lines: [fresh]});
   },
   keep: (document) => LINE_EDITS.insert(document, {lines: [copyOf(document)]}),
   drop: (document, {line}) => {

@@ -47,6 +47,8 @@ class JwLineBar extends element({
         ${act('undo', 'Undo', {off: !this.canUndo})}${act('redo', 'Redo', {off: !this.canRedo})}
         <button id="keep" ?disabled=${this.lines.length >= MOST_LINES}
           @click=${() => this._edit({kind: 'keep'})}>Compare with a copy</button>
+        <button id="empty" ?disabled=${this.lines.length >= MOST_LINES}
+          @click=${() => this._edit({kind: 'empty'})}>Start empty</button>
       </div>
       <div role="group" aria-label="Take along">
         ${act('link', 'Copy link')}${act('export', 'Export lines')}

@@ -8,9 +8,11 @@ import {KEPT_LINES} from '../shared/lines/kept.js';
 import {fromLink, toLink} from '../shared/lines/link.js';
 import {namesOf} from '../shared/lines/names.js';
 import {browserStore} from '../shared/state/browser-store.js';
+import {LONGEST_LINK} from '../shared/state/document-link.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
 import {lineRequest, ownOf} from '../shared/station/line-request.js';
-import {transmitterOf} from '../shared/station/station.js';
+import {withInUse, withOneMore} from '../shared/station/edits.js';
+import {antennaOf, transmitterOf} from '../shared/station/station.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles, viewStyles} from '../shared/styles/panels.js';
 import {ALONG, broughtIn} from './along.js';
@@ -32,6 +34,8 @@ import {taken} from './take.js';
  * @import {Told} from './answers.js'
  * @import {Change} from './result.js'
  */
+
+const TOO_LONG = `This line is too long for a link (over ${LONGEST_LINK} characters); export it as a file instead.`;
 
 /**
  * A whole line from the transmitter to the antenna: its editor, its answer, and other lines beside it.
@@ -90,7 +94,7 @@ export class JwLineView extends element(
   updated(changed) {
     this.toggleAttribute('beside', this._open !== null);
     if (this.transport === undefined) return;
-    this._answers.follow(this._request);
+    if (!this._isEmpty) this._answers.follow(this._request);
     const asked = changed.has('_open') || changed.has('transport');
     if (asked && this._open !== null && ['initial', 'error'].includes(this._catalogue.status)) this._catalogue.ask({});
   }
@@ -120,16 +124,21 @@ export class JwLineView extends element(
           .canUndo=${this.canUndo} .canRedo=${this.canRedo}></jw-line-bar>
         ${refused?.group === '' ? this._trouble(refused.message) : nothing}
         ${lines.length > 1 ? this._compared(lines, current, known) : nothing}
-        <jw-line-editor .request=${request} .own=${ownOf(own, this.vocabulary)} .names=${names}
+        <jw-line-editor antenna=${antennaOf(this.station)?.name ?? ''} .request=${request}
+          .own=${ownOf(own, this.station, this.vocabulary)} .names=${names}
           .answered=${line.answered} .result=${line.result} .refused=${refused}></jw-line-editor>
         ${
-          line.result
-            ? html`<jw-line-answer .result=${line.result} .answered=${line.answered} .open=${this._open ?? ''}
+          this._isEmpty
+            ? html`<p class="waiting quiet" role="status">
+                Nothing stands between transmitter and antenna yet: add the first element of the line.
+              </p>`
+            : line.result
+              ? html`<jw-line-answer .result=${line.result} .answered=${line.answered} .open=${this._open ?? ''}
                 .outdated=${outdated}></jw-line-answer>
               <jw-line-results .result=${line.result} .request=${request} .current=${isCurrent} .names=${names}
               .refused=${refused} .compared=${change} .after=${after} .spread=${spreadShown} .drawing=${spread.drawing}
               .failure=${spread.error?.message ?? ''} .loadCharts=${this.loadCharts}></jw-line-results>`
-            : html`<p class="waiting ${refused ? 'error' : 'quiet'}" role="status">
+              : html`<p class="waiting ${refused ? 'error' : 'quiet'}" role="status">
                 ${refused?.message ?? 'Calculating…'}
               </p>`
         }
@@ -169,6 +178,11 @@ export class JwLineView extends element(
     return html`<jw-line-compare class="wide" .lines=${lines} .current=${current} .known=${known}></jw-line-compare>`;
   }
 
+  /** Whether there is no element yet, and so nothing to ask. */
+  get _isEmpty() {
+    return this._current.request.elements.length === 0;
+  }
+
   get _current() {
     return currentOf(this._own);
   }
@@ -203,6 +217,7 @@ export class JwLineView extends element(
     }
     if (edit.kind === 'load' && !request.load && this._isStationsVswr(edit.load))
       return {own: before, changes: {settings: this._settings({vswr: edit.load.vswr})}};
+    if (edit.kind === 'keep-antenna') return this._withAntenna();
     if (edit.kind !== 'station') return {own: edited(before, edit)};
     // what was the line's own is the station's again
     const names = Object.keys(edit.changes);
@@ -210,6 +225,17 @@ export class JwLineView extends element(
     return {
       own: isOwn ? edited(before, {kind: 'leave', names}) : before,
       changes: {settings: this._settings(edit.changes)},
+    };
+  }
+
+  /** The line's own antenna as one of the station's, and in use. */
+  _withAntenna() {
+    const {name, request} = this._current;
+    const more = withOneMore(this.station, 'antennas', {name: `Antenna of ${name}`.slice(0, 60), load: request.load});
+    const at = this.station.antennas.length;
+    return {
+      own: edited(this._own, {kind: 'leave', names: ['load']}),
+      changes: {...more, ...withInUse({...this.station, ...more}, 'antennas', at)},
     };
   }
 
@@ -280,7 +306,13 @@ export class JwLineView extends element(
 
   async _do({detail: {what}}) {
     if (what === 'undo' || what === 'redo') this.turn(what);
+    else if (what === 'link') await this._link();
     else this._notice(await ALONG[what](this._own));
+  }
+
+  async _link() {
+    if (toLink(this._current, null).whole) await this._copyLink();
+    else this._notice({text: TOO_LONG});
   }
 
   async _imported({detail: {file}}) {

@@ -217,6 +217,7 @@ export class JwMatrixView extends element(
   }
 
   async _exported(event) {
+    if (event.detail.kind === 'link') return this._copyLink();
     if (event.detail.kind === 'website') return this._show({...NOTHING_OPEN, view: 'website'});
     if (this._shown.margin_db === undefined && MATRIX_WAYS.has(event.detail.kind)) {
       this._notice({text: 'The core is still at work on the numbers; try again when they are here.'});

@@ -2,9 +2,11 @@ import {css, html, nothing} from 'lit';
 import START from '../../build/start-data.json';
 import {element, of, state, value} from '../shared/elements/element.js';
 import '../shared/elements/jw-progress.js';
+import '../shared/elements/jw-undo.js';
 import {save} from '../shared/export/save.js';
 import {packStyles} from '../shared/packs/mark.js';
 import {Enquiry} from '../shared/state/enquiry.js';
+import {AtStation} from '../shared/station/at-station.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
@@ -17,6 +19,7 @@ import {entriesInWords} from './words.js';
  * @import {Transport} from '../shared/answers.js'
  */
 
+const VIEW = 'packs';
 const MOST_BYTES = START.pack.most_bytes;
 
 /**
@@ -24,20 +27,23 @@ const MOST_BYTES = START.pack.most_bytes;
  *
  * A pack is tried out with the others before it is taken; one that is refused changes nothing.
  */
-export class JwPacksView extends element({
-  /** How the core is reached. */
-  transport: value(/** @type {Transport} */ (of)),
-  /** How far a core of the page's own has come in starting. */
-  stage: {type: String},
-  shelf: value(/** @type {Shelf} */ (of)),
-  /** Another one after every change of the shelf. */
-  version: {type: Number},
-  _over: state(/** @type {boolean} */ (of)),
-  _refused: state(/** @type {string | undefined} */ (of)),
-  _said: state(/** @type {string} */ (of)),
-  _busy: state(/** @type {boolean} */ (of)),
-}) {
-  static view = 'packs';
+export class JwPacksView extends element(
+  {
+    /** How the core is reached. */
+    transport: value(/** @type {Transport} */ (of)),
+    /** How far a core of the page's own has come in starting. */
+    stage: {type: String},
+    shelf: value(/** @type {Shelf} */ (of)),
+    /** Another one after every change of the shelf. */
+    version: {type: Number},
+    _over: state(/** @type {boolean} */ (of)),
+    _refused: state(/** @type {string | undefined} */ (of)),
+    _said: state(/** @type {string} */ (of)),
+    _busy: state(/** @type {boolean} */ (of)),
+  },
+  AtStation,
+) {
+  static view = VIEW;
 
   static styles = [
     base,
@@ -87,6 +93,8 @@ export class JwPacksView extends element({
     const busy = this._busy ? 'pending' : this._catalogue.status;
     return html`<jw-progress status=${busy} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
       <main>
+        <jw-undo ?undo=${this.stationStore.canUndo(VIEW)} ?redo=${this.stationStore.canRedo(VIEW)}
+          @jw-turn=${({detail}) => this.turn(detail.way)}></jw-undo>
         <section class="panel">
           <h2>Packs</h2>
           <p>A pack holds entries of your own: interfaces, cables, bands, modes, default powers, and the limits your
@@ -180,12 +188,32 @@ export class JwPacksView extends element({
     this._said = 'The core is looking at the pack…';
     try {
       await this.transport.ask('catalogue', {}, {packs: this.shelf.with(text, label)});
-      this.shelf.put(text);
+      this._change(() => this.shelf.put(text));
       this._said = `${label} is in force.`;
     } catch (error) {
       this._refuse(/** @type {Error} */ (error).message);
     }
     this._busy = false;
+  }
+
+  /** A change of the reader's own packs, as one step to undo. */
+  _change(change) {
+    const before = this.shelf.own;
+    change();
+    this.stationStore.change(VIEW, {}, {before, after: this.shelf.own});
+  }
+
+  /**
+   * One step back, or forth again; whether there was one.
+   *
+   * @param {'undo' | 'redo'} way
+   */
+  turn(way) {
+    const step = this.stationStore.turn(way, VIEW);
+    if (step?.own) this.shelf.bringBack(step.own.value);
+    if (step) this._said = way === 'undo' ? 'Undone.' : 'Done again.';
+    this._refused = undefined;
+    return step !== undefined;
   }
 
   _refuse(message) {
@@ -197,13 +225,13 @@ export class JwPacksView extends element({
   _turn(pack) {
     if (!pack.on) return this._take(pack.text, pack.name);
     this._refused = undefined;
-    this.shelf.turn(pack, false);
+    this._change(() => this.shelf.turn(pack, false));
     this._said = `${pack.name} is off.`;
   }
 
   _remove(pack) {
     this._refused = undefined;
-    this.shelf.remove(pack);
+    this._change(() => this.shelf.remove(pack));
     this._said = `${pack.name} is removed.`;
   }
 }

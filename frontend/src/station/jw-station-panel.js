@@ -65,11 +65,12 @@ export class JwStationPanel extends AtStation {
       .row button { font-size: 0.85rem; padding: 0 11px; }
       .chips button { border-radius: 99px; }
       .panel { background: none; }
-      .double { grid-column: span 2; }
+      .lists { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
+      .double { grid-column: 1 / -1; }
       .wide { grid-column: 1 / -1; }
       h3 { margin: 0 0 6px; }
-      p { margin-top: 6px; }
-      details { margin-top: 6px; }
+      details { border-top: 0; }
+      .panel p { margin-top: 6px; }
     `,
   ];
 

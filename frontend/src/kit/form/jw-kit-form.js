@@ -2,6 +2,7 @@ import {css, html, nothing} from 'lit';
 import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {changesOf, control} from '../../shared/fields/control.js';
+import '../../shared/fields/jw-own.js';
 import {base} from '../../shared/styles/base.js';
 import {formStyles} from '../../shared/styles/forms.js';
 import {panelStyles} from '../../shared/styles/panels.js';
@@ -38,6 +39,8 @@ const SITE = [
 class JwKitForm extends element(
   {
     request: value(/** @type {Request} */ (of)),
+    /** What the kit has its own of, and other than the station's. */
+    own: value(/** @type {string[]} */ (of)),
     /** What the ports are called. */
     names: value(/** @type {string[]} */ (of)),
     /** Marks the field it names. */
@@ -73,6 +76,8 @@ class JwKitForm extends element(
       <section class="panel"><h2>Adapters you own</h2>
         <jw-kit-owned .owned=${request.owned ?? []} .refused=${refusedIn('owned')}></jw-kit-owned></section>
       <section class="panel"><h2>Limits</h2>
+        <jw-own of="This kit" what=${this.own.map((name) => this.vocabulary.labelOf(`kit.${name}`)).join(', ')}
+          @jw-leave=${() => send(this, 'jw-kit-edit', {kind: 'leave', names: this.own})}></jw-own>
         <div class="fields" @jw-change=${this._changed}>${LIMITS.map((name) => this._field(name))}</div>
         <details ?open=${this._site} @toggle=${({target}) => (this._site = target.open)}>
           <summary>More about station and site${set > 0 ? ` (${set} set)` : ''}</summary>

@@ -1,7 +1,10 @@
-import {css, html} from 'lit';
+import {css, html, nothing} from 'lit';
 import {element, of, value} from '../../shared/elements/element.js';
+import {send} from '../../shared/elements/send.js';
+import '../../shared/fields/jw-own.js';
 import {base} from '../../shared/styles/base.js';
 import {panelStyles} from '../../shared/styles/panels.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
 import './jw-line-list.js';
 import './jw-line-load.js';
 import './jw-line-station.js';
@@ -14,17 +17,24 @@ import './jw-line-transmitter.js';
  */
 
 /** What the reader says of a line: its station, its transmitter, its elements, its antenna. */
-class JwLineEditor extends element({
-  request: value(/** @type {LineRequest} */ (of)),
-  /** Of the elements. */
-  names: value(/** @type {string[]} */ (of)),
-  /** The request of the result. */
-  answered: value(/** @type {LineRequest | undefined} */ (of)),
-  /** The last good answer; undefined before the first. */
-  result: value(/** @type {LineResult | undefined} */ (of)),
-  /** Marks the field it names. */
-  refused: value(/** @type {Placed | undefined} */ (of)),
-}) {
+class JwLineEditor extends element(
+  {
+    request: value(/** @type {LineRequest} */ (of)),
+    /** What the line has its own of, and other than the station's. */
+    own: value(/** @type {string[]} */ (of)),
+    /** What the station's antenna is called; empty where it has none. */
+    antenna: {type: String},
+    /** Of the elements. */
+    names: value(/** @type {string[]} */ (of)),
+    /** The request of the result. */
+    answered: value(/** @type {LineRequest | undefined} */ (of)),
+    /** The last good answer; undefined before the first. */
+    result: value(/** @type {LineResult | undefined} */ (of)),
+    /** Marks the field it names. */
+    refused: value(/** @type {Placed | undefined} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [
     base,
     panelStyles,
@@ -32,18 +42,23 @@ class JwLineEditor extends element({
       :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; min-width: 0; }
       .list { padding: 12px 8px; }
       .list h2 { padding-left: 6px; }
+      .keep { font-size: 0.85rem; }
+      @media print { .keep { display: none; } }
     `,
   ];
 
   render() {
     const {request} = this;
+    const settings = this.own.filter((name) => name !== 'load' && name !== 'transmitter');
     const refusedIn = (group) => (this.refused?.group === group ? this.refused : undefined);
     return html`<section class="panel">
         <h2>Station and site</h2>
+        ${this._ownOf(settings, settings.map((name) => this.vocabulary.labelOf(`station.${name}`)).join(', '))}
         <jw-line-station .request=${request} .refused=${refusedIn('station')}></jw-line-station>
       </section>
       <section class="panel">
         <h2>The transmitter</h2>
+        ${this._ownOf(['transmitter'], 'its behaviour at a bad SWR')}
         <jw-line-transmitter .request=${request}
           .refused=${refusedIn('station') ?? refusedIn('transmitter')}></jw-line-transmitter>
       </section>
@@ -53,10 +68,24 @@ class JwLineEditor extends element({
           .result=${this.result} .refused=${refusedIn('elements')}></jw-line-list>
       </section>
       <section class="panel">
-        <h2>The antenna</h2>
+        <h2>The antenna <small>${this.own.includes('load') ? nothing : this.antenna}</small></h2>
+        ${this._ownOf(['load'], 'antenna')}
         <jw-line-load .load=${request.load} .frequency=${this.result?.frequency_hz}
           .refused=${refusedIn('load')}></jw-line-load>
+        ${
+          this.own.includes('load')
+            ? html`<button class="keep" id="keep-antenna"
+                @click=${() => send(this, 'jw-line-edit', {kind: 'keep-antenna'})}>Make it the station’s</button>`
+            : nothing
+        }
       </section>`;
+  }
+
+  /** What of these the line has its own of, with the way back. */
+  _ownOf(names, what) {
+    const own = names.filter((name) => this.own.includes(name));
+    return html`<jw-own of="This line" what=${own.length > 0 ? what : ''}
+      @jw-leave=${() => send(this, 'jw-line-edit', {kind: 'leave', names: own})}></jw-own>`;
   }
 }
 

@@ -1,10 +1,12 @@
 import {html} from 'lit';
 import {READY} from '../../worker/messages.js';
+import {copyFileLink, copyLink} from '../export/copy-link.js';
 import {Enquiry} from '../state/enquiry.js';
 import {readable, unknownWords, viewOf} from '../state/view-link.js';
 import {AtStation} from '../station/at-station.js';
-import {stationIn, stationPart} from '../station/link.js';
+import {NOTHING_SAID, stationIn, stationPart} from '../station/link.js';
 import {broughtBack, changed, fromLink} from '../station/station.js';
+import {addressOf, isServed} from '../station/web-address.js';
 import {element, of, value} from './element.js';
 import './jw-progress.js';
 import './jw-undo.js';
@@ -146,13 +148,24 @@ export class View extends element(
   }
 
   /**
-   * The address of the page with a question and the station.
+   * A link to a question at this station; one from a page that is a file leads to the station's address.
    *
    * @param {string} [fragment] - of the question
    */
   _linkTo(fragment = this._fragment) {
-    const parts = [fragment, stationPart(this.station, this._ownNames)].filter(Boolean);
-    return `${location.href.replace(/#.*$/, '')}#${parts.join('&')}`;
+    const part = stationPart(this.station, this._ownNames) || NOTHING_SAID;
+    const page = isServed(location.href) ? location.href.replace(/#.*$/, '') : addressOf(this.station, location);
+    return `${page}#${[fragment, part].filter(Boolean).join('&')}`;
+  }
+
+  /**
+   * Copies a link, and says what became of it.
+   *
+   * @param {string} [fragment] - of the question
+   */
+  async _copyLink(fragment) {
+    const link = this._linkTo(fragment);
+    this._notice(isServed(link) ? await copyLink(link) : await copyFileLink(link, (notice) => this._notice(notice)));
   }
 
   _ask() {}

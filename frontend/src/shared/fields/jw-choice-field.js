@@ -1,9 +1,13 @@
+import {ContextConsumer} from '@lit/context';
 import {html} from 'lit';
 import {element} from '../elements/element.js';
+import {stationContext} from '../station/at-station.js';
 import {Field} from './field.js';
 
-/** One of a few, as a select; the empty one means that it is left out. */
+/** One of a few, as a select; the empty one means that it is left out. Of cables those in use are offered first. */
 class JwChoiceField extends element({hint: {type: String}}, Field) {
+  #station = new ContextConsumer(this, {context: stationContext});
+
   constructor() {
     super();
     this.hint = '';
@@ -21,9 +25,15 @@ class JwChoiceField extends element({hint: {type: String}}, Field) {
 
   /** A value that no option has, as out of a link, stands among them: else another would seem chosen. */
   get _options() {
-    const options = this.vocabulary.optionsOf(this.name);
+    const options = this._inOrder(this.vocabulary.optionsOf(this.name));
     const value = String(this.value);
     return options.some(([id]) => id === value) ? options : [...options, [value, value]];
+  }
+
+  _inOrder(options) {
+    const inUse = this.name.split('.').at(-1) === 'cable' ? (this.#station.value?.present.cables ?? []) : [];
+    const rankOf = ([id]) => (id === '' ? 0 : inUse.includes(id) ? 1 : 2);
+    return inUse.length > 0 ? options.toSorted((one, other) => rankOf(one) - rankOf(other)) : options;
   }
 
   _chosen(event) {

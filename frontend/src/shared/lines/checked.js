@@ -46,7 +46,7 @@ function receiver(path, value, table, count) {
 export function checkedRequest(value, table, path = '') {
   const at = path === '' ? '' : `${path}.`;
   record(path || 'line', value);
-  list(`${at}elements`, value.elements, 1, MOST_ELEMENTS, 'elements').forEach((element, place) => {
+  list(`${at}elements`, value.elements, 0, MOST_ELEMENTS, 'elements').forEach((element, place) => {
     tagged(`${at}elements[${place}]`, element, Object.keys(ELEMENTS), (kind) => table[kind]);
   });
   if (value.load !== undefined) checkedLoad(`${at}load`, value.load, table);

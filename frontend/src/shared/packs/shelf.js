@@ -126,6 +126,16 @@ export class Shelf {
     this.#changed();
   }
 
+  /**
+   * The reader's own packs as they were, or will be.
+   *
+   * @param {OwnPack[]} own
+   */
+  bringBack(own) {
+    this.own = own;
+    this.#changed();
+  }
+
   /** @param {Pack} pack */
   remove(pack) {
     this.own = this.own.filter(({id}) => id !== pack.id);

@@ -21,9 +21,23 @@ export function kitRequest(kit, {settings, units}, {fields}) {
 }
 
 /**
- * What of the station's settings a kit has its own of, by the fields' names.
+ * What of the station's settings a kit has its own of, and other than the station's: the fields' names.
  *
  * @param {Record<string, any>} kit
+ * @param {Station} station
  * @param {Vocabulary} vocabulary
  */
-export const ownOfKit = (kit, {fields}) => Object.keys(kit).filter((name) => Object.hasOwn(fields.settings, name));
+export function ownOfKit(kit, {settings}, {fields, first}) {
+  const isOther = (name) => JSON.stringify(kit[name]) !== JSON.stringify(settings[name] ?? first.settings[name]);
+  return Object.keys(kit).filter((name) => Object.hasOwn(fields.settings, name) && isOther(name));
+}
+
+/**
+ * The kit with what is left to the station.
+ *
+ * @template {Record<string, any>} Kit
+ * @param {Kit} kit
+ * @param {string[]} names
+ */
+export const withoutOwn = (kit, names) =>
+  /** @type {Kit} */ (Object.fromEntries(Object.entries(kit).filter(([name]) => !names.includes(name))));

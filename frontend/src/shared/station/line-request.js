@@ -37,13 +37,20 @@ export function lineRequest(line, station, {fields, first}) {
 }
 
 /**
- * What of the station a line has its own of, by the fields' names.
+ * What of the station a line has its own of, and other than the station's: the fields' names.
  *
  * @param {LineRequest} line
+ * @param {Station} station
  * @param {Vocabulary} vocabulary
  */
-export const ownOf = (line, {fields}) =>
-  Object.keys(line).filter((name) => GIVEN.includes(name) || Object.hasOwn(fields.station, name));
+export function ownOf(line, station, vocabulary) {
+  const {fields} = vocabulary;
+  const isGiven = (name) => GIVEN.includes(name) || Object.hasOwn(fields.station, name);
+  const names = Object.keys(line).filter(isGiven);
+  const given = lineRequest(without(line, names), station, vocabulary);
+  const usual = (name) => given[name] ?? fields.station[name]?.default;
+  return names.filter((name) => JSON.stringify(line[name]) !== JSON.stringify(usual(name)));
+}
 
 /**
  * The line with what is left to the station.

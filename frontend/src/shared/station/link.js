@@ -27,7 +27,7 @@ const nothing = (record) => Object.keys(record).length === 0;
  * @param {Station} station
  * @param {string[]} own - names that mean something else in this fragment; such settings go into the document
  */
-export function stationPart(station, own) {
+export function stationPart(station, own = []) {
   // where the page is served is the reader's own matter
   const {settings, address: _, ...rest} = station;
   const flat = picked(settings, (name) => !own.includes(name));
@@ -42,6 +42,9 @@ export function stationPart(station, own) {
     .join('&');
 }
 
+/** As in a link of a station of which nothing is said: it must not be taken for one that says nothing of a station. */
+export const NOTHING_SAID = 'mode=ssb';
+
 /**
  * What a fragment says of the station: the fragment without it, the changes it makes to the station at hand (none
  * where it says nothing), and what in it can't be used.
@@ -55,12 +58,15 @@ export function stationIn(fragment, own, table) {
   const parts = fragment.split('&');
   const nameOf = (part) => part.split('=')[0];
   const isSetting = (part) => Object.hasOwn(table.settings, nameOf(part)) && !own.includes(nameOf(part));
+  const isSaid = (part) => isSetting(part) && !part.endsWith('=null');
   const isDocument = (part) => nameOf(part) === KEY;
   const rest = parts.filter((part) => !isSetting(part) && !isDocument(part)).join('&');
-  const {state: flat, unknown} = fromFragment(parts.filter(isSetting).join('&'), table.settings, {});
+  const {state: flat, unknown} = fromFragment(parts.filter(isSaid).join('&'), table.settings, {});
   const {document, problem} = documentOf(parts.find(isDocument), table);
   if (nothing(flat) && document === undefined) return {rest, changes: undefined, unknown, problem};
-  return {rest, changes: {...document, settings: {...document?.settings, ...flat}}, unknown, problem};
+  const settings = {...document?.settings, ...flat};
+  const said = picked(settings, (name) => !same(settings[name], table.settings[name].default));
+  return {rest, changes: {...document, settings: said}, unknown, problem};
 }
 
 function documentOf(part, table) {

@@ -1,0 +1,44 @@
+import {css, html, nothing} from 'lit';
+import {element} from '../elements/element.js';
+import {send} from '../elements/send.js';
+import {base} from '../styles/base.js';
+
+/**
+ * Says that something has its own of what the station has, and gives the station's back.
+ *
+ * @fires jw-leave - the station's is wanted
+ */
+class JwOwn extends element({
+  /** What has its own: "This line". Nothing is shown without `what`. */
+  of: {type: String},
+  /** What it has its own of, in words. */
+  what: {type: String},
+}) {
+  static styles = [
+    base,
+    css`
+      p {
+        display: flex; flex-wrap: wrap; gap: 4px 10px; align-items: center; margin-bottom: 8px;
+        padding: 4px 4px 4px 10px;
+        background: var(--sunk); border-radius: var(--round); font-size: 0.85rem;
+      }
+      span { flex: 1 1 12rem; }
+      button { font-size: 0.85rem; padding: 0 10px; }
+      @media print { button { display: none; } }
+    `,
+  ];
+
+  constructor() {
+    super();
+    this.of = '';
+    this.what = '';
+  }
+
+  render() {
+    if (!this.what) return nothing;
+    return html`<p role="note"><span>${this.of} has its own: ${this.what}.</span>
+      <button @click=${() => send(this, 'jw-leave')}>Use the station’s</button></p>`;
+  }
+}
+
+customElements.define('jw-own', JwOwn);
