@@ -67,7 +67,8 @@ def verdict(
     else:
         proof = "No smaller set does." if goal == "fewest" else "No smaller set has joints as good."
     alone = f"{'With what you have' if owns_any else 'Without any'}: {joined_by_owned} of {_count(len(pairs), 'pair')}."
-    return " ".join([headline(added, pairs, owns_any), *([proof, alone] if added else [])])
+    more = ([proof] if added > 1 else []) + ([alone] if joined_by_owned else [])
+    return " ".join([headline(added, pairs, owns_any), *(more if added else [])])
 
 
 def price_sentence(goal: Goal, words: PriceWords | None) -> str:

@@ -169,8 +169,17 @@ def test_the_headline_names_what_can_not_be_joined_and_why():
     assert result.headline == (
         "Port 2 (N 75 Ω jack) can't be joined with Radio or Load: 50 Ω would meet 75 Ω. 1 adapter joins the other pair."
     )
-    assert result.verdict == f"{result.headline} No smaller set does. Without any: 0 of 3 pairs."
+    assert result.verdict == result.headline
     assert result.pairs[0].names == ["Radio", "port 2 (N 75 Ω jack)"]
+
+
+def test_the_verdict_goes_on_with_the_proof():
+    """After the headline: whether fewer could do, and what is joined without them."""
+    ports = [port("n", "jack"), port("n", "plug"), port("bnc", "jack"), port("sma", "jack")]
+    fewest, best = both(ports=ports)
+
+    assert fewest.verdict == f"{fewest.headline} No smaller set does. Without any: 1 of 6 pairs."
+    assert best.verdict == f"{best.headline} No smaller set has joints as good. Without any: 1 of 6 pairs."
 
 
 def test_the_headline_counts_what_it_does_not_name():

@@ -16,8 +16,9 @@ import {KEPT_KIT} from './kept.js';
 import {fromLink, toLink} from './link.js';
 import {portNames} from './names.js';
 import {placed} from './placed.js';
+import {areAlikeButTicks, withoutTicks} from './ticks.js';
 
-/** @import {Request} from './edits.js' */
+/** @import {Bounds, Request} from './edits.js' */
 
 const TOO_LONG = 'This kit is too long for a link; the browser keeps it, and the packing list can be saved as CSV.';
 /** Marks the page's own entries in the history: their kit is the one at hand. */
@@ -90,7 +91,7 @@ export class JwKitView extends element(
         ${
           result
             ? this._answer(result, answered, refused)
-            : html`<p class="waiting ${refused ? 'error' : 'quiet'}">${refused?.message ?? 'The core is at work…'}</p>`
+            : html`<p class="waiting ${refused ? 'error' : 'quiet'}">${refused?.message ?? this._waitingWords}</p>`
         }
       </main>
       <p class="unseen" role="status">${this._said}</p>`;
@@ -103,6 +104,7 @@ export class JwKitView extends element(
       <h2 class="onpaper">Adapters to carry</h2>
       <p class="onpaper">${this._limits(answered)}</p>
       <jw-kit-verdict .result=${result} .answered=${answered} .names=${names} .outdated=${outdated}
+        .ticked=${this._document.present.ticked ?? []}
         .searching=${this._isSearching}></jw-kit-verdict>
       <jw-kit-answer .result=${result} .answered=${answered} .names=${names}></jw-kit-answer>
     </div>`;
@@ -114,7 +116,10 @@ export class JwKitView extends element(
       save(
         'jointwise-packing-list.csv',
         'text/csv',
-        packingCsv(packingOf(result, answered, this.vocabulary.lists.families)),
+        packingCsv(
+          packingOf(result, answered, this.vocabulary.lists.families),
+          portNames(this.vocabulary.lists.families, answered.ports),
+        ),
       );
     return html`<div class="bar" role="group" aria-label="Undo and take along">
       <button id="undo" ?disabled=${!canUndo} @click=${() => this._turn('undo', 'Undone.')}>Undo</button>
@@ -136,13 +141,30 @@ export class JwKitView extends element(
     return [`${ports.length} ports`, ...said].join(' · ');
   }
 
+  /** Whether there is no pair to ask about yet. */
+  get _lacksPorts() {
+    const {least} = /** @type {Bounds} */ (this.vocabulary.fields.kit.ports);
+    return this._request.ports.length < least;
+  }
+
+  get _waitingWords() {
+    return this._lacksPorts
+      ? 'Type the ports of your gear; from the second on the answer stands here.'
+      : 'Calculating…';
+  }
+
   /** Whether an answer that takes long is awaited. */
   get _isSearching() {
     return this._kit.status === 'pending' && this._asked?.search === 'thorough';
   }
 
   _ask(again = false) {
-    const request = this._request;
+    const request = withoutTicks(this._request);
+    if (this._lacksPorts) {
+      this._asked = undefined;
+      if (this._kit.status !== 'initial') this._kit.forget();
+      return;
+    }
     // on the way back to this view nothing was asked yet, and an answer that took long is kept
     const kept = this._asked === undefined && request === this._kit.answered;
     if (again || (request !== this._asked && !kept)) this._kit.askNext(request);
@@ -171,7 +193,7 @@ export class JwKitView extends element(
 
   /** Every change asks for a quick answer, and a long search for the kit as it was is given up. */
   _settle() {
-    if (this._document.present !== this._settled) {
+    if (!areAlikeButTicks(this._document.present, this._settled)) {
       if (this._isSearching) this._kit.cancel();
       this._request = this._settled = this._document.present;
     }
