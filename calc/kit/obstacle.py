@@ -41,8 +41,8 @@ def obstacle(request: KitRequest, pair: RequiredPair, figures: JointFigures, sto
         return _said("loss", f"the least loss is {chain.loss_db:.2f} dB; {request.most_loss_db:g} dB are allowed")
     chain = _shortest_chain(pair, figures, stock, MOST_IN_SERIES, request.most_loss_db)
     if chain:
-        needed = len(chain.adapters)
-        return _said("series", f"it takes {needed} adapters in series; {request.most_in_series} are allowed")
+        needed, most = len(chain.adapters), request.most_in_series
+        return _said("series", f"it takes {needed} adapters in series; {most} {'is' if most == 1 else 'are'} allowed")
     nothing_refused = figures._replace(refusal=dict.fromkeys(figures.refusal, ""))
     chain = _shortest_chain(pair, nothing_refused, stock, MOST_IN_SERIES, NO_LIMIT_DB)
     if chain:

@@ -64,7 +64,7 @@ def goal_price(
         pairs_changed=len(changes),
         fewest=_pair_quality(greatest.numbers, greatest.fewest) if greatest else None,
         best_joints=_pair_quality(greatest.numbers, greatest.best) if greatest else None,
-        sentence=price_sentence(goal, words),
+        sentence=price_sentence(goal, other.size, words),
     )
 
 

@@ -71,10 +71,10 @@ def verdict(
     return " ".join([headline(added, pairs, owns_any), *(more if added else [])])
 
 
-def price_sentence(goal: Goal, words: PriceWords | None) -> str:
-    """What the other goal costs and brings; nothing where both have the same kit."""
+def price_sentence(goal: Goal, added: int, words: PriceWords | None) -> str:
+    """What the other goal, which adds so many adapters, costs and brings; no words where both have one kit."""
     if words is None:
-        return "The fewest adapters have the best joints too."
+        return "The fewest adapters have the best joints too." if added else "No adapter is added for either."
     where = f"between {listed(words.ports)} {_frequency_words(words.frequency_hz)}"
     avoided = listed(words.avoided)
     if goal == "fewest":
@@ -120,7 +120,7 @@ def _carried(added: int, joined: int, pairs: int, owns_any: bool) -> list[str]:
     which = "the other " if joined < pairs else "all " if joined > 1 else "the "
     what = f"{which}pair" if joined == 1 else f"{which}{joined} pairs"
     if not added:
-        return [f"Nothing to add for {what}."]
+        return [f"Nothing to add: {what} can be joined."]
     return [f"{_count(added, 'more adapter' if owns_any else 'adapter')} join{'s' if added == 1 else ''} {what}."]
 
 

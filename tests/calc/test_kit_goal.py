@@ -182,6 +182,14 @@ def test_the_verdict_goes_on_with_the_proof():
     assert best.verdict == f"{best.headline} No smaller set has joints as good. Without any: 1 of 6 pairs."
 
 
+def test_nothing_to_add_is_said():
+    """Ports that mate as they are need nothing, whatever the goal."""
+    result = answer([port("n", "jack"), port("n", "plug")])
+
+    assert result.verdict == result.headline == "Nothing to add: the pair can be joined."
+    assert result.price.sentence == "No adapter is added for either."
+
+
 def test_the_headline_counts_what_it_does_not_name():
     """Of many ports apart three are named; with all joined it says how many adapters join them."""
     radios = [port("n", "plug", name=f"Radio {at}") for at in range(1, 6)]

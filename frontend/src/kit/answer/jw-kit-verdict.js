@@ -70,7 +70,7 @@ class JwKitVerdict extends element(
         <div role="status"><p id="verdict"><strong id="headline">${result.headline}</strong>${result.verdict.slice(
           result.headline.length,
         )}</p></div>
-        ${this._goals(result)}
+        ${result.added + result.price.added > 0 ? this._goals(result) : nothing}
         ${this._longer(answered, result)}
         ${idle.length > 0 ? html`<p class="quiet">In no pair: ${idle.map((at) => names[at]).join(', ')}.</p>` : nothing}
         ${this.outdated ? html`<p class="outdated" role="alert">${this.outdated}</p>` : nothing}
