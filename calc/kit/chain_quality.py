@@ -4,13 +4,13 @@ from collections.abc import Callable
 from math import prod
 from typing import NamedTuple
 
-from ..formulas.match import reflection_of_vswr, return_loss, vswr_of_reflection
+from ..formulas.match import reflection_of_vswr, return_loss
 from .alternatives import Alternative
 from .chains import AdapterChain, joints_of
 from .joint_figures import JointFigures
 from .required_pairs import RequiredPair
 
-__all__ = ["ENOUGH_MARGIN_DB", "MEASURES", "ChainQuality", "chain_quality", "with_best_joints"]
+__all__ = ["ENOUGH_MARGIN_DB", "MEASURES", "ChainQuality", "chain_quality", "return_loss_of", "with_best_joints"]
 
 ENOUGH_MARGIN_DB = 10.0
 """An ample margin: more of it changes nothing."""
@@ -59,14 +59,18 @@ MEASURES = [
 def chain_quality(pair: RequiredPair, chain: AdapterChain, figures: JointFigures) -> ChainQuality:
     """Of a chain between the pair's ports; of two families that mate the worse counts."""
     joints = [{end.family for end in joint} for joint in joints_of(pair.first, pair.second, chain)]
-    reflections = [max(figures.reflection[family] for family in joint) for joint in joints]
-    vswr = prod(vswr_of_reflection(reflection) for reflection in reflections)
+    vswrs = [max(figures.vswr[family] for family in joint) for joint in joints]
     return ChainQuality(
         min(figures.margin_db[family] for joint in joints for family in joint),
-        float(return_loss(max(reflections))),
-        float(return_loss(reflection_of_vswr(vswr))),
+        return_loss_of(max(vswrs)),
+        return_loss_of(prod(vswrs)),
         chain.loss_db,
     )
+
+
+def return_loss_of(vswr: float) -> float:
+    """Return loss [dB] of a VSWR."""
+    return float(return_loss(reflection_of_vswr(vswr)))
 
 
 def with_best_joints(pair: RequiredPair, options: list[Alternative], figures: JointFigures) -> list[Alternative]:

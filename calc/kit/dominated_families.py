@@ -50,7 +50,7 @@ def _is_as_good(other: str, family: str, figures: JointFigures, goal: Goal) -> b
         goal == "fewest"
         or (
             figures.margin_db[other] >= min(figures.margin_db[family], ENOUGH_MARGIN_DB)
-            and figures.reflection[other] <= figures.reflection[family]
+            and figures.vswr[other] <= figures.vswr[family]
         )
     )
 

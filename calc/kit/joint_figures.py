@@ -8,6 +8,7 @@ from numpy.typing import NDArray
 
 from ..catalogue import catalogue
 from ..formulas import loss
+from ..formulas.match import vswr_of_reflection
 from ..numeric.units import engineering
 from ..physics.dissipation import dissipation
 from ..physics.family_ratings import table_ratings
@@ -34,8 +35,8 @@ class JointFigures(NamedTuple):
 
     margin_db: dict[str, float]
     """The cautious one."""
-    reflection: dict[str, float]
-    """Magnitude of the cautious one, of the joint alone."""
+    vswr: dict[str, float]
+    """The cautious one, of the joint alone."""
     loss_db: dict[str, float]
     """The expected one."""
     refusal: dict[str, str]
@@ -111,14 +112,14 @@ def _figures(
     """Of the lines on both sides the worse counts; `at` is the duty's place among frequencies and powers."""
     column, power = at
     margin_db: dict[str, float] = {}
-    reflection: dict[str, float] = {}
+    vswr: dict[str, float] = {}
     loss_db: dict[str, float] = {}
     refusal: dict[str, str] = {}
     notes: dict[str, list[str]] = {}
     for row, (family, interface) in enumerate(catalogue().interfaces.items()):
         worst = min(tables, key=lambda table: table.margin_db[row, column, power])
         margin_db[family] = float(worst.margin_db[row, column, power])
-        reflection[family] = float(max(table.reflection[row, column] for table in tables))
+        vswr[family] = float(vswr_of_reflection(max(table.reflection[row, column] for table in tables)))
         loss_db[family] = float(max(table.loss_db[row, column] for table in tables))
         failed = [
             gate for index, gate in enumerate(GATES) if any(table.failed[index, row, column, power] for table in tables)
@@ -138,7 +139,7 @@ def _figures(
             refusal[family] = _impedance_refusal(request, duty, family)
     low, high = duty.impedances_ohm
     step_db = float(loss.mismatch_loss((high - low) / (high + low))) if high > low else 0.0
-    return JointFigures(margin_db, reflection, loss_db, refusal, notes, step_db)
+    return JointFigures(margin_db, vswr, loss_db, refusal, notes, step_db)
 
 
 def _impedance_refusal(request: KitRequest, duty: Duty, family: str) -> str:

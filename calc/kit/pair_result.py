@@ -1,9 +1,8 @@
 """A pair as the answer gives it: joint by joint where it is joined, or what keeps its ports apart."""
 
 from ..catalogue.mating import ConnectorEnd, meeting
-from ..formulas.match import return_loss
 from .adapters import Stock, adapter_name
-from .chain_quality import chain_quality
+from .chain_quality import chain_quality, return_loss_of
 from .chains import AdapterChain, joints_of, mated_loss_db
 from .joint_figures import JointFigures
 from .obstacle import obstacle
@@ -70,7 +69,7 @@ def _joint(first: ConnectorEnd, second: ConnectorEnd, figures: JointFigures) -> 
         *first,
         *second,
         margin_db=min(figures.margin_db[family] for family in families),
-        return_loss_db=float(return_loss(max(figures.reflection[family] for family in families))),
+        return_loss_db=return_loss_of(max(figures.vswr[family] for family in families)),
         loss_db=mated_loss_db(figures, first, second),
         notes=notes + [note for family in families for note in figures.notes[family]],
     )

@@ -102,7 +102,7 @@ class PairQuality(Struct, frozen=True):
 
 
 class GoalPrice(Struct, frozen=True):
-    """The kit of the goal that was not asked for, as a quick search finds it."""
+    """The kit of the goal that was not asked for, as a brief search finds it."""
 
     goal: Goal
     added: int

@@ -39,6 +39,9 @@ EFFORTS = {
 }
 """By what a request asks for."""
 
+BESIDE = EFFORTS["quick"]._replace(work=EFFORTS["quick"].work // 4)
+"""For the goal that was not asked for, whose kit is told beside the other's."""
+
 UNPROVABLE = 2  # times less work where chains were left out, as the search then proves nothing
 
 
@@ -108,13 +111,13 @@ def task_of(request: KitRequest, pairs: list[RequiredPair], figures: dict[Duty, 
 
 
 def smallest_kits(task: KitTask) -> dict[Goal, SmallestKit]:
-    """The smallest kits of both goals; for the one that is not asked for it is searched quickly.
+    """The smallest kits of both goals; for the one that is not asked for it is searched briefly.
 
     A kit that serves both goals is the kit of both.
     """
-    goal, quick, asked = task.request.goal, EFFORTS["quick"], EFFORTS[task.request.search]
-    fewest = _smallest(task, _permitted(task, "fewest", asked if goal == "fewest" else quick))
-    permitted = _permitted(task, "best_joints", asked if goal == "best_joints" else quick, fewest.permitted)
+    goal, asked = task.request.goal, EFFORTS[task.request.search]
+    fewest = _smallest(task, _permitted(task, "fewest", asked if goal == "fewest" else BESIDE))
+    permitted = _permitted(task, "best_joints", asked if goal == "best_joints" else BESIDE, fewest.permitted)
     has_best_joints = all(fewest.chain(pair) in permitted.chains(pair) for pair in task.pairs)
     if has_best_joints and (fewest.is_smallest or fewest.permitted.effort.work >= permitted.effort.work):
         return {"fewest": fewest, "best_joints": fewest}
@@ -131,7 +134,7 @@ def _permitted(task: KitTask, goal: Goal, effort: Effort, known: PermittedChains
     request, pairs, figures, owned, every_type = task
     fixed = {port.family for port in request.ports}.union(*map(families_of, owned))
     types = without_dominated_families(every_type, fixed, figures.values(), goal)
-    if known and (known.types, known.effort) == (types, effort):
+    if known and (known.types, known.effort.chains) == (types, effort.chains):
         found = known.found
     else:
         found = alternatives(request, pairs, figures, types, owned, effort.chains)

@@ -32,6 +32,7 @@ const TABLE = {
     impedance_steps: {type: 'boolean', default: false, nullable: false},
   },
 };
+/** @type {{ports: any[], pairs: [number, number][]}} */
 const SMALL = {
   ports: ['a', 'b', 'c', 'd'].map((name) => ({...NEW_PORT, name})),
   pairs: [
