@@ -356,7 +356,7 @@ def test_owned_adapters_and_limits_count(visit: Visit) -> None:
     type_into(page, page.locator("jw-kit-form [name='kit.most_in_series']"), "1")
 
     assert_shows(page, answer(owned=[*OWNED, owned("n", "plug", "uhf", "plug")], most_in_series=1))
-    expect(page.locator("jw-kit-packing tr[data-from=own]").first).to_contain_text("you own it")
+    expect(page.locator("jw-kit-packing tr[data-from=own]").first).to_contain_text("yours")
 
 
 def test_refusal_stands_at_its_field(visit: Visit) -> None:

@@ -31,7 +31,8 @@ class JwKitAnswer extends element({
         :host { display: block; }
         .panel { margin-bottom: 2mm; }
         .long { break-inside: auto; }
-        #graph { display: none; }
+        /* one sheet: a trap is told at its pair */
+        #graph, #traps { display: none; }
         ul { font-size: 8.5pt; }
       }
     `,

@@ -54,7 +54,8 @@ class JwKitVerdict extends element(
       @media print {
         :host { display: block; }
         .panel { margin-bottom: 2mm; }
-        #headline { font-size: 11pt; }
+        #headline { font-size: 10pt; margin-bottom: 0; }
+        #goals { margin-top: 0; }
         #goals label { min-height: 0; font-size: 8.5pt; }
         #goals input { display: none; }
         #goals [data-chosen] { display: none; }
