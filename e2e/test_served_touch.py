@@ -58,14 +58,14 @@ def test_taps_choose_a_family(visit: Visit) -> None:
 def test_taps_change_a_kit(visit: Visit) -> None:
     """A tap opens a port, unticks and ticks pairs, adds a port and brings the example back."""
     page = opened(visit, "#view=kit")
-    verdict = page.locator("#proof")
+    verdict = page.locator("#verdict")
     before = verdict.inner_text()
 
     page.get_by_role("button", name="Untick all").tap()
     expect(verdict).not_to_have_text(before)
-    page.get_by_label("3 Dipole feed line").first.tap()
-    page.get_by_role("button", name="Add a port").tap()
-    expect(page.locator("jw-kit-pairs")).to_contain_text("11 N jack")
+    page.get_by_role("checkbox", name="Transceiver – Dipole feed line").tap()
+    page.get_by_role("button", name="Add a port by its fields").tap()
+    expect(page.locator("jw-kit-pairs")).to_contain_text("port 11 (N jack)")
     page.get_by_role("button", name="Example").tap()
 
     expect(verdict).to_have_text(before)

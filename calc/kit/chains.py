@@ -7,7 +7,7 @@ from ..catalogue.mating import ConnectorEnd, mates_of
 from .adapters import AdapterType, Stock
 from .joint_figures import JointFigures
 
-__all__ = ["AdapterChain", "chains", "loss_in_steps", "mated_loss_db"]
+__all__ = ["AdapterChain", "chains", "joints_of", "loss_in_steps", "mated_loss_db"]
 
 LOSS_STEP_DB = 1e-6
 """Losses that differ by less count as equal, so that rounding never chooses an adapter."""
@@ -24,6 +24,14 @@ class AdapterChain(NamedTuple):
 def mated_loss_db(figures: JointFigures, first: ConnectorEnd, second: ConnectorEnd) -> float:
     """Loss of a mated pair [dB]; of two families the greater counts."""
     return max(figures.loss_db[first.family], figures.loss_db[second.family])
+
+
+def joints_of(
+    first: ConnectorEnd, second: ConnectorEnd, chain: AdapterChain
+) -> list[tuple[ConnectorEnd, ConnectorEnd]]:
+    """The mated pairs of a chain between two ports, in order."""
+    ends = [first, *(end for adapter in chain.adapters for end in adapter), second]
+    return list(zip(ends[::2], ends[1::2], strict=True))
 
 
 def loss_in_steps(chain: AdapterChain) -> int:

@@ -8,6 +8,7 @@ from numpy.typing import NDArray
 
 from ..catalogue import catalogue
 from ..formulas import loss
+from ..formulas.match import vswr_of_reflection
 from ..numeric.units import engineering
 from ..physics.dissipation import dissipation
 from ..physics.family_ratings import table_ratings
@@ -34,6 +35,8 @@ class JointFigures(NamedTuple):
 
     margin_db: dict[str, float]
     """The cautious one."""
+    vswr: dict[str, float]
+    """The cautious one, of the joint alone."""
     loss_db: dict[str, float]
     """The expected one."""
     refusal: dict[str, str]
@@ -56,6 +59,8 @@ class _Tables(NamedTuple):
     """Index of the limit that is met first."""
     failed: NDArray[np.bool_]
     """By gate besides."""
+    reflection: NDArray[np.float64]
+    """The cautious one; by family and frequency alone."""
     loss_db: NDArray[np.float64]
     """By family and frequency alone."""
 
@@ -91,10 +96,10 @@ def _tables(
     failed = gate_table(families, demands, frequency_hz, power_w, margins.no_heat_room, missed, margins.cable_cutoff_hz)
     ratings_by_end = [table_ratings(families, end) for end in ENDS]
     dissipated = dissipation(ratings_by_end[1], frequency_hz, station.added_resistance_ohm, impedance_ohm).total
-    reflection = np.minimum(*(match_of(ratings, frequency_hz, station).reflection for ratings in ratings_by_end))
-    loss_db = loss.dissipative_loss(dissipated) + loss.mismatch_loss(reflection)
+    reflections = [match_of(ratings, frequency_hz, station).reflection for ratings in ratings_by_end]
+    loss_db = loss.dissipative_loss(dissipated) + loss.mismatch_loss(np.minimum(*reflections))
     cautious_db = margins.by_limit_db[0]
-    return _Tables(cautious_db.min(axis=0), cautious_db.argmin(axis=0), failed, loss_db)
+    return _Tables(cautious_db.min(axis=0), cautious_db.argmin(axis=0), failed, np.maximum(*reflections), loss_db)
 
 
 def _figures(
@@ -107,12 +112,14 @@ def _figures(
     """Of the lines on both sides the worse counts; `at` is the duty's place among frequencies and powers."""
     column, power = at
     margin_db: dict[str, float] = {}
+    vswr: dict[str, float] = {}
     loss_db: dict[str, float] = {}
     refusal: dict[str, str] = {}
     notes: dict[str, list[str]] = {}
     for row, (family, interface) in enumerate(catalogue().interfaces.items()):
         worst = min(tables, key=lambda table: table.margin_db[row, column, power])
         margin_db[family] = float(worst.margin_db[row, column, power])
+        vswr[family] = float(vswr_of_reflection(max(table.reflection[row, column] for table in tables)))
         loss_db[family] = float(max(table.loss_db[row, column] for table in tables))
         failed = [
             gate for index, gate in enumerate(GATES) if any(table.failed[index, row, column, power] for table in tables)
@@ -132,7 +139,7 @@ def _figures(
             refusal[family] = _impedance_refusal(request, duty, family)
     low, high = duty.impedances_ohm
     step_db = float(loss.mismatch_loss((high - low) / (high + low))) if high > low else 0.0
-    return JointFigures(margin_db, loss_db, refusal, notes, step_db)
+    return JointFigures(margin_db, vswr, loss_db, refusal, notes, step_db)
 
 
 def _impedance_refusal(request: KitRequest, duty: Duty, family: str) -> str:

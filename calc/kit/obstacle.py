@@ -17,9 +17,10 @@ NO_LIMIT_DB = float("inf")
 
 
 class Obstacle(NamedTuple):
-    """A short word for the reason and the sentence."""
+    """A short word for the reason, the cause in a clause, and the sentence."""
 
     reason: Reason
+    cause: str
     sentence: str
 
 
@@ -28,30 +29,34 @@ def obstacle(request: KitRequest, pair: RequiredPair, figures: JointFigures, sto
     if impedances_differ(request, pair):
         low, high = pair.duty.impedances_ohm
         loss = return_loss((high - low) / (high + low))
-        return Obstacle(
-            "impedance",
-            f"{low:g} Ω would meet {high:g} Ω, a return loss of {loss:.1f} dB before any joint;"
-            " refused unless impedance steps are allowed.",
-        )
+        cause = f"{low:g} Ω would meet {high:g} Ω"
+        after = f", a return loss of {loss:.1f} dB before any joint; refused unless impedance steps are allowed."
+        return Obstacle("impedance", cause, cause + after)
     for end in (pair.first, pair.second):
         if not figures.allows(end.family):
-            return Obstacle("port", f"The port itself: {figures.refusal[end.family]}")
+            refusal = figures.refusal[end.family]
+            return Obstacle("port", refusal.rstrip("."), f"The port itself: {refusal}")
     chain = _shortest_chain(pair, figures, stock, request.most_in_series, NO_LIMIT_DB)
     if chain:
-        return Obstacle("loss", f"The least loss is {chain.loss_db:.2f} dB; {request.most_loss_db:g} dB are allowed.")
+        return _said("loss", f"the least loss is {chain.loss_db:.2f} dB; {request.most_loss_db:g} dB are allowed")
     chain = _shortest_chain(pair, figures, stock, MOST_IN_SERIES, request.most_loss_db)
     if chain:
-        needed = len(chain.adapters)
-        return Obstacle("series", f"It takes {needed} adapters in series; {request.most_in_series} are allowed.")
+        needed, most = len(chain.adapters), request.most_in_series
+        return _said("series", f"it takes {needed} adapters in series; {most} {'is' if most == 1 else 'are'} allowed")
     nothing_refused = figures._replace(refusal=dict.fromkeys(figures.refusal, ""))
     chain = _shortest_chain(pair, nothing_refused, stock, MOST_IN_SERIES, NO_LIMIT_DB)
     if chain:
         between = [end.family for adapter in chain.adapters for end in adapter]
         refusal = next((figures.refusal[family] for family in between if figures.refusal[family]), "")
         if refusal:
-            return Obstacle("stand", f"What could join them does not stand it: {refusal}")
+            return _said("stand", f"what could join them does not stand it: {refusal.rstrip('.')}")
     names = " and ".join(catalogue().interfaces[end.family].name for end in (pair.first, pair.second))
-    return Obstacle("trade", f"The trade sells no adapters that join {names} within these limits.")
+    return _said("trade", f"the trade sells no adapters that join {names} within these limits")
+
+
+def _said(reason: Reason, cause: str) -> Obstacle:
+    """The sentence is the cause with a capital."""
+    return Obstacle(reason, cause, f"{cause[0].upper()}{cause[1:]}.")
 
 
 def _shortest_chain(

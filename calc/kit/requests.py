@@ -7,7 +7,9 @@ from msgspec import Meta, Struct, field
 from ..catalogue.mating import Gender
 from ..physics.scenario import Frequency, Identifier, Scenario
 
-__all__ = ["KitRequest", "OwnedAdapter", "Port"]
+__all__ = ["Goal", "KitRequest", "OwnedAdapter", "Port"]
+
+Goal = Literal["fewest", "best_joints"]
 
 MOST_PORTS = 60
 MOST_PAIRS = 400
@@ -68,6 +70,13 @@ class KitRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True
     owned: Annotated[list[OwnedAdapter], Meta(max_length=200, description="The adapters you have")] = field(
         default_factory=list
     )
+    goal: Annotated[
+        Goal,
+        Meta(
+            description="The fewest adapters, or the fewest of those whose joints are as good as they can be for"
+            " what each pair carries"
+        ),
+    ] = "fewest"
     most_in_series: Annotated[int, Meta(ge=1, le=MOST_IN_SERIES, description="Most adapters between two ports")] = 2
     most_loss_db: Annotated[
         float, Meta(ge=0.01, le=20, description="Greatest loss between two ports", extra={"unit": "dB"})

@@ -5,8 +5,19 @@ from typing import Literal
 from msgspec import Struct
 
 from ..catalogue.mating import Gender
+from .requests import Goal
 
-__all__ = ["AdapterCount", "ChainJoint", "JoinedBy", "KitResult", "PairResult", "Reason", "UsedAdapter"]
+__all__ = [
+    "AdapterCount",
+    "ChainJoint",
+    "GoalPrice",
+    "JoinedBy",
+    "KitResult",
+    "PairQuality",
+    "PairResult",
+    "Reason",
+    "UsedAdapter",
+]
 
 Reason = Literal["", "impedance", "port", "loss", "series", "stand", "trade"]
 
@@ -44,6 +55,7 @@ class ChainJoint(Struct, frozen=True):
     other_family: str
     other_gender: Gender
     margin_db: float
+    return_loss_db: float
     loss_db: float
     notes: list[str]
 
@@ -55,6 +67,8 @@ class JoinedBy(Struct, frozen=True):
     joints: list[ChainJoint]
     margin_db: float
     """The smallest of its joints."""
+    return_loss_db: float
+    """Of all joints at worst: their VSWRs multiplied."""
     loss_db: float
     """All joints, and the mismatch where the ports' impedances differ."""
 
@@ -63,24 +77,55 @@ class PairResult(Struct, frozen=True):
     """One needed pair: how it is joined with the kit and with what is owned alone."""
 
     ports: list[int]
+    names: list[str]
+    """What the two ports are called."""
     frequency_hz: float
     power_w: float
     joined: JoinedBy | None
     joined_by_owned: JoinedBy | None
     reason: Reason
     """Why no adapter can join it; empty where one can."""
+    cause: str
+    """The same in a clause, as in the headline."""
     sentence: str
     trap: str
     """What comes of mating the two ports as they are, where they look as if they would; else empty."""
 
 
+class PairQuality(Struct, frozen=True):
+    """What joins a pair in one of two kits that are compared."""
+
+    ports: list[int]
+    margin_db: float
+    return_loss_db: float
+    loss_db: float
+
+
+class GoalPrice(Struct, frozen=True):
+    """The kit of the goal that was not asked for, as a brief search finds it."""
+
+    goal: Goal
+    added: int
+    optimal: bool
+    pairs_changed: int
+    """How many pairs the best joints join better than the fewest adapters do."""
+    fewest: PairQuality | None
+    """The pair with the greatest difference, in the kit of the fewest; none where there is no difference."""
+    best_joints: PairQuality | None
+    """The same pair in the kit with the best joints."""
+    sentence: str
+    """What the other goal costs and brings."""
+
+
 class KitResult(Struct, frozen=True):
-    """The smallest set of adapters to add, with the proof of how small it is.
+    """The smallest set of adapters to add for the goal, with the proof of how small it is.
 
     First the fewest adapters; then, as long as the exchange of one of them for
-    another lowers the loss summed over all pairs, it is exchanged.
+    another lowers the loss summed over all pairs, it is exchanged. Where the best
+    joints take no more adapters than the fewest, both goals have that kit.
     """
 
+    goal: Goal
     adapters: list[AdapterCount]
     added: int
     lower_bound: int
@@ -94,5 +139,9 @@ class KitResult(Struct, frozen=True):
     joined_by_owned: int
     total_loss_db: float
     """Summed over the pairs that are joined."""
+    price: GoalPrice
+    headline: str
+    """What can't be joined and why, and how many adapters join the rest."""
     verdict: str
+    """The headline, whether fewer adapters could do, and what those owned do alone."""
     cautions: list[str]

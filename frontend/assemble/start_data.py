@@ -79,7 +79,10 @@ def start_data() -> dict[str, Any]:
         "bands": [
             {"id": band["id"], "name": band["name"], "regions": sorted(band["regions"])} for band in catalogue["bands"]
         ],
-        "families": [{"id": family["id"], "name": family["name"]} for family in catalogue["families"]],
+        "families": [
+            {"id": family.id, "name": family.name, "also_called": family.also_called}
+            for family in tables().interfaces.values()
+        ],
         "modes": catalogue["modes"],
         "conditions": catalogue["conditions"],
         "cautions": catalogue["cautions"],

@@ -3,16 +3,8 @@ import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {laidOut, markOf, spokenGraph} from '../../frontend/src/kit/answer/graph.js';
 import {packingCsv, packingOf} from '../../frontend/src/kit/answer/packing.js';
-import {
-  chainWords,
-  idlePorts,
-  notesOf,
-  ownedAloneWords,
-  ownedWords,
-  proofWords,
-  trapsOf,
-} from '../../frontend/src/kit/answer/reading.js';
-import {portName} from '../../frontend/src/kit/names.js';
+import {chainWords, goalsOf, idlePorts, notesOf, ownedWords, trapsOf} from '../../frontend/src/kit/answer/reading.js';
+import {pairName, portNames} from '../../frontend/src/kit/names.js';
 
 const FAMILIES = [
   {id: 'uhf', name: 'UHF'},
@@ -25,13 +17,20 @@ const adapter = (one_family, one_gender, other_family, other_gender) => ({
   other_family,
   other_gender,
 });
-const joint = (...ends) => ({...adapter(...ends), margin_db: 3, loss_db: 0.01, notes: []});
+const joint = (...ends) => ({...adapter(...ends), margin_db: 3, return_loss_db: 30, loss_db: 0.01, notes: []});
 
-const DIRECT = {adapters: [], joints: [joint('uhf', 'jack', 'uhf', 'plug')], margin_db: 3, loss_db: 0.01};
+const DIRECT = {
+  adapters: [],
+  joints: [joint('uhf', 'jack', 'uhf', 'plug')],
+  margin_db: 3,
+  return_loss_db: 30,
+  loss_db: 0.01,
+};
 const BY_ONE = {
   adapters: [adapter('uhf', 'plug', 'n', 'jack')],
   joints: [joint('uhf', 'jack', 'uhf', 'plug'), joint('n', 'jack', 'n', 'plug')],
   margin_db: 3,
+  return_loss_db: 26,
   loss_db: 0.02,
 };
 const TURNED = {...BY_ONE, adapters: [adapter('n', 'jack', 'uhf', 'plug')]};
@@ -56,15 +55,18 @@ const pair = (ports, joined, joined_by_owned = null, trap = '') => ({
   power_w: 5,
 });
 
-test('the proof says how many to carry and how sure that is', () => {
-  assert.equal(proofWords({added: 4, optimal: true, gap: 0, joined: 5}), 'Carry 4 more adapters; proven smallest.');
-  assert.equal(proofWords({added: 1, optimal: true, gap: 0, joined: 5}), 'Carry 1 more adapter; proven smallest.');
-  assert.equal(
-    proofWords({added: 9, optimal: false, gap: 2, joined: 5}),
-    'Carry 9 more adapters; at most 2 more than the best possible.',
+test('either goal is told with its number, the other with its price', () => {
+  const price = {goal: 'best_joints', added: 6, optimal: true, sentence: 'One more adapter avoids UHF.'};
+
+  assert.deepEqual(goalsOf({goal: 'fewest', added: 5, optimal: true, price}), [
+    {id: 'fewest', isChosen: true, words: 'Fewest adapters: 5', price: ''},
+    {id: 'best_joints', isChosen: false, words: 'Best joints: 6', price: 'One more adapter avoids UHF.'},
+  ]);
+  const other = {...price, goal: 'fewest', optimal: false};
+  assert.deepEqual(
+    goalsOf({goal: 'best_joints', added: 7, optimal: false, price: other}).map(({words}) => words),
+    ['Fewest adapters: at most 6', 'Best joints: at most 7'],
   );
-  assert.equal(proofWords({added: 0, optimal: true, gap: 0, joined: 5}), 'Carry what you own: nothing to add.');
-  assert.equal(proofWords({added: 0, optimal: true, gap: 0, joined: 0}), 'No pair can be joined.');
 });
 
 test('a chain is told from port to port', () => {
@@ -83,13 +85,8 @@ test('what the owned adapters can do is told for a pair and for all', () => {
   assert.match(say(pair([0, 1], DIRECT, BY_ONE)), /^Needs no adapter/);
   assert.match(
     say(pair([0, 1], BY_ONE, {...BY_ONE, adapters: [adapter('uhf', 'plug', 'bnc', 'jack')]})),
-    /^With what you own alone: Radio, .* loses 0\.02 dB\.$/,
+    /^With what you own alone: Radio, .* loses 0\.02 dB, return loss 26 dB at worst\.$/,
   );
-  assert.equal(
-    ownedAloneWords({pairs: [pair([0, 1], BY_ONE, BY_ONE), pair([1, 2], null)]}),
-    'With what you own alone 1 of 2 pairs can be joined: 1–2.',
-  );
-  assert.equal(ownedAloneWords({pairs: [pair([0, 1], null)]}), 'With what you own alone no pair can be joined.');
 });
 
 test('a trap is told once with all its pairs, a note of a chain once', () => {
@@ -112,9 +109,12 @@ test('a trap is told once with all its pairs, a note of a chain once', () => {
   ]);
 });
 
-test('ports in no pair are known, and a port without a name is called by its end', () => {
+test('ports in no pair are known, and a port without a name is called by its place and its end', () => {
   assert.deepEqual(idlePorts({ports: [1, 2, 3]}, {pairs: [pair([0, 2], null)]}), [1]);
-  assert.equal(portName(FAMILIES, {name: '', family: 'n', gender: 'plug'}), 'N plug');
+  const ports = ['', 'Radio', 'Load', 'Radio'].map((name) => ({name, family: 'n', gender: 'plug'}));
+  const names = portNames(FAMILIES, ports);
+  assert.deepEqual(names, ['port 1 (N plug)', 'Radio (port 2)', 'Load', 'Radio (port 4)']);
+  assert.equal(pairName([0, 2], names), 'port 1 (N plug) – Load');
 });
 
 const ADDED = {
@@ -158,7 +158,10 @@ test('the packing list has what is to be added and the owned ones in use, whiche
       ],
     ],
   );
-  assert.equal(packingCsv(rows).split('\r\n')[1], 'UHF plug to N jack,uhf,plug,n,jack,1,add,1–2 1–3,memory');
+  assert.equal(
+    packingCsv(rows, ['Radio', 'Load', 'Mast']).split('\r\n')[1],
+    'UHF plug to N jack,uhf,plug,n,jack,1,add,Radio – Load; Radio – Mast,memory',
+  );
 });
 
 test('of owned adapters no more are packed than a pair uses at once', () => {

@@ -3,10 +3,11 @@ import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {checkedKit} from '../../frontend/src/kit/checked.js';
 import {edited, everyPair, pairsOf} from '../../frontend/src/kit/edits.js';
-import {EXAMPLE, NEW_ADAPTER, NEW_PORT} from '../../frontend/src/kit/example.js';
+import {EMPTY, EXAMPLE, NEW_ADAPTER, NEW_PORT} from '../../frontend/src/kit/example.js';
 import {KEPT_KIT} from '../../frontend/src/kit/kept.js';
 import {fromLink, toLink} from '../../frontend/src/kit/link.js';
 import {placed} from '../../frontend/src/kit/placed.js';
+import {areAlikeButTicks, rowKey, withoutTicks} from '../../frontend/src/kit/ticks.js';
 import {LONGEST_LINK, encoded} from '../../frontend/src/shared/state/document-link.js';
 import {KeptDocument} from '../../frontend/src/shared/state/kept-document.js';
 
@@ -31,6 +32,7 @@ const TABLE = {
     impedance_steps: {type: 'boolean', default: false, nullable: false},
   },
 };
+/** @type {{ports: any[], pairs: [number, number][]}} */
 const SMALL = {
   ports: ['a', 'b', 'c', 'd'].map((name) => ({...NEW_PORT, name})),
   pairs: [
@@ -82,12 +84,11 @@ test('a copy of a port is joined as its original, and not with it', () => {
   ]);
 });
 
-test('a port that goes takes its pairs along, and the last two stay', () => {
+test('a port that goes takes its pairs along, down to the last', () => {
   const less = edit(SMALL, {kind: 'remove', at: 1});
 
   assert.deepEqual(less.pairs, [[1, 2]]);
-  const two = {ports: SMALL.ports.slice(0, 2)};
-  assert.equal(edit(two, {kind: 'remove', at: 0}), two);
+  assert.deepEqual(edit({ports: SMALL.ports.slice(0, 1)}, {kind: 'remove', at: 0}), EMPTY);
 });
 
 test('without named pairs every two ports are joined; ticking one off names the rest', () => {
@@ -198,9 +199,9 @@ test('the browser keeps the kit, and sets a spoilt one aside', () => {
   assert.deepEqual(recalled.document, SMALL);
   assert.equal(recalled.problem, '');
 
-  store.setItem('jointwise-kit', '{"ports": [1]}');
+  store.setItem('jointwise-kit', '{"ports": 5}');
   const {spoilt, problem} = KEPT_KIT.recalled(() => store, TABLE);
-  assert.equal(spoilt, '{"ports": [1]}');
+  assert.equal(spoilt, '{"ports": 5}');
   assert.match(problem, /set aside/);
   assert.equal(store.held['jointwise-kit-set-aside'], spoilt);
 });
@@ -215,6 +216,28 @@ test('a kit that is put in place of another is kept', () => {
   assert.deepEqual(JSON.parse(store.held['jointwise-kit']), SMALL);
 });
 
+test('what is packed goes with the kit, but neither into its link nor to the core', () => {
+  const row = {from: 'add', one_family: 'n', one_gender: 'plug', other_family: 'bnc', other_gender: 'jack'};
+  const turned = {from: 'add', one_family: 'bnc', one_gender: 'jack', other_family: 'n', other_gender: 'plug'};
+  const key = rowKey(row);
+  const packed = edit(SMALL, {kind: 'tick', key, ticked: true});
+
+  assert.equal(rowKey(turned), key);
+  assert.notEqual(rowKey({...row, from: 'own'}), key);
+  assert.deepEqual(packed.ticked, [key]);
+  assert.deepEqual(edit(packed, {kind: 'tick', key, ticked: true}).ticked, [key]);
+  assert.deepEqual(edit(packed, {kind: 'tick', key, ticked: false}).ticked, []);
+  assert.deepEqual(edit(packed, {kind: 'limit', changes: {most_in_series: 1}}).ticked, [key]);
+  assert.deepEqual(checkedKit(packed, TABLE), packed);
+  assert.throws(() => checkedKit({...SMALL, ticked: [1]}, TABLE), /ticked\[0\] is 1; allowed: text/);
+  assert.deepEqual(toLink(packed), toLink(SMALL));
+  assert.deepEqual(withoutTicks(packed), SMALL);
+  assert.equal(withoutTicks(packed), withoutTicks(packed));
+  assert.equal(withoutTicks(SMALL), SMALL);
+  assert.ok(areAlikeButTicks(packed, SMALL));
+  assert.ok(!areAlikeButTicks(packed, {...SMALL, most_in_series: 1}));
+});
+
 test('a refusal belongs to its field and names port and field as the reader knows them', () => {
   const label = (name) => ({'port.family': 'Family', 'owned.count': 'How many', 'kit.vswr': 'VSWR on the line'})[name];
   const say = (field) => placed({field, message: `${field} is 0; allowed: other.`}, ['Radio', 'Load'], label);
@@ -223,7 +246,7 @@ test('a refusal belongs to its field and names port and field as the reader know
     group: 'ports',
     at: 1,
     field: 'family',
-    message: 'Port 2, Load: Family is 0; allowed: other.',
+    message: 'Load: Family is 0; allowed: other.',
   });
   assert.deepEqual(say('owned[0].count'), {
     group: 'owned',

@@ -8,8 +8,8 @@ import {Vocabulary, bandsOf} from '../../frontend/src/shared/vocabulary/vocabula
 const START = Object.freeze({
   requests: {matrix: {powers_w: {type: 'list', items: {min: 0, max: 1e5}, default: [0, 100]}}},
   families: [
-    {id: 'n', name: 'N'},
-    {id: 'bnc', name: 'BNC'},
+    {id: 'n', name: 'N', also_called: ['Type N']},
+    {id: 'bnc', name: 'BNC', also_called: []},
   ],
   cables: [{id: 'rg_213', name: 'RG-213'}],
   wire_lines: [{id: 'open', name: 'Open wire'}],
@@ -53,8 +53,8 @@ const PACK = {
   id: 'club',
   name: 'Club',
   interfaces: [
-    {id: 'bnc', name: 'BNC, own'},
-    {id: 'seven', name: '7 mm'},
+    {id: 'bnc', name: 'BNC, own', also_called: ['Bayonet']},
+    {id: 'seven', name: '7 mm', also_called: []},
   ],
   bands: [{id: '8m', name: '8 m', regions: {2: {}, 1: {}}}],
   cables: [{id: 'hard', name: 'Hardline', outer_diameter_m: {value: 0.022, source: 'own'}}],
@@ -88,9 +88,9 @@ test('a pack takes the place of an entry or adds one, says so, and leaves the st
 
   assert.equal(isPacked, true);
   assert.deepEqual(lists.families, [
-    {id: 'n', name: 'N'},
-    {id: 'bnc', name: 'BNC, own (pack Club)'},
-    {id: 'seven', name: '7 mm (pack Club)'},
+    {id: 'n', name: 'N', also_called: ['Type N']},
+    {id: 'bnc', name: 'BNC, own (pack Club)', also_called: ['Bayonet']},
+    {id: 'seven', name: '7 mm (pack Club)', also_called: []},
   ]);
   assert.deepEqual(lists.bands.at(-1), {id: '8m', regions: ['1', '2'], name: '8 m (pack Club)'});
   assert.deepEqual(lists.cables.at(-1), {id: 'hard', name: 'Hardline (pack Club)'});

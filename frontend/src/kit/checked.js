@@ -1,11 +1,15 @@
 /** Reads a kit that comes from outside, a link or what the browser kept: all or nothing, as a line is read. */
-import {fields, list, record, refuse} from '../shared/state/check.js';
+import {fields, list, record, refuse, text} from '../shared/state/check.js';
 
 function pair(path, value, count) {
   const ends = list(path, value, 2, 2, 'ports');
   const wrong = ends.find((port) => !Number.isInteger(port) || port < 0 || port >= count);
   if (wrong !== undefined) refuse(path, value, `numbers of ports, 0 to ${count - 1}`);
 }
+
+/** Rows of a packing list that may be ticked, and letters of each: more than there are. */
+const MOST_TICKED = 400;
+const LONGEST_ROW = 200;
 
 /** What kits held before the cable itself was asked for; it is left behind. */
 export const OF_THE_PAST = 'cable_dielectric';
@@ -14,6 +18,7 @@ export const OF_THE_PAST = 'cable_dielectric';
 export function checkedKit(given, table) {
   const {ports, owned, pairs, ...rest} = table.kit;
   const {[OF_THE_PAST]: _, ...value} = record('kit', given);
+  // a kit begins with nothing; the core is asked once there is a pair
   list('ports', value.ports, 0, ports.most, 'ports').forEach((port, at) => {
     fields(`ports[${at}]`, record(`ports[${at}]`, port), table.port);
   });
@@ -27,6 +32,8 @@ export function checkedKit(given, table) {
       pair(`pairs[${at}]`, one, value.ports.length),
     );
   }
-  fields('', value, rest, ['ports', 'owned', 'pairs']);
+  if (value.ticked !== undefined)
+    list('ticked', value.ticked, 0, MOST_TICKED, 'rows').forEach((row, at) => text(`ticked[${at}]`, row, LONGEST_ROW));
+  fields('', value, rest, ['ports', 'owned', 'pairs', 'ticked']);
   return value;
 }

@@ -24,6 +24,7 @@ import {given} from '../shared/state/given.js';
  * @property {Port[]} ports
  * @property {[number, number][]} [pairs] - every two where it is left out
  * @property {Adapter[]} [owned]
+ * @property {string[]} [ticked] - rows of the packing list, by their keys
  *
  * @typedef {Joining & {[field: string]: any}} Request - with the limits and the site
  */
@@ -84,8 +85,7 @@ const EDITS = {
     request.ports.length < ports.most ? {...request, ports: [...request.ports, port]} : request,
   duplicate: (request, {at}, {ports}) =>
     request.ports.length < ports.most ? arranged(request, places(request).toSpliced(at + 1, 0, at)) : request,
-  remove: (request, {at}, {ports}) =>
-    request.ports.length > ports.least ? arranged(request, places(request).toSpliced(at, 1)) : request,
+  remove: (request, {at}) => arranged(request, places(request).toSpliced(at, 1)),
   move: (request, {at, to}) =>
     at !== to && inRange(to, request.ports)
       ? arranged(request, places(request).toSpliced(at, 1).toSpliced(to, 0, at))
@@ -106,6 +106,10 @@ const EDITS = {
     (request.owned ?? []).length < owned.most ? {...request, owned: [...(request.owned ?? []), adapter]} : request,
   discard: (request, {at}) => ({...request, owned: request.owned.toSpliced(at, 1)}),
   limit: (request, {changes}) => given({...request, ...changes}),
+  tick: (request, {key, ticked}) => {
+    const others = (request.ticked ?? []).filter((one) => one !== key);
+    return {...request, ticked: ticked ? [...others, key] : others};
+  },
   replace: (_, {request}) => request,
 };
 

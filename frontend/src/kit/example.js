@@ -42,5 +42,8 @@ export const EXAMPLE = {
   ],
 };
 
+/** A kit of one's own begins with nothing; every two of its ports must join. */
+export const EMPTY = {ports: []};
+
 export const NEW_PORT = port('', 'n', 'jack', 54, 100);
 export const NEW_ADAPTER = {one_family: 'n', one_gender: 'plug', other_family: 'uhf', other_gender: 'jack', count: 1};

@@ -17,8 +17,9 @@ import {KEPT_KIT} from './kept.js';
 import {fromLink, toLink} from './link.js';
 import {portNames} from './names.js';
 import {placed} from './placed.js';
+import {areAlikeButTicks, withoutTicks} from './ticks.js';
 
-/** @import {Request} from './edits.js' */
+/** @import {Bounds, Request} from './edits.js' */
 
 const TOO_LONG = 'This kit is too long for a link; the browser keeps it, and the packing list can be saved as CSV.';
 
@@ -94,7 +95,7 @@ export class JwKitView extends element(
 
   /** How few ports can be joined. */
   get _least() {
-    return /** @type {import('./edits.js').Bounds} */ (this.vocabulary.fields.kit.ports).least;
+    return /** @type {Bounds} */ (this.vocabulary.fields.kit.ports).least;
   }
 
   /** The ports of the station's gear; which must join, and what is owned, is another matter. */
@@ -131,11 +132,9 @@ export class JwKitView extends element(
         <jw-kit-form class="noprint" .request=${request} .own=${ownOfKit(this._own, this.station, this.vocabulary)}
           .names=${names} .refused=${refused}></jw-kit-form>
         ${
-          request.ports.length < this._least
-            ? html`<p class="waiting quiet">Add what must be joined: sockets of your gear and its leads.</p>`
-            : result
-              ? this._answer(result, answered, refused)
-              : html`<p class="waiting ${refused ? 'error' : 'quiet'}">${refused?.message ?? 'Calculating…'}</p>`
+          result
+            ? this._answer(result, answered, refused)
+            : html`<p class="waiting ${refused ? 'error' : 'quiet'}">${refused?.message ?? this._waitingWords}</p>`
         }
       </main>
       <p class="unseen" role="status">${this._said}</p>`;
@@ -148,6 +147,7 @@ export class JwKitView extends element(
       <h2 class="onpaper">Adapters to carry</h2>
       <p class="onpaper">${this._limits(answered)}</p>
       <jw-kit-verdict .result=${result} .answered=${answered} .names=${names} .outdated=${outdated}
+        .ticked=${this._document.present.ticked ?? []}
         .searching=${this._isSearching}></jw-kit-verdict>
       <jw-kit-answer .result=${result} .answered=${answered} .names=${names}></jw-kit-answer>
     </div>`;
@@ -158,7 +158,10 @@ export class JwKitView extends element(
       save(
         'jointwise-packing-list.csv',
         'text/csv',
-        packingCsv(packingOf(result, answered, this.vocabulary.lists.families)),
+        packingCsv(
+          packingOf(result, answered, this.vocabulary.lists.families),
+          portNames(this.vocabulary.lists.families, answered.ports),
+        ),
       );
     return html`<div class="bar" role="group" aria-label="Undo and take along">
       ${this._undoButtons()}
@@ -185,14 +188,29 @@ export class JwKitView extends element(
     return [`${ports.length} ports`, ...said].join(' · ');
   }
 
+  /** Whether there is no pair to ask about yet. */
+  get _lacksPorts() {
+    return this._request.ports.length < this._least;
+  }
+
+  get _waitingWords() {
+    return this._lacksPorts
+      ? 'Type the ports of your gear; from the second on the answer stands here.'
+      : 'Calculating…';
+  }
+
   /** Whether an answer that takes long is awaited. */
   get _isSearching() {
     return this._kit.status === 'pending' && this._asked?.search === 'thorough';
   }
 
   _ask(again = false) {
-    const request = this._request;
-    if (request.ports.length < this._least) return;
+    const request = withoutTicks(this._request);
+    if (this._lacksPorts) {
+      this._asked = undefined;
+      if (this._kit.status !== 'initial') this._kit.forget();
+      return;
+    }
     // on the way back to this view nothing was asked yet, and an answer that took long is kept
     const kept = this._asked === undefined && request === this._kit.answered;
     if (again || (request !== this._asked && !kept)) this._kit.askNext(request);
@@ -242,7 +260,7 @@ export class JwKitView extends element(
 
   /** Every change asks for a quick answer, and a long search for the kit as it was is given up. */
   _settle() {
-    if (this._wholeKit !== this._settled) {
+    if (!areAlikeButTicks(this._wholeKit, this._settled)) {
       if (this._isSearching) this._kit.cancel();
       this._request = this._settled = this._wholeKit;
     }

@@ -15,7 +15,8 @@ const row = (names, one) => {
 const unrow = (names, values) =>
   Object.fromEntries(names.map((name, at) => [name, values[at] ?? null]).filter(([, value]) => value !== null));
 
-const folded = ({ports, owned, ...rest}) => ({
+/** What is packed stays here: a link is for a kit. */
+const folded = ({ports, owned, ticked: _, ...rest}) => ({
   ...rest,
   ports: ports.map((port) => row(PORT, port)),
   ...(owned?.length > 0 && {owned: owned.map((adapter) => row(OWNED, adapter))}),

@@ -40,7 +40,7 @@ export function placed(refusal, names, labelOf) {
   const {at = 0} = place;
   const label = labelOf(`${GROUPS[place.group]}.${place.field}`) ?? place.field;
   const what = {
-    ports: `Port ${at + 1}, ${names[at]}: ${label}`,
+    ports: `${names[at]}: ${label}`,
     owned: `Adapter ${at + 1}: ${label}`,
     limits: label,
   }[place.group];

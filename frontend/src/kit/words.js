@@ -17,5 +17,6 @@ export const kitWords = ({families}) => ({
   'kit.most_in_series': {label: 'Most adapters in series'},
   'kit.most_loss_db': {label: 'Most loss of a pair'},
   'kit.impedance_steps': {label: '50 Ω may meet 75 Ω'},
+  'kit.goal': {label: 'Aim', options: {fewest: 'fewest adapters', best_joints: 'best joints'}},
   'kit.search': {label: 'Search', options: {quick: 'quick', thorough: 'for a minute'}},
 });

@@ -11,6 +11,7 @@
  * @property {Ends[]} adapters
  * @property {(Ends & {notes: string[]})[]} joints
  * @property {?number} margin_db - the smallest of its joints; null in receive
+ * @property {number} return_loss_db - of all its joints at worst
  * @property {number} loss_db
  *
  * @typedef {object} Pair - of ports that must join
@@ -23,13 +24,16 @@
  * @property {string} trap - what comes of mating the two as they are, where it looks as if they would; else empty
  *
  * @typedef {object} Answer
+ * @property {string} goal - fewest or best_joints
  * @property {(Ends & {name: string, count: number, kind: string, pack: string})[]} adapters - to add
  * @property {number} added
  * @property {number} gap - how many more these are than the best possible, at most
  * @property {boolean} optimal
  * @property {Pair[]} pairs
  * @property {number} joined
- * @property {string} verdict
+ * @property {{goal: string, added: number, optimal: boolean, sentence: string}} price - of the other goal
+ * @property {string} headline
+ * @property {string} verdict - begins with the headline
  * @property {string[]} cautions
  */
 export {};

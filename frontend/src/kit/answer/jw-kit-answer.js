@@ -3,7 +3,7 @@ import {element, of, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-cautions.js';
 import {base} from '../../shared/styles/base.js';
 import {panelStyles} from '../../shared/styles/panels.js';
-import {pairNumbers} from '../names.js';
+import {pairName} from '../names.js';
 import './jw-kit-graph.js';
 import './jw-kit-joins.js';
 import {trapsOf} from './reading.js';
@@ -27,11 +27,12 @@ class JwKitAnswer extends element({
     css`
       :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; }
       ul { padding-left: 1.1em; font-size: 0.9rem; }
-      b { white-space: nowrap; }
       @media print {
         :host { display: block; }
         .panel { margin-bottom: 2mm; }
         .long { break-inside: auto; }
+        /* one sheet: a trap is told at its pair */
+        #graph, #traps { display: none; }
         ul { font-size: 8.5pt; }
       }
     `,
@@ -46,7 +47,8 @@ class JwKitAnswer extends element({
         traps.length > 0
           ? html`<section class="panel" id="traps"><h2>Looks as if it fitted <small>and must not be tried</small></h2>
             <ul>${traps.map(
-              ({sentence, pairs}) => html`<li><b>${pairs.map(pairNumbers).join(', ')}</b> ${sentence}</li>`,
+              ({sentence, pairs}) =>
+                html`<li><b>${pairs.map((pair) => pairName(pair, names)).join('; ')}</b>: ${sentence}</li>`,
             )}</ul></section>`
           : nothing
       }

@@ -34,7 +34,6 @@ class JwKitGraph extends element(
       text { fill: var(--ink); font-size: 12.5px; font-weight: 600; }
       .end { fill: var(--soft); font-size: 11px; font-weight: 400; }
       .dot { fill: var(--card); stroke: var(--ink); stroke-width: 2; }
-      .at { font-size: 10px; text-anchor: middle; }
       .line { fill: none; stroke: var(--edge); stroke-width: 2; }
       [data-added] .line { stroke: var(--accent); stroke-width: 3; }
       [data-apart] .line { stroke: var(--alarm); stroke-dasharray: 5 5; }
@@ -99,8 +98,7 @@ class JwKitGraph extends element(
   _port({x, y, anchor, label}, at) {
     const {family, gender} = this.ports[at];
     return svg`<g>
-      <circle class="dot" cx=${x} cy=${y} r="9"></circle>
-      <text class="at" x=${x} y=${y + 3.5}>${at + 1}</text>
+      <circle class="dot" cx=${x} cy=${y} r="7"></circle>
       <text x=${x + label.x} y=${y + label.y} text-anchor=${anchor}>${cut(this.names[at])}</text>
       <text class="end" x=${x + label.x} y=${y + label.y + 13}
         text-anchor=${anchor}>${endWords(this.vocabulary.lists.families, family, gender)}</text>

@@ -37,9 +37,11 @@ class JwKitJoins extends element(
       .chip.none { background: var(--refused); color: var(--refused-ink); font-weight: 500; }
       .mind { padding-left: 10px; border-left: 3px solid var(--alarm); }
       @media print {
-        li { padding: 0.8mm 0; }
-        h3 { font-size: 8.5pt; }
-        p { font-size: 7.5pt; }
+        ol { columns: 2; column-gap: 6mm; }
+        li { padding: 0.5mm 0; gap: 0 2mm; }
+        h3 { font-size: 8pt; line-height: 1.25; }
+        p { font-size: 7pt; line-height: 1.25; }
+        .owned { display: none; }
         .chip { padding: 0 4px; font-size: 7.5pt; }
       }
     `,
@@ -59,7 +61,7 @@ class JwKitJoins extends element(
       <h3>${pairName(ports, this.names)}</h3>
       ${chip(joined)}
       <p class="chain">${joined ? chainWords(joined, ends, families) : sentence}</p>
-      <p class="quiet">${[duty, owned].filter(Boolean).join('. ')}</p>
+      <p class="quiet">${duty}${owned ? html`<span class="owned">. ${owned}</span>` : nothing}</p>
       ${trap ? html`<p class="mind">As they are: ${trap}</p>` : nothing}
       ${joined ? notesOf(joined).map((note) => html`<p class="mind">${note}</p>`) : nothing}
     </li>`;

@@ -6,7 +6,7 @@ import {panelStyles} from '../../shared/styles/panels.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
 import './jw-kit-packing.js';
 import {packingOf} from './packing.js';
-import {idlePorts, ownedAloneWords, proofWords} from './reading.js';
+import {goalsOf, idlePorts} from './reading.js';
 
 /**
  * @import {Request} from '../edits.js'
@@ -14,8 +14,9 @@ import {idlePorts, ownedAloneWords, proofWords} from './reading.js';
  */
 
 /**
- * The answer in short: the verdict, what the owned adapters can do alone, and the packing list.
+ * The answer in short: the verdict, the goals with the price of each, and the packing list.
  *
+ * @fires jw-kit-edit
  * @fires jw-kit-search - to look for a smaller kit for longer
  */
 class JwKitVerdict extends element(
@@ -25,6 +26,8 @@ class JwKitVerdict extends element(
     answered: value(/** @type {Request} */ (of)),
     /** What its ports are called. */
     names: value(/** @type {string[]} */ (of)),
+    /** What is packed, by the keys of its rows. */
+    ticked: value(/** @type {string[]} */ (of)),
     /** Why it is not of the form as it stands; empty while it is. */
     outdated: {type: String},
     /** Whether a smaller kit is looked for. */
@@ -37,7 +40,11 @@ class JwKitVerdict extends element(
     panelStyles,
     css`
       :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; }
-      #proof { font-size: 1.15rem; font-weight: 700; line-height: 1.3; }
+      #headline { display: block; font-size: 1.15rem; line-height: 1.3; margin-bottom: 2px; }
+      #goals { margin: 6px 0 0; padding: 0; border: 0; min-width: 0; }
+      #goals label { display: flex; gap: 10px; align-items: center; min-height: var(--target); font-size: 0.9rem; }
+      #goals input { flex: none; width: 20px; height: 20px; margin: 0; accent-color: var(--accent); }
+      .price { color: var(--soft); }
       .outdated {
         padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm);
         border-radius: var(--round);
@@ -47,7 +54,11 @@ class JwKitVerdict extends element(
       @media print {
         :host { display: block; }
         .panel { margin-bottom: 2mm; }
-        #proof { font-size: 12pt; }
+        #headline { font-size: 10pt; margin-bottom: 0; }
+        #goals { margin-top: 0; }
+        #goals label { min-height: 0; font-size: 8.5pt; }
+        #goals input { display: none; }
+        #goals [data-chosen] { display: none; }
         p { font-size: 8.5pt; }
       }
     `,
@@ -57,18 +68,32 @@ class JwKitVerdict extends element(
     const {answered, names, result} = this;
     const idle = idlePorts(answered, result);
     return html`<section class="panel">
-        <div role="status"><p id="proof">${proofWords(result)}</p><p id="verdict">${result.verdict}</p></div>
+        <div role="status"><p id="verdict"><strong id="headline">${result.headline}</strong>${result.verdict.slice(
+          result.headline.length,
+        )}</p></div>
+        ${result.added + result.price.added > 0 ? this._goals(result) : nothing}
         ${this._longer(answered, result)}
-        <p id="alone">${ownedAloneWords(result)}</p>
-        ${
-          idle.length > 0
-            ? html`<p class="quiet">In no pair: ${idle.map((at) => `${at + 1} ${names[at]}`).join(', ')}.</p>`
-            : nothing
-        }
+        ${idle.length > 0 ? html`<p class="quiet">In no pair: ${idle.map((at) => names[at]).join(', ')}.</p>` : nothing}
         ${this.outdated ? html`<p class="outdated" role="alert">${this.outdated}</p>` : nothing}
       </section>
       <section class="panel" id="packing"><h2>Packing list</h2><jw-kit-packing
-        .rows=${packingOf(result, answered, this.vocabulary.lists.families)}></jw-kit-packing></section>`;
+        .rows=${packingOf(result, answered, this.vocabulary.lists.families)} .names=${names}
+        .ticked=${this.ticked}></jw-kit-packing></section>`;
+  }
+
+  /**
+   * The two goals, and what the other costs or brings.
+   *
+   * @param {Answer} result
+   */
+  _goals(result) {
+    const choose = (goal) => send(this, 'jw-kit-edit', {kind: 'limit', changes: {goal}});
+    return html`<fieldset id="goals"><legend class="unseen">Aim</legend>${goalsOf(result).map(
+      ({id, isChosen, words, price}) => html`<label ?data-chosen=${isChosen}><input type="radio" name="goal" value=${id}
+        .checked=${isChosen} @change=${() => choose(id)}><span><b>${words}</b>${
+          price ? html` <span class="price">${price}</span>` : nothing
+        }</span></label>`,
+    )}</fieldset>`;
   }
 
   /**

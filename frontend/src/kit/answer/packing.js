@@ -1,18 +1,15 @@
 /** The packing list: the adapters to add, and the owned ones that the pairs use. */
 import {valuesOf} from '../../shared/export/values.js';
-import {endWords, pairNumbers} from '../names.js';
-
-/** An adapter is the same from either end. */
-const keyOf = ({one_family, one_gender, other_family, other_gender}) =>
-  [`${one_family} ${one_gender}`, `${other_family} ${other_gender}`].sort().join(' / ');
+import {endWords, pairName} from '../names.js';
+import {adapterKey} from '../ticks.js';
 
 /** How many of a type a chain takes. */
-const takes = ({joined}, key) => (joined?.adapters ?? []).filter((one) => keyOf(one) === key).length;
+const takes = ({joined}, key) => (joined?.adapters ?? []).filter((one) => adapterKey(one) === key).length;
 
 function typesOwned(owned) {
   const held = new Map();
   for (const one of owned) {
-    const key = keyOf(one);
+    const key = adapterKey(one);
     held.set(key, {...one, count: (held.get(key)?.count ?? 0) + one.count});
   }
   return held;
@@ -38,7 +35,7 @@ export function packingOf(result, request, families) {
   const end = (one, side) => endWords(families, one[`${side}_family`], one[`${side}_gender`]);
   const name = (one) => `${end(one, 'one')} to ${end(one, 'other')}`;
   const users = (key) => result.pairs.filter((pair) => takes(pair, key) > 0).map(({ports}) => ports);
-  const added = result.adapters.map((one) => ({...one, what: one.name, from: 'add', pairs: users(keyOf(one))}));
+  const added = result.adapters.map((one) => ({...one, what: one.name, from: 'add', pairs: users(adapterKey(one))}));
   const owned = [...typesOwned(request.owned ?? [])].map(([key, one]) => {
     const most = Math.max(0, ...result.pairs.map((pair) => takes(pair, key)));
     return {...one, what: name(one), count: Math.min(one.count, most), from: 'own', pairs: users(key), kind: ''};
@@ -46,8 +43,11 @@ export function packingOf(result, request, families) {
   return [...added, ...owned.filter(({count}) => count > 0)];
 }
 
-/** @type {import('../../shared/export/values.js').Column[]} */
-const COLUMNS = [
+/**
+ * @param {string[]} names - of the ports
+ * @returns {import('../../shared/export/values.js').Column[]}
+ */
+const columns = (names) => [
   ['adapter', (row) => row.what],
   ['one_family', (row) => row.one_family],
   ['one_gender', (row) => row.one_gender],
@@ -55,8 +55,9 @@ const COLUMNS = [
   ['other_gender', (row) => row.other_gender],
   ['count', (row) => row.count],
   ['from', (row) => row.from],
-  ['joins', (row) => row.pairs.map(pairNumbers).join(' ')],
+  ['joins', (row) => row.pairs.map((pair) => pairName(pair, names)).join('; ')],
   ['known_from', (row) => row.kind],
 ];
 
-export const packingCsv = (rows) => valuesOf(COLUMNS, rows);
+/** The list as a file, its pairs by the names of their ports. */
+export const packingCsv = (rows, names) => valuesOf(columns(names), rows);

@@ -1,16 +1,7 @@
-/** A kit's answer in words: verdict, chains, packing list, and what is possible with the owned adapters alone. */
+/** A kit's answer in words: chains, what is possible with the owned adapters alone, and the two goals. */
 import {frequency, power} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
-import {endWords, pairNumbers} from '../names.js';
-
-const plural = (count, one, many) => `${count} ${count === 1 ? one : many}`;
-
-/** How many adapters to add, and how sure it is that fewer won't do. */
-export function proofWords({added, gap, optimal, joined}) {
-  if (added === 0) return joined === 0 ? 'No pair can be joined.' : 'Carry what you own: nothing to add.';
-  const carry = `Carry ${plural(added, 'more adapter', 'more adapters')}`;
-  return optimal ? `${carry}; proven smallest.` : `${carry}; at most ${gap} more than the best possible.`;
-}
+import {endWords} from '../names.js';
 
 /** "Radio, UHF jack – UHF plug/N jack adapter – N plug, Load". */
 export function chainWords({joints}, [first, second], families) {
@@ -22,7 +13,8 @@ export function chainWords({joints}, [first, second], families) {
 /** At what, and what it costs. */
 export const dutyOf = ({frequency_hz: hertz, power_w: watts}) => `${frequency(hertz)}, ${power(watts)}`;
 
-export const lossOf = ({loss_db: loss}) => `loses ${lossWords(loss)}`;
+export const lossOf = ({loss_db: loss, return_loss_db: match}) =>
+  `loses ${lossWords(loss)}, return loss ${match.toFixed(0)} dB at worst`;
 
 /** What to mind at the joints of a chain, each sentence once. */
 export const notesOf = ({joints}) => [...new Set(joints.flatMap(({notes}) => notes))];
@@ -38,15 +30,6 @@ export function ownedWords({joined, joined_by_owned: owned}, names, families) {
   return `With what you own alone: ${chainWords(owned, names, families)}, ${lossOf(owned)}.`;
 }
 
-/** All pairs that the owned adapters join by themselves, in a sentence. */
-export function ownedAloneWords({pairs}) {
-  const able = pairs.filter(({joined_by_owned: owned}) => owned).map(({ports}) => pairNumbers(ports));
-  if (able.length === 0) return 'With what you own alone no pair can be joined.';
-  if (able.length === pairs.length) return 'With what you own alone every pair can be joined.';
-  const some = `${able.length} of ${plural(pairs.length, 'pair', 'pairs')}`;
-  return `With what you own alone ${some} can be joined: ${able.join(', ')}.`;
-}
-
 /** What looks as if it fits: {sentence, pairs}, each sentence once with all its pairs. */
 export function trapsOf({pairs}) {
   const told = new Map();
@@ -59,3 +42,19 @@ export const idlePorts = ({ports}, {pairs}) => {
   const used = new Set(pairs.flatMap((pair) => pair.ports));
   return ports.map((_, at) => at).filter((at) => !used.has(at));
 };
+
+const GOALS = {fewest: 'Fewest adapters', best_joints: 'Best joints'};
+
+/**
+ * The two goals with how many adapters each takes, and beside the one not chosen what it costs or brings.
+ *
+ * @param {Pick<import('./answer.js').Answer, 'goal' | 'added' | 'optimal' | 'price'>} result
+ */
+export function goalsOf({goal, added, optimal, price}) {
+  const count = (number, isSmallest) => `${isSmallest ? '' : 'at most '}${number}`;
+  return Object.entries(GOALS).map(([id, words]) => {
+    const isChosen = id === goal;
+    const how = isChosen ? count(added, optimal) : count(price.added, price.optimal);
+    return {id, isChosen, words: `${words}: ${how}`, price: isChosen ? '' : price.sentence};
+  });
+}

@@ -37,7 +37,11 @@ class JwKitPairs extends element({
       table { border-collapse: collapse; font-size: 0.85rem; }
       td { padding: 0; border: 1px solid var(--line); }
       th { font-weight: 600; padding: 0 6px 0 0; text-align: left; }
-      thead th { padding: 0; text-align: center; }
+      thead th { padding: 4px 0; vertical-align: bottom; }
+      thead span {
+        display: block; margin: 0 auto; writing-mode: vertical-rl; rotate: 180deg; max-height: 120px; overflow: hidden;
+        text-overflow: ellipsis; white-space: nowrap; line-height: 1.2;
+      }
       tbody th { max-width: 130px; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
       .empty { border: 0; }
       td:has(:checked) { background: var(--accent-wash); }
@@ -82,10 +86,10 @@ class JwKitPairs extends element({
     return html`<table>
       <caption class="unseen">Which ports must join</caption>
       <thead><tr><td class="empty"></td>${columns.map(
-        (at) => html`<th scope="col" title=${names[at]}>${at + 1}</th>`,
+        (at) => html`<th scope="col" title=${names[at]}><span>${names[at]}</span></th>`,
       )}</tr></thead>
       <tbody>${names.slice(0, -1).map(
-        (name, one) => html`<tr><th scope="row" title=${name}>${one + 1} ${name}</th>
+        (name, one) => html`<tr><th scope="row" title=${name}>${name}</th>
           ${columns.map((other) =>
             other > one
               ? html`<td><label class="box">${this._box(one, other, chosen)}</label></td>`
@@ -98,10 +102,8 @@ class JwKitPairs extends element({
   _list(chosen) {
     const {names} = this;
     return names.slice(0, -1).map(
-      (name, one) => html`<fieldset><legend>${one + 1} ${name} joins</legend><div>
-        ${names.map((other, at) =>
-          at > one ? html`<label>${this._box(one, at, chosen)} ${at + 1} ${other}</label>` : nothing,
-        )}
+      (name, one) => html`<fieldset><legend>${name} joins</legend><div>
+        ${names.map((other, at) => (at > one ? html`<label>${this._box(one, at, chosen)} ${other}</label>` : nothing))}
       </div></fieldset>`,
     );
   }

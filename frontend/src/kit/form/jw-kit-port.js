@@ -5,7 +5,7 @@ import {send} from '../../shared/elements/send.js';
 import {changesOf, control} from '../../shared/fields/control.js';
 import {base} from '../../shared/styles/base.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
-import {dutyWords, endWords, portName} from '../names.js';
+import {dutyWords, endWords} from '../names.js';
 
 /**
  * @import {Port} from '../edits.js'
@@ -25,12 +25,12 @@ const FIELDS = ['name', 'family', 'gender', 'highest_frequency_hz', 'power_w', '
 class JwKitPort extends element(
   {
     port: value(/** @type {Port} */ (of)),
+    /** What it is called. */
+    name: {type: String},
     /** Its place. */
     at: {type: Number},
     /** How many there are. */
     count: {type: Number},
-    /** How many there must be. */
-    least: {type: Number},
     /** How many there may be. */
     most: {type: Number},
     open: {type: Boolean},
@@ -44,12 +44,11 @@ class JwKitPort extends element(
     css`
       article { background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
       #toggle {
-        display: grid; grid-template-columns: 1.6em minmax(0, 1fr) auto; gap: 0 8px; align-items: center; width: 100%;
+        display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 0 8px; align-items: center; width: 100%;
         min-height: 48px;
         padding: 3px 10px; border: 0; background: none; color: inherit; text-align: left;
       }
       #toggle:hover .name { color: var(--accent); }
-      .at { color: var(--soft); text-align: right; font-size: 0.85rem; }
       .name { display: block; font-weight: 600; overflow-wrap: anywhere; }
       .sub, .end { color: var(--soft); font-size: 0.8rem; line-height: 1.25; }
       .sub { display: block; }
@@ -67,11 +66,9 @@ class JwKitPort extends element(
   ];
 
   render() {
-    const {at, port, refused} = this;
-    const name = portName(this.vocabulary.lists.families, port);
-    return html`<article aria-label="Port ${at + 1}, ${name}">
+    const {at, name, port, refused} = this;
+    return html`<article aria-label=${name}>
       <button id="toggle" aria-expanded=${this.open} @click=${() => send(this, 'jw-kit-toggle', {at})}>
-        <span class="at">${at + 1}</span>
         <span><span class="name">${name}</span>
           <span class="sub">${
             refused ? html`<span class="error">needs a correction</span>` : dutyWords(port)
@@ -94,7 +91,7 @@ class JwKitPort extends element(
         ${act('up', 'Up', at === 0, {kind: 'move', to: at - 1})}
         ${act('down', 'Down', at === count - 1, {kind: 'move', to: at + 1})}
         ${act('duplicate', 'Duplicate', count >= this.most, {kind: 'duplicate'})}
-        ${act('remove', 'Remove', count <= this.least, {kind: 'remove'})}
+        ${act('remove', 'Remove', false, {kind: 'remove'})}
       </div>`;
   }
 

@@ -5,6 +5,7 @@ import {base} from '../../shared/styles/base.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
 import {NEW_PORT} from '../example.js';
 import './jw-kit-port.js';
+import './jw-kit-typed.js';
 
 /**
  * @import {Bounds, Port} from '../edits.js'
@@ -20,6 +21,8 @@ import './jw-kit-port.js';
 class JwKitPorts extends element(
   {
     ports: value(/** @type {Port[]} */ (of)),
+    /** What they are called. */
+    names: value(/** @type {string[]} */ (of)),
     /** The port and field that must be corrected. */
     refused: value(/** @type {Refused | undefined} */ (of)),
     _open: state(/** @type {number} */ (of)),
@@ -47,19 +50,20 @@ class JwKitPorts extends element(
   }
 
   render() {
-    const {ports, refused} = this;
-    const {least, most} = /** @type {Bounds} */ (this.vocabulary.fields.kit.ports);
+    const {names, ports, refused} = this;
+    const {most} = /** @type {Bounds} */ (this.vocabulary.fields.kit.ports);
     return html`<ol @jw-kit-toggle=${this._toggled} @jw-kit-edit=${this._edited} @keydown=${this._key}>
         ${ports.map(
           (
             port,
             at,
-          ) => html`<li><jw-kit-port .port=${port} .at=${at} .count=${ports.length} .least=${least} .most=${most}
+          ) => html`<li><jw-kit-port .port=${port} .name=${names[at]} .at=${at} .count=${ports.length} .most=${most}
             .open=${at === this._open}
             .refused=${refused?.at === at ? refused : undefined}></jw-kit-port></li>`,
         )}
       </ol>
-      <button id="add" ?disabled=${ports.length >= most} @click=${this._add}>Add a port</button>`;
+      <jw-kit-typed .ports=${ports} ?full=${ports.length >= most}></jw-kit-typed>
+      <button id="add" ?disabled=${ports.length >= most} @click=${this._add}>Add a port by its fields</button>`;
   }
 
   _toggled({detail: {at}}) {

@@ -4,7 +4,7 @@
  */
 
 const ENTRY = {
-  families: ({id, name}) => ({id, name}),
+  families: ({id, name, also_called}) => ({id, name, also_called}),
   cables: ({id, name}) => ({id, name}),
   wire_lines: ({id, name}) => ({id, name}),
   bands: ({id, name, regions}) => ({id, name, regions: Object.keys(regions).sort()}),

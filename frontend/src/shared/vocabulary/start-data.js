@@ -29,7 +29,7 @@
  * @property {Record<Operation, Fields>} requests
  * @property {Groups} parts - the fields of what requests are made of, by the core's name
  * @property {(Entry & {regions: string[]})[]} bands
- * @property {Entry[]} families
+ * @property {(Entry & {also_called: string[]})[]} families
  * @property {Mode[]} modes
  * @property {(Entry & {added_resistance_ohm: {value: number}})[]} conditions
  * @property {string[]} cautions
