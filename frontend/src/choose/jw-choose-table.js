@@ -62,7 +62,7 @@ class JwChooseTable extends element({
       .chip[data-step='refused'] { background: var(--refused); color: var(--refused-ink); font-weight: 500; }
       .number { white-space: nowrap; }
       .rank { font-size: 1.05rem; font-weight: 700; }
-      small { display: block; color: var(--soft); line-height: 1.3; }
+      small { display: block; color: var(--soft); line-height: 1.3; font-weight: 400; }
       .mark {
         display: inline-block; white-space: nowrap; margin: 0 4px 2px 0; padding: 0 7px; border: 1px solid var(--edge);
         border-radius: 99px; font-size: 0.75rem; font-weight: 500; color: inherit;
@@ -73,10 +73,10 @@ class JwChooseTable extends element({
       @media (max-width: 760px) {
         .missed thead { position: absolute; clip-path: inset(50%); }
         table, tbody, thead { display: block; }
-        thead tr { display: flex; flex-wrap: wrap; align-items: center; gap: 0 12px; }
-        thead tr::before { content: 'Order by: '; }
-        thead th { padding: 0; border: 0; }
-        thead th:not([aria-sort]) { display: none; }
+        .passing thead tr { display: flex; flex-wrap: wrap; align-items: center; gap: 0 12px; }
+        .passing thead tr::before { content: 'Order by: '; }
+        .passing thead th { padding: 0; border: 0; }
+        .passing thead th:not([aria-sort]) { display: none; }
         tbody tr {
           display: grid; grid-template-columns: 2.2em 1fr; align-items: center; padding: 8px 0;
           border-bottom: 1px solid var(--edge);
@@ -106,7 +106,7 @@ class JwChooseTable extends element({
   }
 
   _passing() {
-    return html`<table role="table" aria-label=${this.heading}>
+    return html`<table role="table" class="passing" aria-label=${this.heading}>
       <thead role="rowgroup"><tr role="row">${COLUMNS.map((column) => this._head(column))}</tr></thead>
       <tbody role="rowgroup">
         ${ordered(this.choices, this._order).map(
