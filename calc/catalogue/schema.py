@@ -209,6 +209,14 @@ class Interface(Struct, forbid_unknown_fields=True, frozen=True):
     generous_bead_material: Label | None = None
     """That of the better parts sold, where `bead_material` is that of the worse."""
     section: Section | None = None
+    everyday_cable_diameter_m: Annotated[Interval | None, Unit("m", 0.0001, 0.2)] = None
+    """Of the cables the trade puts it on unasked; left out, of all it is made for."""
+    everyday_lowest_frequency_hz: Annotated[Quantity | None, Unit("Hz", 1e04, 2e11)] = None
+    """From where on the trade fits it unasked; left out, at any frequency."""
+    everyday_highest_power_w: Annotated[Quantity | None, Unit("W", 1e-3, 1e6)] = None
+    """Up to where the trade fits it unasked; left out, as far as its limits go."""
+    special_use: Label | None = None
+    """What it is made for, where that isn't the everyday joint of a station."""
 
 
 class Mating(Struct, forbid_unknown_fields=True, frozen=True):
@@ -409,12 +417,14 @@ class WireLine(Struct, forbid_unknown_fields=True, frozen=True):
 
 
 class Installation(Struct, forbid_unknown_fields=True, frozen=True):
-    """A way a station is put up, and the weather and shaking that come with it at least."""
+    """Where a joint sits, and the weather, the shaking and the sealing that come with the place at least."""
 
     id: Id
     name: str
     least_exposure: Label
     least_vibration: Label
+    taped: bool = False
+    """Whether joints there are taped or booted as a matter of course."""
 
 
 class Condition(Struct, forbid_unknown_fields=True, frozen=True):

@@ -7,12 +7,13 @@ from ..physics.cautions import CAUTIONS
 from ..physics.gates import EXPOSURES, SEALED_TO
 from ..physics.margins import LIMITS
 from .evaluation import Evaluation, evaluation_of, harsher
-from .ranking import RULE, ranks, undominated
+from .ranking import RULE, Contender, contenders
+from .reasons import reasons_for
 from .rejections import port_doubts, rejections
 from .relax import relaxations
 from .requests import ChooseRequest
 from .results import Choice, ChooseResult, MatingLife, Rejection, Weather
-from .verdict import verdict
+from .verdict import current_notes, place_sentence, verdict
 
 __all__ = ["choose"]
 
@@ -20,55 +21,47 @@ __all__ = ["choose"]
 def choose(request: ChooseRequest) -> ChooseResult:
     """Check every family against every demand. Raises InputError for unknown names."""
     evaluation = evaluation_of(request)
-    choices = _choices(request, evaluation)
-    passing = _passing(choices)
+    missed = _missed(request, evaluation)
+    ranked = contenders(request, evaluation, [row for row, found in missed.items() if not found])
+    words = reasons_for(request, evaluation)
+    choices = _choices(request, evaluation, missed, ranked)
     return ChooseResult(
         columns=evaluation.columns,
         power_w=evaluation.power_w,
         choices=sorted(choices, key=lambda choice: choice.family != request.plan),
-        passing=passing,
+        passing=[one.interface.id for one in ranked],
         port_doubts=port_doubts(request, evaluation),
+        place=place_sentence(evaluation),
+        notes=current_notes(request),
         rule=RULE,
-        verdict=verdict(request, choices),
-        relaxations=[] if passing else relaxations(request, choices, evaluation, _passing_families),
+        verdict=verdict(request, ranked, words),
+        relaxations=[] if ranked else relaxations(request, choices, evaluation, _passing_families),
         cautions=CAUTIONS,
     )
 
 
 def _passing_families(request: ChooseRequest) -> list[str]:
-    return _passing(_choices(request, evaluation_of(request)))
+    evaluation = evaluation_of(request)
+    return [evaluation.families[row] for row, found in _missed(request, evaluation).items() if not found]
 
 
-def _passing(choices: list[Choice]) -> list[str]:
-    return [choice.family for choice in choices if choice.passes]
+def _missed(request: ChooseRequest, evaluation: Evaluation) -> dict[int, list[Rejection]]:
+    """By row, the demands that a family misses."""
+    return {row: rejections(request, evaluation, row) for row in range(len(evaluation.families))}
 
 
-def _choices(request: ChooseRequest, evaluation: Evaluation) -> list[Choice]:
+def _choices(
+    request: ChooseRequest, evaluation: Evaluation, missed: dict[int, list[Rejection]], ranked: list[Contender]
+) -> list[Choice]:
     """Those that pass by rank, then the others by the fewest demands missed."""
-    missed = [rejections(request, evaluation, row) for row in range(len(evaluation.families))]
-    passing = [row for row, found in enumerate(missed) if not found]
-    ranked_by = evaluation.low_db if evaluation.power_w > 0 else evaluation.return_loss_db[0]
-    rank = dict(zip(passing, ranks(ranked_by[passing].tolist()), strict=True))
-    pareto = dict(zip(passing, undominated(_merits(evaluation)[passing]), strict=True))
-    choices = [
-        _choice(request, evaluation, row, found, rank.get(row), pareto.get(row, False))
-        for row, found in enumerate(missed)
+    words = reasons_for(request, evaluation)
+    before, behind = [None, *ranked], [*ranked[1:], None]
+    passing = [
+        _choice(request, evaluation, one.row, [], one, words.of_place(one, *beside))
+        for one, *beside in zip(ranked, before, behind, strict=False)
     ]
-    return sorted(choices, key=_order)
-
-
-def _order(choice: Choice) -> tuple[bool, int]:
-    if choice.rank is not None:
-        return False, choice.rank
-    return True, len({rejection.demand for rejection in choice.rejections})
-
-
-def _merits(evaluation: Evaluation) -> np.ndarray:
-    """What families are compared by, (families, criteria), larger being better: margin, loss, size and torque."""
-    interfaces = [catalogue().interfaces[family] for family in evaluation.families]
-    diameter_m = [interface.body_diameter_m.value for interface in interfaces]
-    torque_nm = [interface.coupling_torque_nm.low.value for interface in interfaces]
-    return np.stack([evaluation.low_db, -evaluation.loss_db, -np.array(diameter_m), -np.array(torque_nm)], axis=1)
+    failing = [_choice(request, evaluation, row, found, None, []) for row, found in missed.items() if found]
+    return passing + sorted(failing, key=lambda choice: len({found.demand for found in choice.rejections}))
 
 
 def _choice(
@@ -76,8 +69,8 @@ def _choice(
     evaluation: Evaluation,
     row: int,
     missed: list[Rejection],
-    rank: int | None,
-    best_in_something: bool,
+    contender: Contender | None,
+    reasons: list[str],
 ) -> Choice:
     family, scenario = evaluation.families[row], evaluation.scenario
     interface = catalogue().interfaces[family]
@@ -89,9 +82,10 @@ def _choice(
     return Choice(
         family=family,
         name=interface.name,
+        also_called=interface.also_called,
         pack=catalogue().pack_of("interfaces", family),
         passes=not missed,
-        rank=rank,
+        rank=contender.rank if contender else None,
         margin_db=low if shown else None,
         margin_high_db=high if shown and np.isfinite(high) else None,
         undecided=bool(shown and low < 0 <= high),
@@ -106,7 +100,9 @@ def _choice(
         torque_nm=interface.coupling_torque_nm.low.value,
         by_hand=interface.tightened_by is not None and interface.tightened_by.value == "hand",
         needs_adapter=request.port is not None and request.port != family,
-        best_in_something=best_in_something,
+        has_margin_asked=contender is not None and contender.merit.short_tenths == 0,
+        reasons=reasons,
+        dc_stands_a=float(evaluation.direct_current_a[row]),
         rejections=missed,
         wear=MatingLife(
             needed=scenario.matings_per_year * scenario.service_life_years,

@@ -7,13 +7,15 @@ import numpy as np
 
 from ..catalogue import catalogue
 from ..errors import known
+from ..formulas import direct_current
 from ..formulas.loss import dissipative_loss, mismatch_loss
 from ..physics.columns import Column, columns
+from ..physics.direct_current import DirectCurrent, allowed_current
 from ..physics.dissipation import dissipation
 from ..physics.family_ratings import table_ratings
 from ..physics.gates import EXPOSURES, VIBRATIONS, Demand, gate_table, missed_match, site_demands
 from ..physics.limits import match_of
-from ..physics.margins import Margins, evaluate
+from ..physics.margins import LIMITS, Margins, evaluate
 from ..physics.scenario import Scenario
 from ..physics.station import Station, station_of
 from .requests import ChooseRequest
@@ -52,6 +54,12 @@ class Evaluation(NamedTuple):
     """The sun's share of the heating [K] in the column where it is largest."""
     allowed_temperature_c: np.ndarray
     """The temperature allowed [°C] in the column where it is lowest."""
+    direct_current_a: np.ndarray
+    """Direct current that heat allows without power beside it [A], or the port's own where it is smaller."""
+    too_much_current: np.ndarray
+    """By family: whether the direct current asked for is more than that."""
+    cable_diameter_m: float | None
+    """Of the cable asked about; None where none is."""
 
     @property
     def highest_hz(self) -> float:
@@ -73,7 +81,10 @@ def evaluation_of(request: ChooseRequest) -> Evaluation:
     power_w = request.power_w if request.use == "transmit" else 0.0
     highest_hz = np.array([column.high_hz for column in asked], dtype=np.float64)
     powers_w = np.array([power_w], dtype=np.float64)
+    direct = allowed_current(families, station)
     margins = evaluate(families, highest_hz, powers_w, station)
+    if request.dc_current_a > 0 and power_w > 0:
+        margins = _beside_direct_current(margins, _shares_left(direct, request))
     demands = [site_demands(family, scenario) for family in families]
     by_limit = margins.by_limit_db[..., 0]  # ends x limits x families x columns
     cautious = np.where(np.isnan(by_limit[0]), -np.inf, by_limit[0])
@@ -104,6 +115,9 @@ def evaluation_of(request: ChooseRequest) -> Evaluation:
         return_loss_db=margins.return_loss_db.min(axis=2),
         solar_rise_k=np.broadcast_to(margins.contact.solar_rise_k, by_family).max(axis=1),
         allowed_temperature_c=np.broadcast_to(margins.contact.allowed_temperature_c, by_family).min(axis=1),
+        direct_current_a=(current_a := np.minimum(direct.cable_a, direct.contact_a)[0]),
+        too_much_current=request.dc_current_a > current_a,
+        cable_diameter_m=_cable_diameter(scenario),
     )
     return evaluation if request.port is None else _behind_port(evaluation, families.index(request.port))
 
@@ -118,7 +132,32 @@ def _scenario(request: ChooseRequest) -> Scenario:
     installation = known("installation", request.installation, catalogue().installations)
     fields["exposure"] = harsher(EXPOSURES, request.exposure, installation.least_exposure.value)
     fields["vibration"] = harsher(VIBRATIONS, request.vibration, installation.least_vibration.value)
+    fields["added_sealing"] = request.added_sealing or installation.taped
     return Scenario(**fields)
+
+
+def _shares_left(direct: DirectCurrent, request: ChooseRequest) -> np.ndarray:
+    """Ends x limits x family: the share of the power allowed that the direct current leaves [1]."""
+    shares = {
+        "cable": direct_current.heat_share_left(request.dc_current_a, direct.cable_a),
+        "contact": direct_current.heat_share_left(request.dc_current_a, direct.contact_a),
+        "voltage": direct_current.voltage_share_left(request.dc_voltage_v, direct.peak_v),
+    }
+    return np.stack([shares[limit] for limit in LIMITS], axis=1)
+
+
+def _beside_direct_current(margins: Margins, left: np.ndarray) -> Margins:
+    """The limits of the power where a direct current has taken its share of them; `left` is by family."""
+    left = left[..., None]
+    with np.errstate(divide="ignore"):  # nothing left is no room
+        cost_db = 10 * np.log10(left)
+    return margins._replace(allowed_w=margins.allowed_w * left, by_limit_db=margins.by_limit_db + cost_db[..., None])
+
+
+def _cable_diameter(scenario: Scenario) -> float | None:
+    if scenario.cable is not None:
+        return catalogue().cables[scenario.cable].outer_diameter_m.value
+    return scenario.cable_diameter_m
 
 
 def _loss(families: list[str], frequency_hz: float, station: Station) -> np.ndarray:
@@ -133,8 +172,11 @@ def _behind_port(evaluation: Evaluation, port: int) -> Evaluation:
     """Every other family sits behind an adapter, and so behind the port's own joint."""
     others = np.arange(len(evaluation.families)) != port
     low, high, loss = evaluation.low_db, evaluation.high_db, evaluation.loss_db
+    current_a = evaluation.direct_current_a
     return evaluation._replace(
         low_db=np.where(others, np.minimum(low, low[port]), low),
         high_db=np.where(others, np.minimum(high, high[port]), high),
         loss_db=loss + np.where(others, loss[port], 0.0),
+        direct_current_a=np.minimum(current_a, current_a[port]),
+        too_much_current=evaluation.too_much_current | evaluation.too_much_current[port],
     )

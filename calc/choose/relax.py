@@ -19,6 +19,9 @@ __all__ = ["relaxations"]
 COOLER_STEP_C, MOST_COOLER_C = 10, 140
 """Air temperatures are tried in steps of so much, over the whole range of the field."""
 
+OWN_FIELD = {"power": "power_w", "match": "return_loss_asked_db", "direct current": "dc_current_a"}
+"""Of the demands that are a figure of the request as it stands."""
+
 Offer = tuple[str, FieldValue]
 """A field of the request, and what it could be set to."""
 PassingFamilies = Callable[[ChooseRequest], list[str]]
@@ -68,10 +71,8 @@ def _offers(
     """What the demand's field could be set to, the smallest concession first."""
     installations = [("installation", name) for name in catalogue().installations if name != request.installation]
     match demand:
-        case "power":
-            yield "power_w", figure
-        case "match":
-            yield "return_loss_asked_db", figure
+        case "power" | "match" | "direct current":
+            yield OWN_FIELD[demand], figure
         case "wear":
             yield "matings_per_year", _rounded_down(figure / request.service_life_years)
         case "room":
@@ -128,6 +129,8 @@ def _figure(demand: str, choice: Choice, request: ChooseRequest, evaluation: Eva
             return choice.wear.good_for
         case "room":
             return -choice.diameter_m
+        case "direct current":
+            return float(evaluation.direct_current_a[row])
     return 1.0
 
 

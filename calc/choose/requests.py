@@ -22,7 +22,24 @@ class ChooseRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=T
         list[Frequency], Meta(max_length=200, description="Spot frequencies it must carry too")
     ] = field(default_factory=list)
     power_w: Power = 100.0
-    installation: Annotated[Identifier, Meta(description="How the station is put up, an id of the catalogue")] = "fixed"
+    margin_asked_db: Annotated[
+        float,
+        Meta(ge=0, le=20, description="Margin a connector should have to come first", extra={"unit": "dB"}),
+    ] = 3.0
+    dc_current_a: Annotated[
+        float,
+        Meta(ge=0, le=50, description="Direct current up the coax beside the RF; 0 for none", extra={"unit": "A"}),
+    ] = 0.0
+    dc_voltage_v: Annotated[
+        float, Meta(ge=0, le=100, description="Its voltage; counts with a current", extra={"unit": "V"})
+    ] = 12.0
+    installation: Annotated[
+        Identifier,
+        Meta(
+            description="Where the joint sits, an id of the catalogue: weather, shaking and sealing are at least that"
+            " place's"
+        ),
+    ] = "fixed"
     port: Annotated[Identifier | None, Meta(description="Family of a port that can't be changed; left out, none")] = (
         None
     )

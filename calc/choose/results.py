@@ -44,6 +44,7 @@ class Choice(Struct, frozen=True):
 
     family: str
     name: str
+    also_called: list[str]
     pack: str
     """Name of the pack the family comes from; empty for a built-in one."""
     passes: bool
@@ -70,8 +71,12 @@ class Choice(Struct, frozen=True):
     """Whether the trade tightens it by hand and not with a torque wrench."""
     needs_adapter: bool
     """Whether the port is of another family; margin and loss then count the port's own joint too."""
-    best_in_something: bool
-    """Whether no other passing family is at least as good in margin, loss, size and torque, and better in one."""
+    has_margin_asked: bool
+    """Whether it passes with the margin asked for; true in receive."""
+    reasons: list[str]
+    """Why it stands where it does, in words, the first criterion first; empty where it does not pass."""
+    dc_stands_a: float
+    """Direct current that the heat of contact and cable allows without power beside it, by the cautious figures."""
     rejections: list[Rejection]
     wear: MatingLife
     weather: Weather
@@ -98,6 +103,10 @@ class ChooseResult(Struct, frozen=True):
     passing: list[str]
     port_doubts: list[str]
     """What speaks against the port that can't be changed, a sentence each."""
+    place: str
+    """What weather, shaking and sealing are counted on."""
+    notes: list[str]
+    """What else is to be known of the direct current; empty without one."""
     rule: str
     verdict: str
     relaxations: list[Relaxation]

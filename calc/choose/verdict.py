@@ -2,14 +2,28 @@
 
 import math
 
+from ..catalogue import catalogue
 from ..numeric.units import engineering
+from ..physics.direct_current import drop_v_per_m
 from ..physics.gates import CABLE_TE11, MATCH, MATCH_DOUBT
 from ..physics.limits import LIMIT_NAMES, LimitId
 from .evaluation import Evaluation
+from .ranking import Contender
+from .reasons import Reasons
 from .requests import ChooseRequest
 from .results import Choice
 
-__all__ = ["concession", "gate_request", "limit_sentence", "port_sentence", "room_sentence", "verdict"]
+__all__ = [
+    "concession",
+    "current_notes",
+    "current_sentence",
+    "gate_request",
+    "limit_sentence",
+    "place_sentence",
+    "port_sentence",
+    "room_sentence",
+    "verdict",
+]
 
 CONCESSIONS = {
     "use": "For receive only",
@@ -24,19 +38,57 @@ CONCESSIONS = {
 """Of the demands that give way by kind, not by a figure."""
 
 
-def verdict(request: ChooseRequest, choices: list[Choice]) -> str:
-    """The answer in one sentence, by choices in the order of their rank."""
+WEATHER = {
+    "indoor": "indoors",
+    "sheltered": "outdoors, sheltered",
+    "exposed": "outdoors, in the weather",
+    "immersed": "under water",
+}
+SHAKING = {"none": "at rest", "vehicle": "shaken as in a vehicle", "severe": "shaken hard"}
+CURRENT_NOTES = [
+    "What a contact stands of direct current is computed from its resistance and its cooling; a maker's rating counts.",
+    "Arresters, tuners, filters and baluns may block direct current or short it to ground: ask it of each in the line.",
+]
+
+
+def verdict(request: ChooseRequest, ranked: list[Contender], words: Reasons) -> str:
+    """The answer in one sentence: what to fit, and why before the next."""
     level = "for receive" if request.use == "receive" else f"at {engineering(request.power_w, 'W')} PEP"
-    best = [choice for choice in choices if choice.rank == 1]
-    if not best:
+    if not ranked:
         return f"Nothing in the catalogue meets every demand {level}."
-    count = sum(choice.passes for choice in choices)
-    first = [choice.name for choice in best]
-    names = " and ".join([", ".join(first[:-1]), first[-1]] if len(first) > 1 else first)
-    passing = f"{count} of {len(choices)} families meet every demand {level}"
-    if best[0].margin_db is None:
-        return f"{passing}; in receive no power limit counts."
-    return f"{passing}; most room: {names}, {best[0].margin_db:.1f} dB."
+    first, *others = ranked
+    ties = [one.interface.name for one in ranked if one.rank == 1]
+    short = words.shortfall(first)
+    fit = f"Fit {' or '.join(ties)}{f', though it {short}' if short else ''}"
+    if len(ties) > 1:
+        return f"{fit}: nothing tells them apart here."
+    if not others:
+        return f"{fit}: nothing else meets every demand {level}."
+    return f"{fit}: {words.over(first, others[0])}."
+
+
+def place_sentence(evaluation: Evaluation) -> str:
+    """What weather, shaking and sealing are counted on, by the place or by their own fields."""
+    scenario = evaluation.scenario
+    taped = "taped or booted" if scenario.added_sealing else "not taped"
+    return f"The joint sits {WEATHER[scenario.exposure]}, {SHAKING[scenario.vibration]}, {taped}."
+
+
+def current_sentence(asked_a: float, allowed_a: float) -> str:
+    """A direct current [A] that is more than heat allows."""
+    return f"Asked: {asked_a:g} A of direct current; contact and cable stand {allowed_a:.1f} A by their heat."
+
+
+def current_notes(request: ChooseRequest) -> list[str]:
+    """What is to be known of the direct current asked for; nothing without one."""
+    if request.dc_current_a == 0:
+        return []
+    if request.cable is None:
+        return CURRENT_NOTES
+    drop_v = drop_v_per_m(request.cable, request.dc_current_a)
+    name = catalogue().cables[request.cable].name
+    lost = f"{name} loses {drop_v:.2g} V a metre at {request.dc_current_a:g} A, there and back."
+    return [lost, *CURRENT_NOTES]
 
 
 def gate_request(evaluation: Evaluation, row: int) -> dict[str, str]:
@@ -91,6 +143,8 @@ def concession(demand: str, figure: float, choice: Choice, request: ChooseReques
             return f"With a return loss of {figure:.3g} dB instead of {request.return_loss_asked_db:g} dB"
         case "wear":
             return f"With {figure:g} matings over the service life instead of {choice.wear.needed:g}"
+        case "direct current":
+            return f"With {figure:.3g} A of direct current instead of {request.dc_current_a:g} A"
         case "room":
             return f"With room for {-figure * 1e3:.3g} mm"
     return CONCESSIONS[demand]

@@ -8,7 +8,21 @@ from .results import DataValue
 
 __all__ = ["data_value", "data_values"]
 
-UNIT_SUFFIXES = ("_ohm_per_m", "_f_per_m", "_ohm", "_m2", "_m", "_hz", "_rms_v", "_c", "_s", "_nm", "_matings", "_db")
+UNIT_SUFFIXES = (
+    "_ohm_per_m",
+    "_f_per_m",
+    "_ohm",
+    "_m2",
+    "_m",
+    "_hz",
+    "_rms_v",
+    "_w",
+    "_c",
+    "_s",
+    "_nm",
+    "_matings",
+    "_db",
+)
 
 
 def data_values(entry: Cable | CableBuild | Interface) -> list[DataValue]:

@@ -16,7 +16,7 @@ from .heat_limit import HeatLimit, is_documented, lower, time_share
 from .ratings import Ratings
 from .station import Station
 
-__all__ = ["JointPath", "Paths", "Sides", "contact_limit", "joint_path", "places"]
+__all__ = ["JointPath", "Paths", "Sides", "contact_limit", "direct_current_rises", "joint_path", "places"]
 
 Sides = tuple[CableRatings[Number] | None, CableRatings[Number] | None]
 """The cables that end in a joint; none on the side of a port on a panel, which carries no heat away."""
@@ -135,6 +135,21 @@ def places(
     with purpose("the conductor soldered to the pin"):
         found += [_limit(ratings, path, side.solar_rise_k, conductor.inner, station) for side, conductor in beside]
     return found
+
+
+def direct_current_rises(
+    ratings: Ratings[Number], path: JointPath, rises: Sequence[ConductorRises | None], added_ohm: float
+) -> list[Broadcast]:
+    """Rises by 1 A of direct current that never stops [K]: of the contact, and of each conductor soldered to it.
+
+    `rises` are those of each side's cable far away, by the same current; `added_ohm` adds to the centre contact.
+    A contact makes as many watts as it has ohms.
+    """
+    steady = path._replace(contact_time_share=1.0, body_time_share=1.0)
+    centre, body = ratings.centre_contact_resistance_ohm + added_ohm, ratings.outer_contact_resistance_ohm
+    with purpose("the joint, by direct current"):
+        contact = _contact_rise(steady, centre, body, rises, 0.0)
+    return [contact, *(conductor.inner for conductor in rises if conductor is not None)]
 
 
 def _limit(

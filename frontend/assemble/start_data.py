@@ -89,7 +89,13 @@ def start_data() -> dict[str, Any]:
         "cables": [{"id": cable.id, "name": cable.name} for cable in tables().cables.values()],
         "wire_lines": [{"id": line.id, "name": line.name} for line in tables().wire_lines.values()],
         "installations": [
-            {"id": entry.id, "name": entry.name, "least_vibration": entry.least_vibration.value}
+            {
+                "id": entry.id,
+                "name": entry.name,
+                "exposure": entry.least_exposure.value,
+                "vibration": entry.least_vibration.value,
+                "added_sealing": entry.taped,
+            }
             for entry in tables().installations.values()
         ],
         "noise_environments": [{"id": entry.id, "name": entry.name} for entry in tables().noise_environments.values()],

@@ -3,11 +3,14 @@ import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {cellFragment} from '../../frontend/src/choose/cell.js';
 import {choicesCsv} from '../../frontend/src/choose/csv.js';
+import {chooseRequest, missingWords} from '../../frontend/src/choose/fields.js';
+import {BY_RANK, ordered, tapped} from '../../frontend/src/choose/order.js';
+import {placed, withPlace} from '../../frontend/src/choose/place.js';
 import {
   bindingWords,
   marginWords,
-  marksOf,
   planWords,
+  reasonWords,
   rankWords,
   rangeWords,
   stepNameOf,
@@ -35,18 +38,22 @@ const MATRIX = {
   },
   ...{band: null, frequency_hz: null, bands: ['20m', '2m'], frequencies_hz: [], power_w: 100, powers_w: [0, 100, 400]},
 };
-const CATALOGUE = {
+const MILD = {exposure: 'indoor', vibration: 'none', added_sealing: false};
+const MAST = {exposure: 'exposed', vibration: 'vehicle', added_sealing: false};
+const PLACES = {
   installations: [
-    {id: 'fixed', name: 'fixed', least_vibration: 'none'},
-    {id: 'mast', name: 'mast', least_vibration: 'vehicle'},
+    {id: 'fixed', name: 'Indoors', ...MILD},
+    {id: 'mast', name: 'Mast', ...MAST},
+    {id: 'taped', name: 'Mast, taped', ...MAST, added_sealing: true},
   ],
-  vibrations: ['none', 'vehicle', 'severe'],
 };
 const REQUEST = {
   vswr: 2,
-  exposure: 'indoor',
-  vibration: 'none',
-  installation: 'mast',
+  exposure: 'exposed',
+  vibration: 'vehicle',
+  margin_asked_db: 3,
+  dc_current_a: 1,
+  dc_voltage_v: 12,
   power_w: 250,
   use: 'transmit',
   bands: ['4m'],
@@ -79,7 +86,13 @@ function choice(more = {}) {
       coupling: 'threaded',
       torque_nm: 1.3,
     },
-    ...{needs_adapter: false, best_in_something: false, rejections: []},
+    ...{
+      needs_adapter: false,
+      has_margin_asked: true,
+      reasons: ['made for this cable', 'larger than N'],
+      rejections: [],
+    },
+    ...{also_called: [], dc_stands_a: 5},
     wear: {needed: 50, good_for: 500, runs_out_after_years: 100},
     weather: {stands: 'exposed', stands_sealed: 'exposed', asked: 'exposed'},
     ...more,
@@ -89,13 +102,7 @@ function choice(more = {}) {
 const fragmentOf = (one, request = REQUEST, others = []) =>
   Object.fromEntries(
     new URLSearchParams(
-      cellFragment(
-        one,
-        request,
-        {columns: COLUMNS, power_w: request.power_w, choices: [one, ...others]},
-        CATALOGUE,
-        MATRIX,
-      ),
+      cellFragment(one, request, {columns: COLUMNS, power_w: request.power_w, choices: [one, ...others]}, MATRIX),
     ),
   );
 
@@ -115,7 +122,7 @@ test('what is not given is left out of a request', () => {
   assert.deepEqual(given(FIRST), {power_w: 100, added_sealing: false});
 });
 
-test('a family leads to its cell with what installation and weather bring along, at the very power', () => {
+test('a family leads to its cell with weather and shaking, at the very power', () => {
   assert.deepEqual(fragmentOf(choice()), {
     ...{vswr: '2', exposure: 'exposed', vibration: 'vehicle', family: 'n', band: '4m', bands: '20m,2m,4m'},
     ...{power_w: '250', powers_w: '0,100,250,400'},
@@ -162,8 +169,11 @@ test('the plan is told against the best', () => {
   const best = choice({family: 'hn', name: 'HN', margin_db: 6.14});
   const say = (one) => planWords('n', {choices: [one, best], passing: ['n', 'hn']});
 
-  assert.equal(say(choice({rank: 2})), 'Your plan, N, meets every demand: rank 2 of 2, 3.0 dB less room than HN.');
-  assert.equal(say(choice()), 'Your plan, N, meets every demand, and none has more room.');
+  assert.equal(
+    say(choice({rank: 2})),
+    'Your plan, N, meets every demand: rank 2 of 2 (made for this cable; larger than N).',
+  );
+  assert.equal(say(choice()), 'Your plan, N, meets every demand, and nothing comes before it.');
   assert.equal(say(choice({passes: false, rank: null, rejections: [{}]})), 'Your plan, N, misses one demand.');
   assert.equal(planWords('x', {choices: [], passing: []}), '');
 });
@@ -179,28 +189,68 @@ test('a margin names what limits it; where there is none, the return loss stands
   assert.deepEqual(shown(refusedBy('frequency')), ['refused', 'refused', '']);
 });
 
-test('in receive the plan is told by its rank alone', () => {
-  const best = choice({family: 'hn', name: 'HN', margin_db: null});
-  const say = (rank) => planWords('n', {choices: [choice({rank, margin_db: null}), best], passing: ['n', 'hn']});
+test('a place sets its three fields, and each may be changed after it', () => {
+  const mast = withPlace({installation: 'mast'}, {installation: 'fixed', ...MILD}, PLACES);
 
-  assert.equal(say(2), 'Your plan, N, meets every demand: rank 2 of 2.');
-  assert.equal(say(1), 'Your plan, N, meets every demand, and none ranks above it.');
+  assert.deepEqual(mast, {installation: 'mast', ...MAST});
+  assert.deepEqual(withPlace({vibration: 'none'}, mast, PLACES), {...MAST, vibration: 'none'});
+  assert.deepEqual(withPlace({power_w: 5}, mast, PLACES), {power_w: 5});
+  assert.deepEqual(withPlace({installation: 'balloon'}, mast, PLACES), {installation: 'balloon'});
+  assert.deepEqual(withPlace({exposure: 'indoor'}, {installation: 'mast', ...MAST, vibration: 'none'}, PLACES), {
+    installation: 'fixed',
+    ...MILD,
+  });
 });
 
-test('wear, weather, range and marks are said in words', () => {
-  assert.equal(
-    wearWords({needed: 50, good_for: 500, runs_out_after_years: null}),
-    '50 needed, good for 500; never opened',
-  );
-  assert.equal(
-    weatherWords({stands: 'sheltered', stands_sealed: 'exposed'}),
-    'stands outdoors, sheltered; sealed: outdoors, exposed',
-  );
-  assert.equal(rangeWords(choice({margin_db: -1, margin_high_db: 2, undecided: true})), 'up to +2.0 dB, undecided');
-  assert.deepEqual(marksOf(choice({best_in_something: true, needs_adapter: true})), [
-    'best in something',
-    'needs an adapter to the port',
-  ]);
+test('a link that names a place alone has what the place sets; one that says more has that', () => {
+  assert.deepEqual(placed({installation: 'taped', ...MILD}, PLACES), {
+    installation: 'taped',
+    ...MAST,
+    added_sealing: true,
+  });
+  const changed = {installation: 'mast', ...MAST, vibration: 'none'};
+  assert.equal(placed(changed, PLACES), changed);
+  assert.deepEqual(withPlace({vibration: 'severe'}, {installation: 'mast', ...MILD}, PLACES), {
+    ...MAST,
+    vibration: 'severe',
+  });
+});
+
+const BANDS = {lists: {...PLACES, bands: [{id: '20m', name: '20 m', regions: ['1']}]}};
+
+test('the core is asked by the three fields, and for nothing while no band is picked', () => {
+  const state = {installation: 'mast', ...MILD, bands: ['20m'], frequencies_hz: [], region: 1, plan: null};
+  const vocabulary = /** @type {any} */ (BANDS);
+
+  assert.deepEqual(chooseRequest(state, vocabulary), {...MAST, bands: ['20m'], frequencies_hz: [], region: 1});
+  assert.equal(missingWords(state, vocabulary), '');
+  assert.equal(missingWords({...state, bands: []}, vocabulary), 'Pick a band, or type a spot frequency.');
+  assert.equal(missingWords({...state, region: 2}, vocabulary), 'Pick a band, or type a spot frequency.');
+  assert.equal(missingWords({...state, bands: [], frequencies_hz: [1e8]}, vocabulary), '');
+});
+
+test('a tap on a column brings the best to the top, the next turns the order round', () => {
+  const choices = [
+    choice({family: 'n', name: 'N', rank: 1, margin_db: 3, loss_db: 0.2, diameter_m: 0.02}),
+    choice({family: 'tnc', name: 'TNC', rank: 2, margin_db: 9, loss_db: 0.2, diameter_m: 0.015}),
+    choice({family: 'bnc', name: 'BNC', rank: 2, margin_db: 1, loss_db: 0.1, diameter_m: 0.0145}),
+  ];
+  const by = (order) => ordered(choices, order).map(({family}) => family);
+
+  assert.deepEqual(by(BY_RANK), ['n', 'tnc', 'bnc']);
+  assert.deepEqual(by(tapped(BY_RANK, 'margin')), ['tnc', 'n', 'bnc']);
+  assert.deepEqual(by(tapped(tapped(BY_RANK, 'margin'), 'margin')), ['bnc', 'n', 'tnc']);
+  assert.deepEqual(by(tapped(BY_RANK, 'loss')), ['bnc', 'n', 'tnc']);
+  assert.deepEqual(by(tapped(BY_RANK, 'size')), ['bnc', 'tnc', 'n']);
+  assert.deepEqual(by(tapped(BY_RANK, 'name')), ['bnc', 'n', 'tnc']);
+  assert.deepEqual(tapped(tapped(BY_RANK, 'size'), 'rank'), BY_RANK);
+});
+
+test('wear, weather, range and reasons are said in words', () => {
+  assert.equal(wearWords({needed: 50, good_for: 500, runs_out_after_years: null}), '50 matings of 500; never opened');
+  assert.equal(weatherWords({stands: 'sheltered', stands_sealed: 'exposed'}), 'damp, no rain; weatherproof when taped');
+  assert.equal(rangeWords(choice({margin_db: -1, margin_high_db: 2, undecided: true})), 'up to +2.0 dB, uncertain');
+  assert.equal(reasonWords(choice()), 'Made for this cable; larger than N');
 });
 
 test('a refusal names its field by its label', () => {

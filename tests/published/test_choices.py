@@ -226,7 +226,6 @@ SITUATIONS = [
         COMMON_PRACTICE,
         "the plug that fits, or an adapter to what RG-58 is usually given",
         {
-            "uhf": "customary to 300 MHz only: the core does not pass it, though the socket itself is one",
             "c": "would do behind the adapter",
             "bnc_75": OTHER_IMPEDANCE,
             "sma": "would do behind the adapter",

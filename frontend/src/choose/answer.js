@@ -6,6 +6,7 @@
  * @typedef {object} Choice - one family against all demands
  * @property {string} family
  * @property {string} name
+ * @property {string[]} also_called
  * @property {string} pack - that the family comes from; empty for a built-in one
  * @property {boolean} passes
  * @property {?number} rank - 1 is best; equal ranks are ties; null where it does not pass
@@ -24,7 +25,9 @@
  * @property {number} torque_nm
  * @property {boolean} by_hand - whether it is tightened without a torque wrench
  * @property {boolean} needs_adapter
- * @property {boolean} best_in_something
+ * @property {boolean} has_margin_asked
+ * @property {string[]} reasons - why it stands where it does; empty where it does not pass
+ * @property {number} dc_stands_a - direct current that heat allows
  * @property {{demand: string, name: string, hard: boolean, sentence: string}[]} rejections - the demands it misses
  * @property {{needed: number, good_for: number, runs_out_after_years: ?number}} wear - matings
  * @property {{stands: string, stands_sealed: string, asked: string}} weather
@@ -41,6 +44,8 @@
  * @property {Choice[]} choices
  * @property {string[]} passing
  * @property {string[]} port_doubts
+ * @property {string} place - what weather, shaking and sealing are counted on
+ * @property {string[]} notes - on the direct current
  * @property {string} rule
  * @property {string} verdict
  * @property {Relaxation[]} relaxations

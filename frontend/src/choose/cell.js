@@ -3,7 +3,6 @@ import {toFragment} from '../shared/state/fragment.js';
 import {levelsWith} from '../shared/state/levels.js';
 
 /**
- * @import {Lists} from '../shared/vocabulary/lists.js'
  * @import {Answer, Choice} from './answer.js'
  * @import {Demands} from './fields.js'
  */
@@ -18,10 +17,12 @@ const DEMANDS_ONLY = [
   'largest_diameter_m',
   'plan',
   'power_w',
+  'margin_asked_db',
+  'dc_current_a',
+  'dc_voltage_v',
 ];
 
 const isSpot = (column) => column.low_hz === column.high_hz;
-const worse = (order, one, other) => (order.indexOf(one) < order.indexOf(other) ? other : one);
 
 /** The row whose cell binds: the port's own joint where that has less room. */
 function bindingRow(choice, request, result) {
@@ -34,31 +35,23 @@ function bindingColumn(row, {columns}) {
   return columns.find(({name}) => name === row.binding_column) ?? highest;
 }
 
-/** The station around the joint, with what the installation brings along. */
-function station(request, choice, {installations, vibrations}) {
-  const shared = Object.entries(request).filter(([name]) => !DEMANDS_ONLY.includes(name));
-  const {least_vibration: least} = installations.find(({id}) => id === request.installation);
-  return {
-    ...Object.fromEntries(shared),
-    exposure: choice.weather.asked,
-    vibration: worse(vibrations, request.vibration, least),
-  };
-}
+/** The station around the joint. */
+const station = (request) =>
+  Object.fromEntries(Object.entries(request).filter(([name]) => !DEMANDS_ONLY.includes(name)));
 
 /**
  * @param {Choice} choice
  * @param {Demands} request
  * @param {Pick<Answer, 'columns' | 'power_w' | 'choices'>} result
- * @param {Pick<Lists, 'installations'> & {vibrations: string[]}} catalogue - vibrations from none to worst
  * @param {Record<string, any>} first - the matrix's state on a first visit
  * @param {string[]} [bands] - the matrix's columns
  */
-export function cellFragment(choice, request, result, catalogue, first, bands = first.bands) {
+export function cellFragment(choice, request, result, first, bands = first.bands) {
   const row = bindingRow(choice, request, result);
   const column = bindingColumn(row, result);
   const place = isSpot(column)
     ? {frequency_hz: column.high_hz, frequencies_hz: [column.high_hz]}
     : {band: column.id, bands: bands.includes(column.id) ? bands : [...bands, column.id]};
   const levels = {power_w: result.power_w, powers_w: levelsWith(first.powers_w, result.power_w)};
-  return toFragment({...first, ...station(request, choice, catalogue), ...place, ...levels, family: row.family}, first);
+  return toFragment({...first, ...station(request), ...place, ...levels, family: row.family}, first);
 }

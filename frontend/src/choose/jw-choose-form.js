@@ -8,6 +8,8 @@ import {refusedField, refusedWords} from '../shared/fields/refused.js';
 import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
 import {Speaking} from '../shared/vocabulary/speaking.js';
+import {missingWords} from './fields.js';
+import {placed, withPlace} from './place.js';
 
 /**
  * @import {Refused} from '../shared/answers.js'
@@ -16,10 +18,14 @@ import {Speaking} from '../shared/vocabulary/speaking.js';
 
 /** @type {[id: string, words: string, names: string[]][]} */
 const GROUPS = [
-  ['carries', 'What it carries', ['use', 'power_w', 'mode', 'vswr', 'bands', 'frequencies_hz']],
+  [
+    'carries',
+    'What it carries',
+    ['use', 'power_w', 'mode', 'vswr', 'margin_asked_db', 'dc_current_a', 'dc_voltage_v', 'bands', 'frequencies_hz'],
+  ],
   [
     'sits',
-    'Where it sits',
+    'Place and weather',
     [
       'installation',
       'exposure',
@@ -45,8 +51,15 @@ const GROUPS = [
     ],
   ],
 ];
+const PLACE_WORDS = 'Where it sits sets weather, sealing and shaking together; each may be changed after it.';
 const NO_BANDS = [{words: 'none: spot frequencies only', value: []}];
 const ROOMY = '(min-width: 1180px)';
+
+/** Whether a field has nothing to say beside the others. */
+const isBeside = (name, demands) =>
+  (name === 'cable_diameter_m' && demands.cable !== null) ||
+  (['power_w', 'margin_asked_db'].includes(name) && demands.use === 'receive') ||
+  (name === 'dc_voltage_v' && demands.dc_current_a === 0);
 
 const same = (one, other) => JSON.stringify(one) === JSON.stringify(other);
 
@@ -98,13 +111,13 @@ class JwChooseForm extends element(
     return html`<details data-group=${id} ?open=${open} @toggle=${(event) => this._toggled(id, event.target.open)}>
       <summary>${words} ${said && !open ? html`<small>${said}</small>` : nothing}</summary>
       <div class="fields">${open ? names.map((name) => this._field(name)) : nothing}</div>
+      ${open && id === 'sits' ? html`<p class="quiet">${PLACE_WORDS}</p>` : nothing}
     </details>`;
   }
 
   _field(name) {
-    const {state: demands} = this;
-    if (name === 'cable_diameter_m' && demands.cable !== null) return nothing;
-    if (name === 'power_w' && demands.use === 'receive') return nothing;
+    const demands = placed(this.state, this.vocabulary.lists);
+    if (isBeside(name, demands)) return nothing;
     const key = `choose.${name}`;
     const {refusal} = this;
     const isRefused = refusal && refusedField(refusal) === name;
@@ -115,7 +128,7 @@ class JwChooseForm extends element(
         hidden: !band.regions.includes(String(demands.region)),
       }));
       return html`<jw-toggles-field class="wide" name=${key} .choices=${choices} .sets=${NO_BANDS}
-        .value=${demands.bands} .error=${error}></jw-toggles-field>`;
+        .value=${demands.bands} .error=${error || missingWords(demands, this.vocabulary)}></jw-toggles-field>`;
     }
     if (name === 'frequencies_hz')
       return html`<jw-list-field class="wide" name=${key} .value=${demands.frequencies_hz}
@@ -132,7 +145,8 @@ class JwChooseForm extends element(
 
   _changed(event) {
     event.stopPropagation();
-    send(this, 'jw-choose-change', {changes: changesOf(event), live: event.detail.live});
+    const changes = withPlace(changesOf(event), this.state, this.vocabulary.lists);
+    send(this, 'jw-choose-change', {changes, live: event.detail.live});
   }
 }
 

@@ -1,27 +1,29 @@
 import {css, html, nothing, unsafeCSS} from 'lit';
-import {element, of, value} from '../shared/elements/element.js';
+import {element, of, state, value} from '../shared/elements/element.js';
 import {STEP_RULES} from '../shared/margins/scale.js';
 import {packMark, packStyles} from '../shared/packs/mark.js';
 import {base} from '../shared/styles/base.js';
+import {BY_RANK, COLUMNS, ordered, tapped} from './order.js';
 import {
   bindingWords,
   couplingWords,
   lossWords,
   marginWords,
-  marksOf,
   rangeWords,
   rankWords,
+  reasonWords,
   sizeWords,
   stepNameOf,
   wearWords,
   weatherWords,
 } from './reading.js';
 
-/** @import {Choice} from './answer.js' */
+/**
+ * @import {Choice} from './answer.js'
+ * @import {Column, Order} from './order.js'
+ */
 
-const HEADS = ['Rank', 'Family', 'Smallest margin', 'Loss', 'Size', 'Coupling', 'Matings', 'Weather'];
-
-/** Families as a table; on a narrow screen each is a card. */
+/** Families as a table, those that pass ordered by a tap on a column's head; on a narrow screen each is a card. */
 class JwChooseTable extends element({
   /** Those to show. */
   choices: value(/** @type {Choice[]} */ (of)),
@@ -32,6 +34,7 @@ class JwChooseTable extends element({
   heading: {type: String},
   /** The fragment that opens a family's derivation. */
   linkOf: value(/** @type {(choice: Choice) => string} */ (of)),
+  _order: state(/** @type {Order} */ (of)),
 }) {
   static styles = [
     base,
@@ -41,6 +44,13 @@ class JwChooseTable extends element({
       table { width: 100%; border-collapse: collapse; font-size: 0.85rem; }
       th, td { padding: 4px 10px 4px 0; text-align: left; border-bottom: 1px solid var(--line); }
       thead th { color: var(--soft); font-weight: 500; }
+      thead button {
+        min-width: var(--target); padding: 0; border: 0; background: none; color: inherit; font: inherit;
+        text-align: left;
+      }
+      [aria-sort='ascending'] button::after { content: ' ▲'; }
+      [aria-sort='descending'] button::after { content: ' ▼'; }
+      .why { max-width: 24em; }
       tbody th a {
         display: inline-grid; align-items: center; min-height: var(--target); min-width: var(--target); font-size: 1rem;
         font-weight: 700;
@@ -52,7 +62,7 @@ class JwChooseTable extends element({
       .chip[data-step='refused'] { background: var(--refused); color: var(--refused-ink); font-weight: 500; }
       .number { white-space: nowrap; }
       .rank { font-size: 1.05rem; font-weight: 700; }
-      small { display: block; color: var(--soft); line-height: 1.3; }
+      small { display: block; color: var(--soft); line-height: 1.3; font-weight: 400; }
       .mark {
         display: inline-block; white-space: nowrap; margin: 0 4px 2px 0; padding: 0 7px; border: 1px solid var(--edge);
         border-radius: 99px; font-size: 0.75rem; font-weight: 500; color: inherit;
@@ -61,9 +71,13 @@ class JwChooseTable extends element({
       ul { padding-left: 1.1em; }
       .missed td, .missed th { vertical-align: top; }
       @media (max-width: 760px) {
-        thead { position: absolute; clip-path: inset(50%); }
-        table, tbody { display: block; }
-        tr {
+        .missed thead { position: absolute; clip-path: inset(50%); }
+        table, tbody, thead { display: block; }
+        .passing thead tr { display: flex; flex-wrap: wrap; align-items: center; gap: 0 12px; }
+        .passing thead tr::before { content: 'Order by: '; }
+        .passing thead th { padding: 0; border: 0; }
+        .passing thead th:not([aria-sort]) { display: none; }
+        tbody tr {
           display: grid; grid-template-columns: 2.2em 1fr; align-items: center; padding: 8px 0;
           border-bottom: 1px solid var(--edge);
         }
@@ -82,20 +96,25 @@ class JwChooseTable extends element({
     `,
   ];
 
+  constructor() {
+    super();
+    this._order = BY_RANK;
+  }
+
   render() {
     return this.choices.length > 0 && this.choices.every(({passes}) => !passes) ? this._missed() : this._passing();
   }
 
   _passing() {
-    return html`<table role="table" aria-label=${this.heading}>
-      <thead role="rowgroup"><tr role="row">${HEADS.map(
-        (head) => html`<th role="columnheader" scope="col">${head}</th>`,
-      )}</tr></thead>
+    return html`<table role="table" class="passing" aria-label=${this.heading}>
+      <thead role="rowgroup"><tr role="row">${COLUMNS.map((column) => this._head(column))}</tr></thead>
       <tbody role="rowgroup">
-        ${this.choices.map(
+        ${ordered(this.choices, this._order).map(
           (one) => html`<tr role="row" data-family=${one.family}>
             <td role="cell" class="rank"><span class="unseen">Rank</span> ${rankWords(one, this.all)}</td>
-            ${this._name(one)} ${this._margin(one)}
+            ${this._name(one)}
+            <td role="cell" class="why">${reasonWords(one)}</td>
+            ${this._margin(one)}
             <td role="cell" class="number" data-head="Loss">${lossWords(one.loss_db)}</td>
             <td role="cell" class="number" data-head="Size">${sizeWords(one.diameter_m)}</td>
             <td role="cell" data-head="Coupling">${couplingWords(one)}</td>
@@ -107,8 +126,17 @@ class JwChooseTable extends element({
     </table>`;
   }
 
+  /** @param {Column} column */
+  _head({id, head, by}) {
+    if (!by) return html`<th role="columnheader" scope="col">${head}</th>`;
+    const {id: ordering, down} = this._order;
+    const direction = id === ordering ? (down ? 'descending' : 'ascending') : 'none';
+    return html`<th role="columnheader" scope="col" aria-sort=${direction}><button
+      @click=${() => (this._order = tapped(this._order, id))}>${head}</button></th>`;
+  }
+
   _missed() {
-    const heads = ['Family', 'Smallest margin', 'Demands missed'];
+    const heads = ['Connector', 'Margin', 'Demands missed'];
     return html`<table role="table" class="missed" aria-label=${this.heading}>
       <thead role="rowgroup"><tr role="row">${heads.map(
         (head) => html`<th role="columnheader" scope="col">${head}</th>`,
@@ -127,12 +155,10 @@ class JwChooseTable extends element({
   }
 
   _name(one) {
-    const marks = marksOf(one);
     return html`<th role="rowheader" scope="row"><a href="#${this.linkOf(one)}"
       aria-label="${one.name}: open its derivation">${one.name}</a>
-      <div>${
-        one.family === this.plan ? html`<span class="mark plan">your plan</span>` : nothing
-      }${marks.map((mark) => html`<span class="mark">${mark}</span>`)}${packMark(one.pack)}</div></th>`;
+      <div>${one.family === this.plan ? html`<span class="mark plan">your plan</span>` : nothing}${packMark(one.pack)}
+        <small>${one.also_called[0] ?? ''}</small></div></th>`;
   }
 
   _margin(one) {

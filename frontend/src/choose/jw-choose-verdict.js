@@ -33,7 +33,7 @@ class JwChooseVerdict extends element(
     css`
       #verdict { font-size: 1.1rem; font-weight: 600; line-height: 1.35; }
       #plan { font-weight: 600; margin-top: 6px; }
-      .rule { margin-top: 4px; }
+      .place { margin-top: 4px; }
       .outdated, .doubts {
         padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm);
         border-radius: var(--round);
@@ -65,7 +65,8 @@ class JwChooseVerdict extends element(
           ? html`<ul class="misses">${misses.map(({name, sentence}) => html`<li>${name}: ${sentence}</li>`)}</ul>`
           : nothing
       }
-      <p class="quiet rule">${result.rule}</p>
+      <p class="quiet place">${result.place}</p>
+      ${result.notes.map((note) => html`<p class="quiet note">${note}</p>`)}
       ${this.outdated ? html`<p class="outdated" role="alert">${this.outdated}</p>` : nothing}
       ${this._doubts()} ${this._ways()}
     </section>`;
@@ -74,7 +75,7 @@ class JwChooseVerdict extends element(
   _doubts() {
     const {port_doubts: doubts} = this.result;
     if (doubts.length === 0) return nothing;
-    return html`<div class="doubts"><p>What speaks against the port:</p><ul>${doubts.map(
+    return html`<div class="doubts"><p>What speaks against what it plugs into:</p><ul>${doubts.map(
       (sentence) => html`<li>${sentence}</li>`,
     )}</ul></div>`;
   }
@@ -82,7 +83,7 @@ class JwChooseVerdict extends element(
   _ways() {
     const {relaxations} = this.result;
     if (relaxations.length === 0) return nothing;
-    return html`<h3>What would let a family pass</h3>
+    return html`<h3>What would let a connector pass</h3>
       <ul class="ways">${relaxations.map((one) => this._way(one))}</ul>`;
   }
 

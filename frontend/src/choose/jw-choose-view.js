@@ -10,7 +10,7 @@ import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
 import {cellFragment} from './cell.js';
 import {choicesCsv} from './csv.js';
-import {chooseRequest} from './fields.js';
+import {chooseRequest, missingWords} from './fields.js';
 import './jw-choose-form.js';
 import './jw-choose-table.js';
 import './jw-choose-verdict.js';
@@ -23,7 +23,17 @@ import './jw-choose-verdict.js';
 export class JwChooseView extends FormView {
   static view = 'choose';
 
-  static ownNames = ['use', 'frequencies_hz', 'installation', 'port', 'largest_diameter_m', 'plan'];
+  static ownNames = [
+    'use',
+    'frequencies_hz',
+    'margin_asked_db',
+    'dc_current_a',
+    'dc_voltage_v',
+    'installation',
+    'port',
+    'largest_diameter_m',
+    'plan',
+  ];
 
   static styles = [
     base,
@@ -59,7 +69,9 @@ export class JwChooseView extends FormView {
         ${this._trouble()}
         <jw-choose-form class="noprint" .state=${this._state} .refusal=${error}></jw-choose-form>
         ${
-          result ? this._answer() : html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`
+          result
+            ? this._answer()
+            : html`<p class="waiting quiet">${this._missing || error?.message || 'Calculating…'}</p>`
         }
       </main>`;
   }
@@ -71,30 +83,30 @@ export class JwChooseView extends FormView {
     return html`<div class="answer">
       <jw-choose-verdict .result=${result} .answered=${answered} .outdated=${this._outdated}></jw-choose-verdict>
       <p class="onpaper">${this._demands(answered)}</p>
-      ${passing.length > 0 ? this._panel('passing', 'Families that meet every demand', passing) : nothing}
-      ${missed.length > 0 ? this._panel('missed', 'Families that miss a demand', missed) : nothing}
+      ${passing.length > 0 ? this._panel('passing', 'Connectors that meet every demand', passing) : nothing}
+      ${missed.length > 0 ? this._panel('missed', 'Connectors that miss a demand', missed) : nothing}
       <jw-cautions .cautions=${result.cautions}></jw-cautions>
     </div>`;
   }
 
   _panel(id, heading, choices) {
     const {answered, result} = this._choose;
-    const {fields, first, lists} = this.vocabulary;
-    const catalogue = {...lists, vibrations: fields.choose.vibration.choices};
+    const {first} = this.vocabulary;
     const {bands, band, frequency_hz} = this.station.settings;
     // the cell's fragment says the settings; what else the station has goes along
     const rest = stationPart({...this.station, settings: given({band, frequency_hz})}, ['band', 'frequency_hz']);
     const linkOf = (choice) =>
-      [cellFragment(choice, answered, result, catalogue, first.matrix, bands), rest].filter(Boolean).join('&');
+      [cellFragment(choice, answered, result, first.matrix, bands), rest].filter(Boolean).join('&');
     return html`<section class="panel" id=${id}>
-      <h2>${heading} <small>a tap on a family opens its derivation in the matrix</small></h2>
+      <h2>${heading} (${choices.length}) <small>a tap on a name opens its derivation in the matrix</small></h2>
       <jw-choose-table .choices=${choices} .all=${result.choices} .plan=${answered.plan ?? ''} .heading=${heading}
         .linkOf=${linkOf}></jw-choose-table>
       ${
         id === 'passing'
-          ? html`<p class="quiet legend">Equal ranks are ties (=). “Best in something”: no other family that passes is
-          at least as good in margin, loss, size and torque, and better in one. Loss is that of the mated pair at the
-          highest frequency${answered.port ? ', with the port’s own joint' : ''}.</p>`
+          ? html`<p class="quiet legend">${result.rule} A tap on a column’s head orders by it, a tap on Rank goes back.
+          Loss is that of the mated pair at the highest frequency${
+            answered.port ? ', with the joint it plugs into' : ''
+          }.</p>`
           : nothing
       }
     </section>`;
@@ -102,8 +114,13 @@ export class JwChooseView extends FormView {
 
   /** Why the answer shown is not of the form; empty while it is. */
   get _outdated() {
-    const {error} = this._choose;
-    return error ? `Out of date, this is the answer from before the last change. ${error.message}` : '';
+    const why = this._missing || this._choose.error?.message;
+    return why ? `Out of date, this is the answer from before the last change. ${why}` : '';
+  }
+
+  /** What the reader has yet to say. */
+  get _missing() {
+    return missingWords(this._state, this.vocabulary);
   }
 
   /** A refusal that no field of the form can show. */
@@ -126,6 +143,7 @@ export class JwChooseView extends FormView {
   }
 
   _ask(again = false) {
+    if (this._missing) return;
     const request = chooseRequest(this._state, this.vocabulary);
     const text = JSON.stringify(request);
     if (again || text !== this._asked) this._choose.askNext(request);

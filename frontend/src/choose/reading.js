@@ -4,10 +4,11 @@ import {returnLossWord} from '../shared/margins/reading.js';
 import {stepOf} from '../shared/margins/scale.js';
 import {decibels, digits} from '../shared/text/format.js';
 
-const EXPOSURES = {
-  indoor: 'indoors',
-  sheltered: 'outdoors, sheltered',
-  exposed: 'outdoors, exposed',
+/** What a mated joint stands, the least first. */
+const STANDS = {
+  indoor: 'indoors only',
+  sheltered: 'damp, no rain',
+  exposed: 'weatherproof when mated',
   immersed: 'under water',
 };
 
@@ -39,12 +40,12 @@ export function stepNameOf(choice) {
 export function rangeWords(choice) {
   if (choice.margin_db === null) return '';
   const up = choice.margin_high_db === null ? '' : `up to ${decibels(choice.margin_high_db)} dB`;
-  return [up, choice.undecided ? 'undecided' : ''].filter(Boolean).join(', ');
+  return [up, choice.undecided ? 'uncertain' : ''].filter(Boolean).join(', ');
 }
 
 export function bindingWords(choice) {
   if (choice.margin_db === null) return '';
-  if (choice.port_binds) return 'limited by the port’s own joint';
+  if (choice.port_binds) return 'limited by the joint it plugs into';
   return `limited by ${LIMITED_BY[choice.binding]} on ${choice.binding_column}`;
 }
 
@@ -59,20 +60,21 @@ export function couplingWords({coupling, torque_nm: torque, by_hand: byHand}) {
 
 export function wearWords({needed, good_for: good, runs_out_after_years: years}) {
   const over = years === null ? 'never opened' : `runs out after ${digits(years, 3)} years`;
-  return `${digits(needed, 4)} needed, good for ${digits(good, 5)}; ${over}`;
+  return `${digits(needed, 4)} matings of ${digits(good, 5)}; ${over}`;
 }
 
 export function weatherWords({stands, stands_sealed: sealed}) {
-  const alone = `stands ${EXPOSURES[stands]}`;
-  return stands === sealed ? alone : `${alone}; sealed: ${EXPOSURES[sealed]}`;
+  return stands === sealed ? STANDS[stands] : `${STANDS[stands]}; weatherproof when taped`;
 }
 
-/** What else is to be known of a family that passes. */
-export const marksOf = (choice) =>
-  [
-    choice.best_in_something ? 'best in something' : '',
-    choice.needs_adapter ? 'needs an adapter to the port' : '',
-  ].filter(Boolean);
+/** Why it stands where it does, as a text begins. */
+export function reasonWords({reasons}) {
+  const words = reasons.join('; ');
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** Where what it stands of the weather comes in their order. */
+export const standsAt = ({weather}) => Object.keys(STANDS).indexOf(weather.stands);
 
 /** How the plan stands, in a sentence; empty where there is none. */
 export function planWords(plan, result) {
@@ -82,13 +84,7 @@ export function planWords(plan, result) {
     const {length} = choice.rejections;
     return `Your plan, ${choice.name}, misses ${length === 1 ? 'one demand' : `${length} demands`}.`;
   }
-  if (choice.rank === 1) {
-    const best = choice.margin_db === null ? 'none ranks above it' : 'none has more room';
-    return `Your plan, ${choice.name}, meets every demand, and ${best}.`;
-  }
-  const best = result.choices.find(({rank}) => rank === 1);
+  if (choice.rank === 1) return `Your plan, ${choice.name}, meets every demand, and nothing comes before it.`;
   const rank = `rank ${rankWords(choice, result.choices)} of ${result.passing.length}`;
-  if (choice.margin_db === null) return `Your plan, ${choice.name}, meets every demand: ${rank}.`;
-  const less = (best.margin_db - choice.margin_db).toFixed(1);
-  return `Your plan, ${choice.name}, meets every demand: ${rank}, ${less} dB less room than ${best.name}.`;
+  return `Your plan, ${choice.name}, meets every demand: ${rank} (${choice.reasons.join('; ')}).`;
 }

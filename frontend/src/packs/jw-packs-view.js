@@ -210,7 +210,7 @@ export class JwPacksView extends element(
    */
   turn(way) {
     const step = this.stationStore.turn(way, VIEW);
-    if (step?.own) this.shelf.bringBack(step.own.value);
+    if (step?.own) this.shelf.bringBack(step.own.from, step.own.to);
     if (step) this._said = way === 'undo' ? 'Undone.' : 'Done again.';
     this._refused = undefined;
     return step !== undefined;

@@ -59,13 +59,14 @@ class JwTogglesField extends element(
     return this.value ?? [];
   }
 
-  /** What is chosen keeps the order of the choices; putting the last one away undoes the choice where that is a set. */
+  /** What is chosen keeps the order of the choices; the last one can be put away where that is a set, or undoes it. */
   _toggle(event) {
     const id = event.currentTarget.value;
     const chosen = new Set(this._chosen);
     if (!chosen.delete(id)) chosen.add(id);
     if (chosen.size > 0) this.change(this.choices.map((one) => one.id).filter((one) => chosen.has(one)));
     else if (this.sets.some((set) => set.value === null)) this.change(null);
+    else if (this.sets.some((set) => set.value?.length === 0)) this.change([]);
   }
 }
 

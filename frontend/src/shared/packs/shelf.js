@@ -129,10 +129,11 @@ export class Shelf {
   /**
    * The reader's own packs as they were, or will be.
    *
-   * @param {OwnPack[]} own
+   * @param {OwnPack[]} from
+   * @param {OwnPack[]} to
    */
-  bringBack(own) {
-    this.own = own;
+  bringBack(from, to) {
+    this.own = mergedLists({base: from, mine: to, theirs: this.own}, ({id}) => id);
     this.#changed();
   }
 

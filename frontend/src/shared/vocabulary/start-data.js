@@ -35,7 +35,7 @@
  * @property {string[]} cautions
  * @property {Entry[]} cables
  * @property {Entry[]} wire_lines
- * @property {(Entry & {least_vibration: string})[]} installations
+ * @property {(Entry & {exposure: string, vibration: string, added_sealing: boolean})[]} installations
  * @property {Entry[]} noise_environments
  * @property {Entry[]} antenna_views
  * @property {(Entry & {holds_to_vswr: ?number})[]} transmitters
