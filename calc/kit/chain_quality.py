@@ -34,7 +34,7 @@ class ChainQuality(NamedTuple):
     worst_return_loss_db: float
     """The smallest of its joints."""
     return_loss_db: float
-    """Of the whole chain at worst: the VSWRs of its joints multiplied."""
+    """Of the whole chain at worst: the VSWRs of its joints, and of the ports' step of impedance, multiplied."""
     loss_db: float
 
 
@@ -60,10 +60,11 @@ def chain_quality(pair: RequiredPair, chain: AdapterChain, figures: JointFigures
     """Of a chain between the pair's ports; of two families that mate the worse counts."""
     joints = [{end.family for end in joint} for joint in joints_of(pair.first, pair.second, chain)]
     vswrs = [max(figures.vswr[family] for family in joint) for joint in joints]
+    low, high = pair.duty.impedances_ohm
     return ChainQuality(
         min(figures.margin_db[family] for joint in joints for family in joint),
         return_loss_of(max(vswrs)),
-        return_loss_of(prod(vswrs)),
+        return_loss_of(prod(vswrs) * high / low),
         chain.loss_db,
     )
 

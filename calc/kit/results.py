@@ -68,7 +68,7 @@ class JoinedBy(Struct, frozen=True):
     margin_db: float
     """The smallest of its joints."""
     return_loss_db: float
-    """Of all joints at worst: their VSWRs multiplied."""
+    """Of all joints at worst: their VSWRs multiplied, and that of a step between the ports' impedances."""
     loss_db: float
     """All joints, and the mismatch where the ports' impedances differ."""
 

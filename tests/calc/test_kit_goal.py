@@ -161,6 +161,14 @@ def test_the_return_loss_of_a_chain_is_that_of_its_vswrs_multiplied():
     assert 10 ** (-joined.return_loss_db / 20) == pytest.approx(both_joints, rel=1e-9)
 
 
+def test_the_return_loss_of_a_chain_has_the_step_of_impedance():
+    """From 50 to 75 Ω is a VSWR of 1.5, a return loss of 14 dB, before any joint."""
+    joined = answer([port("bnc", "plug"), port("bnc_75", "jack")], impedance_steps=True).pairs[0].joined
+
+    assert 13 < joined.return_loss_db < 13.98
+    assert joined.joints[0].return_loss_db > 30
+
+
 def test_the_headline_names_what_can_not_be_joined_and_why():
     """First the pair that is apart, by the names of its ports, and the cause; then what is to be carried."""
     ports = [port("n", "jack", name="Radio"), port("n_75", "jack"), port("n", "jack", name="Load")]
