@@ -9,7 +9,8 @@ from engines import SAVED
 from expected import asked, numbers
 from playwright.sync_api import Browser, Locator, Page, expect
 from reading import assert_numbers, fragment, settled
-from visits import PHONE, READERS, START_MS, Visit
+from test_served_accessibility import violations, with_axe
+from visits import PHONE, READERS, SIZES, START_MS, Visit
 
 LINK = "#mode=fm&vswr=3&power_w=400"
 CLIPBOARD = {"permissions": ["clipboard-read", "clipboard-write"]}
@@ -340,6 +341,17 @@ def test_the_station_is_described_from_nothing(visit: Visit, tmp_path: Path) -> 
     assert_numbers(other, numbers(50, vswr=2))
     go_to(other, "Kit")
     expect(other.locator("jw-kit-port")).to_have_count(2)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_the_panel_is_accessible(visit: Visit, size: str) -> None:
+    """axe finds nothing in it, with a transmitter unfolded."""
+    page = settled(visit(prepare=with_axe, **SIZES[size]))
+    station = panel(page)
+    station.get_by_role("button", name="Club station HF").click()
+    station.locator("jw-station-list[list=rigs] .toggle").last.click()
+
+    assert violations(page) == []
 
 
 def test_a_file_that_is_no_station_changes_nothing(visit: Visit, tmp_path: Path) -> None:

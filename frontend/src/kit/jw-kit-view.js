@@ -126,7 +126,7 @@ export class JwKitView extends element(
           .names=${names} .refused=${refused}></jw-kit-form>
         ${
           request.ports.length < this._least
-            ? html`<p class="waiting quiet">Add what must be joined: sockets of your gear and its leads.</p>`
+            ? html`<p class="waiting empty quiet">Add what must be joined: sockets of your gear and its leads.</p>`
             : result
               ? this._answer(result, answered, refused)
               : html`<p class="waiting ${refused ? 'error' : 'quiet'}">${refused?.message ?? 'Calculating…'}</p>`
