@@ -560,9 +560,9 @@ def test_all_that_is_offered_is_answered(visit: Visit, name: str) -> None:
     expect(added.get_by_role("button", name="Remove")).to_be_visible()
     expect(page.locator("jw-line-verdict .outdated")).to_have_count(0)
     kept = page.evaluate("() => JSON.parse(localStorage.getItem('jointwise-lines'))")
-    request = kept["lines"][0]["request"]
-    assert request["elements"][-1]["kind"] == ADDED[name]
-    assert_shows(opened(visit, f"#{fragment(page)}"), expected.asked("line", **request))
+    elements = kept["lines"][0]["request"]["elements"]
+    assert elements[-1]["kind"] == ADDED[name]
+    assert_shows(opened(visit, f"#{fragment(page)}"), answer(elements=elements))
 
 
 def test_menu_is_used_by_keys(visit: Visit) -> None:

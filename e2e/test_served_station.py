@@ -9,7 +9,8 @@ from engines import SAVED
 from expected import asked, numbers
 from playwright.sync_api import Browser, Locator, Page, expect
 from reading import assert_numbers, fragment, settled
-from visits import PHONE, READERS, START_MS, Visit
+from test_served_accessibility import violations, with_axe
+from visits import PHONE, READERS, SIZES, START_MS, Visit
 
 LINK = "#mode=fm&vswr=3&power_w=400"
 CLIPBOARD = {"permissions": ["clipboard-read", "clipboard-write"]}
@@ -263,7 +264,8 @@ def test_reset_of_the_fit_out_is_undone(visit: Visit) -> None:
 
 def test_reset_of_the_sweeps_settings_is_undone(visit: Visit) -> None:
     """Line, end and tolerance come back."""
-    page = settled(visit("#view=sweep&of=own-0&end=open&length_tolerance=0.1"))
+    page = visit("#view=sweep&of=own-0&end=open&length_tolerance=0.1")
+    expect(page.locator("#of")).to_have_value("own-0")
 
     page.get_by_role("button", name="Reset").click()
     expect(page.locator("#of")).to_have_value("line")
@@ -279,7 +281,7 @@ def test_a_drag_of_a_slider_and_a_typed_field_are_one_step_each(visit: Visit) ->
     page = settled(visit())
     number = page.locator("input#vswr")
     type_into(number, "3")
-    page.get_by_label("VSWR on the line, slider").press("ArrowRight")
+    page.get_by_label("VSWR on the line, slider").fill("600")
     expect(number).not_to_have_value("3")
 
     number.press_sequentially("7")
@@ -339,6 +341,17 @@ def test_the_station_is_described_from_nothing(visit: Visit, tmp_path: Path) -> 
     assert_numbers(other, numbers(50, vswr=2))
     go_to(other, "Kit")
     expect(other.locator("jw-kit-port")).to_have_count(2)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_the_panel_is_accessible(visit: Visit, size: str) -> None:
+    """axe finds nothing in it, with a transmitter unfolded."""
+    page = settled(visit(prepare=with_axe, **SIZES[size]))
+    station = panel(page)
+    station.get_by_role("button", name="Club station HF").click()
+    station.locator("jw-station-list[list=rigs] .toggle").last.click()
+
+    assert violations(page) == []
 
 
 def test_a_file_that_is_no_station_changes_nothing(visit: Visit, tmp_path: Path) -> None:
@@ -412,7 +425,7 @@ def test_a_kit_starts_empty_or_from_the_gear(visit: Visit) -> None:
 
 def test_the_sheets_print_the_stations_name(visit: Visit) -> None:
     """The name of the panel stands on the sheets, and one typed there is the station's."""
-    page = settled(visit("#view=fitout&station=Old+name"))
+    page = settled(visit("#view=fitout&station=Old%20name"))
     expect(page.locator("jw-fitout-sheet[data-shown]")).to_contain_text("Old name")
 
     type_into(field(page, "fitout", "station"), "Hill hut")

@@ -8,7 +8,7 @@ export const appStyles = css`
     border: 1px solid var(--line); border-radius: var(--round);
   }
   .bar { display: flex; flex-wrap: wrap; gap: 8px 16px; align-items: end; justify-content: space-between; }
-  .tools .bar { gap: 6px; }
+  .tools .bar { gap: 6px; justify-content: flex-start; }
   .tools button { font-size: 0.85rem; padding: 0 10px; }
   .below { display: grid; gap: 16px; }
   .onpaper { display: none; }

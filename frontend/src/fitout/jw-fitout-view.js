@@ -81,7 +81,7 @@ export class JwFitoutView extends element(
           .refusal=${error}></jw-fitout-form>
         ${
           this._isEmpty
-            ? html`<p class="waiting quiet">This line has no element yet.</p>`
+            ? html`<p class="waiting empty quiet">This line has no element yet.</p>`
             : result
               ? this._answer(result)
               : html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`

@@ -134,7 +134,8 @@ export class JwKitView extends element(
         ${
           result
             ? this._answer(result, answered, refused)
-            : html`<p class="waiting ${refused ? 'error' : 'quiet'}">${refused?.message ?? this._waitingWords}</p>`
+            : html`<p class="waiting ${this._lacksPorts ? 'empty' : ''} ${refused ? 'error' : 'quiet'}">
+                ${refused?.message ?? this._waitingWords}</p>`
         }
       </main>
       <p class="unseen" role="status">${this._said}</p>`;

@@ -27,7 +27,7 @@ class JwLineCompare extends element({
     panelStyles,
     unsafeCSS(STEP_RULES),
     css`
-      .scroll { overflow-x: auto; }
+      .scroll { position: relative; overflow-x: auto; }
       .plain :is(td, th) { vertical-align: middle; }
       .plain thead th { white-space: normal; vertical-align: bottom; }
       tr[aria-current] th { border-left: 4px solid var(--accent); padding-left: 6px; }

@@ -129,7 +129,7 @@ export class JwLineView extends element(
           .answered=${line.answered} .result=${line.result} .refused=${refused}></jw-line-editor>
         ${
           this._isEmpty
-            ? html`<p class="waiting quiet" role="status">
+            ? html`<p class="waiting empty quiet" role="status">
                 Nothing stands between transmitter and antenna yet: add the first element of the line.
               </p>`
             : line.result

@@ -20,6 +20,7 @@ export const pageStyles = css`
     padding: 10px 14px; background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round);
   }
   .waiting { min-height: 60vh; }
+  .waiting.empty { min-height: 0; }
   .answer { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; }
   jw-progress { position: sticky; top: 0; z-index: 5; }
   @media (min-width: 700px) { main { padding: 14px 16px 48px; } }

@@ -35,6 +35,7 @@ export const viewStyles = css`
   }
   .onpaper { display: none; }
   .waiting { min-height: 60vh; }
+  .waiting.empty { min-height: 0; }
   jw-line-answer, .waiting { order: -1; }
   .wide { order: -2; }
   jw-progress { position: sticky; top: 0; z-index: 5; }
