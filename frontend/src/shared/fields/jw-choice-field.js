@@ -22,8 +22,10 @@ class JwChoiceField extends element({hint: {type: String}}, Field) {
   /** A value that no option has, as out of a link, stands among them: else another would seem chosen. */
   get _options() {
     const options = this.vocabulary.optionsOf(this.name);
-    const value = String(this.value);
-    return options.some(([id]) => id === value) ? options : [...options, [value, value]];
+    const value = String(this.value ?? '');
+    return options.some(([id]) => id === value)
+      ? options
+      : [...options, [value, value || this.vocabulary.emptyOf(this.name)]];
   }
 
   _chosen(event) {
