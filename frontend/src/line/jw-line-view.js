@@ -58,7 +58,7 @@ export class JwLineView extends element(
     this._open = null;
     this._said = '';
     this._told = '';
-    this._answers = new Answers(this, (operation, request, options) => this.transport.ask(operation, request, options));
+    this._answers = new Answers(this, (operation, request, options) => this._call(operation, request, options));
     this._catalogue = this._enquiry('catalogue');
     this._pressed = (event) => this._key(event);
   }
@@ -90,7 +90,7 @@ export class JwLineView extends element(
     const {line, spread, spreadShown} = this._answers;
     const {name, request} = this._current;
     const names = namesOf(request, this.vocabulary.lists);
-    const refused = placed(line.error, request, (field) => this.vocabulary.labelOf(field), names);
+    const refused = placed(line.error);
     const heading = headingOf(this._open, names);
     const isCurrent = this._answers.current(this._request);
     const change = this._change && line.result?.changes.find(({title}) => title === this._change?.title);

@@ -1,5 +1,6 @@
 import {html} from 'lit';
 import {READY} from '../../worker/messages.js';
+import {refusedWords} from '../refusals/words.js';
 import {Enquiry} from '../state/enquiry.js';
 import {readable, viewOf} from '../state/view-link.js';
 import {Speaking} from '../vocabulary/speaking.js';
@@ -79,7 +80,24 @@ export class View extends element(
    * @returns {Enquiry<any>}
    */
   _enquiry(operation) {
-    return new Enquiry(this, (request, options) => this.transport.ask(operation, request, options));
+    return new Enquiry(this, (request, options) => this._call(operation, request, options));
+  }
+
+  /**
+   * The core's answer; its refusal comes in the reader's words.
+   *
+   * @param {string} operation
+   * @param {any} request
+   * @param {import('../answers.js').Options} [options]
+   */
+  async _call(operation, request, options) {
+    try {
+      return await this.transport.ask(operation, request, options);
+    } catch (error) {
+      const refused = /** @type {import('../answers.js').Refused} */ (error);
+      if (refused.field) refused.message = refusedWords(refused, this.vocabulary, operation, request);
+      throw refused;
+    }
   }
 
   /**
