@@ -54,6 +54,11 @@ export class View extends element(
     this._asked = undefined;
   }
 
+  /** Without a state there is nothing to draw, as when its beginning failed. */
+  shouldUpdate() {
+    return this._begun;
+  }
+
   updated() {
     if (this.transport !== undefined) this._ask();
   }
