@@ -20,6 +20,7 @@ from . import tables
 from .app import create_app
 from .local_server import LocalServer, NoTemporaryFolderError
 from .packs import edition_of_files, from_files
+from .refused import refused_words
 from .settings import Settings, environment_name
 from .texts import plain, range_words, request_body, single, unit_of
 
@@ -84,7 +85,15 @@ def _typed(options: Mapping[str, Any]) -> dict[str, str]:
 
 def _ask(name: str, options: Mapping[str, Any], edition: Edition | None) -> bytes:
     texts = {field: [text] for field, text in _typed(options).items()}
-    return call(name, request_body(OPERATIONS[name].request, texts), edition)
+    return _called(name, request_body(OPERATIONS[name].request, texts), edition)
+
+
+def _called(name: str, body: bytes, edition: Edition | None) -> bytes:
+    """The core's answer. Raises Refused in the words of the options."""
+    try:
+        return call(name, body, edition)
+    except InputError as error:
+        raise Refused(refused_words(error, OPERATIONS[name].request)) from error
 
 
 _packs = click.option(

@@ -243,7 +243,7 @@ def _origin(source: str, kind: str) -> str:
 
 
 def _power(power_w: float) -> str:
-    return f"{plain(power_w)} W" if power_w else "receive (0 W)"
+    return engineering(power_w, "W") if power_w else "receive (0 W)"
 
 
 def _section(title: str, lines: Iterable[str]) -> list[str]:

@@ -136,7 +136,7 @@ OBSTACLES = {
 
 def assert_tables_are_there(page: Page) -> None:
     """The tables that came with the file can be read, derivations included."""
-    expect(page.get_by_role("heading", name="1500 W SSB on a mast")).to_be_visible()
+    expect(page.get_by_role("heading", name="1.5 kW SSB on a mast")).to_be_visible()
     page.locator("jw-app summary", has_text="BNC").first.click()
     expect(page.locator("jw-app details[open]").get_by_text("The centre contact reaches")).to_be_visible()
 

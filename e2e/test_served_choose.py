@@ -273,7 +273,7 @@ def test_refusal_stands_at_its_field(visit: Visit) -> None:
     field(page, "power_w").locator("input").fill("-5")
     page.keyboard.press("Tab")
 
-    said = "Power, peak envelope is -5; allowed: a number from 0 to 100000."
+    said = "Power, peak envelope: −5 W; allowed: 0 to 100 kW."
     expect(field(page, "power_w").get_by_role("alert")).to_have_text(said)
     expect(page.locator("jw-choose-verdict .outdated")).to_contain_text("Out of date")
     expect(page.locator("#verdict")).to_have_text(answer()["verdict"])
@@ -359,7 +359,7 @@ def test_paper_holds_verdict_demands_and_families(visit: Visit) -> None:
     text = " ".join(normalize("NFKC", " ".join(one.extract_text() for one in sheets)).split())
 
     assert result["verdict"] in text
-    assert "Power, peak envelope: 1500 W" in text
+    assert "Power, peak envelope: 1.5 kW" in text
     assert "Bands it must carry: 20 m, 2 m" in text
     assert all(normalize("NFKC", one["name"]) in text for one in result["choices"])
     assert " ".join(result["cautions"][-1].split()) in text

@@ -164,7 +164,7 @@ def test_refusal_stands_at_its_field(visit: Visit) -> None:
 
     field = page.locator("[name='fitout.length_m']")
     expect(field.locator("input")).to_have_attribute("aria-invalid", "true")
-    expect(field.get_by_role("alert")).to_contain_text("allowed: a number from 0.01 to 10000.")
+    expect(field.get_by_role("alert")).to_contain_text("allowed: 0.01 to 10000 m.")
     expect(page.locator(".trouble")).to_contain_text("Out of date")
 
 
@@ -172,7 +172,7 @@ def test_refused_day_stands_at_its_field(visit: Visit) -> None:
     """A link with a day that is none is refused at the day."""
     page = visit("#view=fitout&date=soon", forgiven=REFUSED)
 
-    expect(page.locator("[name='fitout.date']").get_by_role("alert")).to_contain_text("Day of fitting is")
+    expect(page.locator("[name='fitout.date']").get_by_role("alert")).to_contain_text("Day of fitting:")
 
 
 def test_quantities_are_rounded_up_and_saved(visit: Visit) -> None:

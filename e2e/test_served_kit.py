@@ -366,7 +366,7 @@ def test_refusal_stands_at_its_field(visit: Visit) -> None:
     type_into(page, unfold(page, DUMMY_LOAD).locator("[name='port.impedance_ohm']"), "75")
 
     alert = cards(page).nth(DUMMY_LOAD).get_by_role("alert")
-    expect(alert).to_contain_text("Dummy load: Impedance, UHF types only is 75")
+    expect(alert).to_contain_text("Dummy load, Impedance, UHF types only: 75 Ω")
     expect(page.locator("jw-kit-verdict .outdated")).to_contain_text("Out of date")
     expect(page.locator("#verdict")).to_have_text(answer()["verdict"])
 

@@ -207,7 +207,7 @@ def test_refusal_stands_at_its_field_and_the_rest_stays(visit: Visit) -> None:
 
     type_length(page, LONG_RUN, "-3")
 
-    said = "Element 6, -3 m of RG-213: Length is -3; allowed: a number from 0.01 to 10000."
+    said = "Element 6, Length: −3 m; allowed: 0.01 to 10000 m."
     field = cards(page).nth(LONG_RUN).locator("[name='cable.length_m']")
     expect(field.get_by_role("alert")).to_have_text(said.replace("-3 m", "−3 m"))
     expect(field.locator("input")).to_have_attribute("aria-invalid", "true")
@@ -223,7 +223,7 @@ def test_refused_antenna_stands_at_its_field(visit: Visit) -> None:
 
     field.locator("input").fill("0.5")
     page.keyboard.press("Tab")
-    expect(field.get_by_role("alert")).to_contain_text("SWR of the antenna is 0.5; allowed: a number from 1 to 100.")
+    expect(field.get_by_role("alert")).to_contain_text("SWR of the antenna: 0.5; allowed: 1 to 100.")
     field.locator("input").fill("3")
     page.keyboard.press("Tab")
 

@@ -91,7 +91,9 @@ def test_unknown_band_gets_the_cores_sentence(visit: Visit) -> None:
     """A link with a band that does not exist shows what the core says to it."""
     page = visit("#bands=20m,19m", forgiven="status of 400")
 
-    expect(page.get_by_role("alert").filter(has_text='bands[1] is "19m"; allowed: one of 2200m')).to_be_visible()
+    expect(
+        page.get_by_role("alert").filter(has_text="Bands, second entry: “19m”; allowed: one of 2200 m")
+    ).to_be_visible()
 
 
 @pytest.mark.parametrize("rubbish", ["powers_w=" + "5," * 20_000, "a&" * 20_000])

@@ -145,15 +145,19 @@ def change_title(folder: Path, title: str) -> None:
     start.write_text(start.read_text("utf-8").replace("<title>Jointwise</title>", f"<title>{title}</title>"), "utf-8")
 
 
-def build_anew(folder: Path, title: str) -> None:
-    """Make the folder another build, which bears the title."""
+def build_anew(folder: Path, title: str, files: dict[str, str] | None = None) -> None:
+    """Make the folder another build, which bears the title and has other files."""
     change_title(folder, title)
-    digest = base64.b64encode(hashlib.sha256((folder / "index.html").read_bytes()).digest()).decode()
     worker = folder / "service-worker.js"
     head, code = worker.read_text("utf-8").split(";\n", 1)
     known = json.loads(head.removeprefix("const BUILD="))
-    known["version"] = title
-    known["files"]["./"] = f"sha256-{digest}"
+    start = folder / "index.html"
+    start.write_text(start.read_text("utf-8").replace(known["version"], title.replace(" ", "-")), "utf-8")
+    known["version"] = title.replace(" ", "-")
+    for name, text in (files or {}).items():
+        (folder / name).write_text(text, "utf-8")
+    for name, path in {"./": start, **{name: folder / name for name in files or {}}}.items():
+        known["files"][name] = f"sha256-{base64.b64encode(hashlib.sha256(path.read_bytes()).digest()).decode()}"
     worker.write_text(f"const BUILD={json.dumps(known)};\n{code}", "utf-8")
 
 
@@ -204,6 +208,66 @@ def test_a_newer_build_taken_in_one_tab_can_be_taken_in_another(visit: Visit, fo
     second.get_by_role("button", name="Load it").click()
 
     expect(second).to_have_title("Second build", timeout=START_MS)
+    for page in (first, second):
+        settled(page)
+
+
+CACHES = "async () => (await caches.keys()).sort()"
+CHARTS_OF = "() => window.chartsOf ?? 'first'"
+
+
+def other_files(folder: Path) -> dict[str, str]:
+    """Files of a build whose charts say that they are its own, and whose core can't be started."""
+    charts = (folder / "charts.js").read_text("utf-8")
+    return {"charts.js": f"{charts};\nwindow.chartsOf = 'second';", "payload/payload.json": '{"parts": []}'}
+
+
+def test_a_tab_goes_on_with_the_files_of_its_own_build(visit: Visit, folder: Path) -> None:
+    """After another tab took a newer build, a tab of the older one finds its own charts and core, without a network."""
+    port = free_port()
+    with served(port, "--page-folder", str(folder)) as site:
+        older = kept(visit(site=site, service_workers="allow", forgiven=AWAY))
+        newer = older.context.new_page()
+        newer.goto(site)
+        kept(newer)
+        build_anew(folder, "Second build", other_files(folder))
+        newer.reload()
+        newer.get_by_role("button", name="Load it").click(timeout=START_MS)
+        expect(newer).to_have_title("Second build", timeout=START_MS)
+        settled(newer)
+        open_cell(newer, "n", "20m")
+        expect(older.get_by_role("button", name="Load it")).to_be_visible()
+        older.get_by_role("button", name="Close", exact=True).first.click()
+    older.context.set_offline(True)
+
+    type_vswr(older, "3")
+    assert_numbers(older, numbers(vswr=3))
+    open_cell(older, "n", "20m")
+
+    expect(older).to_have_title("Jointwise")
+    assert [older.evaluate(CHARTS_OF), newer.evaluate(CHARTS_OF)] == ["first", "second"]
+
+
+def test_a_build_that_no_tab_uses_is_forgotten(visit: Visit, folder: Path, site: str) -> None:
+    """The files of a build stay as long as a tab runs it, and go when the last one is closed or loaded anew."""
+    older = kept(visit(site=site, service_workers="allow"))
+    newer = older.context.new_page()
+    newer.goto(site)
+    kept(newer)
+    [first] = older.evaluate(CACHES)
+    build_anew(folder, "Second build")
+    newer.reload()
+    newer.get_by_role("button", name="Load it").click(timeout=START_MS)
+    expect(newer).to_have_title("Second build", timeout=START_MS)
+    newer.reload()
+    settled(newer)
+    newer.wait_for_timeout(500)
+    assert sorted([first, "jointwise-Second-build"]) == newer.evaluate(CACHES)
+
+    older.close()
+    newer.reload()
+
+    newer.wait_for_function("async () => (await caches.keys()).join() === 'jointwise-Second-build'")
 
 
 def test_half_a_build_is_not_taken(visit: Visit, folder: Path, site: str) -> None:

@@ -7,6 +7,8 @@ from msgspec import Struct
 
 from ..formulas.line import decibels
 from ..formulas.match import vswr_of_reflection
+from ..numeric.rounding import significant
+from ..numeric.units import engineering
 from ..waves.matching import MATCHED
 from ..waves.two_port import Waves
 from .tuner import COIL, TunerModel
@@ -82,10 +84,8 @@ def _matched(parts: list[TunerPart], power: np.ndarray) -> str:
     coil = next(part for part in parts if part.what == "coil")
     most = max((part.peak_voltage_v for part in parts if part.what == "capacitor"), default=0.0)
     voltage = f"{most:.0f} V peak on a capacitor, " if most else ""
-    return (
-        f"It matches and turns {lost:.3g} W into heat ({float(decibels(power[0] / power[1])):.2f} dB); "
-        f"{voltage}{coil.current_a:.2g} A in the coil."
-    )
+    heat, share_db = engineering(significant(lost, 3), "W"), float(decibels(power[0] / power[1]))
+    return f"It matches and turns {heat} into heat ({share_db:.2f} dB); {voltage}{coil.current_a:.2g} A in the coil."
 
 
 def _short_of(tuner: TunerModel, reflection: float, farad_henry_farad: tuple[float, float, float]) -> str:

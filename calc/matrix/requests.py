@@ -21,13 +21,13 @@ class MatrixRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=T
     families: Annotated[Families | None, Meta(description="Interface families; left out, all of them")] = None
     bands: Annotated[Bands | None, Meta(description="Amateur bands; left out, all of the region")] = None
     frequencies_hz: Annotated[
-        list[Frequency], Meta(max_length=200, description="Spot frequencies, shown after the bands")
+        list[Frequency], Meta(max_length=200, description="Spot frequencies, shown among the bands")
     ] = field(default_factory=list)
     powers_w: Annotated[
         list[Power],
         Meta(
             min_length=1,
             max_length=24,
-            description=f"Power levels of every cell; families x columns x powers at most {MOST_CELLS}",
+            description=f"Power levels, in every cell; families x columns x powers at most {MOST_CELLS}",
         ),
     ] = field(default_factory=lambda: list(catalogue().default_powers_w))

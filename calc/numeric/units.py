@@ -11,5 +11,6 @@ def engineering(value: float, unit: str) -> str:
     """`value` [unit] to four figures with the SI prefix that keeps it between 1 and 1000."""
     if value == 0:
         return f"0 {unit}"
-    power = min(max(math.floor(math.log10(abs(value)) / 3 + 1e-9), min(_PREFIXES)), max(_PREFIXES))
-    return f"{value / 1000**power:.4g} {_PREFIXES[power]}{unit}"
+    printed = float(f"{value:.4g}")  # 999.96 W is printed as 1 kW
+    power = min(max(math.floor(math.log10(abs(printed)) / 3 + 1e-9), min(_PREFIXES)), max(_PREFIXES))
+    return f"{printed / 1000**power:.4g} {_PREFIXES[power]}{unit}"

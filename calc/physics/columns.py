@@ -23,7 +23,7 @@ class Column(Struct, frozen=True):
 
 
 def columns(region: int, bands: list[str] | None, frequencies_hz: list[float]) -> list[Column]:
-    """Columns in the order asked for. Raises InputError for a band the Region does not have."""
+    """Columns by frequency. Raises InputError for a band the Region does not have."""
     names = bands
     if names is None:
         names = [band.id for band in catalogue().bands.values() if str(region) in band.regions]
@@ -31,7 +31,7 @@ def columns(region: int, bands: list[str] | None, frequencies_hz: list[float]) -
     chosen += [spot_column(frequency) for frequency in frequencies_hz]
     if not chosen:
         raise InputError("bands", bands, "at least one band or spot frequency")
-    return chosen
+    return sorted(chosen, key=lambda column: (column.high_hz, column.low_hz))
 
 
 def chosen_column(band: str | None, frequency_hz: float | None, region: int) -> Column:
@@ -40,7 +40,7 @@ def chosen_column(band: str | None, frequency_hz: float | None, region: int) -> 
         return band_column(band, region)
     if frequency_hz is not None and band is None:
         return spot_column(frequency_hz)
-    raise InputError("band", band, "either a band or a frequency_hz, one of the two")
+    raise InputError("band", band, "either a band or a spot frequency, one of the two")
 
 
 def band_column(name: str, region: int, field: str = "band") -> Column:

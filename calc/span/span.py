@@ -15,6 +15,7 @@ from ..feedline.link import Link
 from ..formulas.formula import recording
 from ..formulas.sweep import alias_free_distance, even_step, sweep_resolution, window_broadening
 from ..numeric.rounding import significant
+from ..numeric.units import engineering
 from ..physics.cautions import CAUTIONS, SWEEP_CAUTIONS
 from ..physics.columns import spot_column
 from ..physics.ratings import GENEROUS, assumption
@@ -73,7 +74,8 @@ def span(request: SpanRequest) -> SpanResult:
     """
     highest_hz = request.highest_hz
     if highest_hz < SMALLEST_SPAN * request.lowest_hz:
-        raise InputError("highest_hz", highest_hz, f"at least {SMALLEST_SPAN:g} times lowest_hz, {request.lowest_hz:g}")
+        lowest = engineering(request.lowest_hz, "Hz")
+        raise InputError("highest_hz", highest_hz, f"at least {SMALLEST_SPAN:g} times where its range begins, {lowest}")
     line = _swept_line(request, highest_hz)
     by_loss_hz = _top_by_loss(line, request.lowest_hz, highest_hz)
     shape = float(assumption("sweep_window_shape"))

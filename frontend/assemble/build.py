@@ -33,11 +33,13 @@ COPIED = [
 FRAME = ["embed.html", "embed.css", "frame.js"]
 """The page for a frame; it always comes from the server, whose header says who may frame it."""
 
-SERVED_HEAD = """<link rel="icon" href="icon.svg" type="image/svg+xml">
+SERVED_HEAD = """<meta name="build" content="{build}">
+<link rel="icon" href="icon.svg" type="image/svg+xml">
 <link rel="apple-touch-icon" href="icon-192.png">
 <link rel="manifest" href="manifest.webmanifest">
-<link rel="stylesheet" href="app.css">
-<script type="module" src="app.js"></script>"""
+<link rel="stylesheet" href="app.css?build={build}">
+<script type="module" src="app.js?build={build}"></script>"""
+"""A page asks for the files of its own build by name, also once a newer one has taken over."""
 
 SERVED_LICENCES = '<p><a href="licences.txt">Their texts</a></p>'
 TITLE = "Jointwise"
@@ -82,20 +84,25 @@ def _template(**parts: str) -> str:
 def _write_site(tables: str) -> None:
     shutil.rmtree(SITE, ignore_errors=True)
     SITE.mkdir(parents=True)
-    parts = {"head": SERVED_HEAD, "tables": tables, "licences": SERVED_LICENCES}
-    page = _template(title=TITLE, policy="", carried="", code="", payload="", **parts)
-    (SITE / "index.html").write_text(page, "utf-8")
     for name in COPIED:
         shutil.copyfile(MADE / name, SITE / name)
     shutil.copytree(MADE / "payload", SITE / "payload")
     files = {path.relative_to(SITE).as_posix(): _integrity(path) for path in sorted(SITE.rglob("*")) if path.is_file()}
-    files["./"] = files.pop("index.html")
     for name in FRAME:
         del files[name]
-    version = hashlib.sha256(json.dumps(files).encode()).hexdigest()[:16]
+    unnamed = json.dumps([files, _served_page(tables, build="")])
+    version = hashlib.sha256(unnamed.encode()).hexdigest()[:16]
+    (SITE / "index.html").write_text(_served_page(tables, version), "utf-8")
+    files["./"] = _integrity(SITE / "index.html")
     known = json.dumps({"version": version, "files": files}, separators=(",", ":"))
     worker = (MADE / "service-worker.js").read_text("utf-8")
     (SITE / "service-worker.js").write_text(f"const BUILD={known};\n{worker}", "utf-8")
+
+
+def _served_page(tables: str, build: str) -> str:
+    head = SERVED_HEAD.format(build=build)
+    parts = {"head": head, "tables": tables, "licences": SERVED_LICENCES}
+    return _template(title=TITLE, policy="", carried="", code="", payload="", **parts)
 
 
 def _integrity(path: Path) -> str:

@@ -43,9 +43,9 @@ SITUATIONS = [
         },
     ),
     Situation("100 W FT8", "a station indoors, 40 °C, VSWR 1.5", {"powers_w": [100.0], "mode": "ft8"}),
-    Situation("1500 W SSB", "a station indoors, 40 °C, VSWR 1.5", {"powers_w": [1500.0]}),
+    Situation("1.5 kW SSB", "a station indoors, 40 °C, VSWR 1.5", {"powers_w": [1500.0]}),
     Situation(
-        "1500 W SSB on a mast",
+        "1.5 kW SSB on a mast",
         "exposed and sealed with tape, full sun, 35 °C in the shade, severe vibration",
         {
             "powers_w": [1500.0],

@@ -12,6 +12,7 @@ import {eitherTransport, serverAnswers} from './transport/either.js';
 import {httpTransport} from './transport/http.js';
 import {packsOfServer, withPacks} from './transport/with-packs.js';
 import {workerTransport} from './transport/worker.js';
+import {ofBuild} from './worker/build.js';
 import {fetchedPayload} from './worker/fetched.js';
 import {keepForOffline} from './worker/register.js';
 
@@ -31,8 +32,8 @@ packsOfServer(api).then(
   (texts) => app.shelf.takeServer(texts),
   (error) => console.info(String(error)),
 );
-app.loadCharts = chartScript('charts.js');
-app.loadEmbed = embedScript('embed.js');
-app.file = 'jointwise.html';
+app.loadCharts = chartScript(ofBuild('charts.js'));
+app.loadEmbed = embedScript(ofBuild('embed.js'));
+app.file = ofBuild('jointwise.html');
 // the page does without where the browser refuses to keep it
 keepForOffline('service-worker.js', (apply) => app.offerUpdate(apply)).catch((error) => console.info(String(error)));

@@ -17,16 +17,28 @@ from jointwise.calc.matrix.snapshot.requests import SnapshotRequest
 from jointwise.calc.operations import call
 
 REFUSED = [
-    (["cell", "--family", "nothing", "--band", "2m"], "family is"),
-    (["cell", "--family", "n", "--band", "2m", "--power-w", "-1"], "power_w is -1"),
-    (["cell", "--family", "n", "--band", "2m", "--vswr", "0.5"], "vswr is 0.5"),
-    (["cell", "--family", "n", "--band", "2m", "--vswr", "nan"], "vswr is NaN"),
-    (["cell", "--family", "n", "--frequency-hz", "0"], "frequency_hz is 0"),
-    (["cell", "--band", "2m"], "family is null"),
-    (["snapshot", "--families", "n", "--power-w", "-1"], "power_w is -1"),
+    (["cell", "--family", "nothing", "--band", "2m"], 'Interface family: "nothing"; allowed: one of uhf'),
+    (["cell", "--family", "n", "--band", "2m", "--power-w", "-1"], "Peak envelope power: −1 W; allowed: 0 to 100 kW."),
+    (
+        ["cell", "--family", "n", "--band", "2m", "--vswr", "0.5"],
+        "VSWR on the line at the joint: 0.5; allowed: 1 to",
+    ),
+    (
+        ["cell", "--family", "n", "--band", "2m", "--vswr", "nan"],
+        "VSWR on the line at the joint: NaN; allowed: 1 to",
+    ),
+    (
+        ["cell", "--family", "n", "--frequency-hz", "0"],
+        "Spot frequency: 0 Hz; allowed: 100 kHz to 50 GHz",
+    ),
+    (["cell", "--band", "2m"], "Interface family: nothing; allowed: a value"),
+    (["snapshot", "--families", "n", "--power-w", "-1"], "Peak envelope power: −1 W"),
     (["serve", "--embed-origins", "club.example"], "embed_origins[0] is"),
-    (["matrix", "--powers-w", "5,many"], 'powers_w[1] is "many"'),
-    (["matrix", "--families", "n,nothing"], "families[1] is"),
+    (["matrix", "--powers-w", "5,many"], 'Power levels, second entry: "many"; allowed: 0 to 100 kW.'),
+    (["matrix", "--powers-w", "-5"], "Power levels, first entry: −5 W; allowed: 0 to 100 kW."),
+    (["matrix", "--on-time-s", "3"], "Pause between two overs: nothing; allowed: a time in seconds"),
+    (["matrix", "--region", "7"], "ITU Region whose band edges count: 7; allowed: whole, 1 to 3."),
+    (["matrix", "--families", "n,nothing"], "Interface families, second entry: "),
     (["matrix", "--powers-w", "5,50", "--show-power", "75"], "show_power is"),
     (["serve", "--port", "65536"], "port is 65536"),
 ]
@@ -126,7 +138,7 @@ def test_undecodable_argument_is_refused_without_a_traceback():
     outcome = subprocess.run(command, capture_output=True, text=True, check=False)
 
     assert outcome.returncode == 2
-    assert outcome.stderr.startswith("Error: family is ")
+    assert outcome.stderr.startswith("Error: Interface family: ")
 
 
 def test_serve_prints_its_address_and_answers_there():

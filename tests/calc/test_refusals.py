@@ -65,7 +65,7 @@ BAD_MATRIX = [  # request fields, field named, words of the sentence
 ]
 
 BAD_CELL = [
-    ({"family": "n"}, "band", "null; allowed: either a band or a frequency_hz, one of the two"),
+    ({"family": "n"}, "band", "null; allowed: either a band or a spot frequency, one of the two"),
     ({"family": "n", "band": "2m", "frequency_hz": 1e8}, "band", '"2m"; allowed: either a band or'),
     ({"band": "2m"}, "family", "null; allowed: a value, as this field can't be left out"),
     ({"family": "zz", "band": "2m"}, "family", '"zz"; allowed: one of uhf,'),

@@ -121,7 +121,7 @@ test('numbers are shown and spoken in the unit of the page', () => {
 
   assert.equal(vocabulary.shown('cable.diameter_m', 0.0103), 10.3);
   assert.equal(vocabulary.spoken('cable.diameter_m', 0.0103), '10.3 mm');
-  assert.equal(vocabulary.spoken('powers_w', [0, 100]), '0, 100 W');
+  assert.equal(vocabulary.spoken('powers_w', [0, 100]), '0 W, 100 W');
   assert.equal(vocabulary.spoken('joint.family', null), 'none');
   assert.equal(vocabulary.spoken('cable.diameter_m', null), 'not given');
   assert.equal(vocabulary.spoken('joint.family', 'bnc'), 'BNC');

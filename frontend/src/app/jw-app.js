@@ -3,6 +3,7 @@ import {html, nothing} from 'lit';
 import {cache} from 'lit/directives/cache.js';
 import {keyed} from 'lit/directives/keyed.js';
 import START from '../../build/start-data.json';
+import {drawAnew} from '../shared/elements/anew.js';
 import {element, of, state, value} from '../shared/elements/element.js';
 import {inside} from '../shared/elements/inside.js';
 import {LEFT} from '../shared/elements/view.js';
@@ -17,6 +18,7 @@ import {vocabularyContext} from '../shared/vocabulary/speaking.js';
 import {Vocabulary} from '../shared/vocabulary/vocabulary.js';
 import '../shared/elements/jw-sheet.js';
 import {PANEL} from '../station/jw-station-panel.js';
+import {catchFaults} from './faults.js';
 import './jw-masthead.js';
 import './jw-notice.js';
 import './jw-saving.js';
@@ -79,6 +81,7 @@ export class JwApp extends element({
     this._fragments = Object.fromEntries(ALL.map((view) => [view.id, view === MATRIX ? '' : `view=${view.id}`]));
     this._travelled = () => (this._view = viewOf(location.hash.slice(1), IDS));
     this._left = ({oldURL}) => this._keep(new URL(oldURL).hash.slice(1));
+    catchFaults(this, () => ALL.find(({id}) => id === this._view)?.label ?? 'the page');
   }
 
   connectedCallback() {
@@ -195,6 +198,13 @@ export class JwApp extends element({
   _methods() {
     if (this._view === MATRIX.id) /** @type {JwMatrixView} */ (inside(this.renderRoot, '.view')).openMethods();
     else location.hash = 'view=methods';
+  }
+
+  /** Draw the page, and the view that is shown, anew from what they hold. */
+  drawAnew() {
+    const view = /** @type {?import('lit').LitElement} */ (this.renderRoot.querySelector('.view'));
+    if (view) drawAnew(view);
+    this.requestUpdate();
   }
 
   /**

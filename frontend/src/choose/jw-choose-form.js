@@ -4,7 +4,7 @@ import {send} from '../shared/elements/send.js';
 import {changesOf, control} from '../shared/fields/control.js';
 import '../shared/fields/jw-list-field.js';
 import '../shared/fields/jw-toggles-field.js';
-import {refusedField, refusedWords} from '../shared/fields/refused.js';
+import {refusedField} from '../shared/fields/refused.js';
 import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
 import {Speaking} from '../shared/vocabulary/speaking.js';
@@ -121,7 +121,7 @@ class JwChooseForm extends element(
     const key = `choose.${name}`;
     const {refusal} = this;
     const isRefused = refusal && refusedField(refusal) === name;
-    const error = isRefused ? refusedWords(refusal, this.vocabulary.labelOf(key)) : '';
+    const error = isRefused ? refusal.message : '';
     if (name === 'bands') {
       const choices = this.vocabulary.lists.bands.map((band) => ({
         ...band,

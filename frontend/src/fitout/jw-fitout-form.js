@@ -2,7 +2,6 @@ import {css, html, nothing} from 'lit';
 import {element, of, value} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
 import {changesOf, control} from '../shared/fields/control.js';
-import {refusedWords} from '../shared/fields/refused.js';
 import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
 import {Speaking} from '../shared/vocabulary/speaking.js';
@@ -84,7 +83,7 @@ class JwFitoutForm extends element(
     const key = `fitout.${name}`;
     const {refusal, state: joint} = this;
     const isRefused = refusal && fieldOf(refusal) === name;
-    const error = isRefused ? refusedWords(refusal, this.vocabulary.labelOf(key)) : '';
+    const error = isRefused ? refusal.message : '';
     if (name === 'date')
       return html`<jw-fitout-date class="double" name=${key} .value=${joint.date} .error=${error}></jw-fitout-date>`;
     return control(this.vocabulary, key, joint[name], error);

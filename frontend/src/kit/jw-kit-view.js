@@ -119,7 +119,7 @@ export class JwKitView extends element(
     const {answered, error, result} = this._kit;
     const request = this._wholeKit;
     const names = portNames(this.vocabulary.lists.families, request.ports);
-    const refused = placed(error, names, (name) => this.vocabulary.labelOf(name));
+    const refused = placed(error);
     return html`${this._progress(this._kit)}
       <main @jw-kit-edit=${({detail}) => this._edit(detail)} @jw-kit-search=${this._search}>
         ${this._bar(result, answered)}

@@ -1,5 +1,4 @@
-/** Where a refusal of the core belongs in the form, and how it is said there. */
-import {refusedWords} from '../shared/fields/refused.js';
+/** Where a refusal of the core belongs in the form. */
 
 /**
  * @typedef {object} Place - where a refusal belongs
@@ -24,25 +23,10 @@ export function placeOf(refusal) {
   return {group: path === '' ? '' : 'limits', field: path};
 }
 
-const GROUPS = {ports: 'port', owned: 'owned', limits: 'kit'};
-
 /**
- * The refusal in its place, the sentence with port and field named as the reader knows them.
+ * The refusal in its place.
  *
  * @param {import('../shared/answers.js').Refused | undefined} refusal
- * @param {string[]} names - of the ports
- * @param {(name: string) => string | undefined} labelOf - of a control
  * @returns {Refused | undefined}
  */
-export function placed(refusal, names, labelOf) {
-  if (!refusal) return undefined;
-  const place = placeOf(refusal);
-  const {at = 0} = place;
-  const label = labelOf(`${GROUPS[place.group]}.${place.field}`) ?? place.field;
-  const what = {
-    ports: `${names[at]}: ${label}`,
-    owned: `Adapter ${at + 1}: ${label}`,
-    limits: label,
-  }[place.group];
-  return {...place, message: refusedWords(refusal, what)};
-}
+export const placed = (refusal) => refusal && {...placeOf(refusal), message: refusal.message};

@@ -67,7 +67,7 @@ export class JwLineView extends element(
     this._open = null;
     this._said = '';
     this._told = '';
-    this._answers = new Answers(this, (operation, request, options) => this.transport.ask(operation, request, options));
+    this._answers = new Answers(this, (operation, request, options) => this._call(operation, request, options));
     this._catalogue = this._enquiry('catalogue');
   }
 
@@ -105,7 +105,7 @@ export class JwLineView extends element(
     const {name, request: own} = this._current;
     const request = this._whole(own);
     const names = namesOf(request, this.vocabulary.lists);
-    const refused = placed(line.error, request, (field) => this.vocabulary.labelOf(field), names);
+    const refused = placed(line.error);
     const heading = headingOf(this._open, names);
     const isCurrent = this._answers.current(this._request);
     const change = this._change && line.result?.changes.find(({title}) => title === this._change?.title);

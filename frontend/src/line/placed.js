@@ -1,11 +1,6 @@
-/** Where a refusal of the core belongs in the editor, and how it is said there. */
-import {refusedWords} from '../shared/fields/refused.js';
-import {groupOf} from '../shared/lines/kinds.js';
+/** Where a refusal of the core belongs in the editor. */
 
-/**
- * @import {Refused} from '../shared/answers.js'
- * @import {LineRequest} from '../shared/lines/document.js'
- */
+/** @import {Refused} from '../shared/answers.js' */
 
 /**
  * Where a refusal belongs: `group` is elements, load, transmitter, receiver, preamplifier or station, or empty; `at` is
@@ -31,25 +26,10 @@ export function placeOf(refusal) {
   return {group: path === '' ? '' : 'station', field: path};
 }
 
-/** What is refused as a whole. */
-const WHOLE = {load: 'The antenna'};
-
 /**
- * A refusal at its place, its sentence with element and field named as the reader knows them.
+ * A refusal at its place.
  *
  * @param {Refused | undefined} refusal
- * @param {LineRequest} request
- * @param {(name: string) => string | undefined} labelOf - the label of a control "group.field"
- * @param {string[]} names - of the elements
  * @returns {Placed | undefined}
  */
-export function placed(refusal, request, labelOf, names) {
-  if (!refusal) return undefined;
-  const place = placeOf(refusal);
-  const {group, at = -1, field} = place;
-  const one = request.elements[at];
-  const kind = {elements: one && groupOf(one), load: `load_${request.load.kind}`}[group] ?? group;
-  const label = labelOf(`${kind}.${field}`) ?? (field || WHOLE[group] || '');
-  const what = group === 'elements' ? `Element ${at + 1}, ${names[at]}: ${label}` : label;
-  return {...place, message: refusedWords(refusal, what)};
-}
+export const placed = (refusal) => refusal && {...placeOf(refusal), message: refusal.message};

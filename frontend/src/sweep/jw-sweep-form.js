@@ -2,7 +2,7 @@ import {css, html, nothing} from 'lit';
 import {element, of, value} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
 import {changesOf, control} from '../shared/fields/control.js';
-import {refusedField, refusedWords} from '../shared/fields/refused.js';
+import {refusedField} from '../shared/fields/refused.js';
 import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
 import {Speaking} from '../shared/vocabulary/speaking.js';
@@ -93,13 +93,7 @@ class JwSweepForm extends element(
   }
 
   _field(name) {
-    const refusal = this._refusalOf(name);
-    return control(
-      this.vocabulary,
-      `sweep.${name}`,
-      this.state[name],
-      refusal && refusedWords(refusal, this.vocabulary.labelOf(`sweep.${name}`)),
-    );
+    return control(this.vocabulary, `sweep.${name}`, this.state[name], this._refusalOf(name)?.message);
   }
 
   _changed(event) {

@@ -3,7 +3,7 @@ import {element, of, value} from '../shared/elements/element.js';
 import {inside} from '../shared/elements/inside.js';
 import {send} from '../shared/elements/send.js';
 import {changesOf, control} from '../shared/fields/control.js';
-import {refusedField, refusedWords} from '../shared/fields/refused.js';
+import {refusedField} from '../shared/fields/refused.js';
 import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
 import {frequency} from '../shared/text/format.js';
@@ -282,16 +282,14 @@ class JwSweepHunt extends element(
   }
 
   _field(name) {
-    const refusal = this._refusalOf(name);
-    const error = refusal && refusedWords(refusal, this.vocabulary.labelOf(`sweep.${name}`));
-    return control(this.vocabulary, `sweep.${name}`, this.state[name], error);
+    return control(this.vocabulary, `sweep.${name}`, this.state[name], this._refusalOf(name)?.message);
   }
 
   /** The refusal that a field of this name can show by itself. */
   _refusalOf(name) {
     const refusal = this.spanRefusal;
     const isOwn = FIELDS.includes(name) && refusedField(refusal) === name;
-    return isOwn && !refusal?.allowed.includes('lowest_hz') ? refusal : undefined;
+    return isOwn && !refusal?.allowed.includes('where its range begins') ? refusal : undefined;
   }
 
   _changed(event) {

@@ -1,3 +1,5 @@
+import {ofBuild} from './build.js';
+
 /**
  * The payload source of a served page: files beside it, which the browser keeps.
  *
@@ -6,7 +8,7 @@
  */
 export function fetchedPayload(base) {
   const get = async (name) => {
-    const answer = await fetch(new URL(name, base));
+    const answer = await fetch(new URL(ofBuild(name), base));
     if (!answer.ok) throw new Error(`${name} is not to be had: ${answer.status}`);
     return answer;
   };

@@ -18,6 +18,10 @@
  *   died    stands for what a worker that broke down can't say any more
  * page → service worker
  *   take over   of the build before, whose pages are about to be loaded anew
+ *   started     the page runs, so that builds nobody uses any more can be told
+ * service worker → page
+ *   took over   the build whose worker is in charge from now on
+ *   which build asks for the page's own; the port that comes with it takes the answer
  */
 export const UNPACKING = 'unpacking';
 export const STARTING = 'starting Python';
@@ -37,3 +41,9 @@ export const refused = (number, refusal) => ({kind: 'refused', number, refusal})
 
 export const TAKE_OVER = 'take over';
 export const takeOver = () => ({kind: TAKE_OVER});
+export const STARTED = 'started';
+export const started = () => ({kind: STARTED});
+export const TOOK_OVER = 'took over';
+export const tookOver = (build) => ({kind: TOOK_OVER, build});
+export const WHICH_BUILD = 'which build';
+export const whichBuild = () => ({kind: WHICH_BUILD});

@@ -1,11 +1,12 @@
 /** Keeps the served page in the browser, so that it opens without a network. */
-import {takeOver} from './messages.js';
+import {ownBuild} from './build.js';
+import {TOOK_OVER, WHICH_BUILD, started, takeOver} from './messages.js';
 
 /**
  * Register the service worker at `address`; does nothing where the browser has none, as over plain HTTP.
  *
- * `onUpdate(apply)` is called when a newer build waits; `apply()` loads the page anew with it,
- * also when another open page has let it take over meanwhile.
+ * `onUpdate(apply)` is called when a newer build waits, or has taken over because another open page let it; `apply()`
+ * loads the page anew with it. Until then this page goes on with the files of its own build.
  *
  * @param {string} address
  * @param {(apply: () => void) => void} onUpdate
@@ -13,6 +14,12 @@ import {takeOver} from './messages.js';
 export async function keepForOffline(address, onUpdate) {
   const {serviceWorker} = navigator;
   if (!serviceWorker) return;
+  serviceWorker.addEventListener('message', ({data, ports}) => {
+    if (data.kind === WHICH_BUILD) ports[0].postMessage(ownBuild());
+    if (data.kind === TOOK_OVER && data.build !== ownBuild()) onUpdate(() => location.reload());
+  });
+  serviceWorker.startMessages();
+  serviceWorker.controller?.postMessage(started());
   const registration = await serviceWorker.register(address);
   const apply = () => {
     if (!registration.waiting) return location.reload();

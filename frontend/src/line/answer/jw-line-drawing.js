@@ -3,7 +3,7 @@ import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {stepOf} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
-import {power, quantity, shortPower} from '../../shared/text/format.js';
+import {power, quantity} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
 import {marginWords, numbered, spokenPart} from '../reading.js';
 import {wattWords} from '../sides.js';
@@ -174,7 +174,7 @@ class JwLineDrawing extends element({
   /** What goes out, and of how much where the transmitter folds back. */
   _sent() {
     const {power_w, transmitter: sender} = this.result;
-    return sender.folded ? [quantity(sender.forward_w, 'W', 2), `of ${shortPower(sender.set_w)} W`] : [power(power_w)];
+    return sender.folded ? [quantity(sender.forward_w, 'W', 2), `of ${power(sender.set_w)}`] : [power(power_w)];
   }
 
   _delivered() {

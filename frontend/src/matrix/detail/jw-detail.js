@@ -2,6 +2,8 @@ import {css, html} from 'lit';
 import {element, of, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-methods.js';
 import {base} from '../../shared/styles/base.js';
+import {frequency} from '../../shared/text/format.js';
+import {Speaking} from '../../shared/vocabulary/speaking.js';
 import {openColumn} from '../shown.js';
 import '../website/jw-website.js';
 import './jw-band-limits.js';
@@ -14,23 +16,28 @@ import './jw-derivation.js';
  * @import {State} from '../fields.js'
  */
 
+const ANOTHER = 'close this sheet and open another.';
+
 /** What the open sheet shows: one of derivation, family, band, methods, website, or why it cannot. */
-class JwDetail extends element({
-  kind: {type: String},
-  state: value(/** @type {State} */ (of)),
-  matrix: value(/** @type {Matrix} */ (of)),
-  /** The cell result asked for; undefined while it is awaited. */
-  cell: value(/** @type {Cell | undefined} */ (of)),
-  /** Undefined while it is awaited. */
-  catalogue: value(/** @type {Catalogue | undefined} */ (of)),
-  /** Why what is awaited does not come. */
-  error: value(/** @type {Error | undefined} */ (of)),
-  /** The power level printed, in W. */
-  power: {type: Number},
-  loadCharts: value(/** @type {LoadCharts} */ (of)),
-  loadEmbed: value(/** @type {() => Promise<string>} */ (of)),
-  transport: value(/** @type {Transport} */ (of)),
-}) {
+class JwDetail extends element(
+  {
+    kind: {type: String},
+    state: value(/** @type {State} */ (of)),
+    matrix: value(/** @type {Matrix} */ (of)),
+    /** The cell result asked for; undefined while it is awaited. */
+    cell: value(/** @type {Cell | undefined} */ (of)),
+    /** Undefined while it is awaited. */
+    catalogue: value(/** @type {Catalogue | undefined} */ (of)),
+    /** Why what is awaited does not come. */
+    error: value(/** @type {Error | undefined} */ (of)),
+    /** The power level printed, in W. */
+    power: {type: Number},
+    loadCharts: value(/** @type {LoadCharts} */ (of)),
+    loadEmbed: value(/** @type {() => Promise<string>} */ (of)),
+    transport: value(/** @type {Transport} */ (of)),
+  },
+  Speaking,
+) {
   static styles = [base, css`.room { height: 70vh; }`];
 
   render() {
@@ -39,10 +46,14 @@ class JwDetail extends element({
 
   /** Why nothing is shown: it is still awaited, or a link names what is not there. */
   _waiting() {
-    const answered = {family: this.catalogue !== undefined, band: this.matrix.margin_db !== undefined}[this.kind];
-    return answered
-      ? 'There is no such row or column here; close this sheet and open another.'
-      : 'The core is at work…';
+    const {family, band, frequency_hz: hertz} = this.state;
+    const {bands} = this.vocabulary.lists;
+    if (this.kind === 'family' && this.catalogue) return `There is no connector “${family}” here; ${ANOTHER}`;
+    if (this.kind !== 'band' || this.matrix.margin_db === undefined) return 'The core is at work…';
+    const known = bands.find(({id}) => id === band)?.name ?? (band === null && frequency(hertz));
+    return known
+      ? `${known} is not among the columns of this matrix; “Bands and powers” puts it there.`
+      : `There is no band “${band}” here; ${ANOTHER}`;
   }
 
   _view() {

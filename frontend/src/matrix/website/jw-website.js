@@ -3,6 +3,7 @@ import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {copyLink} from '../../shared/export/copy-link.js';
 import {save} from '../../shared/export/save.js';
+import {refusedWords} from '../../shared/refusals/words.js';
 import {Enquiry} from '../../shared/state/enquiry.js';
 import {toFragment} from '../../shared/state/fragment.js';
 import {base} from '../../shared/styles/base.js';
@@ -154,7 +155,7 @@ class JwWebsite extends element(
   /** The line, the files and the preview; or what they wait for. */
   _made() {
     const {result, error} = this._snapshot;
-    const trouble = this._failed ?? error?.message;
+    const trouble = this._failed ?? (error && refusedWords(error, this.vocabulary, 'snapshot', {}));
     if (trouble) return html`<p class="error" role="alert">${trouble}</p>`;
     if (!result || !this._script) return html`<p class="preview" role="status">The core is at work…</p>`;
     const text = JSON.stringify(result);

@@ -1,6 +1,7 @@
 import {html} from 'lit';
 import {READY} from '../../worker/messages.js';
 import {copyFileLink, copyLink} from '../export/copy-link.js';
+import {refusedWords} from '../refusals/words.js';
 import {Enquiry} from '../state/enquiry.js';
 import {readable, unknownWords, viewOf} from '../state/view-link.js';
 import {AtStation} from '../station/at-station.js';
@@ -71,6 +72,11 @@ export class View extends element(
     window.removeEventListener('popstate', this._travelled);
     // what was in flight is given up, and asked again on the way back
     this._asked = undefined;
+  }
+
+  /** Without a state there is nothing to draw, as when its beginning failed. */
+  shouldUpdate() {
+    return this._begun;
   }
 
   updated() {
@@ -272,7 +278,24 @@ export class View extends element(
    * @returns {Enquiry<any>}
    */
   _enquiry(operation) {
-    return new Enquiry(this, (request, options) => this.transport.ask(operation, request, options));
+    return new Enquiry(this, (request, options) => this._call(operation, request, options));
+  }
+
+  /**
+   * The core's answer; its refusal comes in the reader's words.
+   *
+   * @param {string} operation
+   * @param {any} request
+   * @param {import('../answers.js').Options} [options]
+   */
+  async _call(operation, request, options) {
+    try {
+      return await this.transport.ask(operation, request, options);
+    } catch (error) {
+      const refused = /** @type {import('../answers.js').Refused} */ (error);
+      if (refused.field) refused.message = refusedWords(refused, this.vocabulary, operation, request);
+      throw refused;
+    }
   }
 
   /**

@@ -51,11 +51,13 @@ export class Field extends element(
       >${problem || hint}</span>`;
   }
 
-  /** The core's sentence speaks in the unit sent; a field shown in another unit says it in its own. */
+  /** What the core refused is no problem any more once another value stands here, even before the core has said so. */
   get problem() {
-    if (!this.error || this.vocabulary.factorOf(this.name) === 1) return this.error;
-    const shown = this.vocabulary.spoken(this.name, this.value);
-    return `${this.label} is ${shown}; allowed: ${this.vocabulary.rangeOf(this.name)}.`;
+    return this._refusedValue === JSON.stringify(this.value) ? this.error : '';
+  }
+
+  willUpdate(changed) {
+    if (changed.has('error')) this._refusedValue = JSON.stringify(this.value);
   }
 
   get invalid() {

@@ -26,8 +26,10 @@ class JwChoiceField extends element({hint: {type: String}}, Field) {
   /** A value that no option has, as out of a link, stands among them: else another would seem chosen. */
   get _options() {
     const options = this._inOrder(this.vocabulary.optionsOf(this.name));
-    const value = String(this.value);
-    return options.some(([id]) => id === value) ? options : [...options, [value, value]];
+    const value = String(this.value ?? '');
+    return options.some(([id]) => id === value)
+      ? options
+      : [...options, [value, value || this.vocabulary.emptyOf(this.name)]];
   }
 
   _inOrder(options) {

@@ -29,6 +29,7 @@ export class TypedField extends element(
 
   /** What was said of a text is over once the value is another one, as after an undo. */
   willUpdate(changed) {
+    super.willUpdate(changed);
     if (!changed.has('value')) return;
     const [before, now] = [changed.get('value'), this.value].map((value) => JSON.stringify(value));
     if (before !== now && now !== this._taken) this.forget();

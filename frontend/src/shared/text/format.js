@@ -54,11 +54,11 @@ export const frequency = (hertz) => quantity(hertz, 'Hz', 6);
 /** A power level in full; zero means that nothing is sent. */
 export function power(watts) {
   if (watts === 0) return 'receive';
-  return watts >= 1e4 ? `${digits(watts / 1e3)} kW` : `${digits(watts)} W`;
+  return quantity(watts, 'W');
 }
 
 /** A power level where room is short, in watts. */
-export function shortPower(watts) {
+function shortPower(watts) {
   if (watts === 0) return 'Rx';
   return watts >= 1000 ? `${digits(watts / 1e3, 3)}k` : digits(watts, 4);
 }

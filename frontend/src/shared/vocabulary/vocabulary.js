@@ -1,7 +1,7 @@
 /**
  * What the page's forms offer and how they speak of it: made once of the start data, the views, and the packs in force.
  */
-import {digits} from '../text/format.js';
+import {digits, quantity} from '../text/format.js';
 import {listsOf} from './lists.js';
 
 /** The group of the fields whose names have no group in them. */
@@ -115,6 +115,17 @@ export class Vocabulary {
   }
 
   /**
+   * A number in the unit shown, with it; a power always in the prefix that makes it shortest.
+   *
+   * @param {string} name
+   * @param {number} value
+   */
+  figure(name, value) {
+    const [unit, number] = [this.unitOf(name), this.shown(name, value)];
+    return unit === 'W' ? quantity(number, unit) : `${digits(number)} ${unit}`.trim();
+  }
+
+  /**
    * The range of a field, or of the entries of a list, in the unit shown.
    *
    * @param {string} name
@@ -122,9 +133,11 @@ export class Vocabulary {
   rangeOf(name) {
     const field = this.fieldOf(name);
     const {min, max} = /** @type {Range} */ (field.type === 'list' ? field.items : field);
-    const [low, high] = [min, max].map((edge) => digits(this.shown(name, edge)));
-    const unit = this.unitOf(name);
-    return `${low} to ${high}${unit ? ` ${unit}` : ''}`;
+    const [low, high] = [min, max].map((edge) => this.figure(name, edge));
+    // one unit is enough for both edges
+    const [, unit = ''] = /^\S+( .+)$/.exec(high) ?? [];
+    const isOne = min === 0 || (unit && low.endsWith(unit));
+    return `${isOne ? low.split(' ')[0] : low} to ${high}`;
   }
 
   /**
@@ -140,6 +153,33 @@ export class Vocabulary {
   }
 
   /**
+   * What one of a field's choices is called; undefined where it has none of that id.
+   *
+   * @param {string} name
+   * @param {string} id
+   * @returns {string | undefined}
+   */
+  nameOf(name, id) {
+    const named = this.wordsOf(name).named?.map((one) => [one.id, one.name]);
+    return (named ?? this.optionsOf(name)).find(([one]) => one === id)?.[1];
+  }
+
+  /**
+   * The names of all that can be chosen in a field.
+   *
+   * @param {string} name
+   */
+  namesOf(name) {
+    const named = this.wordsOf(name).named?.map((one) => one.name);
+    return (
+      named ??
+      this.optionsOf(name)
+        .filter(([id]) => id !== '')
+        .map(([, words]) => words)
+    );
+  }
+
+  /**
    * A field's value in words, for a summary.
    *
    * @param {string} name
@@ -149,11 +189,10 @@ export class Vocabulary {
     const {named, options} = this.wordsOf(name);
     if (value === null) return options?.[''] ?? this.emptyOf(name);
     if (name.endsWith('added_sealing')) return value ? 'yes' : 'no';
-    if (named) return value.map((id) => named.find((one) => one.id === id)?.name ?? id).join(', ');
-    const figure = (number) => digits(this.shown(name, number));
-    if (Array.isArray(value)) return `${value.map(figure).join(', ')} ${this.unitOf(name)}`;
-    if (typeof value === 'number' && !options) return `${figure(value)} ${this.unitOf(name)}`.trim();
-    return this.optionsOf(name).find(([id]) => id === String(value))?.[1] ?? String(value);
+    if (named) return value.map((id) => this.nameOf(name, id) ?? id).join(', ');
+    if (Array.isArray(value)) return value.map((number) => this.figure(name, number)).join(', ');
+    if (typeof value === 'number' && !options) return this.figure(name, value);
+    return this.nameOf(name, String(value)) ?? String(value);
   }
 }
 
