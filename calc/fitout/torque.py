@@ -1,7 +1,7 @@
 """Coupling torque as a wrench shows it, or what a hand gives."""
 
 from ..catalogue.schema import Interface, Interval, Label, Quantity
-from ..numeric.measures import INCH_POUND_NM, torque_words
+from ..numeric.measures import INCH_POUND_NM, prose, torque_words
 from .results import Torque
 
 __all__ = ["torque"]
@@ -38,7 +38,7 @@ def torque(interface: Interface) -> Torque:
         else f"none: the {interface.coupling.value} coupling is not tightened",
         sources=list(dict.fromkeys(origin.source for origin in origins)),
         kinds=list(dict.fromkeys(origin.kind for origin in origins)),
-        notes=[note for note in dict.fromkeys(origin.note for origin in origins) if note],
+        notes=[prose(note) for note in dict.fromkeys(origin.note for origin in origins) if note],
     )
 
 

@@ -67,6 +67,11 @@ export class JwLineView extends element(
     this._document = new KeptDocument(KEPT_LINES, () => localStorage, this.vocabulary.fields, FIRST_DOCUMENT);
   }
 
+  _askAnew() {
+    super._askAnew();
+    this._answers.outdate();
+  }
+
   connectedCallback() {
     super.connectedCallback();
     window.addEventListener('keydown', this._pressed);

@@ -63,6 +63,11 @@ export class JwMatrixView extends element(
     return this.vocabulary.first.matrix;
   }
 
+  _askAnew() {
+    super._askAnew();
+    this._cellAsked = undefined;
+  }
+
   createRenderRoot() {
     return this;
   }

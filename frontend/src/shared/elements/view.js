@@ -1,6 +1,7 @@
 import {html} from 'lit';
 import {READY} from '../../worker/messages.js';
 import {Enquiry} from '../state/enquiry.js';
+import {withoutUnits} from '../state/units.js';
 import {readable, viewOf} from '../state/view-link.js';
 import {Speaking} from '../vocabulary/speaking.js';
 import {element, of, value} from './element.js';
@@ -35,6 +36,8 @@ export class View extends element(
     super();
     this.stage = '';
     this._begun = false;
+    /** @type {Enquiry<any>[]} */
+    this._enquiries = [];
     this._travelled = () => this._follow(location.hash.slice(1));
   }
 
@@ -53,6 +56,10 @@ export class View extends element(
     this._asked = undefined;
   }
 
+  willUpdate(changed) {
+    if (changed.get('transport')) this._askAnew();
+  }
+
   updated() {
     if (this.transport !== undefined) this._ask();
   }
@@ -60,12 +67,18 @@ export class View extends element(
   /** The address may have come to another view, which takes this one's place. */
   _follow(fragment) {
     if (viewOf(fragment, this.vocabulary.views) !== /** @type {typeof View} */ (this.constructor).view) return;
-    const read = readable(fragment);
+    const read = readable(withoutUnits(fragment));
     this._restore(read.fragment);
     this._notice(read.problem && {text: read.problem});
   }
 
   _begin() {}
+
+  /** Another transport answers otherwise, as in other units. */
+  _askAnew() {
+    this._asked = undefined;
+    for (const enquiry of this._enquiries) enquiry.outdate();
+  }
 
   /** @param {string} _fragment */
   _restore(_fragment) {}
@@ -79,7 +92,9 @@ export class View extends element(
    * @returns {Enquiry<any>}
    */
   _enquiry(operation) {
-    return new Enquiry(this, (request, options) => this.transport.ask(operation, request, options));
+    const enquiry = new Enquiry(this, (request, options) => this.transport.ask(operation, request, options));
+    this._enquiries.push(enquiry);
+    return enquiry;
   }
 
   /**

@@ -53,7 +53,7 @@ export class Field extends element(
 
   /** The core's sentence speaks in the unit sent; a field shown in another unit says it in its own. */
   get problem() {
-    if (!this.error || this.vocabulary.factorOf(this.name) === 1) return this.error;
+    if (!this.error || !this.vocabulary.isConverted(this.name)) return this.error;
     const shown = this.vocabulary.spoken(this.name, this.value);
     return `${this.label} is ${shown}; allowed: ${this.vocabulary.rangeOf(this.name)}.`;
   }
