@@ -30,6 +30,7 @@ __all__ = [
     "spoken_in",
     "temperature_words",
     "torque_words",
+    "units_spoken",
     "weight_words",
 ]
 
@@ -62,6 +63,11 @@ def spoken_in(units: Units) -> Iterator[None]:
         yield
     finally:
         _units.reset(token)
+
+
+def units_spoken() -> Units:
+    """Those of the call at hand."""
+    return _units.get()
 
 
 def fahrenheit(celsius: float) -> float:
