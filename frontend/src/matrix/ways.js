@@ -1,12 +1,15 @@
 /** The ways to take the shown matrix along; each resolves to a notice for the reader, or to nothing. */
 import {copyLink} from '../shared/export/copy-link.js';
 import {save, saveJson} from '../shared/export/save.js';
+import {askedIn} from '../shared/state/units.js';
+import {unitsInForce} from '../shared/text/measures.js';
 import {matrixCsv} from './csv.js';
 
 export const WAYS = {
   link: () => copyLink(),
   csv: async (matrix) => save('jointwise-matrix.csv', 'text/csv', matrixCsv(matrix)),
-  json: async (matrix, request) => saveJson('jointwise-matrix.json', {request, result: matrix}),
+  json: async (matrix, request) =>
+    saveJson('jointwise-matrix.json', {request: askedIn(request, unitsInForce()), result: matrix}),
   print: async () => window.print(),
 };
 

@@ -5,7 +5,9 @@ import {copyLink} from '../../shared/export/copy-link.js';
 import {save} from '../../shared/export/save.js';
 import {Enquiry} from '../../shared/state/enquiry.js';
 import {toFragment} from '../../shared/state/fragment.js';
+import {withUnits} from '../../shared/state/units.js';
 import {base} from '../../shared/styles/base.js';
+import {unitsInForce} from '../../shared/text/measures.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
 import {NOTHING_OPEN, matrixRequest} from '../requests.js';
 import {SCRIPT_FILE, SNAPSHOT_FILE, snippet} from './snippet.js';
@@ -163,7 +165,7 @@ class JwWebsite extends element(
     const line = snippet(this._way, {
       ...this._look,
       server: this._server,
-      fragment,
+      fragment: withUnits(`#${fragment}`, unitsInForce()).slice(1),
       rows: families.length,
       columns: columns.length,
     });

@@ -71,6 +71,14 @@ export function withUnits(address, units) {
 }
 
 /**
+ * A request that is answered in these units.
+ *
+ * @param {object} request
+ * @param {Units} units
+ */
+export const askedIn = (request, units) => (units === 'metric' ? request : {...request, units});
+
+/**
  * A transport whose answers speak in these units.
  *
  * @param {Transport} transport
@@ -80,4 +88,4 @@ export function withUnits(address, units) {
 export const speaking = (transport, units) =>
   units === 'metric'
     ? transport
-    : {ask: (operation, request, options) => transport.ask(operation, {...request, units}, options)};
+    : {ask: (operation, request, options) => transport.ask(operation, askedIn(request, units), options)};
