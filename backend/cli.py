@@ -14,6 +14,7 @@ from jointwise.calc.catalogue import Edition
 from jointwise.calc.catalogue.merge import edition_of
 from jointwise.calc.catalogue.pack import pack_schema
 from jointwise.calc.fields import Field, Flag, List, Number, object_of
+from jointwise.calc.numeric.measures import spoken_in
 from jointwise.calc.operations import OPERATIONS, InputError, call
 
 from . import tables
@@ -153,7 +154,8 @@ def cell(as_json: bool, packs: tuple[Path, ...], **options: Any) -> None:
         click.echo(answer)
         return
     catalogue = _result("catalogue", call("catalogue", b"{}", edition))
-    click.echo(tables.cell(_result("cell", answer), catalogue))
+    with spoken_in(options["units"] or "metric"):
+        click.echo(tables.cell(_result("cell", answer), catalogue))
 
 
 @main.command(params=_options(OPERATIONS["snapshot"].request))

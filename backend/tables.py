@@ -9,6 +9,7 @@ from jointwise.calc.cell.results import CellResult, LimitResult, RatingCheck
 from jointwise.calc.datasheets.results import CatalogueResult
 from jointwise.calc.formulas.formula import Step, SymbolValue
 from jointwise.calc.matrix.results import MatrixResult
+from jointwise.calc.numeric.measures import temperature_words, units_spoken
 from jointwise.calc.numeric.units import engineering
 from jointwise.calc.operations import InputError
 from jointwise.calc.physics.columns import Column
@@ -22,6 +23,7 @@ USUAL_POWER_W = 100.0  # what most transceivers give, so the level shown unless 
 MATCH = "match"
 """The id of the gate whose refusal shows the return loss."""
 
+WORKING = "The working that follows is in SI units."
 REFUSED = "--"
 MISSED = "!"
 UNDECIDED = "?"
@@ -78,6 +80,8 @@ def cell(result: CellResult, catalogue: CatalogueResult) -> str:
         *_section("Loss of the mated pair", _losses(result)),
         *_section("Power ratings as evidence", (line for rating in result.ratings for line in _rating(rating))),
     ]
+    if units_spoken() != "metric":
+        lines += ["", WORKING]
     for name, group in steps:
         lines += _section(name, (line for step in group for line in _step(step, equations)))
     lines += _section("Cautions", result.cautions)
@@ -192,7 +196,8 @@ def _state(result: CellResult) -> Iterator[str]:
 
 
 def _heated(what: str, temperature_c: float, allowed_c: float) -> str:
-    return f"{what} at {temperature_c:.0f} °C, allowed {allowed_c:.0f} °C"
+    at, allowed = (temperature_words(one, whole=True) for one in (temperature_c, allowed_c))
+    return f"{what} at {at}, allowed {allowed}"
 
 
 def _losses(result: CellResult) -> Iterator[str]:
@@ -212,7 +217,8 @@ def _losses(result: CellResult) -> Iterator[str]:
 
 def _rating(rating: RatingCheck) -> Iterator[str]:
     power, reach = engineering(rating.power_w, "W"), engineering(rating.frequency_hz, "Hz")
-    conditions = f"air {rating.ambient_temperature_c:g} °C, hottest {rating.hottest_temperature_c:g} °C, {rating.cable}"
+    air, hottest = (temperature_words(one) for one in (rating.ambient_temperature_c, rating.hottest_temperature_c))
+    conditions = f"air {air}, hottest {hottest}, {rating.cable}"
     computed = _range(engineering(end, "W") for end in (rating.computed_w, rating.computed_high_w))
     yield f"{rating.part}: {power} at {reach}, {conditions}{_origin(rating.source, rating.kind)}"
     yield f"  computed there {computed}. {rating.sentence}"

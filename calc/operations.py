@@ -14,6 +14,7 @@ import msgspec
 
 from .catalogue import Edition, in_force
 from .errors import InputError
+from .numeric.measures import spoken_in
 from .refusal import decoded
 
 __all__ = ["OPERATIONS", "InputError", "Operation", "Task", "call", "canonical"]
@@ -229,7 +230,9 @@ def call(name: str, body: bytes, edition: Edition | None = None) -> bytes:
     """
     task = OPERATIONS[name].task
     with in_force(edition):
-        return msgspec.json.encode(task.answer(decoded(body, task.request)))
+        request = decoded(body, task.request)
+        with spoken_in(getattr(request, "units", "metric")):
+            return msgspec.json.encode(task.answer(request))
 
 
 def canonical(name: str, body: bytes, edition: Edition | None = None) -> bytes:

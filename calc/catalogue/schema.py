@@ -11,6 +11,8 @@ from typing import Annotated, Literal
 
 from msgspec import Meta, Struct
 
+from ..numeric.measures import prose
+
 __all__ = [
     "Adapter",
     "AntennaView",
@@ -386,6 +388,11 @@ class Cable(Struct, forbid_unknown_fields=True, frozen=True):
     fit_note: Text = ""
     """Why the fit leaves much, or ends where it does."""
 
+    @property
+    def spoken_name(self) -> str:
+        """Its name, with the size in it in the units spoken."""
+        return prose(self.name)
+
 
 class WireLine(Struct, forbid_unknown_fields=True, frozen=True):
     """One two-wire line, or one class of like lines; its figures are those of a clean and dry one."""
@@ -414,6 +421,11 @@ class WireLine(Struct, forbid_unknown_fields=True, frozen=True):
     """Between the wires' middles."""
     fit_note: Text = ""
     """Why the fit leaves much, or ends where it does."""
+
+    @property
+    def spoken_name(self) -> str:
+        """Its name, with the size in it in the units spoken."""
+        return prose(self.name)
 
 
 class Installation(Struct, forbid_unknown_fields=True, frozen=True):

@@ -63,7 +63,7 @@ def cell(request: CellRequest) -> CellResult:
         refused_by=refusing.id if refusing else None,
         verdict=verdict(interface.name, column, power_w, binding, margins_db, refusing, return_loss_db),
         cable_id=cable.id,
-        cable_name=cable.name,
+        cable_name=cable.spoken_name,
         cable_given=request.cable is not None,
         contact_temperature_c=contact_c,
         allowed_temperature_c=float(low.contact.allowed_temperature_c),

@@ -68,7 +68,7 @@ def _check(
         frequency_hz=rating.frequency_hz,
         ambient_temperature_c=rating.ambient_temperature_c,
         hottest_temperature_c=hottest_c,
-        cable=catalogue().cables[cable].name,
+        cable=catalogue().cables[cable].spoken_name,
         source=rating.source,
         kind=rating.kind,
         note=rating.note,

@@ -1,5 +1,6 @@
 """What a cell says, in sentences."""
 
+from ..numeric.measures import temperature_words
 from ..numeric.units import engineering
 from ..physics.columns import Column
 from ..physics.derivation import Limits
@@ -51,8 +52,9 @@ def limit_sentence(limit: LimitId, low: Limits, high: Limits) -> str:
         place, allowed_c = "The centre contact", low.contact.allowed_temperature_c
     else:
         place, allowed_c = "The cable's centre conductor, away from the joint,", low.cable.allowed_temperature_c
+    allowed = temperature_words(allowed_c, whole=True)
     return (
-        f"{place} reaches {allowed_c:.0f} °C at {engineering(low.allowed_w(limit), 'W')} PEP by the cautious figures"
+        f"{place} reaches {allowed} at {engineering(low.allowed_w(limit), 'W')} PEP by the cautious figures"
         f" and at {engineering(high.allowed_w(limit), 'W')} by the generous ones."
     )
 

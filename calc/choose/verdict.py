@@ -3,6 +3,7 @@
 import math
 
 from ..catalogue import catalogue
+from ..numeric.measures import size_words, temperature_words
 from ..numeric.units import engineering
 from ..physics.direct_current import drop_v_per_m
 from ..physics.gates import CABLE_TE11, MATCH, MATCH_DOUBT
@@ -96,10 +97,11 @@ def gate_request(evaluation: Evaluation, row: int) -> dict[str, str]:
     reach = f" Asked: up to {engineering(evaluation.highest_hz, 'Hz')}."
     heated_c = evaluation.scenario.ambient_temperature_c + evaluation.solar_rise_k[row]
     allowed_c = evaluation.allowed_temperature_c[row]
+    heated, allowed = (temperature_words(one, whole=True) for one in (heated_c, allowed_c))
     return {
         **dict.fromkeys(("te11", CABLE_TE11, "no_figures", "customary_frequency"), reach),
         "receive_only": f" Asked: to transmit {engineering(evaluation.power_w, 'W')}.",
-        "no_heat_room": f" Asked: {heated_c:.0f} °C with the sun; allowed: {allowed_c:.0f} °C.",
+        "no_heat_room": f" Asked: {heated} with the sun; allowed: {allowed}.",
         "immersion": f" Asked: {evaluation.scenario.exposure}.",
         **dict.fromkeys((MATCH, MATCH_DOUBT), _match_request(evaluation, row)),
     }
@@ -129,7 +131,7 @@ def port_sentence(port: str, refused_by: list[str], margin_db: float) -> str:
 
 def room_sentence(body_m: float, free_m: float) -> str:
     """A mated body of one diameter [m] in the room for another."""
-    return f"Its mated body is {body_m * 1e3:.3g} mm across; there is room for {free_m * 1e3:.3g} mm."
+    return f"Its mated body is {size_words(body_m, 3)} across; there is room for {size_words(free_m, 3)}."
 
 
 def concession(demand: str, figure: float, choice: Choice, request: ChooseRequest) -> str:
@@ -146,5 +148,5 @@ def concession(demand: str, figure: float, choice: Choice, request: ChooseReques
         case "direct current":
             return f"With {figure:.3g} A of direct current instead of {request.dc_current_a:g} A"
         case "room":
-            return f"With room for {-figure * 1e3:.3g} mm"
+            return f"With room for {size_words(-figure, 3)}"
     return CONCESSIONS[demand]

@@ -3,6 +3,7 @@
 from ..catalogue import catalogue
 from ..catalogue.defaults import build_of
 from ..catalogue.schema import Cable
+from ..numeric.measures import prose
 from ..physics.cable_fit import attenuation_coefficients
 from .results import CableSheet
 from .values import data_values
@@ -15,8 +16,8 @@ def cable_sheet(cable: Cable) -> CableSheet:
     law = attenuation_coefficients(cable.attenuation)
     return CableSheet(
         id=cable.id,
-        name=cable.name,
-        summary=cable.summary,
+        name=cable.spoken_name,
+        summary=prose(cable.summary),
         also_called=cable.also_called,
         dielectric=cable.dielectric,
         construction=cable.construction,

@@ -1,7 +1,11 @@
 """The catalogue as an answer: data sheets, tables, formulas and sources."""
 
+import msgspec
+
 from ..catalogue import catalogue, per_edition
+from ..catalogue.schema import WireLine
 from ..errors import known
+from ..numeric.measures import prose
 from ..physics.cautions import CAUTIONS
 from .cable_sheets import cable_sheet
 from .family_sheets import family_sheet
@@ -19,7 +23,7 @@ def datasheets(request: CatalogueRequest) -> CatalogueResult:
     return CatalogueResult(
         families=[family_sheet(interface) for interface in tables.interfaces.values()],
         cables=[cable_sheet(cable) for cable in tables.cables.values()],
-        wire_lines=list(tables.wire_lines.values()),
+        wire_lines=[_spoken(line) for line in tables.wire_lines.values()],
         matings=list(tables.matings.values()),
         adapters=list(tables.adapters.values()),
         bands=list(tables.bands.values()),
@@ -38,3 +42,7 @@ def datasheets(request: CatalogueRequest) -> CatalogueResult:
         default_powers_w=list(tables.default_powers_w),
         entry=None if request.entry is None else known("entry", request.entry, tables.interfaces),
     )
+
+
+def _spoken(line: WireLine) -> WireLine:
+    return msgspec.structs.replace(line, name=line.spoken_name, summary=prose(line.summary))

@@ -4,7 +4,7 @@ from typing import Annotated
 
 from msgspec import Meta, Struct
 
-from ..physics.scenario import Identifier
+from ..physics.scenario import Identifier, SpokenUnits
 
 __all__ = ["CatalogueRequest"]
 
@@ -15,3 +15,4 @@ class CatalogueRequest(Struct, kw_only=True, forbid_unknown_fields=True, frozen=
     entry: Annotated[
         Identifier | None, Meta(description="Interface family to give as a pack holds it; left out, none")
     ] = None
+    units: SpokenUnits = "metric"

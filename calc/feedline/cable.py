@@ -95,4 +95,4 @@ class CableLink(RunLink):
 
 def cable_marks(entry: Cable, frequency: float, site: Surroundings) -> list[str]:
     """A sentence for each soft doubt about a cable at a frequency [Hz] and a site."""
-    return figure_marks(entry, f"The jacket of {entry.name}", frequency, site)
+    return figure_marks(entry, f"The jacket of {entry.spoken_name}", frequency, site)

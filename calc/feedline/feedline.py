@@ -8,6 +8,7 @@ from ..catalogue import catalogue
 from ..catalogue.schema import Cable
 from ..errors import InputError, known
 from ..formulas.match import reflection_of_vswr
+from ..numeric.measures import length_words
 from ..physics.cable_table import cable_ratings
 from ..physics.columns import Column, chosen_column
 from ..physics.family_ratings import family_ratings
@@ -133,7 +134,7 @@ def _cable_link(site: Surroundings, index: int, run: CableRun, station: Station,
     cable = cable_of(run, index)
     return CableLink(
         element=index,
-        name=run.name or f"{run.length_m:g} m of {cable.name}",
+        name=run.name or f"{length_words(run.length_m)} of {cable.spoken_name}",
         models=(
             cable_model(cable_ratings(cable.id, "low"), run.length_m, station),
             cable_model(cable_ratings(cable.id, "high"), run.length_m, station),
@@ -149,7 +150,7 @@ def _wire_link(site: Surroundings, index: int, run: WireRun, station: Station, f
     cautious, generous = (WireModel(station, run.length_m, wire_ratings(entry.id, end)) for end in ENDS)
     return WireLink(
         element=index,
-        name=run.name or f"{run.length_m:g} m of {entry.name}",
+        name=run.name or f"{length_words(run.length_m)} of {entry.spoken_name}",
         models=(cautious, generous),
         pack=catalogue().pack_of("wire_lines", entry.id),
         marks=wire_marks(entry, frequency, site),
@@ -165,7 +166,7 @@ def _section_link(index: int, given: Section, station: Station) -> SectionLink:
         loss_db=given.loss_db,
         voltage_limit_v=_limit(given.voltage_limit_v),
     )
-    name = given.name or f"{given.length_m:g} m section of {given.impedance_ohm:g} Ω"
+    name = given.name or f"{length_words(given.length_m)} section of {given.impedance_ohm:g} Ω"
     return SectionLink(element=index, name=name, models=(model, model))
 
 

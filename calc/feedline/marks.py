@@ -5,6 +5,7 @@ from typing import Literal
 
 from ..catalogue import catalogue, per_edition
 from ..catalogue.schema import Cable, WireLine
+from ..numeric.measures import temperature_words
 from ..numeric.units import engineering
 from ..physics.cable_fit import attenuation_coefficients
 from ..physics.gates import EXPOSURES
@@ -22,12 +23,15 @@ def figure_marks(entry: Cable | WireLine, weathered: str, frequency: float, site
     lowest_hz, highest_hz = _published_hz("cables" if isinstance(entry, Cable) else "wire_lines", entry.id)
     if not lowest_hz <= frequency <= highest_hz:
         reach = f"{engineering(lowest_hz, 'Hz')} to {engineering(highest_hz, 'Hz')}"
-        marks.append(f"Published loss figures of {entry.name} reach from {reach}; beyond them the law is drawn on.")
+        marks.append(
+            f"Published loss figures of {entry.spoken_name} reach from {reach}; beyond them the law is drawn on."
+        )
     if EXPOSURES.index(site.exposure) > EXPOSURES.index(entry.outdoor_use):
         marks.append(f"{weathered} stands: {entry.outdoor_use}; the site: {site.exposure}.")
     lowest_c = entry.lowest_temperature_c.value
     if site.ambient_temperature_c < lowest_c:
-        marks.append(f"{entry.name} is rated down to {lowest_c:g} °C; the site: {site.ambient_temperature_c:g} °C.")
+        rated, here = temperature_words(lowest_c), temperature_words(site.ambient_temperature_c)
+        marks.append(f"{entry.spoken_name} is rated down to {rated}; the site: {here}.")
     return marks
 
 

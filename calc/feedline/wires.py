@@ -6,6 +6,7 @@ from typing import ClassVar
 from ..catalogue.schema import WireLine
 from ..formulas import voltage
 from ..formulas.formula import Broadcast, Number
+from ..numeric.measures import temperature_words
 from ..physics.gates import EXPOSURES
 from ..physics.limits import air_density
 from ..physics.scenario import Surroundings
@@ -53,11 +54,12 @@ class WireLink(RunLink):
 
 def wire_marks(entry: WireLine, frequency: float, site: Surroundings) -> list[str]:
     """A sentence for each soft doubt about a two-wire line at a frequency [Hz] and a site."""
-    marks = figure_marks(entry, entry.name, frequency, site)
+    marks = figure_marks(entry, entry.spoken_name, frequency, site)
     if site.ambient_temperature_c > entry.highest_temperature_c.value:
-        highest = f"{entry.highest_temperature_c.value:g} °C"
-        marks.append(f"{entry.name} is rated up to {highest}; the site: {site.ambient_temperature_c:g} °C.")
+        highest = temperature_words(entry.highest_temperature_c.value)
+        here = temperature_words(site.ambient_temperature_c)
+        marks.append(f"{entry.spoken_name} is rated up to {highest}; the site: {here}.")
     if EXPOSURES.index(site.exposure) >= DRIEST_WET:
-        marks.append(f"{entry.name} is counted clean and dry. {entry.wet.value}")
-    marks.append(f"Keep {entry.name} a few spacings away from metal, walls and the ground (common practice).")
+        marks.append(f"{entry.spoken_name} is counted clean and dry. {entry.wet.value}")
+    marks.append(f"Keep {entry.spoken_name} a few spacings away from metal, walls and the ground (common practice).")
     return marks

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 
 from ..catalogue.schema import Cable, Interface
+from ..numeric.measures import size_words
 from ..physics.scenario import Exposure, Surroundings
 from .pairs import attachment, screen_of
 from .results import Torque
@@ -43,5 +44,5 @@ def at_cable(
         "centre": cable.centre_conductor.value,
         "thin": "yes" if thin else "no",
     }
-    named = {"cable": cable.name, "diameter": f"{cable.outer_diameter_m.value * 1e3:g} mm"}
+    named = {"cable": cable.spoken_name, "diameter": size_words(cable.outer_diameter_m.value)}
     return {**circumstances, **on_cable}, {**words, **named}

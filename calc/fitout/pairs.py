@@ -128,7 +128,7 @@ def _name(elements: list[Element], index: int) -> str:
     if element.name:
         return element.name
     if isinstance(element, CableRun):
-        return catalogue().cables[element.cable].name
+        return catalogue().cables[element.cable].spoken_name
     if isinstance(element, WireRun):
-        return catalogue().wire_lines[element.line].name
+        return catalogue().wire_lines[element.line].spoken_name
     return "the joint beside it" if isinstance(element, Joint) else "the part beside it"

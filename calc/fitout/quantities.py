@@ -4,6 +4,7 @@ from collections import Counter, defaultdict
 
 from ..catalogue import catalogue
 from ..feedline.elements import CableRun, Element, Joint, WireRun
+from ..numeric.measures import length_words, size_words
 from ..physics.ratings import assumption
 from .pairs import Pair, Side
 from .results import JointSheet, QuantityRow
@@ -41,7 +42,7 @@ def _half(pair: Pair, side: Side) -> Key:
     cable = side.on.cable
     if cable is None:
         return what, family, "", f"on {side.on.name}: see that it is there"
-    return what, family, cable.id, f"for {cable.name}, {cable.outer_diameter_m.value * 1e3:g} mm"
+    return what, family, cable.id, f"for {cable.spoken_name}, {size_words(cable.outer_diameter_m.value)}"
 
 
 def _cables(elements: list[Element]) -> list[QuantityRow]:
@@ -49,7 +50,7 @@ def _cables(elements: list[Element]) -> list[QuantityRow]:
     for element in elements:
         if isinstance(element, CableRun):
             lengths[element.cable] += element.length_m
-    return [_metres("Cable", cable, catalogue().cables[cable].name, length) for cable, length in lengths.items()]
+    return [_metres("Cable", cable, catalogue().cables[cable].spoken_name, length) for cable, length in lengths.items()]
 
 
 def _wire_lines(elements: list[Element]) -> list[QuantityRow]:
@@ -57,12 +58,15 @@ def _wire_lines(elements: list[Element]) -> list[QuantityRow]:
     for element in elements:
         if isinstance(element, WireRun):
             lengths[element.line] += element.length_m
-    return [_metres("Two-wire line", "", catalogue().wire_lines[line].name, length) for line, length in lengths.items()]
+    return [
+        _metres("Two-wire line", "", catalogue().wire_lines[line].spoken_name, length)
+        for line, length in lengths.items()
+    ]
 
 
 def _metres(what: str, cable: str, name: str, length: float) -> QuantityRow:
     spare = float(assumption("spare_cable_share"))
-    detail = f"{name}: {length:g} m in the line and {spare * 100:g} % to spare"
+    detail = f"{name}: {length_words(length)} in the line and {spare * 100:g} % to spare"
     return QuantityRow(what, "", cable, detail, length * (1 + spare), "m")
 
 

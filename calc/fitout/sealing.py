@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from ..catalogue import catalogue
 from ..catalogue.fitting import SealingLayer
 from ..catalogue.schema import Interface
+from ..numeric.measures import prose
 from ..physics.gates import EXPOSURES, SEALED_TO
 from ..physics.scenario import Exposure
 from .advice import advice
@@ -48,7 +49,7 @@ def ip_meaning(code: str) -> list[Advice]:
         return []
     numerals = catalogue().ip_numerals
     meanings = numerals[f"solids_{code[2]}"], numerals[f"water_{code[3]}"]
-    return [Advice(meaning.text, meaning.source, meaning.kind) for meaning in meanings]
+    return [Advice(prose(meaning.text), meaning.source, meaning.kind) for meaning in meanings]
 
 
 def tape_length(diameter_m: float, span_m: float, width_m: float, overlap: float, passes: int) -> float:
@@ -59,7 +60,7 @@ def tape_length(diameter_m: float, span_m: float, width_m: float, overlap: float
 def _layer(layer: SealingLayer, interface: Interface) -> Layer:
     span = interface.body_length_m.value + 2 * layer.beyond_m
     length = tape_length(interface.body_diameter_m.value, span, layer.width_m, layer.overlap, layer.passes)
-    return Layer(layer.name, layer.text, length, layer.source, layer.kind)
+    return Layer(prose(layer.name), prose(layer.text), length, layer.source, layer.kind)
 
 
 def _sentence(interface: Interface, exposure: Exposure, refused: bool, needed: bool, sealed: bool) -> str:

@@ -71,7 +71,7 @@ def _bend(cable: Cable) -> Bend:
     fixed, repeated = cable.fixed_bend_radius_m, cable.repeated_bend_radius_m
     return Bend(
         cable=cable.id,
-        name=cable.name,
+        name=cable.spoken_name,
         fixed_radius_m=fixed.value,
         fixed_source=fixed.source,
         fixed_kind=fixed.kind,

@@ -1,12 +1,10 @@
 """Coupling torque as a wrench shows it, or what a hand gives."""
 
 from ..catalogue.schema import Interface, Interval, Label, Quantity
+from ..numeric.measures import INCH_POUND_NM, prose, torque_words
 from .results import Torque
 
 __all__ = ["torque"]
-
-INCH_POUND_NM = 0.0254 * 4.4482216152605
-"""One inch-pound [N m], exact by the definitions of inch and pound-force."""
 
 WRENCH = "torque wrench"
 SENTENCES = {
@@ -40,15 +38,9 @@ def torque(interface: Interface) -> Torque:
         else f"none: the {interface.coupling.value} coupling is not tightened",
         sources=list(dict.fromkeys(origin.source for origin in origins)),
         kinds=list(dict.fromkeys(origin.kind for origin in origins)),
-        notes=[note for note in dict.fromkeys(origin.note for origin in origins) if note],
+        notes=[prose(note) for note in dict.fromkeys(origin.note for origin in origins) if note],
     )
 
 
 def _figures(range_nm: Interval) -> str:
-    ends = [range_nm.low.value, range_nm.high.value]
-    return f"{_span(ends)} N·m ({_span([end / INCH_POUND_NM for end in ends])} in-lb)"
-
-
-def _span(ends: list[float]) -> str:
-    low, high = (f"{end:.2g}" if end < 100 else f"{end:.0f}" for end in ends)
-    return low if low == high else f"{low} to {high}"
+    return torque_words(range_nm.low.value, range_nm.high.value)

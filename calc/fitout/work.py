@@ -24,5 +24,5 @@ def steps(pair: Pair, circumstances: Circumstances, words: Mapping[str, str]) ->
     found = []
     for cable in pair.cables:
         rules = advice("cable", *at_cable(pair.interface, cable, circumstances, words))
-        found += [WorkStep(cable.name, rule.text, rule.source, rule.kind) for rule in rules]
+        found += [WorkStep(cable.spoken_name, rule.text, rule.source, rule.kind) for rule in rules]
     return found + [WorkStep("", rule.text, rule.source, rule.kind) for rule in advice("mate", circumstances, words)]

@@ -15,6 +15,7 @@ from ..catalogue import catalogue, per_edition
 from ..catalogue.schema import Cable, HouseLimit, Interface, Label, Quantity
 from ..formulas.coax import te11_cutoff
 from ..formulas.formula import Broadcast, Number, Sourced
+from ..numeric.measures import size_span_words, size_words, temperature_words
 from ..numeric.units import engineering
 from .cable_ratings import bare_cable_ratings, cable_cutoff
 from .evidence import UNDOCUMENTED
@@ -216,7 +217,7 @@ def cable_fits(interface: Interface, diameter_m: float) -> bool:
 def cable_te11(cable: Cable, highest_hz: float) -> GateResult:
     """The gate of a cable, in which one wave alone may travel."""
     cutoff_hz = float(cable_cutoff(bare_cable_ratings(cable.id, "low")))
-    sentence = f"Below the TE11 cutoff of {cable.name}, {engineering(cutoff_hz, 'Hz')}, one wave travels in it."
+    sentence = f"Below the TE11 cutoff of {cable.spoken_name}, {engineering(cutoff_hz, 'Hz')}, one wave travels in it."
     origin = cable.velocity_factor
     return _result(Demand(CABLE_TE11, highest_hz < cutoff_hz, sentence, origin.source, origin.kind))
 
@@ -225,7 +226,8 @@ def heat_room(highest_temperature_c: Number, solar_rise_k: float, station: Stati
     """The gate of a cable, which must be able to get hotter than air and sun make it."""
     air_c = station.ambient_temperature_c + solar_rise_k
     surroundings = "the air with the sun" if solar_rise_k else "the air"
-    sentence = f"It may get {highest_temperature_c:g} °C hot; {surroundings}: {air_c:.0f} °C."
+    highest, heated = temperature_words(float(highest_temperature_c)), temperature_words(air_c, whole=True)
+    sentence = f"It may get {highest} hot; {surroundings}: {heated}."
     origin = highest_temperature_c if isinstance(highest_temperature_c, Sourced) else Sourced(0.0, "", "")
     passed = bool(air_c < highest_temperature_c)
     return _result(Demand("no_heat_room", passed, sentence, origin.source, origin.kind))
@@ -352,20 +354,20 @@ def _wear(interface: Interface, scenario: Scenario) -> Demand:
 
 def _cable_fit(interface: Interface, scenario: Scenario) -> Demand:
     low, high = interface.cable_diameter_m.low, interface.cable_diameter_m.high
-    made_for = f"Made for cables of {low.value * 1e3:.3g} to {high.value * 1e3:.3g} mm"
+    made_for = f"Made for cables of {size_span_words(low.value, high.value, 3)}"
     diameter_m = scenario.cable_diameter_m
     if scenario.cable is not None:
         diameter_m = catalogue().cables[scenario.cable].outer_diameter_m.value
     if diameter_m is None:
         return _demand("cable_fit", True, f"{made_for}; no cable given.", low)
-    return _demand(
-        "cable_fit", cable_fits(interface, diameter_m), f"{made_for}; yours: {diameter_m * 1e3:.3g} mm.", low
-    )
+    yours = size_words(diameter_m, 3)
+    return _demand("cable_fit", cable_fits(interface, diameter_m), f"{made_for}; yours: {yours}.", low)
 
 
 def _cold(interface: Interface, scenario: Scenario) -> Demand:
     lowest = interface.lowest_temperature_c
-    sentence = f"Rated down to {lowest.value:g} °C; the site: {scenario.ambient_temperature_c:g} °C."
+    site = temperature_words(scenario.ambient_temperature_c)
+    sentence = f"Rated down to {temperature_words(lowest.value)}; the site: {site}."
     return _demand("cold", scenario.ambient_temperature_c >= lowest.value, sentence, lowest)
 
 

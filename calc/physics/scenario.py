@@ -9,6 +9,8 @@ from typing import Annotated, Literal
 
 from msgspec import Meta, Struct
 
+from ..numeric.measures import Units
+
 __all__ = [
     "AddedResistance",
     "Bands",
@@ -19,6 +21,7 @@ __all__ = [
     "Identifier",
     "Power",
     "Scenario",
+    "SpokenUnits",
     "Surroundings",
 ]
 
@@ -43,6 +46,9 @@ Duration = Annotated[float, Meta(ge=0.01, le=86400)]
 Diameter = Annotated[float, Meta(ge=0.0005, le=0.1)]
 Exposure = Literal["indoor", "sheltered", "exposed", "immersed"]
 Condition = Annotated[Identifier, Meta(description="State of the contacts, an id of the catalogue")]
+SpokenUnits = Annotated[
+    Units, Meta(description="What lengths, temperatures and torques are told in; numbers keep their SI units")
+]
 AddedResistance = Annotated[
     float, Meta(ge=0, le=5, description="Extra contact resistance you measured", extra={"unit": "Ω"})
 ]
@@ -96,6 +102,7 @@ class Surroundings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True
     service_life_years: Annotated[
         float, Meta(ge=0.1, le=100, description="How long it must last", extra={"unit": "years"})
     ] = 10.0
+    units: SpokenUnits = "metric"
 
 
 class Scenario(Surroundings, kw_only=True, forbid_unknown_fields=True, frozen=True):

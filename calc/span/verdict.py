@@ -1,5 +1,6 @@
 """Why a span is what it is, in sentences."""
 
+from ..numeric.measures import length_words
 from ..numeric.rounding import significant
 from ..numeric.units import engineering
 from .results import Closest, SpanResult
@@ -18,9 +19,10 @@ def reasons(result: SpanResult) -> list[str]:
 
 
 def _of_the_points(result: SpanResult) -> str:
+    reach, length = length_words(result.range_m, 3), length_words(result.length_m, 3)
     return (
         f"{result.points} points make steps of {engineering(significant(result.step_hz, 3), 'Hz')}: echoes are seen in"
-        f" their place up to {result.range_m:.3g} m, and the line is {result.length_m:.3g} m long."
+        f" their place up to {reach}, and the line is {length} long."
     )
 
 
@@ -32,12 +34,12 @@ def _of_the_top(result: SpanResult) -> str:
         "points": "with more span so few points would let echoes from beyond the line fold back",
         "loss": f"there the line takes {result.loss_db:.2g} dB there and back, and what returns is too weak above",
     }[result.limited_by]
-    return f"Up to {top} the sweep tells apart what is {result.resolution_m:.2g} m from each other; {why}."
+    return f"Up to {top} the sweep tells apart what is {length_words(result.resolution_m, 2)} from each other; {why}."
 
 
 def _of_the_closest(closest: Closest, resolution_m: float) -> str:
     one, other = closest.names
-    pair = f"{one} and {other}, {closest.apart_m:.3g} m apart,"
+    pair = f"{one} and {other}, {length_words(closest.apart_m, 3)} apart,"
     if closest.told_apart:
         return f"So {pair} show as two."
     return f"{pair} show as one: a fault there is found, but which of the two is not told."

@@ -3,6 +3,7 @@
 from itertools import pairwise
 
 from ..feedline.elements import KnownEnd, Load
+from ..numeric.measures import length_words, short_length_words
 from ..numeric.rounding import significant
 from ..numeric.units import engineering
 from .results import Deviation, EchoCheck, FittedSize, LineCheck, NamedFault, PartCheck, SweptJoint
@@ -38,18 +39,18 @@ def line_advice(check: LineCheck, load: Load | KnownEnd) -> list[str]:
         advice.append("Compare each cable, its length and what the line ended in with what is described.")
     if check.faults:
         at = check.faults[0]
-        place = f"{at.distance_m:.3g} m"
+        place, low, high = (length_words(one, 3) for one in (at.distance_m, at.low_m, at.high_m))
         advice.append(
             f"Open, clean and remake the joint at {place}, then sweep again."
             if at.where == "joint"
-            else f"Look at the cable from {at.low_m:.3g} m to {at.high_m:.3g} m, move it there while you sweep again."
+            else f"Look at the cable from {low} to {high}, move it there while you sweep again."
         )
     if check.finding == "unclear":
         advice.append(_how_to_separate(check))
     if check.range_m < check.length_m:
+        reach, length = length_words(check.range_m, 3), length_words(check.length_m, 3)
         advice.append(
-            f"The sweep's steps reach {check.range_m:.3g} m and the line is {check.length_m:.3g} m long: echoes fold"
-            " back. Use more points."
+            f"The sweep's steps reach {reach} and the line is {length} long: echoes fold back. Use more points."
         )
     hidden = [joint for joint in check.joints if joint.state == "hidden"]
     if not isinstance(load, KnownEnd):
@@ -72,8 +73,9 @@ def echo_verdict(check: EchoCheck) -> str:
     strongest = max(check.echoes, key=lambda echo: echo.reflection)
     count = len(check.echoes)
     several = "one echo" if count == 1 else f"{count} echoes"
+    place = length_words(strongest.distance_m, 3)
     return (
-        f"There {'is' if count == 1 else 'are'} {several}; the strongest lies at {strongest.distance_m:.3g} m in cable"
+        f"There {'is' if count == 1 else 'are'} {several}; the strongest lies at {place} in cable"
         f" of velocity factor {check.velocity_factor:.2g}. {strongest.words}"
     )
 
@@ -170,7 +172,7 @@ def _place_words(fault: NamedFault, check: LineCheck) -> str:
     names = _element_names(check)
     beside = [names[element] for element in fault.beside if element != fault.element]
     near = f" (or {' or '.join(beside)}: too near to be told apart)" if beside else ""
-    return f"{fault.part} at {fault.distance_m:.3g} m (element {fault.element + 1}){near}, {sure}"
+    return f"{fault.part} at {length_words(fault.distance_m, 3)} (element {fault.element + 1}){near}, {sure}"
 
 
 def _does(fault: NamedFault) -> str:
@@ -178,7 +180,7 @@ def _does(fault: NamedFault) -> str:
 
 
 def _joint_words(joint: SweptJoint) -> str:
-    return f"{joint.name} at {joint.distance_m:.3g} m (element {joint.element + 1})"
+    return f"{joint.name} at {length_words(joint.distance_m, 3)} (element {joint.element + 1})"
 
 
 def _blind(check: LineCheck) -> list[SweptJoint]:
@@ -192,6 +194,8 @@ def _names(joints: list[SweptJoint]) -> str:
 
 def _in_unit(value: float, unit: str) -> str:
     shown = significant(value, 2)
+    if unit == "m":
+        return short_length_words(shown, 2)
     return f"{shown:g}" if unit == "1" else engineering(shown, unit)
 
 
@@ -212,4 +216,5 @@ def _how_to_separate(check: LineCheck) -> str:
     if gaps and min(gaps) > check.resolution_m:
         return "They are far enough apart, but the fault shows too weakly: use another end, a short or an open one."
     top = engineering(check.needed_top_hz, "Hz")
-    return f"Places closer than {check.resolution_m:.2g} m can't be separated: sweep wider, up to at least {top}."
+    near = length_words(check.resolution_m, 2)
+    return f"Places closer than {near} can't be separated: sweep wider, up to at least {top}."

@@ -58,6 +58,11 @@ def fields_of(struct: type[Struct]) -> dict[str, dict[str, Any]]:
     return {name: described(field) for name, field in object_of(struct).fields.items()}
 
 
+def _fields_of_forms(struct: type[Struct]) -> dict[str, dict[str, Any]]:
+    """Of a request without `units`, which are those of the whole page and no form's."""
+    return {name: field for name, field in fields_of(struct).items() if name != "units"}
+
+
 def fields_of_parts() -> dict[str, dict[str, dict[str, Any]]]:
     """The fields of all that requests are made of, by the name of its Struct."""
     requests = [object_of(operation.request) for operation in OPERATIONS.values()]
@@ -74,7 +79,7 @@ def start_data() -> dict[str, Any]:
     matrix = json.loads(call("matrix", json.dumps(request).encode()))
     return {
         "version": VERSION,
-        "requests": {name: fields_of(operation.request) for name, operation in OPERATIONS.items()},
+        "requests": {name: _fields_of_forms(operation.request) for name, operation in OPERATIONS.items()},
         "parts": fields_of_parts(),
         "bands": [
             {"id": band["id"], "name": band["name"], "regions": sorted(band["regions"])} for band in catalogue["bands"]

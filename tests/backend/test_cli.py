@@ -122,6 +122,17 @@ def test_cell_prints_every_step_with_its_sources():
         assert all(f"{value['meaning']} [{value['source']}" in printed for value in sourced)
 
 
+def test_cell_speaks_in_us_units_and_says_that_its_working_is_in_si():
+    """With --units us what is said is in °F and inches, and one line says that the steps are not."""
+    printed = run("cell", "--family", "uhf", "--band", "20m", "--units", "us").output
+    answer, working = printed.split("The working that follows is in SI units.")
+
+    assert re.search(r"centre contact at 1\d\d °F, allowed \d+ °F", answer)
+    assert "Made for cables of 0.195 to 0.406 in" in answer
+    assert "°C" in working
+    assert "SI units" not in run("cell", "--family", "uhf", "--band", "20m").output
+
+
 @pytest.mark.parametrize(("arguments", "sentence"), REFUSED)
 def test_bad_input_gets_one_sentence(arguments, sentence):
     """Bad input prints one sentence to the error stream, nothing else, and exits with 2."""

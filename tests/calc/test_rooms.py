@@ -28,6 +28,7 @@ FOR_THE_BACKEND = {
         "formulas.formula",
         "physics.columns",
         "physics.families",
+        "numeric.measures",
         "numeric.units",
     ),  # what they consist of, and how numbers are written
 }

@@ -241,3 +241,16 @@ test('the conditions name the cable counted', () => {
   assert.equal(cable({cable: 'rg_213'}, {cable: '10.3 mm, solid'}), '10.3 mm, solid');
   assert.equal(cable({cable: null}, {}), 'the usual one of each connector');
 });
+
+test('the conditions of a snapshot are told in the units it was made in', () => {
+  const told = (request) => Object.fromEntries(conditionsIn(wordsFor('en'), {request, names: {}}));
+  const request = {ambient_temperature_c: 40, altitude_m: 1500, cable_diameter_m: 0.0103, system_impedance_ohm: 50};
+
+  assert.deepEqual(told(request), told({...request, units: 'metric'}));
+  assert.equal(told(request)['Air in the shade'], '40 °C');
+  const us = told({...request, units: 'us'});
+  assert.equal(us['Air in the shade'], '104 °F');
+  assert.equal(us.Altitude, '4921 ft');
+  assert.equal(us['Other cable, diameter'], '0.406 in');
+  assert.equal(us['Line impedance'], '50 Ω');
+});

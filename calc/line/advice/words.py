@@ -7,6 +7,7 @@ from ...catalogue.schema import Cable
 from ...feedline.cable import CableLink
 from ...feedline.feedline import Feedline
 from ...feedline.joint import JointLink
+from ...numeric.measures import length_words, size_words, weight_words
 from ...physics.cable_weight import cable_weight_kg_per_m
 from ...physics.gates import EXPOSURES, SEALED_TO
 from ...physics.ratings import CAUTIOUS
@@ -120,13 +121,13 @@ def _fitting(feedline: Feedline, candidate: Candidate) -> list[str]:
 def _of_cable(old: Cable, new: Cable, length_m: float) -> list[str]:
     """Its size and bend, and its weight where that differs."""
     sizes = [
-        f"{cable.outer_diameter_m.value * 1e3:.3g} mm thick, bent to {cable.fixed_bend_radius_m.value * 1e3:.0f} mm"
+        f"{size_words(cable.outer_diameter_m.value, 3)} thick, bent to {size_words(cable.fixed_bend_radius_m.value, 3)}"
         for cable in (new, old)
     ]
     costs = [f"{sizes[0]} (now {sizes[1]})"]
     weights = [cable_weight_kg_per_m(cable.id) * length_m for cable in (new, old)]
     if abs(weights[0] - weights[1]) >= LEAST_WEIGHT_KG:
-        costs.append(f"weighs {weights[0]:.1f} kg (now {weights[1]:.1f} kg)")
+        costs.append(f"weighs {weight_words(weights[0])} (now {weight_words(weights[1])})")
     return costs
 
 
@@ -169,17 +170,17 @@ def _beside(feedline: Feedline, index: int) -> str:
     if not 0 <= index < len(links):
         return "the transmitter" if index < 0 else "the antenna"
     link = links[index]
-    return f"the {_cable(link.cable).name}" if isinstance(link, CableLink) else link.name
+    return f"the {_cable(link.cable).spoken_name}" if isinstance(link, CableLink) else link.name
 
 
 def _run(feedline: Feedline, index: int) -> str:
     link = feedline.links[index]
-    name = _cable(link.cable).name if isinstance(link, CableLink) else link.name
-    return f"{link.models[CAUTIOUS].length_m:g} m of {name}"
+    name = _cable(link.cable).spoken_name if isinstance(link, CableLink) else link.name
+    return f"{length_words(link.models[CAUTIOUS].length_m)} of {name}"
 
 
 def _name(feedline: Feedline, index: int, to: str) -> str:
-    return _cable(to).name if isinstance(feedline.links[index], CableLink) else _family(to)
+    return _cable(to).spoken_name if isinstance(feedline.links[index], CableLink) else _family(to)
 
 
 def _id(link: object) -> str:

@@ -50,7 +50,7 @@ def snapshot(request: SnapshotRequest) -> SnapshotResult:
     tables = catalogue()
     names = {"mode": tables.modes[request.mode].name, "condition": tables.conditions[request.condition].name}
     if request.cable is not None:
-        names["cable"] = tables.cables[request.cable].name
+        names["cable"] = tables.cables[request.cable].spoken_name
     return SnapshotResult(
         format="jointwise snapshot 2",
         request=request,

@@ -9,11 +9,13 @@ import {inside} from '../shared/elements/inside.js';
 import {LEFT} from '../shared/elements/view.js';
 import {save} from '../shared/export/save.js';
 import {browserStore} from '../shared/state/browser-store.js';
+import {speaking} from '../shared/state/units.js';
 import {viewOf} from '../shared/state/view-link.js';
 import {stationContext} from '../shared/station/at-station.js';
 import {ofStation} from '../shared/station/fields.js';
 import {StationStore} from '../shared/station/store.js';
 import {base} from '../shared/styles/base.js';
+import {speakIn} from '../shared/text/measures.js';
 import {vocabularyContext} from '../shared/vocabulary/speaking.js';
 import {Vocabulary} from '../shared/vocabulary/vocabulary.js';
 import '../shared/elements/jw-sheet.js';
@@ -32,6 +34,7 @@ import {PACKS, VIEWS} from './views.js';
  * @import {JwMatrixView} from '../matrix/jw-matrix-view.js'
  * @import {Shelf} from '../shared/packs/shelf.js'
  * @import {Transport} from '../shared/answers.js'
+ * @import {Units} from '../shared/text/measures.js'
  * @import {ViewDescriptor} from './views.js'
  */
 
@@ -58,6 +61,8 @@ export class JwApp extends element({
   /** Brings the element for other websites, and its script's text. */
   loadEmbed: value(/** @type {() => Promise<string>} */ (of)),
   _view: state(/** @type {string} */ (of)),
+  /** Metric or US, as the switch stands. */
+  _units: state(/** @type {Units} */ (of)),
   _notice: state(/** @type {Notice} */ (of)),
   /** Whether the station is open beside the view. */
   _isOpen: state(/** @type {boolean} */ (of)),
@@ -79,6 +84,9 @@ export class JwApp extends element({
     this._view = viewOf(location.hash.slice(1), IDS);
     /** What the address of each view held when it was left; at first what leads to it. */
     this._fragments = Object.fromEntries(ALL.map((view) => [view.id, view === MATRIX ? '' : `view=${view.id}`]));
+    /** The transport, asked in these units. */
+    this._spoken = /** @type {Transport} */ (of);
+    this._units = /** @type {Units} */ ('metric');
     this._travelled = () => (this._view = viewOf(location.hash.slice(1), IDS));
     this._left = ({oldURL}) => this._keep(new URL(oldURL).hash.slice(1));
     catchFaults(this, () => ALL.find(({id}) => id === this._view)?.label ?? 'the page');
@@ -99,28 +107,44 @@ export class JwApp extends element({
   }
 
   willUpdate(changed) {
-    if (!changed.has('shelf') || !this.shelf) return;
-    this._layPacks();
-    this.shelf.listen(() => {
-      this.version++;
+    if (this.shelf && changed.has('shelf')) {
+      this.shelf.listen(() => {
+        this.version++;
+        this._layPacks();
+        this.requestUpdate();
+      });
       this._layPacks();
-      this.requestUpdate();
-    });
+    }
+    const isSpokenAnew = changed.has('_units');
+    if (isSpokenAnew) speakIn(this._units);
+    if (isSpokenAnew && this.shelf) this._speak();
+    if (this.transport && (isSpokenAnew || changed.has('transport'))) {
+      this._spoken = speaking(this.transport, this._units);
+    }
   }
 
   _layPacks() {
-    const vocabulary = new Vocabulary(START, [...ALL, ofStation], this.shelf.inForce);
-    this._vocabulary.setValue(vocabulary);
-    if (!this._station.value) this._beginStation(vocabulary);
+    this._speak();
+    if (!this._station.value) this._beginStation(this._vocabulary.value);
     this._tellPacks();
+  }
+
+  _speak() {
+    const speakers = [...ALL, ofStation];
+    this._vocabulary.setValue(new Vocabulary(START, speakers, this.shelf.inForce, this._units));
   }
 
   _beginStation({fields}) {
     const store = new StationStore(browserStore, fields);
     this._station.setValue(store);
     store.follow();
+    const follow = () => (this._units = store.present.units);
+    follow();
     this._tellStation();
-    store.listen((live) => live || this._tellStation());
+    store.listen((live) => {
+      follow();
+      if (!live) this._tellStation();
+    });
   }
 
   /** What the browser could not keep or read of the station is said once. */
@@ -142,19 +166,22 @@ export class JwApp extends element({
 
   render() {
     const {_notice: notice} = this;
+    const {file, loadCharts, loadEmbed, shelf, stage, version} = this;
+    const page = {transport: this._spoken, file, loadCharts, loadEmbed, shelf, stage, version};
     const view = /** @type {ViewDescriptor} */ (ALL.find(({id}) => id === this._view));
     return html`<div class="page" data-view=${view.id} ?data-upright=${view.upright}
       @jw-notice=${({detail}) => (this._notice = {...NO_NOTICE, ...detail})}
       @jw-dismiss=${() => (this._notice = NO_NOTICE)}>
       <jw-masthead .view=${view.id} packs=${this.shelf?.inForce.length ?? 0} @jw-view=${this._turned}
         @jw-methods=${this._methods} @jw-station=${() => (this._isOpen = !this._isOpen)}
+        units=${this._units} @jw-units=${({detail}) => this._station.value.change(PANEL, {units: detail.units})}
         ?open=${this._isOpen} station=${this._station.value?.present.name ?? ''}></jw-masthead>
-      ${cache(view === PACKS ? view.element(this) : html`${keyed(this.version, cache(view.element(this)))}`)}
+      ${cache(view === PACKS ? view.element(page) : html`${keyed(this.version, cache(view.element(page)))}`)}
       <jw-sheet class="station" ?beside=${this._isOpen} .heading=${this._isOpen ? 'Station' : ''}
         @jw-close=${this._close}>${
           this._isOpen
             ? html`<jw-station-panel></jw-station-panel>
-            <jw-saving .transport=${this.transport} .file=${this.file} @jw-taken-in=${this._readAnew}></jw-saving>`
+            <jw-saving .transport=${this._spoken} .file=${this.file} @jw-taken-in=${this._readAnew}></jw-saving>`
             : nothing
         }</jw-sheet>
       <jw-notice .text=${notice.text} .link=${notice.link} .action=${notice.action}></jw-notice>

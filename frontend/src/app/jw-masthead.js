@@ -6,6 +6,10 @@ import {PACKS, VIEWS} from './views.js';
 
 const DARK = matchMedia('(prefers-color-scheme: dark)');
 const KEPT = 'jointwise-theme';
+const UNITS = {
+  metric: {label: 'Metric', title: 'Metres, millimetres, °C, N·m'},
+  us: {label: 'US', title: 'Feet, inches, °F, in-lb'},
+};
 
 /** The browser may keep nothing for a page from a file; the theme then lasts as long as the page. */
 function kept() {
@@ -22,6 +26,7 @@ function kept() {
  * @fires jw-view - {view}: another one is wanted
  * @fires jw-methods - the method is wanted
  * @fires jw-station - the station is wanted, or no more
+ * @fires jw-units - {units}: those wanted
  * @fires jw-notice - {text}: the browser does not keep the theme
  */
 class JwMasthead extends element({
@@ -33,6 +38,8 @@ class JwMasthead extends element({
   open: {type: Boolean},
   /** What the station is called. */
   station: {type: String},
+  /** Metric or us. */
+  units: {type: String},
   _theme: state(/** @type {string | undefined} */ (of)),
 }) {
   static styles = [
@@ -50,6 +57,10 @@ class JwMasthead extends element({
       nav button:last-child { border-radius: 0 var(--round) var(--round) 0; }
       [aria-current] { background: var(--accent); border-color: var(--accent); color: var(--accent-ink); }
       button { font-size: 0.85rem; padding: 0 12px; }
+      .units { display: flex; }
+      .units button { padding: 0 9px; }
+      .units button:first-child { border-radius: var(--round) 0 0 var(--round); }
+      .units button:last-child { margin-left: -1px; border-radius: 0 var(--round) var(--round) 0; }
       @media (max-width: 960px) {
         .switches { margin-left: auto; }
       }
@@ -115,6 +126,13 @@ class JwMasthead extends element({
         <button id="packs" aria-current=${this.view === PACKS.id ? 'page' : nothing}
           @click=${() => send(this, 'jw-view', {view: PACKS.id})}>Packs${packs}</button>
         <button id="methods" @click=${() => send(this, 'jw-methods')}>Method</button>
+        <span class="units" role="group" aria-label="Units">
+          ${Object.entries(UNITS).map(
+            ([id, words]) =>
+              html`<button id=${id} aria-pressed=${id === this.units} title=${words.title}
+                @click=${() => send(this, 'jw-units', {units: id})}>${words.label}</button>`,
+          )}
+        </span>
         <button id="theme" aria-pressed=${this._dark} @click=${this._turn}>Dark</button>
       </div>
     </header>`;

@@ -8,7 +8,9 @@
  * @typedef {object} Shown
  * @property {string} label - what the switch says
  * @property {boolean} [upright] - whether paper is held upright for it, and shows no masthead
- * @property {(page: JwApp) => TemplateResult} element - draws it, from the page's transport, stage and loaders
+ * @property {(page: Page) => TemplateResult} element - draws it, from the page's transport, stage and loaders
+ *
+ * @typedef {Pick<JwApp, 'transport' | 'stage' | 'file' | 'loadCharts' | 'loadEmbed' | 'shelf' | 'version'>} Page
  *
  * @typedef {Speaker & Shown} ViewDescriptor
  */

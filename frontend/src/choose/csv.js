@@ -1,5 +1,6 @@
 /** The families of an answer as comma-separated values, one line each, in the order shown. */
 import {valuesOf} from '../shared/export/values.js';
+import {figureIn, unitsInForce} from '../shared/text/measures.js';
 
 /** @type {import('../shared/export/values.js').Column[]} */
 const COLUMNS = [
@@ -30,4 +31,18 @@ const COLUMNS = [
   ['missed', (one) => one.rejections.map(({sentence}) => sentence).join(' ')],
 ];
 
-export const choicesCsv = (result) => valuesOf(COLUMNS, result.choices);
+/**
+ * Those in US units, in place of those of the same place.
+ *
+ * @type {Record<string, import('../shared/export/values.js').Column>}
+ */
+const IN_US_UNITS = {
+  diameter_m: ['diameter_in', (one) => figureIn(one.diameter_m * 1e3, 'mm', 3)],
+  torque_nm: ['torque_in_lb', (one) => figureIn(one.torque_nm, 'N·m', 3)],
+};
+
+export function choicesCsv(result) {
+  const isUs = unitsInForce() === 'us';
+  const columns = COLUMNS.map((column) => (isUs && IN_US_UNITS[column[0]]) || column);
+  return valuesOf(columns, result.choices);
+}

@@ -3,6 +3,7 @@ import {LIMITED_BY} from '../shared/margins/limits.js';
 import {returnLossWord} from '../shared/margins/reading.js';
 import {stepOf} from '../shared/margins/scale.js';
 import {decibels, digits} from '../shared/text/format.js';
+import {sizeText, torqueText} from '../shared/text/measures.js';
 
 /** What a mated joint stands, the least first. */
 const STANDS = {
@@ -51,11 +52,11 @@ export function bindingWords(choice) {
 
 export const lossWords = (db) => `${db < THOUSANDTHS_DB ? digits(db, 2) : db.toFixed(3)} dB`;
 
-export const sizeWords = (metres) => `${digits(metres * 1e3, 3)} mm`;
+export const sizeWords = (metres) => sizeText(metres);
 
 export function couplingWords({coupling, torque_nm: torque, by_hand: byHand}) {
   if (byHand) return `${coupling}, by hand`;
-  return torque > 0 ? `${coupling}, ${digits(torque, 3)} N·m` : coupling;
+  return torque > 0 ? `${coupling}, ${torqueText(torque)}` : coupling;
 }
 
 export function wearWords({needed, good_for: good, runs_out_after_years: years}) {

@@ -6,6 +6,7 @@
  * @typedef {typeof en} Words
  */
 import {decibels, frequency, power as watts, quantity, roundedDown} from '../shared/text/format.js';
+import {valueText} from '../shared/text/measures.js';
 import {LIMITED_BY, LIMIT_NAMES} from '../shared/margins/limits.js';
 import {printed, returnLossWord, spokenCell} from '../shared/margins/reading.js';
 
@@ -268,7 +269,7 @@ export function conditionsIn(words, {request, names}) {
     if (typeof one === 'boolean') return one ? words.yes : words.no;
     if (typeof one !== 'number') return Object.hasOwn(words.choices, one) ? words.choices[one] : String(one);
     const unit = Object.keys(UNITS).find((ending) => name.endsWith(`_${ending}`));
-    return quantityIn(words, one, UNITS[unit] ?? '');
+    return words.number(valueText(one, UNITS[unit] ?? '', undefined, request.units ?? 'metric'));
   };
   return given.map(([name, label]) => [label, value(name, request[name])]);
 }

@@ -7,7 +7,7 @@ import {digits, frequency} from '../shared/text/format.js';
 import {lossWords} from '../shared/text/loss.js';
 import {sentences, sourceList} from './advice.js';
 import {numbered} from './from.js';
-import {quantitiesCsv, toBuy} from './quantities.js';
+import {quantitiesCsv, toBuy, unitOf} from './quantities.js';
 import {sheetStyles} from './styles.js';
 
 /** @import {Answer} from './answer.js' */
@@ -61,7 +61,7 @@ class JwFitoutList extends element({
           <tbody>${quantities.map(
             (row) =>
               html`<tr><th scope="row">${row.what}</th><td>${row.detail}</td><td
-                class="number">${toBuy(row)}${row.unit === 'm' ? ' m' : ''}</td></tr>`,
+                class="number">${toBuy(row)}${unitOf(row)}</td></tr>`,
           )}</tbody>
         </table>
         ${marks.map((mark) => html`<p class="warning">${mark}</p>`)}

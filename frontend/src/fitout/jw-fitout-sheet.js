@@ -2,15 +2,13 @@ import {css, html, nothing} from 'lit';
 import {element, of, value} from '../shared/elements/element.js';
 import {packMark, packStyles} from '../shared/packs/mark.js';
 import {base} from '../shared/styles/base.js';
-import {digits} from '../shared/text/format.js';
+import {lengthText, sizeText} from '../shared/text/measures.js';
 import {origin, sentence, sentences, sourceList, stepList} from './advice.js';
 import {numbered} from './from.js';
 import './jw-fitout-care.js';
 import {sheetStyles} from './styles.js';
 
 /** @import {Sheet} from './answer.js' */
-
-const millimetres = (metres) => `${digits(metres * 1e3, 3)} mm`;
 
 /** The sheet of one joint, from its parts to its care. */
 class JwFitoutSheet extends element({
@@ -65,7 +63,7 @@ class JwFitoutSheet extends element({
       scope="col">Put on by</th></tr></thead>
       <tbody>${halves.map(
         (half) => html`<tr><th scope="row">${half.half}, ${this.sheet.family_name}</th>
-          <td>${half.on}${half.cable_diameter_m === null ? '' : `, ${millimetres(half.cable_diameter_m)}`}</td><td
+          <td>${half.on}${half.cable_diameter_m === null ? '' : `, ${sizeText(half.cable_diameter_m)}`}</td><td
             >${half.attachment || '–'}</td></tr>`,
       )}</tbody></table>
       <ul>${adapter ? html`<li>Adapter: ${adapter}</li>` : nothing}<li>${sentence(gender, this._numbers)}</li></ul>`;
@@ -90,7 +88,7 @@ class JwFitoutSheet extends element({
           ? html`<h4>Layers, from the inside out</h4>
             <ol class="layers">${sealing.layers.map(
               (layer) =>
-                html`<li><b>${layer.name}</b>, ${digits(layer.length_m, 2)} m. ${sentence(layer, numbers)}</li>`,
+                html`<li><b>${layer.name}</b>, ${lengthText(layer.length_m, 2)}. ${sentence(layer, numbers)}</li>`,
             )}</ol>`
           : nothing
       }
@@ -112,10 +110,10 @@ class JwFitoutSheet extends element({
     const often =
       bend.repeated_radius_m === null
         ? 'not to be bent again'
-        : `bent again and again: ${millimetres(bend.repeated_radius_m)}`;
+        : `bent again and again: ${sizeText(bend.repeated_radius_m)}`;
     const kinds = [bend.fixed_kind, bend.repeated_kind].filter(Boolean);
     const sources = [bend.fixed_source, bend.repeated_source].filter(Boolean);
-    return html`${bend.name}, smallest radius laid once: ${millimetres(bend.fixed_radius_m)}; ${often}.
+    return html`${bend.name}, smallest radius laid once: ${sizeText(bend.fixed_radius_m)}; ${often}.
       ${origin(kinds, sources, this._numbers)}`;
   }
 }

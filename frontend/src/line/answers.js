@@ -50,6 +50,12 @@ export class Answers {
     }
   }
 
+  /** All is to be asked again; what was answered stays until then. */
+  outdate() {
+    this.#asked = undefined;
+    this.#known.clear();
+  }
+
   drawAgain(request) {
     this.spread.begin(drawnFrom(request));
   }

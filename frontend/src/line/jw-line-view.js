@@ -83,6 +83,11 @@ export class JwLineView extends element(
     return this._document.present;
   }
 
+  _askAnew() {
+    super._askAnew();
+    this._answers.outdate();
+  }
+
   set _own(document) {
     this._document.put(document);
   }

@@ -51,6 +51,11 @@ export class JwMatrixView extends element(
     this._catalogue = this._enquiry('catalogue');
   }
 
+  _askAnew() {
+    super._askAnew();
+    this._cellAsked = undefined;
+  }
+
   createRenderRoot() {
     return this;
   }

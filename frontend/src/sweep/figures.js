@@ -1,10 +1,15 @@
 /** Charts of a sweep as data for the chart library. */
 import {CONFIG, PAGE_COLOURS, frame, translucent} from '../shared/charts/figure.js';
+import {scaleOf, unitIn} from '../shared/text/measures.js';
 import {isAccused, metres} from './reading.js';
 /** @import {Profile} from './result.js' */
 
 const megahertz = (frequencies) => frequencies.map((hertz) => hertz / 1e6);
 const HEIGHT_PX = 340;
+
+/** A distance, or many, as the axis shows it. */
+const along = (distance_m) => scaleOf('m').shown(distance_m);
+const axis = () => `from the analyser, ${unitIn('m')}`;
 
 const curve = (x, y, name, line, more = {}) => ({
   type: 'scatter',
@@ -28,8 +33,8 @@ const legend = (plain) => ({
 /** Reflection against distance: measured, expected and earlier, with the threshold, and a mark at every joint. */
 export function distanceFigure(check, colours = PAGE_COLOURS) {
   const {profile, joints, cables} = check;
-  const {distance_m: x} = profile;
-  const plain = legend(frame({x: 'from the analyser, m', y: 'reflection', colours, height: HEIGHT_PX}));
+  const x = profile.distance_m.map(along);
+  const plain = legend(frame({x: axis(), y: 'reflection', colours, height: HEIGHT_PX}));
   return {
     data: [
       ...thresholdBand(profile, profile.expected, colours),
@@ -52,8 +57,8 @@ export function distanceFigure(check, colours = PAGE_COLOURS) {
 
 /** Echoes against distance where no line is described, each with its distance. */
 export function echoFigure({profile, echoes, transform}, colours = PAGE_COLOURS) {
-  const {distance_m: x} = profile;
-  const plain = legend(frame({x: 'from the analyser, m', y: 'reflection', colours, height: HEIGHT_PX}));
+  const x = profile.distance_m.map(along);
+  const plain = legend(frame({x: axis(), y: 'reflection', colours, height: HEIGHT_PX}));
   return {
     data: [
       ...thresholdBand(
@@ -80,8 +85,8 @@ export function echoFigure({profile, echoes, transform}, colours = PAGE_COLOURS)
  * @param {{profile: Profile, places: {name: string, distance_m: number}[]}} change
  */
 export function changeFigure({profile, places}, colours = PAGE_COLOURS) {
-  const {distance_m: x} = profile;
-  const plain = legend(frame({x: 'from the analyser, m', y: 'reflection', colours, height: HEIGHT_PX}));
+  const x = profile.distance_m.map(along);
+  const plain = legend(frame({x: axis(), y: 'reflection', colours, height: HEIGHT_PX}));
   const largest = Math.max(withoutTheEnd(profile), ...places.map((place) => 1.3 * sizeAt(profile, place)));
   return {
     data: [
@@ -121,7 +126,8 @@ function sizeAt({distance_m, measured, earlier}, {distance_m: wanted}) {
 const signed = ({measured}) => measured.some((value) => value < 0);
 
 /** What a good line may show around what is expected of it. */
-function thresholdBand({distance_m: x, threshold}, expected, colours) {
+function thresholdBand({distance_m, threshold}, expected, colours) {
+  const x = distance_m.map(along);
   const edge = (sign) => expected.map((value, at) => (value === null ? null : value + sign * threshold[at]));
   return [
     curve(x, edge(-1), 'below', {width: 0}, {showlegend: false, hoverinfo: 'skip'}),
@@ -135,8 +141,10 @@ function thresholdBand({distance_m: x, threshold}, expected, colours) {
   ];
 }
 
-const earlierCurve = ({distance_m: x, earlier}, colours) =>
-  earlier.length > 0 ? [curve(x, earlier, 'earlier', {color: colours.soft, width: 1.5, dash: 'dash'})] : [];
+const earlierCurve = ({distance_m, earlier}, colours) =>
+  earlier.length > 0
+    ? [curve(distance_m.map(along), earlier, 'earlier', {color: colours.soft, width: 1.5, dash: 'dash'})]
+    : [];
 
 /** The joints' echoes fill the chart; that of the line's end may run out of it. */
 function zoomed({profile, joints}) {
@@ -153,15 +161,15 @@ const upright = (distance_m, line) => ({
   type: 'line',
   layer: 'below',
   yref: 'paper',
-  x0: distance_m,
-  x1: distance_m,
+  x0: along(distance_m),
+  x1: along(distance_m),
   y0: 0,
   y1: 1,
   line,
 });
 
 const beside = (distance_m, text, color) => ({
-  x: distance_m,
+  x: along(distance_m),
   yref: 'paper',
   y: 1,
   yanchor: 'top',
@@ -175,8 +183,8 @@ const beside = (distance_m, text, color) => ({
 const stretch = ({from_m, to_m}, colours) => ({
   type: 'rect',
   yref: 'paper',
-  x0: from_m,
-  x1: to_m,
+  x0: along(from_m),
+  x1: along(to_m),
   y0: 0,
   y1: 1,
   line: {width: 0},

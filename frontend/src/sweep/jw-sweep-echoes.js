@@ -3,7 +3,8 @@ import '../shared/charts/jw-chart.js';
 import {element, of, value} from '../shared/elements/element.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
-import {digits, quantity} from '../shared/text/format.js';
+import {digits} from '../shared/text/format.js';
+import {valueText} from '../shared/text/measures.js';
 import {echoFigure} from './figures.js';
 import './jw-sweep-place.js';
 import {metres, share} from './reading.js';
@@ -46,7 +47,7 @@ class JwSweepEchoes extends element({
         <p class="quiet">
           Shaded: what noise may show. By a velocity factor of ${digits(check.velocity_factor, 3)}; a distance is wrong
           by as much as the factor is. Sees as far as ${metres(check.range_m)}, and shows as one what is nearer than
-          ${quantity(check.resolution_m, 'm', 2)}.
+          ${valueText(check.resolution_m, 'm', 2)}.
         </p>
         <jw-sweep-place .check=${check}></jw-sweep-place>
       </section>`;

@@ -4,7 +4,8 @@ import {element, of, state, value} from '../shared/elements/element.js';
 import {reachable} from '../shared/elements/reachable.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
-import {digits, quantity} from '../shared/text/format.js';
+import {digits} from '../shared/text/format.js';
+import {valueText} from '../shared/text/measures.js';
 import {distanceFigure, lineSmith, returnLossFigure} from './figures.js';
 import './jw-sweep-place.js';
 import {STATE_MARKS, isAccused, leastWords, metres, oddsWords, partsOf, percent, share, sizeWords} from './reading.js';
@@ -132,7 +133,7 @@ class JwSweepLine extends element({
       </table></div>
       <p class="quiet">
         Reflections are shares of the wave sent. The last column is the smallest added resistance this sweep would show
-        there. It reaches ${metres(check.range_m)} and keeps echoes ${quantity(check.resolution_m, 'm', 2)} apart
+        there. It reaches ${metres(check.range_m)} and keeps echoes ${valueText(check.resolution_m, 'm', 2)} apart
         (${check.transform}, side lobes ${digits(check.side_lobe_db, 3)} dB down); velocity and loss of the cables are
         taken out.
       </p>
@@ -142,10 +143,10 @@ class JwSweepLine extends element({
   _joint(joint, changed) {
     const {check} = this;
     const accused = isAccused(joint.element, check);
-    const near = () => `; ${quantity(joint.nearest_m, 'm', 2)} to the next, too near for an echo of its own`;
+    const near = () => `; ${valueText(joint.nearest_m, 'm', 2)} to the next, too near for an echo of its own`;
     return html`<tr data-element=${joint.element} ?data-accused=${accused}>
       <th scope="row">${joint.element + 1} · ${joint.name}</th>
-      <td class="number">${quantity(joint.distance_m, 'm', 3)}</td>
+      <td class="number">${valueText(joint.distance_m, 'm', 3)}</td>
       <td class="words">${joint.words}${joint.separate ? '' : near()}</td>
       <td class="number">${share(joint.measured)}</td><td class="number">${share(joint.expected)}</td>
       <td class="number">${share(joint.excess)}</td><td class="number">${share(joint.threshold)}</td>

@@ -1,6 +1,7 @@
 import {css, html, nothing} from 'lit';
 import {element, of, state, value} from '../shared/elements/element.js';
 import {base} from '../shared/styles/base.js';
+import {scaleOf, unitIn} from '../shared/text/measures.js';
 import {placeAt} from './places.js';
 
 /** @import {EchoCheck, LineCheck} from './result.js' */
@@ -30,12 +31,12 @@ class JwSweepPlace extends element({
     const place = this._distance === null ? undefined : placeAt(this.check, this._distance);
     return html`<label>What is at
         <input id="at" type="number" inputmode="decimal" min="0" step="any" placeholder="12"
-          @input=${this._typed}> m?</label>
+          @input=${this._typed}> ${unitIn('m')}?</label>
       <div role="status">${place ? html`<p>${place.echo} ${place.part}</p>` : nothing}</div>`;
   }
 
   _typed({target: {value: typed, validity}}) {
-    this._distance = typed === '' || !validity.valid ? null : Number(typed);
+    this._distance = typed === '' || !validity.valid ? null : scaleOf('m').sent(Number(typed));
   }
 }
 

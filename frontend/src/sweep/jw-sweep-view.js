@@ -147,6 +147,11 @@ export class JwSweepView extends element(
       </main>`;
   }
 
+  _askAnew() {
+    super._askAnew();
+    this._spanAsked = undefined;
+  }
+
   get _isHunt() {
     return this._state.way === 'hunt';
   }

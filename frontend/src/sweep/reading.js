@@ -1,5 +1,6 @@
 /** What a sweep's answer says, in words. */
 import {digits, quantity} from '../shared/text/format.js';
+import {figureIn, lengthText, valueText} from '../shared/text/measures.js';
 /** @import {Refused} from '../shared/answers.js' */
 /** @import {LineCheck, SweepResult} from './result.js' */
 
@@ -31,7 +32,7 @@ export const STATE_MARKS = {bad: '!', possible: '?', behind: '…', hidden: '–
 export const partsOf = ({joints, cables}) =>
   [
     ...joints.map((joint) => ({...joint, place: `at ${metres(joint.distance_m)}`})),
-    ...cables.map((cable) => ({...cable, place: `${digits(cable.from_m, 3)} to ${metres(cable.to_m)}`})),
+    ...cables.map((cable) => ({...cable, place: `${figureIn(cable.from_m, 'm', 3)} to ${metres(cable.to_m)}`})),
   ].sort((one, other) => one.element - other.element);
 
 /**
@@ -57,10 +58,10 @@ export function refusalWords({field, message, value, allowed}, name) {
 }
 
 /** A distance as one measures it with a tape. */
-export const metres = (distance) => `${digits(distance, 3)} m`;
+export const metres = (distance) => lengthText(distance, 3);
 
 export const sizeWords = ({name, unit, value, low, high}) =>
-  `${name} ${quantity(value, unit, 3)} (${quantity(low, unit, 3)} to ${quantity(high, unit, 3)})`;
+  `${name} ${valueText(value, unit, 3)} (${valueText(low, unit, 3)} to ${valueText(high, unit, 3)})`;
 
 /** A reflection as a share; 1 is everything. */
 export const share = (value) => (value === null ? '–' : digits(value, 2));

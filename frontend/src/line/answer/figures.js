@@ -2,6 +2,7 @@
 import {CONFIG, PAGE_COLOURS, atTheLimit, frame, translucent} from '../../shared/charts/figure.js';
 import {frequency} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
+import {scaleOf} from '../../shared/text/measures.js';
 import {numbered} from '../reading.js';
 import {higherOf} from '../sides.js';
 
@@ -230,15 +231,17 @@ export const isLong = ({standing_wave: {half_waves: count}}) => count > MANY_HAL
  * @param {LineResult} result
  */
 export function waveFigure(result, colours = PAGE_COLOURS) {
-  const {distance_m: x, voltage_v, current_a, voltage_low_v: least, current_low_a: leastCurrent} = result.standing_wave;
-  const plain = frame({x: 'from the transmitter, m', y: 'peak voltage, V', colours});
+  const {distance_m, voltage_v, current_a, voltage_low_v: least, current_low_a: leastCurrent} = result.standing_wave;
+  const {unit, shown} = scaleOf('m');
+  const x = distance_m.map(shown);
+  const plain = frame({x: `from the transmitter, ${unit}`, y: 'peak voltage, V', colours});
   const dashed = {color: colours.ink, width: 2, dash: 'dash'};
   const curve = (y, more, words) => ({
     type: 'scatter',
     mode: 'lines',
     x,
     y,
-    hovertemplate: `%{y:.3g} ${words} at %{x:.3g} m<extra></extra>`,
+    hovertemplate: `%{y:.3g} ${words} at %{x:.3g} ${unit}<extra></extra>`,
     ...more,
   });
   return {
@@ -272,15 +275,17 @@ export function waveFigure(result, colours = PAGE_COLOURS) {
         tickmode: 'auto',
         title: {text: 'peak current, A (dashed)', font: {color: colours.ink}},
       },
-      shapes: boundaries(result).map((at) => ({
-        type: 'line',
-        yref: 'paper',
-        x0: at,
-        x1: at,
-        y0: 0,
-        y1: 1,
-        line: {color: colours.soft, width: 1, dash: 'dot'},
-      })),
+      shapes: boundaries(result)
+        .map(shown)
+        .map((at) => ({
+          type: 'line',
+          yref: 'paper',
+          x0: at,
+          x1: at,
+          y0: 0,
+          y1: 1,
+          line: {color: colours.soft, width: 1, dash: 'dot'},
+        })),
     },
     config: CONFIG,
   };

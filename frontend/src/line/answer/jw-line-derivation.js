@@ -4,8 +4,9 @@ import '../../shared/elements/jw-steps.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
-import {decibels, digits, power, quantity, roundedDown} from '../../shared/text/format.js';
+import {decibels, power, quantity, roundedDown} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
+import {lengthText, valueText} from '../../shared/text/measures.js';
 import {limitName, limitedBy} from '../limits.js';
 import {marginWords, saidBy, swrWords} from '../reading.js';
 
@@ -132,7 +133,7 @@ class JwLineDerivation extends element({
 
   _facts(part) {
     const against = (measured, most, unit) =>
-      most === null ? quantity(measured, unit, 3) : `${quantity(measured, unit, 3)} of ${quantity(most, unit, 3)}`;
+      most === null ? valueText(measured, unit, 3) : `${valueText(measured, unit, 3)} of ${valueText(most, unit, 3)}`;
     const facts = [
       [
         'Loss as the waves stand',
@@ -165,7 +166,7 @@ class JwLineDerivation extends element({
         'Largest safe power',
         part.largest_power_w === null ? 'none known' : power(roundedDown(part.largest_power_w, 3)),
       ],
-      ['From the transmitter', `${digits(part.distance_m, 4)} m`],
+      ['From the transmitter', lengthText(part.distance_m, 4)],
     ];
     return facts.filter(([, words]) => words !== undefined);
   }

@@ -3,21 +3,24 @@ import {element, of, value} from '../../shared/elements/element.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
-import {decibels, digits, quantity} from '../../shared/text/format.js';
+import {decibels} from '../../shared/text/format.js';
 import {lossWords} from '../../shared/text/loss.js';
+import {figureIn, lengthText, measureText, valueText} from '../../shared/text/measures.js';
 import {limitedBy} from '../limits.js';
 import {marginWords, numbered, swrWords} from '../reading.js';
 import {LIKELY, WORST, higherOf, wattWords} from '../sides.js';
 
 /** @import {LinePart, LineResult} from '../result.js' */
 
-const number = (figure, unit) => (figure === null ? '–' : quantity(figure, unit, 3));
+const number = (figure, unit) => (figure === null ? '–' : valueText(figure, unit, 3));
 const againstMost = (figure, most, unit) =>
-  figure === null || most === null ? number(figure, unit) : `${digits(figure, 3)} of ${digits(most, 3)} ${unit}`;
+  figure === null || most === null
+    ? number(figure, unit)
+    : `${figureIn(figure, unit, 3)} of ${measureText(most, unit, 3)}`;
 
 /** @type {[name: string, read: (part: LinePart) => unknown][]} */
 const COLUMNS = [
-  ['From', (part) => `${digits(part.distance_m, 4)} m`],
+  ['From', (part) => lengthText(part.distance_m, 4)],
   ['Loss', (part) => lossWords(part.loss_db)],
   ['Heat', (part) => number(part.lost_w, 'W')],
   ['SWR', (part) => swrWords(part.vswr)],

@@ -2,7 +2,7 @@ import {css, html, nothing} from 'lit';
 import {element, of, value} from '../../shared/elements/element.js';
 import {packMark, packOfSource, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
-import {quantity} from '../../shared/text/format.js';
+import {valueText} from '../../shared/text/measures.js';
 import {reference} from '../../shared/text/source.js';
 
 /**
@@ -74,7 +74,7 @@ class JwDataSheet extends element({
   /** @param {Entry} entry */
   _value(entry) {
     const {unit, low, high} = entry;
-    const shown = low === high ? quantity(low, unit) : `${quantity(low, unit)} to ${quantity(high, unit)}`;
+    const shown = low === high ? valueText(low, unit) : `${valueText(low, unit)} to ${valueText(high, unit)}`;
     return html`<tr data-field=${entry.field}>
       <th scope="row">${entry.name}</th>
       <td>${shown}</td>

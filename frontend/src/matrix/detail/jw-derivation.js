@@ -5,7 +5,8 @@ import {returnLossWord} from '../../shared/margins/reading.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
-import {decibels, digits, frequency, power, quantity, roundedDown} from '../../shared/text/format.js';
+import {decibels, frequency, power, quantity, roundedDown} from '../../shared/text/format.js';
+import {temperatureText} from '../../shared/text/measures.js';
 import './jw-charts.js';
 import './jw-limit.js';
 import './jw-losses.js';
@@ -153,6 +154,6 @@ class JwDerivation extends element({
   }
 }
 
-const heated = (now, most) => `${digits(now, 3)} °C of ${digits(most, 3)} °C`;
+const heated = (now, most) => `${temperatureText(now)} of ${temperatureText(most)}`;
 
 customElements.define('jw-derivation', JwDerivation);

@@ -1,7 +1,8 @@
 import {css, html, nothing} from 'lit';
 import {element, of, value} from '../../shared/elements/element.js';
 import {base} from '../../shared/styles/base.js';
-import {digits, frequency, power} from '../../shared/text/format.js';
+import {frequency, power} from '../../shared/text/format.js';
+import {temperatureText} from '../../shared/text/measures.js';
 import {reference} from '../../shared/text/source.js';
 
 /** @import {Rating, Source} from '../../shared/answers.js' */
@@ -45,7 +46,8 @@ class JwRatings extends element({
     return html`<tr data-role=${rating.role}>
       <th scope="row">
         ${PARTS[rating.part]}, ${power(rating.power_w)} at ${frequency(rating.frequency_hz)}
-        <div>Air ${digits(rating.ambient_temperature_c, 3)} °C, hottest ${digits(rating.hottest_temperature_c, 3)} °C,
+        <div>Air ${temperatureText(rating.ambient_temperature_c)},
+          hottest ${temperatureText(rating.hottest_temperature_c)},
           ${rating.cable}</div>
         <div class="quiet">${reference(source)} <span class="kind">${rating.kind}</span>${
           rating.note ? html` ${rating.note}` : nothing

@@ -100,10 +100,10 @@ class JwWebsite extends element(
     );
   }
 
-  updated() {
+  updated(changed) {
     const request = {...matrixRequest(this.state, this.vocabulary), power_w: this.power};
     const text = JSON.stringify(request);
-    if (text !== this._asked) this._snapshot.askNext(request);
+    if (text !== this._asked || changed.get('transport')) this._snapshot.askNext(request);
     this._asked = text;
   }
 

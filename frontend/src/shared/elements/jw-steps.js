@@ -2,6 +2,7 @@ import {css, html, nothing} from 'lit';
 import {packMark, packOfSource, packStyles} from '../packs/mark.js';
 import {base} from '../styles/base.js';
 import {quantity} from '../text/format.js';
+import {unitsInForce} from '../text/measures.js';
 import {mathNode} from '../text/mathml.js';
 import {reference} from '../text/source.js';
 import {symbol} from '../text/symbol.js';
@@ -44,7 +45,8 @@ class JwSteps extends element({
 
   render() {
     const generous = this.steps.filter((step) => step.end === 'high');
-    return html`${this._list(this.steps.filter((step) => step.end !== 'high'))}
+    return html`${unitsInForce() === 'us' ? html`<p class="quiet">The working is in SI units.</p>` : nothing}
+      ${this._list(this.steps.filter((step) => step.end !== 'high'))}
       ${
         generous.length > 0
           ? html`<details class="more">

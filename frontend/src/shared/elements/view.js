@@ -57,6 +57,8 @@ export class View extends element(
     this._isChanging = false;
     this._isFollowing = false;
     this._travelled = () => this._follow(location.hash.slice(1), true);
+    /** @type {Enquiry<any>[]} */
+    this._enquiries = [];
   }
 
   connectedCallback() {
@@ -72,6 +74,10 @@ export class View extends element(
     window.removeEventListener('popstate', this._travelled);
     // what was in flight is given up, and asked again on the way back
     this._asked = undefined;
+  }
+
+  willUpdate(before) {
+    if (before.get('transport')) this._askAnew();
   }
 
   /** Without a state there is nothing to draw, as when its beginning failed. */
@@ -172,6 +178,12 @@ export class View extends element(
   async _copyLink(fragment) {
     const link = this._linkTo(fragment);
     this._notice(isServed(link) ? await copyLink(link) : await copyFileLink(link, (notice) => this._notice(notice)));
+  }
+
+  /** Another transport answers otherwise, as in other units. */
+  _askAnew() {
+    this._asked = undefined;
+    for (const enquiry of this._enquiries) enquiry.outdate();
   }
 
   _ask() {}
@@ -278,7 +290,9 @@ export class View extends element(
    * @returns {Enquiry<any>}
    */
   _enquiry(operation) {
-    return new Enquiry(this, (request, options) => this._call(operation, request, options));
+    const enquiry = new Enquiry(this, (request, options) => this._call(operation, request, options));
+    this._enquiries.push(enquiry);
+    return enquiry;
   }
 
   /**

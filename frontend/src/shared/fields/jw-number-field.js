@@ -1,6 +1,6 @@
 import {css, html, nothing} from 'lit';
 import {readingsOf} from '../text/number-typed.js';
-import {SENT_DIGITS, TypedField} from './typed-field.js';
+import {TypedField} from './typed-field.js';
 
 /** Positions of a slider, so that every step of the number can be met. */
 const POSITIONS = 1000;
@@ -58,7 +58,7 @@ class JwNumberField extends TypedField {
   }
 
   get _step() {
-    return this.vocabulary.wordsOf(this.name).step ?? 1;
+    return this.vocabulary.stepOf(this.name);
   }
 
   _position() {
@@ -73,7 +73,7 @@ class JwNumberField extends TypedField {
     const share = Number(event.target.value) / POSITIONS;
     const raw = this._logarithmic ? min * (max / min) ** share : min + (max - min) * share;
     this.forget();
-    this.change(Number((Math.round(raw / this._step) * this._step).toPrecision(6)), live);
+    this.change(this.sent(Math.round(this.vocabulary.shown(this.name, raw) / this._step) * this._step), live);
   }
 
   _typed({target: {value: text}}) {
@@ -101,9 +101,9 @@ class JwNumberField extends TypedField {
     const from = this._standing;
     if (from === undefined) return;
     const {min, max} = this._range;
-    const next = from + STEPS[key] * this.sent(this._step);
+    const next = this.sent(this.vocabulary.shown(this.name, from) + STEPS[key] * this._step);
     this.forget();
-    this.take(Number(Math.min(Math.max(next, min), max).toPrecision(SENT_DIGITS)));
+    this.take(Math.min(Math.max(next, min), max));
   }
 }
 

@@ -7,8 +7,6 @@ import {readingChoices, readingStyles} from './readings.js';
 
 /** @import {Reading} from '../text/number-typed.js' */
 
-export const SENT_DIGITS = 12;
-
 /** A field whose text is read as numbers: it asks which are meant, says what can't be read and what was converted. */
 export class TypedField extends element(
   {
@@ -88,7 +86,7 @@ export class TypedField extends element(
 
   /** From the number shown to the number sent. */
   sent(number) {
-    return Number((number * this.vocabulary.factorOf(this.name)).toPrecision(SENT_DIGITS));
+    return this.vocabulary.sent(this.name, number);
   }
 
   get input() {

@@ -1,5 +1,6 @@
 /** What the elements of a line are called. */
 import {digits} from '../text/format.js';
+import {lengthText} from '../text/measures.js';
 
 /**
  * @import {Entry} from '../answers.js'
@@ -28,19 +29,19 @@ export function nameOf(element, {cables, families, wire_lines: wireLines}) {
   if (element.name) return element.name;
   switch (element.kind) {
     case 'cable':
-      return `${digits(element.length_m)} m of ${nameIn(cables, element.cable)}`;
+      return `${lengthText(element.length_m)} of ${nameIn(cables, element.cable)}`;
     case 'joint':
       return element.adapter_to
         ? `${nameIn(families, element.family)} to ${nameIn(families, element.adapter_to)}`
         : nameIn(families, element.family);
     case 'wires':
-      return `${digits(element.length_m)} m of ${nameIn(wireLines, element.line)}`;
+      return `${lengthText(element.length_m)} of ${nameIn(wireLines, element.line)}`;
     case 'tuner':
       return 'Tuner';
     case 'transformer':
       return 'Transformer';
     case 'section':
-      return `${digits(element.length_m)} m section of ${digits(element.impedance_ohm)} Ω`;
+      return `${lengthText(element.length_m)} section of ${digits(element.impedance_ohm)} Ω`;
     case 'measured':
       return 'Measured part';
   }

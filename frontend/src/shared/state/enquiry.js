@@ -73,6 +73,12 @@ export class Enquiry {
     if (this.status === 'pending') this.status = this.result === undefined ? 'initial' : 'complete';
   }
 
+  /** What was answered is to be asked again; it stays until then. */
+  outdate() {
+    this.cancel();
+    this.status = 'initial';
+  }
+
   /** As before the first question. */
   forget() {
     this.cancel();

@@ -3,8 +3,8 @@ import {named, optional} from '../vocabulary/choices.js';
 
 /** @import {Speaker} from '../vocabulary/vocabulary.js' */
 
-/** What a cell is asked beside the station's settings; units stand beside them. */
-const NO_SETTING = ['family', 'units'];
+/** What a cell is asked beside the station's settings. */
+const NO_SETTING = ['family'];
 
 /** Where a line is looked at while nobody says: in the middle of the bands most stations have. */
 const FIRST_BAND = '20m';

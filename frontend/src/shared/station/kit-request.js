@@ -14,10 +14,10 @@
  * @param {Vocabulary} vocabulary
  * @returns {Kit}
  */
-export function kitRequest(kit, {settings, units}, {fields}) {
+export function kitRequest(kit, {settings}, {fields}) {
   const names = Object.keys(settings).filter((name) => Object.hasOwn(fields.kit, name));
   const said = Object.fromEntries(names.map((name) => [name, settings[name]]));
-  return {...said, ...('units' in fields.kit && {units}), ...kit};
+  return {...said, ...kit};
 }
 
 /**

@@ -20,7 +20,7 @@ const LOOKED_AT = ['band', 'frequency_hz'];
  * @returns {LineRequest}
  */
 export function lineRequest(line, station, {fields, first}) {
-  const {settings, units} = station;
+  const {settings} = station;
   const isLookedAt = LOOKED_AT.some((name) => name in line);
   const names = Object.keys(fields.station).filter((name) => !(isLookedAt && LOOKED_AT.includes(name)));
   const said = Object.fromEntries(names.filter((name) => name in settings).map((name) => [name, settings[name]]));
@@ -29,7 +29,6 @@ export function lineRequest(line, station, {fields, first}) {
   return {
     ...said,
     ...(band && {band}),
-    ...('units' in fields.station && {units}),
     ...(transmitter && {transmitter}),
     load: loadOf(station, first.settings.vswr),
     ...line,

@@ -13,6 +13,7 @@ import {FIRST_STATION} from './station.js';
  */
 
 const KEY = 'setup';
+const US = 'units=us';
 
 const same = (one, other) => JSON.stringify(one) === JSON.stringify(other);
 
@@ -29,7 +30,7 @@ const nothing = (record) => Object.keys(record).length === 0;
  */
 export function stationPart(station, own = []) {
   // where the page is served is the reader's own matter
-  const {settings, address: _, ...rest} = station;
+  const {settings, units, address: _, ...rest} = station;
   const flat = picked(settings, (name) => !own.includes(name));
   const others = picked(settings, (name) => own.includes(name));
   const document = {
@@ -37,9 +38,8 @@ export function stationPart(station, own = []) {
     ...(!nothing(others) && {settings: others}),
   };
   const names = Object.fromEntries(Object.keys(flat).map((name) => [name, undefined]));
-  return [toFragment(flat, names), nothing(document) ? '' : `${KEY}=${encoded(JSON.stringify(document))}`]
-    .filter(Boolean)
-    .join('&');
+  const written = nothing(document) ? '' : `${KEY}=${encoded(JSON.stringify(document))}`;
+  return [toFragment(flat, names), units === FIRST_STATION.units ? '' : US, written].filter(Boolean).join('&');
 }
 
 /** As in a link of a station of which nothing is said: it must not be taken for one that says nothing of a station. */
@@ -60,13 +60,14 @@ export function stationIn(fragment, own, table) {
   const isSetting = (part) => Object.hasOwn(table.settings, nameOf(part)) && !own.includes(nameOf(part));
   const isSaid = (part) => isSetting(part) && !part.endsWith('=null');
   const isDocument = (part) => nameOf(part) === KEY;
-  const rest = parts.filter((part) => !isSetting(part) && !isDocument(part)).join('&');
+  const isUs = parts.includes(US);
+  const rest = parts.filter((part) => !isSetting(part) && !isDocument(part) && part !== US).join('&');
   const {state: flat, unknown} = fromFragment(parts.filter(isSaid).join('&'), table.settings, {});
   const {document, problem} = documentOf(parts.find(isDocument), table);
-  if (nothing(flat) && document === undefined) return {rest, changes: undefined, unknown, problem};
+  if (nothing(flat) && document === undefined && !isUs) return {rest, changes: undefined, unknown, problem};
   const settings = {...document?.settings, ...flat};
   const said = picked(settings, (name) => !same(settings[name], table.settings[name].default));
-  return {rest, changes: {...document, settings: said}, unknown, problem};
+  return {rest, changes: {...document, ...(isUs && {units: 'us'}), settings: said}, unknown, problem};
 }
 
 function documentOf(part, table) {

@@ -164,26 +164,27 @@ export function settingOf(settings, name, first) {
  * @param {Station} station
  * @param {Record<string, any>} first - by the name of each field, what counts where nothing is said
  */
-export const withSettings = (own, {settings, units}, first) =>
+export const withSettings = (own, {settings}, first) =>
   Object.fromEntries(
     Object.keys(first).map((name) => {
       if (Object.hasOwn(own, name)) return [name, own[name]];
-      return [name, name === 'units' ? units : settingOf(settings, name, first[name])];
+      return [name, settingOf(settings, name, first[name])];
     }),
   );
 
 /**
  * The station of a link: all of it where the link describes one, else the settings it names without rig and antenna of
- * one's own, as links had before there were stations. The reader's own address and units are not the link's matter.
+ * one's own, as links had before there were stations. The reader's own address is not the link's matter, nor metric
+ * units.
  *
  * @param {Station} station - at hand
  * @param {StationChanges} changes - what the link says
  * @returns {Station}
  */
-export function fromLink(station, {settings = {}, ...rest}) {
-  const {address, units} = station;
-  const base = Object.keys(rest).length > 0 ? {...FIRST_STATION, address, units} : {...station, rig: -1, antenna: -1};
-  return {...base, ...rest, settings};
+export function fromLink(station, {settings = {}, units = station.units, ...rest}) {
+  const {address} = station;
+  const base = Object.keys(rest).length > 0 ? {...FIRST_STATION, address} : {...station, rig: -1, antenna: -1};
+  return {...base, ...rest, units, settings};
 }
 
 /**

@@ -10,10 +10,11 @@ import {LitElement} from 'lit';
 export const vocabularyContext = /** @type {Context<symbol, Vocabulary>} */ (createContext(Symbol('vocabulary')));
 
 /**
- * An element that speaks the page's vocabulary, which it has once it is connected; a view is made anew when it changes.
+ * An element that speaks the page's vocabulary, which it has once it is connected. It renders again in other units, and
+ * a view is made anew when other packs change the vocabulary.
  */
 export class Speaking extends LitElement {
-  #handed = new ContextConsumer(this, {context: vocabularyContext});
+  #handed = new ContextConsumer(this, {context: vocabularyContext, subscribe: true});
 
   get vocabulary() {
     return /** @type {Vocabulary} */ (this.#handed.value);

@@ -2,6 +2,7 @@
  * What the page's forms offer and how they speak of it: made once of the start data, the views, and the packs in force.
  */
 import {digits, quantity} from '../text/format.js';
+import {roundedIn, scaleOf} from '../text/measures.js';
 import {listsOf} from './lists.js';
 
 /** The group of the fields whose names have no group in them. */
@@ -14,6 +15,7 @@ const defaults = (fields) => Object.fromEntries(Object.entries(fields).map(([nam
 /**
  * @import {Entry, Groups, Range, StartData} from './start-data.js'
  * @import {Lists} from './lists.js'
+ * @import {Units} from '../text/measures.js'
  *
  * @typedef {object} Words - how a form speaks of a field
  * @property {string} label
@@ -32,10 +34,28 @@ const defaults = (fields) => Object.fromEntries(Object.entries(fields).map(([nam
  * @property {(lists: Lists) => Record<string, Words>} [words] - how its forms speak of them
  */
 
+/** Those of a number that is sent. */
+const SENT_DIGITS = 12;
+const EDGE_DIGITS = 3;
+/** Of a number that was typed in another unit than the one shown. */
+const CONVERTED_DIGITS = 6;
+
+/** Whether a number has as many digits as a conversion leaves: "100 m" is read as 328.084 ft, and is 100 m. */
+const isConversion = (number) => String(number).replace(/\D|^[0.-]+/g, '').length >= CONVERTED_DIGITS;
+
+/** An edge of a range in words, cut so that what is printed is allowed. */
+function within(edge, cut) {
+  if (edge === 0) return '0';
+  const unit = 10 ** Math.min(Math.floor(Math.log10(Math.abs(edge))) - EDGE_DIGITS + 1, 0);
+  return digits(Number((cut(Number((edge / unit).toPrecision(SENT_DIGITS))) * unit).toPrecision(SENT_DIGITS)), 6);
+}
+
 /** A control's name is "group.field", or the field's alone for the matrix. Ranges and units are the core's. */
 export class Vocabulary {
   /** Whether packs count, so that the numbers that came with the page are not those asked for. */
   isPacked;
+  /** @type {Units} - what lengths, temperatures and torques are shown and typed in */
+  units;
   /** The names of the views in the address. */
   views;
   lists;
@@ -50,11 +70,13 @@ export class Vocabulary {
    * @param {StartData} start
    * @param {Speaker[]} speakers
    * @param {{text: string}[]} packs - those in force
+   * @param {Units} [units]
    */
-  constructor(start, speakers, packs) {
+  constructor(start, speakers, packs, units = 'metric') {
     this.isPacked = packs.length > 0;
+    this.units = units;
     this.views = speakers.flatMap(({id}) => id ?? []);
-    this.lists = listsOf(start, packs);
+    this.lists = listsOf(start, packs, units);
     this.fields = joined(speakers.map(({fields}) => fields?.(start, this.lists)));
     this.first = Object.fromEntries(Object.entries(this.fields).map(([group, fields]) => [group, defaults(fields)]));
     this.words = joined(speakers.map(({words}) => words?.(this.lists)));
@@ -85,18 +107,58 @@ export class Vocabulary {
     return record?.[name.split('.')[1]] ?? this.fieldOf(name).default;
   }
 
-  /**
-   * Factor from the number shown to the number sent.
-   *
-   * @param {string} name
-   */
-  factorOf(name) {
+  /** The unit of a field in metric figures. */
+  #metricUnit(name) {
+    return this.wordsOf(name).unit ?? this.fieldOf(name).unit ?? '';
+  }
+
+  #scale(name) {
+    return scaleOf(this.#metricUnit(name), this.units);
+  }
+
+  #factor(name) {
     return this.wordsOf(name).factor ?? 1;
   }
 
   /** @param {string} name */
   unitOf(name) {
-    return this.wordsOf(name).unit ?? this.fieldOf(name).unit ?? '';
+    return this.#scale(name).unit;
+  }
+
+  /**
+   * Whether numbers are shown in another unit than they are sent in.
+   *
+   * @param {string} name
+   */
+  isConverted(name) {
+    return this.#factor(name) !== 1 || this.#isForeign(name);
+  }
+
+  #isForeign(name) {
+    return this.unitOf(name) !== this.#metricUnit(name);
+  }
+
+  /**
+   * From the number shown to the number sent.
+   *
+   * @param {string} name
+   * @param {number} number
+   */
+  sent(name, number) {
+    const exact = this.#scale(name).sent(number) * this.#factor(name);
+    return Number(exact.toPrecision(this.#isForeign(name) && isConversion(number) ? CONVERTED_DIGITS : SENT_DIGITS));
+  }
+
+  /**
+   * What an arrow adds to the number shown.
+   *
+   * @param {string} name
+   */
+  stepOf(name) {
+    const step = this.wordsOf(name).step ?? 1;
+    if (!this.#isForeign(name)) return step;
+    const {shown} = this.#scale(name);
+    return 10 ** Math.floor(Math.log10(shown(step) - shown(0)));
   }
 
   /** @param {string} name */
@@ -105,13 +167,18 @@ export class Vocabulary {
   }
 
   /**
-   * The number as shown, free of the noise a factor leaves behind.
+   * The number as shown, free of the noise a factor leaves behind, and rounded where it is converted.
    *
    * @param {string} name
    * @param {number} value
    */
   shown(name, value) {
-    return Number((value / this.factorOf(name)).toPrecision(12));
+    const number = this.#exactly(name, value);
+    return this.#isForeign(name) ? roundedIn(number, this.unitOf(name)) : Number(number.toPrecision(SENT_DIGITS));
+  }
+
+  #exactly(name, value) {
+    return this.#scale(name).shown(value / this.#factor(name));
   }
 
   /**
@@ -133,10 +200,16 @@ export class Vocabulary {
   rangeOf(name) {
     const field = this.fieldOf(name);
     const {min, max} = /** @type {Range} */ (field.type === 'list' ? field.items : field);
+    const isForeign = this.#isForeign(name);
+    const unit = this.unitOf(name);
+    if (isForeign) {
+      const [low, high] = [within(this.#exactly(name, min), Math.ceil), within(this.#exactly(name, max), Math.floor)];
+      return `${low} to ${high} ${unit}`.trim();
+    }
     const [low, high] = [min, max].map((edge) => this.figure(name, edge));
     // one unit is enough for both edges
-    const [, unit = ''] = /^\S+( .+)$/.exec(high) ?? [];
-    const isOne = min === 0 || (unit && low.endsWith(unit));
+    const [, own = ''] = /^\S+( .+)$/.exec(high) ?? [];
+    const isOne = min === 0 || (own && low.endsWith(own));
     return `${isOne ? low.split(' ')[0] : low} to ${high}`;
   }
 
