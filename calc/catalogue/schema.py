@@ -37,6 +37,8 @@ __all__ = [
     "PackSummary",
     "PowerRating",
     "Quantity",
+    "SiteWord",
+    "SmallWords",
     "Source",
     "Transmitter",
     "WireLine",
@@ -77,6 +79,9 @@ Named = Annotated[str, Meta(min_length=1, max_length=100)]
 
 Order = Annotated[int, Meta(ge=0, le=1000)]
 Names = Annotated[list[Name], Meta(max_length=20)]
+TypedNames = Annotated[list[Name], Meta(max_length=30)]
+"""What people type for an entry beside its name; case, spaces and hyphens don't count."""
+
 Frequency = Annotated[float, Meta(ge=1e4, le=2e11)]
 Watts = Annotated[float, Meta(ge=1e-3, le=1e6)]
 Temperature = Annotated[float, Meta(ge=-100, le=600)]
@@ -209,6 +214,7 @@ class Interface(Struct, forbid_unknown_fields=True, frozen=True):
     generous_bead_material: Label | None = None
     """That of the better parts sold, where `bead_material` is that of the worse."""
     section: Section | None = None
+    typed_as: TypedNames = []
 
 
 class Mating(Struct, forbid_unknown_fields=True, frozen=True):
@@ -255,6 +261,7 @@ class Band(Struct, forbid_unknown_fields=True, frozen=True):
     id: Id
     name: Name
     regions: dict[Literal["1", "2", "3"], BandEdges]
+    typed_as: TypedNames = []
 
 
 class Mode(Struct, forbid_unknown_fields=True, frozen=True):
@@ -266,6 +273,8 @@ class Mode(Struct, forbid_unknown_fields=True, frozen=True):
     on_time_s: Annotated[Quantity | None, Unit("s", 0.01, 86400)] = None
     off_time_s: Annotated[Quantity | None, Unit("s", 0.01, 86400)] = None
     note: Text = ""
+    typed_as: TypedNames = []
+    """The first is how a sentence says it."""
 
 
 class Material(Struct, forbid_unknown_fields=True, frozen=True):
@@ -377,6 +386,7 @@ class Cable(Struct, forbid_unknown_fields=True, frozen=True):
     """Left out, that of the nearest cable of like insulation and impedance, scaled to its diameter."""
     fit_note: Text = ""
     """Why the fit leaves much, or ends where it does."""
+    typed_as: TypedNames = []
 
 
 class WireLine(Struct, forbid_unknown_fields=True, frozen=True):
@@ -415,6 +425,7 @@ class Installation(Struct, forbid_unknown_fields=True, frozen=True):
     name: str
     least_exposure: Label
     least_vibration: Label
+    typed_as: TypedNames = []
 
 
 class Condition(Struct, forbid_unknown_fields=True, frozen=True):
@@ -423,6 +434,23 @@ class Condition(Struct, forbid_unknown_fields=True, frozen=True):
     id: Id
     name: str
     added_resistance_ohm: Annotated[Quantity, Unit("Ω")]
+    typed_as: TypedNames = []
+
+
+class SiteWord(Struct, forbid_unknown_fields=True, frozen=True):
+    """What people type of a joint's site and use, and the field of a scenario or the power [W] it stands for."""
+
+    id: Id
+    typed_as: TypedNames
+    field: Named
+    value: bool | float | str
+
+
+class SmallWords(Struct, forbid_unknown_fields=True, frozen=True):
+    """Words of a sentence that say nothing of the station: those passed over, and those that deny what follows."""
+
+    id: Literal["filler", "denial"]
+    words: list[Name]
 
 
 class NoiseEnvironment(Struct, forbid_unknown_fields=True, frozen=True):

@@ -23,6 +23,8 @@ REFUSED = [
     (["cell", "--family", "n", "--band", "2m", "--vswr", "nan"], "vswr is NaN"),
     (["cell", "--family", "n", "--frequency-hz", "0"], "frequency_hz is 0"),
     (["cell", "--band", "2m"], "family is null"),
+    (["question", "n 2m", "--vswr", "0.5"], "vswr is 0.5"),
+    (["question", "x" * 301], "text is"),
     (["snapshot", "--families", "n", "--power-w", "-1"], "power_w is -1"),
     (["serve", "--embed-origins", "club.example"], "embed_origins[0] is"),
     (["matrix", "--powers-w", "5,many"], 'powers_w[1] is "many"'),
@@ -108,6 +110,36 @@ def test_cell_prints_every_step_with_its_sources():
         assert f"= {result['symbol']} = {result['value']:.6g}" in printed
         sourced = [value for value in step["inputs"] if value["source"]]
         assert all(f"{value['meaning']} [{value['source']}" in printed for value in sourced)
+
+
+def test_a_question_is_answered_in_plain_lines():
+    """Sentence, verdict, largest safe power, what limits, what would be better, and what was not understood."""
+    expected = json.loads(call("question", b'{"text": "so239 1kw ft8 10m swr 3 zorp"}'))
+
+    printed = run("question", "so239 1kw ft8 10m", "swr", "3", "zorp").stdout.splitlines()
+
+    assert printed[:3] == [expected["sentence"], expected["verdict"]["headline"], expected["verdict"]["sentence"]]
+    assert printed[3] == "Largest safe power: 1.007 kW"
+    assert f"  {expected['limited_by']['sentence']}" in printed
+    for change in expected["better"]:
+        assert f"  {change['title']}. {change['sentence']}" in printed
+    assert "  “zorp” is not understood." in printed
+
+
+def test_what_a_question_lacks_is_printed():
+    """What can be read in two ways is asked back with both, and nothing is answered."""
+    printed = run("question", "n 2m 1,500 W").stdout
+
+    assert "“1,500 W”: is that 1500 W or 1.5 W?" in printed
+    assert "Say the power with its unit" in printed
+    assert "Largest safe power" not in printed
+
+
+def test_a_question_takes_fields_and_gives_json():
+    """Options fill in what the text leaves out; with --json the answer is the core's."""
+    printed = run("question", "n 2m", "--mode", "fm", "--power-w", "50", "--json").stdout
+
+    assert printed.encode().rstrip(b"\n") == call("question", b'{"text": "n 2m", "mode": "fm", "power_w": 50}')
 
 
 @pytest.mark.parametrize(("arguments", "sentence"), REFUSED)
