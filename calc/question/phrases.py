@@ -7,7 +7,7 @@ from typing import NamedTuple
 from ..catalogue import catalogue, per_edition
 from .results import FieldValue
 
-__all__ = ["BANDS", "Meaning", "Phrases", "phrases", "squashed", "suggested"]
+__all__ = ["BANDS", "Meaning", "Phrases", "phrases", "spoken_names", "squashed", "suggested"]
 
 BANDS = ("band", "frequency_hz")
 
@@ -58,6 +58,11 @@ def phrases() -> Phrases:
         spoken=spoken,
         most_words=max(len(re.findall(r"\w+", text)) for text in texts),
     )
+
+
+def spoken_names() -> list[str]:
+    """Every name that can be typed, as the catalogue writes it."""
+    return list(phrases().spoken.values())
 
 
 def suggested(field: str, value: FieldValue) -> str:
