@@ -129,7 +129,7 @@ def _is_sound(joint: Judgement) -> bool:
 
 
 def _connectors(request: QuestionRequest, joint: Judgement) -> list[_Tried]:
-    """What else fits the cable and passes, and one that stands twice as much; where nothing does, one on its own cable.
+    """What else fits the cable and passes, else on its own cable; where it leaves little margin, a stronger one too.
 
     What leaves nothing wanting comes first, then what is customary on the cable, then what is commoner.
     """
@@ -138,17 +138,18 @@ def _connectors(request: QuestionRequest, joint: Judgement) -> list[_Tried]:
     found = _passing(request, joint, on_cable) if _suits(joint.cable.impedance_ohm, joint) else []
     if not any(_is_sound(tried.joint) for tried in found):
         own = _passing(request, joint, [_Change("", {"family": family, "cable": None}) for family in families])
-        found += [tried for tried in own if not _is_stiffer(tried.joint.cable, joint.cable)]
+        found += [tried for tried in own if _is_handy(tried.joint.cable, joint.cable)]
     if not found:
         return []
     found.sort(key=lambda tried: (not _is_sound(tried.joint), not _is_customary(tried, joint)))
     first = found[0]
-    stronger = [tried for tried in found[1:] if _margin(tried) >= _margin(first) + ENOUGH_DB]
+    doubled_db = _margin(first) + ENOUGH_DB
+    stronger = [] if _is_sound(first.joint) else [tried for tried in found[1:] if _margin(tried) >= doubled_db]
     return [_named(first, joint), *(_named(tried, joint) for tried in stronger[:1])]
 
 
 def _passing(request: QuestionRequest, joint: Judgement, changes: list[_Change]) -> list[_Tried]:
-    """Of changes of the connector, those that pass, with more margin where that is wanting."""
+    """Of changes of connector or cable, those that pass, with more margin where that is wanting."""
     found = _fitting(request, joint, changes)
     before = joint.margins_db[0]
     least_db = before + LEAST_GAIN_DB if before is not None and _wants_power(joint) else 0.0
@@ -158,6 +159,11 @@ def _passing(request: QuestionRequest, joint: Judgement, changes: list[_Change])
 def _is_customary(tried: _Tried, joint: Judgement) -> bool:
     """Whether the cable in use is what the connector is customarily fitted to."""
     return customary_cable(tried.joint.interface.id) == joint.cable.id
+
+
+def _is_handy(cable: Cable, other: Cable) -> bool:
+    """Whether one would change to a cable for the sake of power: it is no thinner, and bends as the other does."""
+    return cable.outer_diameter_m.value >= other.outer_diameter_m.value and not _is_stiffer(cable, other)
 
 
 def _is_stiffer(cable: Cable, other: Cable) -> bool:
@@ -213,12 +219,13 @@ def _margin(tried: _Tried) -> float:
 
 
 def _cables(request: QuestionRequest, joint: Judgement) -> list[_Tried]:
-    """The cable nearest in size that the connector takes and that leaves nothing wanting."""
+    """The cable nearest in size that the connector takes, no stiffer, and that leaves nothing wanting if any does."""
     size_m = joint.cable.outer_diameter_m.value
     fitting = [
         cable
         for cable in catalogue().cables.values()
         if cable.id != joint.cable.id
+        and not _is_stiffer(cable, joint.cable)
         and _suits(cable.impedance_ohm, joint)
         and cable_fits(joint.interface, cable.outer_diameter_m.value)
     ]
@@ -226,7 +233,8 @@ def _cables(request: QuestionRequest, joint: Judgement) -> list[_Tried]:
         _Change(f"Use {cable.name}", {"cable": cable.id})
         for cable in sorted(fitting, key=lambda cable: abs(cable.outer_diameter_m.value - size_m))
     ]
-    return [tried for tried in _fitting(request, joint, changes) if _is_sound(tried.joint)][:1]
+    found = _passing(request, joint, changes)
+    return sorted(found, key=lambda tried: not _is_sound(tried.joint))[:1]
 
 
 def _told(tried: _Tried, before: Judgement) -> Better:

@@ -135,7 +135,7 @@ def limited_by(joint: Judgement, vswr: float) -> LimitedBy | None:
     match joint.binding:
         case "voltage":
             volts = joint.low.voltage.allowed_peak_v
-            sentence = f"Voltage: {power}, the peaks reach {volts:.0f} V, all its insulation is good for."
+            sentence = f"Voltage: {power}, the peaks reach {volts:.0f} V, the most it is rated for."
         case "cable":
             hottest_c = joint.low.cable.allowed_temperature_c
             sentence = (
