@@ -5,6 +5,7 @@ import {FIRST_CELL, askedChanges, chosenCell} from '../../frontend/src/matrix/qu
 import {completed} from '../../frontend/src/matrix/question/completions.js';
 
 const LISTS = /** @type {any} */ ({bands: ['80m', '20m', '10m', '2m'].map((id) => ({id}))});
+/** @type {Record<string, any>} */
 const STATE = {
   ...{families: null, bands: ['80m', '20m', '2m'], frequencies_hz: [50e6], powers_w: [0, 5, 100], power_w: 100},
   ...{family: null, band: null, frequency_hz: null, view: null},

@@ -46,6 +46,7 @@ function withLevel(levels, power, most) {
  * @param {State} state
  * @param {Lists} lists
  * @param {number} mostPowers
+ * @returns {Record<string, any>}
  */
 export function askedChanges(values, cell, state, lists, mostPowers) {
   const column = values.band ? {frequency_hz: null} : values.frequency_hz ? {band: null} : {};
