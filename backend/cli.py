@@ -158,6 +158,21 @@ def cell(as_json: bool, packs: tuple[Path, ...], **options: Any) -> None:
         click.echo(tables.cell(_result("cell", answer), catalogue))
 
 
+def _fields_of_question() -> list[click.Parameter]:
+    """The options of a question; its text is an argument."""
+    return [option for option in _options(OPERATIONS["question"].request) if option.name != "text"]
+
+
+@main.command(params=_fields_of_question())
+@click.argument("text", nargs=-1)
+@click.option("--json", "as_json", is_flag=True, help="Print the whole answer as JSON")
+@_packs
+def question(text: tuple[str, ...], as_json: bool, packs: tuple[Path, ...], **options: Any) -> None:
+    """Answer a question as it is typed, such as: so239 1kw ft8 10m swr 3."""
+    answer = _ask("question", options | {"text": " ".join(text)}, edition_of_files(packs))
+    click.echo(answer if as_json else tables.question(_result("question", answer)))
+
+
 @main.command(params=_options(OPERATIONS["snapshot"].request))
 @_packs
 def snapshot(packs: tuple[Path, ...], **options: Any) -> None:

@@ -14,10 +14,11 @@ from jointwise.calc.numeric.units import engineering
 from jointwise.calc.operations import InputError
 from jointwise.calc.physics.columns import Column
 from jointwise.calc.physics.families import FamilyHead
+from jointwise.calc.question.results import QuestionResult, UnreadWord
 
 from .texts import plain
 
-__all__ = ["cell", "matrix"]
+__all__ = ["cell", "matrix", "question"]
 
 USUAL_POWER_W = 100.0  # what most transceivers give, so the level shown unless another is asked for
 MATCH = "match"
@@ -87,6 +88,31 @@ def cell(result: CellResult, catalogue: CatalogueResult) -> str:
     lines += _section("Cautions", result.cautions)
     lines += _section("Sources", (f"{id_}: {titles.get(id_, '')}{_from(packs, id_)}" for id_ in sorted(used)))
     return "\n".join(lines)
+
+
+def question(result: QuestionResult) -> str:
+    """The question as it was understood, its verdict, and what would make it better."""
+    lines = [result.sentence]
+    if result.verdict is not None:
+        lines += [result.verdict.headline, result.verdict.sentence]
+    if result.largest_power_w is not None:
+        lines.append(f"Largest safe power: {engineering(result.largest_power_w, 'W')}")
+    if result.limited_by is not None:
+        lines += _section("Limited by", [result.limited_by.sentence])
+    lines += _section("Mind", (doubt.sentence for doubt in result.doubts))
+    lines += _section("Better", (f"{change.title}. {change.sentence}" for change in result.better))
+    lines += _section("Not understood", (_unread(word) for word in result.unread))
+    lines += _section("To be said", result.missing)
+    lines += _section("Taken as usual", result.taken)
+    if result.verdict is not None:
+        lines += _section("Cautions", result.cautions)
+    return "\n".join(lines)
+
+
+def _unread(word: UnreadWord) -> str:
+    near = f" Near: {', '.join(word.near)}." if word.near else ""
+    named = "" if word.typed in word.words else f"“{word.typed}”: "
+    return f"{named}{word.words}{near}"
 
 
 def _family(family: FamilyHead) -> str:

@@ -75,6 +75,14 @@ def _cell() -> Task[Any, Any]:
     return Task(cell, CellRequest, CellResult)
 
 
+def _question() -> Task[Any, Any]:
+    from .question.question import question
+    from .question.requests import QuestionRequest
+    from .question.results import QuestionResult
+
+    return Task(question, QuestionRequest, QuestionResult)
+
+
 def _snapshot() -> Task[Any, Any]:
     from .matrix.snapshot.requests import SnapshotRequest
     from .matrix.snapshot.results import SnapshotResult
@@ -160,6 +168,12 @@ OPERATIONS = {
             "cell",
             "One margin with its derivation, gates, losses and curves.",
             _cell,
+            cacheable=True,
+        ),
+        Operation(
+            "question",
+            "One question about one joint, typed or filled in: verdict, largest safe power, what would help.",
+            _question,
             cacheable=True,
         ),
         Operation(

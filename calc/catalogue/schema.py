@@ -39,6 +39,8 @@ __all__ = [
     "PackSummary",
     "PowerRating",
     "Quantity",
+    "SiteWord",
+    "SmallWords",
     "Source",
     "Transmitter",
     "WireLine",
@@ -79,6 +81,9 @@ Named = Annotated[str, Meta(min_length=1, max_length=100)]
 
 Order = Annotated[int, Meta(ge=0, le=1000)]
 Names = Annotated[list[Name], Meta(max_length=20)]
+TypedNames = Annotated[list[Name], Meta(max_length=30)]
+"""What people type for an entry beside its name; case, spaces and hyphens don't count."""
+
 Frequency = Annotated[float, Meta(ge=1e4, le=2e11)]
 Watts = Annotated[float, Meta(ge=1e-3, le=1e6)]
 Temperature = Annotated[float, Meta(ge=-100, le=600)]
@@ -219,6 +224,7 @@ class Interface(Struct, forbid_unknown_fields=True, frozen=True):
     """Up to where the trade fits it unasked; left out, as far as its limits go."""
     special_use: Label | None = None
     """What it is made for, where that isn't the everyday joint of a station."""
+    typed_as: TypedNames = []
 
 
 class Mating(Struct, forbid_unknown_fields=True, frozen=True):
@@ -265,6 +271,7 @@ class Band(Struct, forbid_unknown_fields=True, frozen=True):
     id: Id
     name: Name
     regions: dict[Literal["1", "2", "3"], BandEdges]
+    typed_as: TypedNames = []
 
 
 class Mode(Struct, forbid_unknown_fields=True, frozen=True):
@@ -276,6 +283,8 @@ class Mode(Struct, forbid_unknown_fields=True, frozen=True):
     on_time_s: Annotated[Quantity | None, Unit("s", 0.01, 86400)] = None
     off_time_s: Annotated[Quantity | None, Unit("s", 0.01, 86400)] = None
     note: Text = ""
+    typed_as: TypedNames = []
+    """The first is how a sentence says it."""
 
 
 class Material(Struct, forbid_unknown_fields=True, frozen=True):
@@ -387,6 +396,7 @@ class Cable(Struct, forbid_unknown_fields=True, frozen=True):
     """Left out, that of the nearest cable of like insulation and impedance, scaled to its diameter."""
     fit_note: Text = ""
     """Why the fit leaves much, or ends where it does."""
+    typed_as: TypedNames = []
 
     @property
     def spoken_name(self) -> str:
@@ -437,6 +447,7 @@ class Installation(Struct, forbid_unknown_fields=True, frozen=True):
     least_vibration: Label
     taped: bool = False
     """Whether joints there are taped or booted as a matter of course."""
+    typed_as: TypedNames = []
 
 
 class Condition(Struct, forbid_unknown_fields=True, frozen=True):
@@ -445,6 +456,23 @@ class Condition(Struct, forbid_unknown_fields=True, frozen=True):
     id: Id
     name: str
     added_resistance_ohm: Annotated[Quantity, Unit("Ω")]
+    typed_as: TypedNames = []
+
+
+class SiteWord(Struct, forbid_unknown_fields=True, frozen=True):
+    """What people type of a joint's site and use, and the field of a scenario or the power [W] it stands for."""
+
+    id: Id
+    typed_as: TypedNames
+    field: Named
+    value: bool | float | str
+
+
+class SmallWords(Struct, forbid_unknown_fields=True, frozen=True):
+    """Words of a sentence that say nothing of the station: those passed over, and those that deny what follows."""
+
+    id: Literal["filler", "denial"]
+    words: list[Name]
 
 
 class NoiseEnvironment(Struct, forbid_unknown_fields=True, frozen=True):

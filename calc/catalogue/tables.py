@@ -39,6 +39,8 @@ from .schema import (
     Mode,
     NoiseEnvironment,
     PackSummary,
+    SiteWord,
+    SmallWords,
     Source,
     Transmitter,
     WireLine,
@@ -86,6 +88,8 @@ class Catalogue(msgspec.Struct, frozen=True):
     cable_dielectrics: dict[str, CableDielectric]
     conditions: dict[str, Condition]
     installations: dict[str, Installation]
+    site_words: dict[str, SiteWord]
+    small_words: dict[str, SmallWords]
     rules: dict[str, Rule]
     attachments: dict[str, Attachment]
     screens: dict[str, Screen]
@@ -127,6 +131,8 @@ def built_in_tables() -> Catalogue:
         cable_dielectrics=_table("cable_dielectrics", "cable_dielectric", CableDielectric),
         conditions=_table("conditions", "condition", Condition),
         installations=_table("installations", "installation", Installation),
+        site_words=_table("words", "site_word", SiteWord),
+        small_words=_table("words", "small_words", SmallWords),
         rules=_table("fitting", "rule", Rule),
         attachments=_table("fitting", "attachment", Attachment),
         screens=_table("fitting", "screen", Screen),

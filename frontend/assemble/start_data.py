@@ -17,6 +17,8 @@ from jointwise.calc.catalogue.schema import HouseLimit, Interface, Kind, Source
 from jointwise.calc.fields import Declared, Field, Flag, List, Number, OneOf, Text, object_of, objects_in
 from jointwise.calc.numeric.rounding import rounded
 from jointwise.calc.operations import OPERATIONS, call
+from jointwise.calc.question.phrases import spoken_names
+from jointwise.calc.question.wording import family_in_words, mode_in_words
 
 from .version import VERSION
 
@@ -72,6 +74,13 @@ def fields_of_parts() -> dict[str, dict[str, dict[str, Any]]]:
     return {struct.__name__: fields_of(struct) for struct in sorted(parts, key=lambda struct: struct.__name__)}
 
 
+def _of_question() -> dict[str, Any]:
+    """How a question speaks of connectors and modes, and the names that what is typed may be completed to."""
+    families = {family: family_in_words(family) for family in tables().interfaces}
+    modes = {mode: mode_in_words(mode) for mode in tables().modes}
+    return {"families": families, "modes": modes, "names": spoken_names()}
+
+
 def start_data() -> dict[str, Any]:
     """Everything the page starts from."""
     catalogue = json.loads(call("catalogue", b"{}"))
@@ -124,6 +133,7 @@ def start_data() -> dict[str, Any]:
             "seen": list(get_args(Source.__annotations__["seen"])),
             "most_bytes": MOST_PACK_BYTES,
         },
+        "question": _of_question(),
         "longest_s": {name: operation.longest_s for name, operation in OPERATIONS.items()},
         "first_bands": FIRST_BANDS,
         "matrix": rounded(matrix, SIGNIFICANT_DIGITS),

@@ -32,6 +32,8 @@ REFUSED = [
         "Spot frequency: 0 Hz; allowed: 100 kHz to 50 GHz",
     ),
     (["cell", "--band", "2m"], "Interface family: nothing; allowed: a value"),
+    (["question", "n 2m", "--vswr", "0.5"], "VSWR on the line at the joint: 0.5; allowed: 1 to"),
+    (["question", "x" * 301], "allowed: "),
     (["snapshot", "--families", "n", "--power-w", "-1"], "Peak envelope power: −1 W"),
     (["serve", "--embed-origins", "club.example"], "embed_origins[0] is"),
     (["matrix", "--powers-w", "5,many"], 'Power levels, second entry: "many"; allowed: 0 to 100 kW.'),
@@ -131,6 +133,36 @@ def test_cell_speaks_in_us_units_and_says_that_its_working_is_in_si():
     assert "Made for cables of 0.195 to 0.406 in" in answer
     assert "°C" in working
     assert "SI units" not in run("cell", "--family", "uhf", "--band", "20m").output
+
+
+def test_a_question_is_answered_in_plain_lines():
+    """Sentence, verdict, largest safe power, what limits, what would be better, and what was not understood."""
+    expected = json.loads(call("question", b'{"text": "so239 1kw ft8 10m swr 3 zorp"}'))
+
+    printed = run("question", "so239 1kw ft8 10m", "swr", "3", "zorp").stdout.splitlines()
+
+    assert printed[:3] == [expected["sentence"], expected["verdict"]["headline"], expected["verdict"]["sentence"]]
+    assert printed[3] == "Largest safe power: 1.007 kW"
+    assert f"  {expected['limited_by']['sentence']}" in printed
+    for change in expected["better"]:
+        assert f"  {change['title']}. {change['sentence']}" in printed
+    assert "  “zorp” is not understood." in printed
+
+
+def test_what_a_question_lacks_is_printed():
+    """What can be read in two ways is asked back with both, and nothing is answered."""
+    printed = run("question", "n 2m 1,500 W").stdout
+
+    assert "“1,500 W”: is that 1500 W or 1.5 W?" in printed
+    assert "Say the power with its unit" in printed
+    assert "Largest safe power" not in printed
+
+
+def test_a_question_takes_fields_and_gives_json():
+    """Options fill in what the text leaves out; with --json the answer is the core's."""
+    printed = run("question", "n 2m", "--mode", "fm", "--power-w", "50", "--json").stdout
+
+    assert printed.encode().rstrip(b"\n") == call("question", b'{"text": "n 2m", "mode": "fm", "power_w": 50}')
 
 
 @pytest.mark.parametrize(("arguments", "sentence"), REFUSED)

@@ -23,7 +23,8 @@ OPERATIONS = sorted({path.name for path in CALC.iterdir() if path.joinpath("__in
 FOR_THE_BACKEND = {
     *("operations", "errors", "fields", "refusal"),
     *("catalogue", "catalogue.merge", "catalogue.pack"),  # editions: what a caller makes and hands to every call
-    *("cell.results", "datasheets.results", "matrix.results"),  # the answers that are printed as tables,
+    # the answers that are printed as tables,
+    *("cell.results", "datasheets.results", "matrix.results", "question.results"),
     *(
         "formulas.formula",
         "physics.columns",

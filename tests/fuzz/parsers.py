@@ -38,6 +38,10 @@ SEEDS = {
 """Whole Touchstone texts."""
 
 
+LONGEST_QUESTION = 300
+"""Letters that a question may have."""
+
+
 class Parser(NamedTuple):
     """How a text is read, and texts that can be read."""
 
@@ -49,6 +53,11 @@ class Parser(NamedTuple):
 def _asking(operation: str) -> Callable[[bytes], Any]:
     """Asks, and reads the answer as the description has it: no number may be missing."""
     return lambda data: msgspec.json.decode(call(operation, data), type=OPERATIONS[operation].result)
+
+
+def _typed(data: bytes) -> bytes:
+    text = data.decode("utf-8", "replace")[:LONGEST_QUESTION]
+    return call("question", json.dumps({"text": text}).encode())
 
 
 def _by_query(data: bytes) -> bytes:
@@ -87,6 +96,9 @@ PARSERS = {
     "line": Parser(_asking("line"), [json.dumps(LINE)]),
     "sweep": Parser(_asking("sweep"), [json.dumps(SWEEP)]),
     "pack": Parser(lambda data: edition_of([Document("pack.json", data)]), [PACK, _earlier_pack()]),
+    "question": Parser(
+        _typed, ["Will the SO-239 take 1 kW FT8 on 10 m at SWR 3?", "n 28074 kHz 1,5kW 5000 ft 95 F mast"]
+    ),
     "query": Parser(
         _by_query, ["families=n,sma&powers_w=0,100&vswr=3&on_time_s=null", "bands=&frequencies_hz=1e9&region=2"]
     ),

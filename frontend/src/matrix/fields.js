@@ -1,5 +1,7 @@
 /** What the matrix is asked, and what is open in it: every field that can stand in a link. */
 
+import {ASKED} from './question/changes.js';
+
 /** @typedef {Record<string, any>} State - a value for each field */
 
 const openField = (choices) => ({type: 'choice', choices, nullable: true, default: null});
@@ -12,6 +14,6 @@ export const matrixFields = ({requests: {cell, matrix}, first_bands}, {powers_w}
     bands: {...matrix.bands, default: first_bands},
     powers_w: {...matrix.powers_w, default: powers_w},
     shows: {type: 'choice', choices: ['margin', 'largest'], default: 'margin', nullable: false},
-    view: openField(['methods', 'website']),
+    view: openField(['methods', 'website', ASKED]),
   },
 });

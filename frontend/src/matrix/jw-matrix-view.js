@@ -16,6 +16,8 @@ import './jw-matrix.js';
 import './jw-power-choice.js';
 import './jw-scenario.js';
 import './jw-summary.js';
+import {ASKED} from './question/changes.js';
+import './question/jw-question.js';
 import {NOTHING_OPEN, cellRequest, matrixRequest, openSheet} from './requests.js';
 import {awaitedMatrix, headingOf, isOpenCell, isSpot, openColumn} from './shown.js';
 import {MATRIX_WAYS, WAYS} from './ways.js';
@@ -72,10 +74,12 @@ export class JwMatrixView extends element(
     const {_state, _shown: matrix} = this;
     const sheet = openSheet(_state);
     return html`<div @jw-change=${this._changed} @jw-open=${this._opened}
-        @jw-close=${() => this._show(NOTHING_OPEN)} @jw-export=${this._exported}>
+        @jw-close=${this._closed} @jw-export=${this._exported}>
       ${this._progress(this._matrix)}
       <main>
         ${this._trouble()}
+        <jw-question .state=${_state} .transport=${this.transport} .stage=${this.stage}
+          @jw-asked=${({detail}) => this._choose(detail.changes)} @jw-why=${this._explained}></jw-question>
         <div class="bar tools"><div class="bar">${this._undoButtons()}<button id="reset"
           @click=${() => this._reset()}>Reset</button></div><jw-exports file=${this.file}></jw-exports></div>
         <jw-scenario .state=${_state} .refusal=${this._matrix.error}></jw-scenario>
@@ -203,6 +207,7 @@ export class JwMatrixView extends element(
   _opened(event) {
     const {family, column, power: watts} = event.detail;
     const spot = column !== undefined && isSpot(column);
+    this._isAsked = false;
     this._show({
       ...NOTHING_OPEN,
       family: family?.id ?? null,
@@ -210,6 +215,22 @@ export class JwMatrixView extends element(
       frequency_hz: spot ? column.low_hz : null,
       power_w: watts,
     });
+  }
+
+  /** A cell that is asked about is chosen, its sheet not open. */
+  _choose(changes) {
+    this._isAsked = true;
+    this._change(changes);
+  }
+
+  _explained(event) {
+    this._isAsked = true;
+    this._show({...NOTHING_OPEN, ...event.detail.cell});
+  }
+
+  /** Of a cell that is asked about only its sheet closes. */
+  _closed() {
+    this._show(this._isAsked && openSheet(this._state) === 'derivation' ? {view: ASKED} : NOTHING_OPEN);
   }
 
   openMethods() {
