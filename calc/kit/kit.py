@@ -18,7 +18,7 @@ from .pair_result import pair_result
 from .requests import KitRequest
 from .required_pairs import impedances_differ, required_pairs
 from .results import AdapterCount, KitResult, PairResult
-from .verdict import verdict
+from .verdict import stated_words, verdict
 
 __all__ = ["kit"]
 
@@ -110,6 +110,7 @@ def _adapter_count(adapter: AdapterType, count: int) -> AdapterCount:
         source=entry.source,
         kind=entry.kind,
         pack=_pack(entry.id, first.family, second.family),
+        stated=stated_words(entry, adapter),
     )
 
 
