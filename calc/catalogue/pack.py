@@ -64,10 +64,12 @@ class Pack(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     """Entries to lay over the catalogue. Every value names a source: one of the pack's own, or a built-in one."""
 
     id: Annotated[Id, Meta(description="Short name; it stands before the ids of the pack's sources")]
-    name: Annotated[Name, Meta(description="Name shown beside everything that comes from the pack")]
-    version: Annotated[str, Meta(min_length=1, max_length=40, description="Version or date of the pack")]
+    name: Annotated[
+        Name, Meta(title="Name of the pack", description="Name shown beside everything that comes from the pack")
+    ]
+    version: Annotated[str, Meta(min_length=1, max_length=40, title="Version or date")]
     sources: Annotated[list[PackSource], Meta(max_length=200, description="Where the values come from")]
-    note: Annotated[Text, Meta(description="What the pack is for")] = ""
+    note: Annotated[Text, Meta(title="What the pack is for")] = ""
     overrides: Overrides = Overrides()
     interfaces: Annotated[
         list[Interface], Meta(max_length=60, title="Connector", description="Interface families")
@@ -83,7 +85,7 @@ class Pack(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     modes: Annotated[list[Mode], Meta(max_length=60, title="Mode", description="Emission modes")] = []
     default_powers_w: Annotated[
         list[Annotated[float, Meta(ge=0, le=1e5, extra={"unit": "W"})]],
-        Meta(max_length=24, description="Power levels of a matrix that asks for none [W]"),
+        Meta(max_length=24, title="Default powers", description="Power levels of a matrix that asks for none [W]"),
     ] = []
     house_limits: Annotated[
         list[HouseLimit], Meta(max_length=100, title="House limit", description="Most power by the station's own rules")

@@ -12,6 +12,7 @@ from typing import Annotated, Literal
 from msgspec import Meta, Struct
 
 __all__ = [
+    "GROUPS",
     "Adapter",
     "AdapterFigures",
     "AntennaView",
@@ -110,11 +111,10 @@ def Words(title: str, hint: str = "") -> Meta:
     return Meta(title=title, description=hint) if hint else Meta(title=title)
 
 
-SIZE, ELECTRICAL, HEAT, WEAR, FITS = (
-    Meta(extra={"group": group})
-    for group in ("Size and metal", "Electrical", "Heat", "Wear and sealing", "What it mates with")
-)
-"""What a form shows together."""
+GROUPS = ("Size and metal", "Electrical", "Heat", "Wear and sealing", "What it mates with")
+"""What a form shows together, in this order."""
+
+SIZE, ELECTRICAL, HEAT, WEAR, FITS = (Meta(extra={"group": group}) for group in GROUPS)
 
 
 class Quantity(Struct, forbid_unknown_fields=True, frozen=True):
@@ -568,21 +568,22 @@ class Source(Struct, forbid_unknown_fields=True, frozen=True):
     """Where a value or a formula comes from, and how it was seen; the id of one of a pack is led by the pack's."""
 
     id: Annotated[str, Meta(max_length=81)]
-    title: Annotated[str, Meta(min_length=1, max_length=300)]
-    seen: Literal["read", "as quoted", "from memory", "computed"]
+    title: Annotated[str, Meta(min_length=1, max_length=300), Words("Title of the source")]
+    seen: Annotated[Literal["read", "as quoted", "from memory", "computed"], Words("How it was seen")]
     address: Annotated[
         str,
+        Words("Web address"),
         Meta(
             pattern=ADDRESS,
             max_length=300,
             extra={"allowed": "an address that begins with https:// or http://, at most 300 characters"},
         ),
     ] = ""
-    body: Annotated[str, Meta(max_length=100)] = ""
+    body: Annotated[str, Meta(max_length=100), Words("By whom")] = ""
     """Its author or the body that publishes it; empty where that was not seen, as in the two below."""
     year: Annotated[str, Meta(max_length=60)] = ""
     """When, as exactly as it is known; of an edition where there are several."""
-    place: Annotated[str, Meta(max_length=100)] = ""
+    place: Annotated[str, Meta(max_length=100), Words("Page or table")] = ""
     """Where in it: a table, page, clause or chapter."""
 
     @property

@@ -1,5 +1,4 @@
 import {css, html, nothing} from 'lit';
-import START from '../../build/start-data.json';
 import {element, of, state, value} from '../shared/elements/element.js';
 import '../shared/elements/jw-progress.js';
 import {save} from '../shared/export/save.js';
@@ -10,14 +9,15 @@ import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
 import {READY} from '../worker/messages.js';
 import './jw-pack-form.js';
+import {MOST_BYTES} from './start.js';
 import {entriesInWords} from './words.js';
 
 /**
+ * @import {JwPackForm} from './jw-pack-form.js'
+ * @import {Pack} from '../shared/packs/read.js'
  * @import {Shelf} from '../shared/packs/shelf.js'
  * @import {Transport} from '../shared/answers.js'
  */
-
-const MOST_BYTES = START.pack.most_bytes;
 
 /**
  * The packs of the page: taken from files, turned off and on, saved, removed, and made.
@@ -36,6 +36,8 @@ export class JwPacksView extends element({
   _refused: state(/** @type {string | undefined} */ (of)),
   _said: state(/** @type {string} */ (of)),
   _busy: state(/** @type {boolean} */ (of)),
+  /** The one removed last, which can be had back. */
+  _gone: state(/** @type {Pack | undefined} */ (of)),
 }) {
   static view = 'packs';
 
@@ -89,9 +91,9 @@ export class JwPacksView extends element({
       <main>
         <section class="panel">
           <h2>Packs</h2>
-          <p>A pack holds entries of your own: interfaces, cables, bands, modes, default powers, and the limits your
-            station sets itself. It stays in this browser. What comes from one is marked “from pack” wherever it shows;
-            no formula is ever changed.</p>
+          <p>A pack holds entries of your own: connectors, cables, adapters, bands, modes, default powers, and the
+            limits your station sets itself. It stays in this browser. What comes from one is marked “from pack”
+            wherever it shows; no formula is ever changed.</p>
           <div class="drop" ?data-over=${this._over} @dragover=${this._dragged} @dragleave=${() => (this._over = false)}
             @drop=${this._dropped}>
             <label for="file">Drop a pack file here, or choose one</label>
@@ -103,10 +105,17 @@ export class JwPacksView extends element({
               : nothing
           }
           <p class="quiet" role="status" id="said">${this._said}</p>
+          ${
+            this._gone
+              ? html`<button id="back" @click=${this._bringBack}>Undo: bring ${this._gone.name} back</button>`
+              : nothing
+          }
         </section>
         <section class="panel"><h2>On this page</h2>${this._list()}</section>
-        <jw-pack-form .transport=${this.transport}
-          @jw-pack-made=${({detail}) => this._take(detail.text, detail.label)}></jw-pack-form>
+        <jw-pack-form .transport=${this.transport} .taken=${[
+          ...(this.shelf?.server ?? []),
+          ...(this.shelf?.own ?? []),
+        ].map(({id}) => id)} @jw-pack-made=${this._made}></jw-pack-form>
       </main>`;
   }
 
@@ -125,7 +134,9 @@ export class JwPacksView extends element({
         ${
           ofServer
             ? html`<span class="quiet">of the server</span>`
-            : html`<button class="turn" aria-pressed=${on} @click=${() => this._turn(pack)}>In force</button>`
+            : html`<button class="turn" aria-pressed=${on} @click=${() => this._turn(pack)}>In force</button>
+              <button class="change" aria-label="Change ${pack.name} in the form"
+                @click=${() => this._open(pack, told)}>Change</button>`
         }
         <button class="save" aria-label="Save ${pack.name} as a file"
           @click=${() => save(`${pack.id}.json`, 'application/json', pack.text)}>Save as file</button>
@@ -173,19 +184,44 @@ export class JwPacksView extends element({
     await this._take(await file.text(), file.name);
   }
 
-  /** Take a pack if the core takes it with those in force. */
-  async _take(text, label) {
+  /** Take a pack if the core takes it with those in force; what speaks against it, if anything does. */
+  async _tried(text, label) {
     this._refused = undefined;
+    this._gone = undefined;
     this._busy = true;
     this._said = 'The core is looking at the pack…';
     try {
       await this.transport.ask('catalogue', {}, {packs: this.shelf.with(text, label)});
       this.shelf.put(text);
       this._said = `${label} is in force.`;
+      return undefined;
     } catch (error) {
-      this._refuse(/** @type {Error} */ (error).message);
+      return /** @type {Error} */ (error);
+    } finally {
+      this._busy = false;
     }
-    this._busy = false;
+  }
+
+  async _take(text, label) {
+    const error = await this._tried(text, label);
+    if (error) this._refuse(error.message);
+  }
+
+  /** What the core has against a pack of the form, the form says by its labels. */
+  async _made({detail: {text, label}}) {
+    const error = await this._tried(text, label);
+    if (!error) return;
+    this._said = '';
+    this._form.refuse(error);
+  }
+
+  get _form() {
+    return /** @type {JwPackForm} */ (this.renderRoot.querySelector('jw-pack-form'));
+  }
+
+  /** One of an earlier version is opened as the core reads it. */
+  _open(pack, told) {
+    return this._form.open(told?.today || pack.text);
   }
 
   _refuse(message) {
@@ -201,10 +237,16 @@ export class JwPacksView extends element({
     this._said = `${pack.name} is off.`;
   }
 
+  async _bringBack() {
+    const {text, name} = /** @type {Pack} */ (this._gone);
+    await this._take(text, name);
+  }
+
   _remove(pack) {
     this._refused = undefined;
     this.shelf.remove(pack);
     this._said = `${pack.name} is removed.`;
+    this._gone = pack;
   }
 }
 

@@ -39,8 +39,8 @@
  * @property {Entry[]} noise_environments
  * @property {Entry[]} antenna_views
  * @property {(Entry & {holds_to_vswr: ?number})[]} transmitters
- * @property {{values: Record<string, {unit: string, min: number, max: number}>, house_limit: Fields, kinds: string[],
- *   seen: string[], most_bytes: number}} pack - what a pack may hold
+ * @property {{shapes: Record<string, Record<string, any>>, groups: string[], kinds: string[],
+ *   most_bytes: number}} pack - what a pack may hold
  * @property {Record<Operation, number>} longest_s - how long an answer may take
  * @property {string[]} first_bands - the columns of a first visit
  * @property {import('../answers.js').Matrix} matrix - that of a first visit
