@@ -372,7 +372,7 @@ class Attenuation(Struct, forbid_unknown_fields=True, frozen=True):
     source: Named
     kind: Kind
     note: Text = ""
-    fit: Annotated[bool, Words("Fitted", "Without, it is held out to check the fit")] = True
+    fit: Annotated[bool, Words("Counts in the fit")] = True
     through: Annotated[bool, Words("Of a clad core")] = False
 
 

@@ -18,7 +18,7 @@ import {
   withRow,
   withSource,
 } from '../../frontend/src/packs/entries.js';
-import {missing, placeOf, refused, titleOf} from '../../frontend/src/packs/faults.js';
+import {faultsOf, placeOf, refused, titleOf} from '../../frontend/src/packs/faults.js';
 import {at, put} from '../../frontend/src/packs/paths.js';
 import {blankOf, factorOf, groupsOf, tablesOf, unitOf, wordsOf} from '../../frontend/src/packs/shapes.js';
 
@@ -258,7 +258,7 @@ test('what is missing is told by its label with what is allowed', () => {
   const grown = withRow(SHAPES, document, [...PATH, 'attenuation'], 'Row', 'memory');
 
   assert.deepEqual(
-    missing(SHAPES, grown, nameOf).map(({words}) => words),
+    faultsOf(SHAPES, grown, nameOf).map(({words}) => words),
     [
       'Name of the pack is empty; allowed: a text.',
       'Cable X, Bore is empty; allowed: 1 to 500 mm.',
@@ -270,11 +270,24 @@ test('what is missing is told by its label with what is allowed', () => {
       'Cable X, Attenuation 1, Air is empty; allowed: −100 to 600 °C.',
     ],
   );
-  assert.match(missing(SHAPES, document, nameOf).at(-1)?.words ?? '', /Attenuation is empty; allowed: at least 1/);
+  assert.match(faultsOf(SHAPES, document, nameOf).at(-1)?.words ?? '', /Attenuation is empty; allowed: at least 1/);
+});
+
+test('a number outside its range is told in the unit shown', () => {
+  const document = withFigure(started(), [...PATH, 'working_v', 'high'], 2000, 'memory');
+
+  assert.deepEqual(faultsOf(SHAPES, withFigure(document, [...PATH, 'pin_m'], 2, 'memory'), nameOf), [
+    {path: [...PATH, 'pin_m'], words: 'Cable Thick, Pin is 2000 mm; allowed: 1 to 500 mm.', isTold: true},
+    {
+      path: [...PATH, 'working_v', 'high'],
+      words: 'Cable Thick, Voltage, most is 2000 V; allowed: 1 to 1000 V.',
+      isTold: true,
+    },
+  ]);
 });
 
 test('nothing of a whole pack is missing', () => {
-  assert.deepEqual(missing(SHAPES, started(), nameOf), []);
+  assert.deepEqual(faultsOf(SHAPES, started(), nameOf), []);
 });
 
 test('what the core refuses is said by the label, in the unit shown', () => {

@@ -1,4 +1,4 @@
-/** Some of a list as chips: each a button that takes it away, and a menu or a field that adds one. */
+/** Some of a list as chips: each a button that takes it away, and a menu or a field to add one of. */
 import {css, html} from 'lit';
 
 /** @import {Entry} from '../shared/answers.js' */
@@ -7,7 +7,8 @@ export const chipStyles = css`
   .chips { min-width: 0; }
   .chips > div { display: flex; flex-wrap: wrap; gap: 4px; align-items: center; }
   .chips .chip { padding: 0 10px; font-size: 0.9rem; overflow-wrap: anywhere; text-align: left; }
-  .chips :is(select, input[type='text']) { width: auto; flex: 0 1 11rem; }
+  .chips .more { display: flex; gap: 4px; min-width: 0; }
+  .chips .more :is(select, input[type='text']) { width: 11rem; flex: 0 1 11rem; }
   .label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
   .hint { display: block; margin-top: 2px; font-size: 0.75rem; line-height: 1.35; color: var(--soft); }
 `;
@@ -29,10 +30,18 @@ const goOn = ({currentTarget}) =>
 /** @param {Chips} chips */
 export function chips({label, hint = '', chosen, put, offered, longest}) {
   const nameOf = (id) => offered?.find((one) => one.id === id)?.name ?? id;
-  const add = ({target}) => {
-    const one = target.value.trim();
-    target.value = '';
+  // not as soon as the menu changes, which it does with every key
+  const add = ({currentTarget}) => {
+    const more = currentTarget.closest('.more').querySelector('select, input');
+    const one = more.value.trim();
+    more.value = '';
+    more.focus();
     if (one !== '' && !chosen.includes(one)) put([...chosen, one]);
+  };
+  const entered = (event) => {
+    if (event.key !== 'Enter') return;
+    event.preventDefault();
+    add(event);
   };
   const take = (event, at) => {
     goOn(event);
@@ -45,17 +54,20 @@ export function chips({label, hint = '', chosen, put, offered, longest}) {
         (id, at) => html`<button type="button" class="chip" aria-pressed="true" title="Take away"
           @click=${(event) => take(event, at)}>${nameOf(id)} <span aria-hidden="true">✕</span></button>`,
       )}
-      ${
-        offered
-          ? html`<select aria-label="Add to ${label}" @change=${add}>
-            <option value="" selected>Add…</option>
-            ${offered
-              .filter(({id}) => !chosen.includes(id))
-              .map(({id, name}) => html`<option value=${id}>${name}</option>`)}
-          </select>`
-          : html`<input type="text" aria-label="Add to ${label}" placeholder="Add…" autocomplete="off"
-            maxlength=${longest ?? 80} @change=${add}>`
-      }
+      <div class="more">
+        ${
+          offered
+            ? html`<select aria-label="Another for ${label}" @keydown=${entered}>
+              <option value="" selected>choose…</option>
+              ${offered
+                .filter(({id}) => !chosen.includes(id))
+                .map(({id, name}) => html`<option value=${id}>${name}</option>`)}
+            </select>`
+            : html`<input type="text" aria-label="Another for ${label}" autocomplete="off" maxlength=${longest ?? 80}
+              @keydown=${entered}>`
+        }
+        <button type="button" @click=${add}>Add <span class="unseen">to ${label}</span></button>
+      </div>
     </div>
     <span class="hint">${hint}</span>
   </div>`;

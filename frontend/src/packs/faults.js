@@ -77,33 +77,59 @@ export function placeOf(shapes, document, path, nameOf) {
   return {label: labels.join(', '), facts: facts.type === '' ? null : facts};
 }
 
+/** @param {Facts} facts @param {any} value - a number may lie outside the range of its field */
+const isBeyond = ({min, max}, value) => Number.isFinite(value) && (value < Number(min) || value > Number(max));
+
+/**
+ * What is wrong with a number; empty where nothing is.
+ *
+ * @param {Facts} facts
+ * @param {any} value
+ * @param {string} label
+ */
+export const rangeFault = (facts, value, label) =>
+  isBeyond(facts, value) ? `${label} is ${withUnit(value, facts)}; allowed: ${rangeOf(facts)}.` : '';
+
 const isGap = (value) => value === null || value === undefined;
 
-/** @param {Facts} facts @param {any} value @param {Path} path @returns {{path: Path, allowed: string}[]} */
-function gaps(shapes, facts, value, path) {
-  const allowedNumber = () => rangeOf(facts);
+/**
+ * @typedef {object} Finding
+ * @property {Path} path
+ * @property {string} allowed
+ * @property {string} [given] - what stands there; left out, nothing does
+ */
+
+/** @param {Facts} facts @param {any} value @param {Path} path @returns {Finding[]} */
+function numberFindings(facts, value, path) {
+  if (isGap(value)) return facts.required ? [{path, allowed: rangeOf(facts)}] : [];
+  return isBeyond(facts, value) ? [{path, given: withUnit(value, facts), allowed: rangeOf(facts)}] : [];
+}
+
+/** @param {Shapes} shapes @param {Facts} facts @param {any} value @param {Path} path @returns {Finding[]} */
+function findings(shapes, facts, value, path) {
   switch (facts.type) {
     case 'part':
       if (isGap(value)) return [];
       return Object.entries(shapes[facts.of])
         .filter(([name]) => !HANDLED.has(name) || name === 'sources')
-        .flatMap(([name, inside]) => gaps(shapes, inside, value[name], [...path, name]));
+        .flatMap(([name, inside]) => findings(shapes, inside, value[name], [...path, name]));
     case 'list': {
       const entries = Array.isArray(value) ? value : [];
       const least = facts.least ?? 0;
       const few = entries.length < least ? [{path, allowed: `at least ${least}`}] : [];
-      return [...few, ...entries.flatMap((one, index) => gaps(shapes, facts.of, one, [...path, index]))];
+      return [...few, ...entries.flatMap((one, index) => findings(shapes, facts.of, one, [...path, index]))];
     }
     case 'map':
-      return Object.entries(value ?? {}).flatMap(([key, one]) => gaps(shapes, facts.of, one, [...path, key]));
+      return Object.entries(value ?? {}).flatMap(([key, one]) => findings(shapes, facts.of, one, [...path, key]));
     case 'interval':
       if (isGap(value) && !facts.required) return [];
-      return Object.keys(ENDS)
-        .filter((end) => isGap(value?.[end]))
-        .map((end) => ({path: [...path, end], allowed: allowedNumber()}));
+      return Object.keys(ENDS).flatMap((end) =>
+        numberFindings({...facts, required: true}, value?.[end]?.value, [...path, end]),
+      );
     case 'number':
+      return numberFindings(facts, value, path);
     case 'quantity':
-      return facts.required && isGap(value) ? [{path, allowed: allowedNumber()}] : [];
+      return numberFindings(facts, value?.value, path);
     case 'choice':
     case 'label':
       return facts.required && isGap(value) ? [{path, allowed: facts.choices ? 'one of the list' : 'a text'}] : [];
@@ -117,17 +143,18 @@ function gaps(shapes, facts, value, path) {
 }
 
 /**
- * Everything that has to be given and is not.
+ * Everything that has to be given and is not, and every number outside its range.
  *
  * @param {Shapes} shapes
  * @param {PackDocument} document
  * @param {(id: string) => string} nameOf
  * @returns {Fault[]}
  */
-export const missing = (shapes, document, nameOf) =>
-  gaps(shapes, {type: 'part', of: 'Pack'}, document, []).map(({path, allowed}) => ({
+export const faultsOf = (shapes, document, nameOf) =>
+  findings(shapes, {type: 'part', of: 'Pack'}, document, []).map(({path, given, allowed}) => ({
     path,
-    words: `${placeOf(shapes, document, path, nameOf).label} is empty; allowed: ${allowed}.`,
+    words: `${placeOf(shapes, document, path, nameOf).label} is ${given ?? 'empty'}; allowed: ${allowed}.`,
+    isTold: given !== undefined,
   }));
 
 /** A path as the core writes it, "interfaces[0].bead_length_m.value" behind what the pack is called. */

@@ -27,7 +27,7 @@ import {
   withRow,
   withSource,
 } from './entries.js';
-import {missing, refused, titleOf} from './faults.js';
+import {faultsOf, refused, titleOf} from './faults.js';
 import {fieldsOf, partStyles} from './part-form.js';
 import './jw-pack-add.js';
 import {put, word} from './paths.js';
@@ -87,8 +87,8 @@ class JwPackForm extends element({
     css`
       label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
       h3 { margin: 16px 0 6px; }
-      h5 { margin: 4px 0; font-size: 0.85rem; }
-      h5 small { font-weight: 400; color: var(--soft); }
+      h4 { margin: 4px 0; font-size: 0.85rem; }
+      h4 small { font-weight: 400; color: var(--soft); }
       .bar { display: flex; flex-wrap: wrap; gap: 8px; margin-top: 14px; }
       .entry { padding: 4px 12px 12px; margin-top: 8px; border: 1px solid var(--line); border-radius: var(--round); }
       .entry > summary { overflow-wrap: anywhere; }
@@ -338,11 +338,11 @@ class JwPackForm extends element({
   /** Whether everything is there and read; if not, it is told. */
   _isWhole() {
     const fields = [...this.renderRoot.querySelectorAll('jw-number-field, jw-list-field')];
-    const unread = fields.map((field) => /** @type {any} */ (field)).filter(({problem}) => problem);
+    const unread = fields.map((field) => /** @type {any} */ (field)).filter(({problem, error}) => problem && !error);
     const pathOf = (field) => (field.closest('[data-place]')?.dataset.place ?? '').split('-').filter(Boolean);
     this._faults = [
       ...unread.map((field) => ({path: pathOf(field), words: field.problem, isTold: true})),
-      ...missing(SHAPES, this._document, this._nameOf),
+      ...faultsOf(SHAPES, this._document, this._nameOf),
     ];
     return this._faults.length === 0;
   }

@@ -2,6 +2,7 @@
 import {css, html, nothing} from 'lit';
 import {control} from '../shared/fields/control.js';
 import {chips} from './chips.js';
+import {rangeFault} from './faults.js';
 import {at, word} from './paths.js';
 import {ENDS, HANDLED} from './shapes.js';
 
@@ -69,12 +70,27 @@ const framed = (desk, path, facts, inside) => {
   </div>`;
 };
 
-/** @param {Desk} desk @param {string} name @param {any} value @param {(value: any) => void} put */
-const typed = ({vocabulary}, name, value, put) =>
-  html`<div @jw-change=${(event) => {
+/**
+ * A control of the page's, by the name the vocabulary has for it.
+ *
+ * @param {Desk} desk
+ * @param {string} name
+ * @param {any} value
+ * @param {(value: any) => void} put
+ * @param {string} [error]
+ */
+const typed = ({vocabulary}, name, value, put, error) => {
+  const empty = vocabulary.fieldOf(name).type === 'text' ? '' : null;
+  const take = (event) => {
     event.stopPropagation();
     put(Object.values(event.detail.changes)[0]);
-  }}>${control(vocabulary, name, value ?? (vocabulary.fieldOf(name).type === 'text' ? '' : null))}</div>`;
+  };
+  return html`<div @jw-change=${take}>${control(vocabulary, name, value ?? empty, error)}</div>`;
+};
+
+/** A number, which the core has not seen yet. */
+const counted = (desk, name, facts, value, put) =>
+  typed(desk, name, value, put, rangeFault(facts, value, desk.vocabulary.labelOf(name) ?? ''));
 
 /**
  * One entry of a table that packs add to.
@@ -102,7 +118,7 @@ function rowsOf(desk, {label, hint, of, most = Infinity}, path) {
   const rows = at(desk.document, path);
   const listed = Array.isArray(rows) ? rows : [];
   return html`<div class="table" role="group" aria-label=${label}>
-    <h5>${label} <small>${hint}</small></h5>
+    <h4>${label} <small>${hint}</small></h4>
     ${listed.map(
       (_, index) => html`<div class="row controls" role="group" aria-label="${label} ${index + 1}">
         ${shown(desk, of.of).map((name) => fieldOf(desk, of.of, name, [...path, index, name]))}
@@ -127,7 +143,7 @@ function rowsOf(desk, {label, hint, of, most = Infinity}, path) {
 function optional(desk, {hint, of}, path, label) {
   const isThere = (at(desk.document, path) ?? null) !== null;
   return html`<div class="part" role="group" aria-label=${label}>
-    <h5>${label} <small>${hint}</small></h5>
+    <h4>${label} <small>${hint}</small></h4>
     ${isThere ? fieldsOf(desk, of.of ?? of, path) : nothing}
     <div class="tools">
       ${
@@ -160,11 +176,19 @@ function fieldOf(desk, part, name, path) {
     case 'interval':
       return Object.keys(ENDS).map((end) => {
         const place = [...path, end];
-        const inside = typed(desk, `${inControl}-${end}`, value?.[end]?.value, (given) => desk.putFigure(place, given));
+        const given = value?.[end]?.value;
+        const inside = counted(desk, `${inControl}-${end}`, facts, given, (one) => desk.putFigure(place, one));
         return framed(desk, place, facts, inside);
       });
     case 'quantity':
-      return framed(desk, path, facts, typed(desk, inControl, value?.value, figure));
+      return framed(desk, path, facts, counted(desk, inControl, facts, value?.value, figure));
+    case 'number':
+      return framed(
+        desk,
+        path,
+        facts,
+        counted(desk, inControl, facts, value, (given) => put(given ?? undefined)),
+      );
     case 'label':
       return framed(
         desk,

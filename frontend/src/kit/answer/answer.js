@@ -23,7 +23,7 @@
  * @property {string} trap - what comes of mating the two as they are, where it looks as if they would; else empty
  *
  * @typedef {object} Answer
- * @property {(Ends & {name: string, count: number, kind: string, pack: string})[]} adapters - to add
+ * @property {(Ends & {name: string, count: number, kind: string, pack: string, stated: string})[]} adapters - to add
  * @property {number} added
  * @property {number} gap - how many more these are than the best possible, at most
  * @property {boolean} optimal

@@ -1,4 +1,4 @@
-import {css, html} from 'lit';
+import {css, html, nothing} from 'lit';
 import {element, of, value} from '../../shared/elements/element.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
@@ -34,7 +34,9 @@ class JwKitPacking extends element({
         class="known">Known from</th></tr></thead>
       <tbody>${this.rows.map(
         (row) => html`<tr data-from=${row.from}><td class="tick"><i aria-hidden="true"></i></td><th
-          scope="row">${row.what}${packMark(row.pack)}</th>
+          scope="row">${row.what}${packMark(row.pack)}${
+            row.stated ? html` <small class="quiet">${row.stated}</small>` : nothing
+          }</th>
           <td class="number">${row.count}</td><td>${FROM[row.from]}</td><td
             class="pairs">${row.pairs.map(pairNumbers).join(', ')}</td><td class="known">${row.kind}</td></tr>`,
       )}</tbody>
