@@ -201,6 +201,19 @@ def test_a_data_sheet_s_figures_stand_beside_an_adapter_of_the_kit():
     assert told["total_loss_db"] == computed["total_loss_db"]
 
 
+def test_a_family_and_a_cable_are_given_as_a_pack_holds_them():
+    """What the catalogue gives of a built-in entry can stand in a pack as it is."""
+    given = ask("catalogue", entry="bnc", cable="rg_58")
+    named = {"id": "own", "name": "Own"}
+    packed = edition(interfaces=[given["entry"] | named], cables=[given["cable"] | named])
+
+    assert given["cable"] == json.loads(json.dumps(built_in("cables", "rg_58")))
+    laid = ask("catalogue", packed, cable="own")["cable"]
+    assert [one["db_per_m"] for one in laid["attenuation"]] == [
+        one["db_per_m"] for one in given["cable"]["attenuation"]
+    ]
+
+
 def test_a_cable_needs_no_power_and_no_build():
     """Powers are evidence, so a cable may have none; what it is built of may be left out too."""
     packed = edition(cables=[built_in("cables", "rg_58", id="own", name="Own", power=[], build=None)])

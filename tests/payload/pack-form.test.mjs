@@ -277,10 +277,16 @@ test('a number outside its range is told in the unit shown', () => {
   const document = withFigure(started(), [...PATH, 'working_v', 'high'], 2000, 'memory');
 
   assert.deepEqual(faultsOf(SHAPES, withFigure(document, [...PATH, 'pin_m'], 2, 'memory'), nameOf), [
-    {path: [...PATH, 'pin_m'], words: 'Cable Thick, Pin is 2000 mm; allowed: 1 to 500 mm.', isTold: true},
+    {
+      path: [...PATH, 'pin_m'],
+      words: 'Cable Thick, Pin is 2000 mm; allowed: 1 to 500 mm.',
+      brief: 'Pin is 2000 mm; allowed: 1 to 500 mm.',
+      isTold: true,
+    },
     {
       path: [...PATH, 'working_v', 'high'],
       words: 'Cable Thick, Voltage, most is 2000 V; allowed: 1 to 1000 V.',
+      brief: 'Voltage, most is 2000 V; allowed: 1 to 1000 V.',
       isTold: true,
     },
   ]);
@@ -297,6 +303,7 @@ test('what the core refuses is said by the label, in the unit shown', () => {
   assert.deepEqual(told('P: cables[0].bore_m.value', '0.6', 'a number from 0.001 to 0.5 m'), {
     path: ['cables', 0, 'bore_m'],
     words: 'Cable Thick, Bore is 600 mm; allowed: 1 to 500 mm.',
+    brief: 'Bore is 600 mm; allowed: 1 to 500 mm.',
   });
   assert.equal(
     told('cables[0].bore_m.value', '0.0064', '1.05 to 12 times pin_m, 0.00195').words,
@@ -305,6 +312,7 @@ test('what the core refuses is said by the label, in the unit shown', () => {
   assert.deepEqual(told('P: cables[0].working_v.low.value', '600', 'no more than the high end, 500'), {
     path: ['cables', 0, 'working_v', 'low'],
     words: 'Cable Thick, Voltage, least is 600 V; allowed: no more than what stands as most, 500 V.',
+    brief: 'Voltage, least is 600 V; allowed: no more than what stands as most, 500 V.',
   });
   assert.equal(
     told('P: cables[0].attenuation[0].db_per_m', '0', 'a number from 1e-06 to 1000').words,

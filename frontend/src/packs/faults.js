@@ -8,7 +8,8 @@
  *
  * @typedef {object} Fault
  * @property {Path} path - of the control
- * @property {string} words
+ * @property {string} words - led by where it is
+ * @property {string} [brief] - the same without that, for the place itself
  * @property {boolean} [isTold] - whether the control itself says it
  */
 import {digits} from '../shared/text/format.js';
@@ -51,7 +52,7 @@ export function titleOf(entry, nameOf) {
  * @param {PackDocument} document
  * @param {Path} path
  * @param {(id: string) => string} nameOf
- * @returns {{label: string, facts: ?Facts}}
+ * @returns {{label: string, brief: string, facts: ?Facts}} - `brief` is the label alone
  */
 export function placeOf(shapes, document, path, nameOf) {
   /** @type {Facts} */
@@ -74,7 +75,7 @@ export function placeOf(shapes, document, path, nameOf) {
       labels[labels.length - 1] += ENDS[key];
     }
   });
-  return {label: labels.join(', '), facts: facts.type === '' ? null : facts};
+  return {label: labels.join(', '), brief: labels.at(-1) ?? '', facts: facts.type === '' ? null : facts};
 }
 
 /** @param {Facts} facts @param {any} value - a number may lie outside the range of its field */
@@ -151,11 +152,11 @@ function findings(shapes, facts, value, path) {
  * @returns {Fault[]}
  */
 export const faultsOf = (shapes, document, nameOf) =>
-  findings(shapes, {type: 'part', of: 'Pack'}, document, []).map(({path, given, allowed}) => ({
-    path,
-    words: `${placeOf(shapes, document, path, nameOf).label} is ${given ?? 'empty'}; allowed: ${allowed}.`,
-    isTold: given !== undefined,
-  }));
+  findings(shapes, {type: 'part', of: 'Pack'}, document, []).map(({path, given, allowed}) => {
+    const {label, brief} = placeOf(shapes, document, path, nameOf);
+    const rest = `is ${given ?? 'empty'}; allowed: ${allowed}.`;
+    return {path, words: `${label} ${rest}`, brief: `${brief} ${rest}`, isTold: given !== undefined};
+  });
 
 /** A path as the core writes it, "interfaces[0].bead_length_m.value" behind what the pack is called. */
 function pathOf(field) {
@@ -184,7 +185,7 @@ const factsNamed = (shapes, name, near) =>
  */
 export function refused(shapes, document, {message, field = '', value, allowed = ''}, nameOf) {
   const path = mapped(shapes, pathOf(field));
-  const {label, facts} = placeOf(shapes, document, path, nameOf);
+  const {label, brief, facts} = placeOf(shapes, document, path, nameOf);
   if (!facts || !label) return {path: [], words: message};
   const number = Number(value);
   const isNumber = facts.sheet_unit !== undefined && value !== '' && Number.isFinite(number) && value !== null;
@@ -198,5 +199,6 @@ export function refused(shapes, document, {message, field = '', value, allowed =
       return figure === undefined ? named.label : `${named.label}, ${withUnit(Number(figure), named)}`;
     });
   const shown = isNumber ? withUnit(number, facts) : value;
-  return {path, words: `${label} is ${shown}; allowed: ${inWords}.`};
+  const rest = `is ${shown}; allowed: ${inWords}.`;
+  return {path, words: `${label} ${rest}`, brief: `${brief} ${rest}`};
 }

@@ -157,7 +157,7 @@ class JwPackForm extends element({
       document: this._document,
       vocabulary: /** @type {Vocabulary} */ (this._vocabulary.value),
       entriesOf: (table) => this._entriesOf(table),
-      faultAt: (path) => this._faults.find((fault) => !fault.isTold && word(fault.path) === word(path))?.words ?? '',
+      faultAt: (path) => this._faults.find((fault) => !fault.isTold && word(fault.path) === word(path))?.brief ?? '',
       putFigure: (path, given) => this._change(path, withFigure(this._document, path, given, this._kindOf(path))),
       putField: (path, given) => this._change(path, withField(this._document, path, given, this._kindOf(path))),
       addRow: (path, part) => this._change(path, withRow(SHAPES, this._document, path, part, this._kindOf(path))),
