@@ -91,6 +91,7 @@ class JwPackForm extends element({
       h4 small { font-weight: 400; color: var(--soft); }
       .bar { display: flex; flex-wrap: wrap; gap: 8px; margin-top: 14px; }
       .entry { padding: 4px 12px 12px; margin-top: 8px; border: 1px solid var(--line); border-radius: var(--round); }
+      .entry:not([open]) { padding-bottom: 4px; }
       .entry > summary { overflow-wrap: anywhere; }
       .entry > summary small { padding-left: 6px; }
       .entry > .quiet { margin: 2px 0 8px; }
@@ -140,6 +141,11 @@ class JwPackForm extends element({
    */
   refuse(refusal) {
     this._faults = [refused(SHAPES, this._document, refusal, this._nameOf)];
+  }
+
+  /** Tells, where the reader is, that the core took the pack. */
+  accept() {
+    this._said = `${this._document.name} is in force.`;
   }
 
   get _document() {

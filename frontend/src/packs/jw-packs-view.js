@@ -210,7 +210,7 @@ export class JwPacksView extends element({
   /** What the core has against a pack of the form, the form says by its labels. */
   async _made({detail: {text, label}}) {
     const error = await this._tried(text, label);
-    if (!error) return;
+    if (!error) return this._form.accept();
     this._said = '';
     this._form.refuse(error);
   }
