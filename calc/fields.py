@@ -30,6 +30,23 @@ __all__ = [
     "objects_in",
 ]
 
+UNIT_SUFFIXES = (
+    "_ohm_per_m",
+    "_f_per_m",
+    "_ohm",
+    "_m2",
+    "_m",
+    "_hz",
+    "_rms_v",
+    "_c",
+    "_s",
+    "_nm",
+    "_matings",
+    "_db",
+    "_w",
+)
+"""Of a field's name: the unit stands beside the value, so the words of the name leave it out."""
+
 MOST_NAMED = 8
 """Fields of an object that a sentence still lists."""
 
@@ -183,6 +200,12 @@ class Declared(Struct, frozen=True, kw_only=True):
     unit: str
     range: Range | None
     """Of the sourced value in it, where a pack may give one."""
+    title: str
+    """What people call it, where its name does not say so; else empty."""
+    group: str
+    """Of the fields that a form shows together; empty for none."""
+    sheet_unit: str
+    """The unit that data sheets give it in; "" for none."""
 
     @property
     def allowed(self) -> str:
@@ -196,6 +219,18 @@ class Field(Declared, frozen=True, kw_only=True):
     name: str
     required: bool
     default: Any
+
+    @property
+    def label(self) -> str:
+        """What people call it: its title, or its name in words without the unit."""
+        if self.title:
+            return self.title
+        stem = next(
+            (self.name.removesuffix(suffix) for suffix in UNIT_SUFFIXES if self.name.endswith(suffix)), self.name
+        )
+        words = stem.replace("_", " ")
+        rms = ", rms" if self.name.endswith("_rms_v") else ""
+        return words[0].upper() + words[1:].replace("vswr", "VSWR") + rms
 
 
 @lru_cache
@@ -242,11 +277,12 @@ def _field(field: inspect.Field) -> Field:
 
 def _declared(declared: inspect.Type) -> Declared:
     """What annotations, around a type and within `X | None`, say of it; the outermost goes first."""
-    description, nullable = "", False
+    description, title, nullable = "", "", False
     extra: dict[str, Any] = {}
     while True:
         if isinstance(declared, inspect.Metadata):
             description = description or (declared.extra_json_schema or {}).get("description", "")
+            title = title or (declared.extra_json_schema or {}).get("title", "")
             extra = {**(declared.extra or {}), **extra}
             declared = declared.type
         elif isinstance(declared, inspect.UnionType) and declared.includes_none:
@@ -262,6 +298,9 @@ def _declared(declared: inspect.Type) -> Declared:
         description=description,
         unit=extra.get("unit", ""),
         range=Range(extra["least"], extra["most"]) if bounded else None,
+        title=title,
+        group=extra.get("group", ""),
+        sheet_unit=extra.get("sheet_unit", extra.get("unit", "")),
     )
 
 

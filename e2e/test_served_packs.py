@@ -1,5 +1,6 @@
 """Packs in the page: taken, marked, kept, refused whole, made by the form; nothing in them ever runs."""
 
+import base64
 import json
 from collections.abc import Iterator
 from pathlib import Path
@@ -95,7 +96,7 @@ def test_a_dropped_pack_counts_and_is_marked_in_every_view(packs: Page) -> None:
     """A dropped pack's family, mode, powers and limit are in every view, marked, and still there after a reload."""
     page = packs
     drop(page, PACK)
-    expect(in_force(page)).to_contain_text("Adds interface own_bnc; house limit low")
+    expect(in_force(page)).to_contain_text("Adds connector own_bnc; house limit low")
     expect(page.locator("#packs b")).to_have_text("1")
 
     turn_to(page, "matrix")
@@ -184,32 +185,241 @@ def test_a_pack_is_turned_off_saved_and_removed(packs: Page) -> None:
     expect(page.locator("jw-packs-view li")).to_have_count(0)
 
 
-def test_the_form_makes_a_pack(packs: Page) -> None:
-    """The form asks for a source, and makes a pack that the core takes: a limit, powers, a family with a new value."""
-    page = packs
+def form_of(page: Page) -> Locator:
+    """The form, unfolded."""
     form = page.locator("jw-pack-form")
-    form.locator("summary").click()
-    form.get_by_label("Name of the pack").fill("My station")
-    form.get_by_label("Power levels in W").fill("5, 25")
-    form.locator("#add-limit").click()
-    form.get_by_label("At most, in W PEP").fill("20")
-    form.get_by_label("Because").fill("Thin cable.")
-    form.get_by_label("Through").select_option(["bnc"])
-    form.get_by_label("Made from").select_option("sma")
-    form.locator("#working_voltage_rms_v-low").fill("123")
-    form.locator("#working_voltage_rms_v-low").blur()
-    form.locator("#take").click()
-    assert form.evaluate("(form) => form.shadowRoot.querySelector('form').checkValidity()") is False
-    form.get_by_label("What it says, and where").fill("Bench notes")
-    form.locator("#take").click()
+    form.locator("summary").first.click()
+    return form
 
-    entry = in_force(page, "my_station")
-    expect(entry).to_contain_text("Adds interface sma_own; house limit my_station_1")
-    text = page.evaluate("() => JSON.parse(localStorage['jointwise-packs']).own[0].text")
-    tables = edition_of([Document("", text.encode())]).tables
-    low = tables.interfaces["sma_own"].working_voltage_rms_v.low
-    assert (low.value, low.source, tables.default_powers_w) == (123, "my_station.own", (5, 25))
-    assert tables.house_limits["my_station_1"].interfaces == ["bnc"]
+
+def start(form: Locator, what: str, model: str = "", name: str = "") -> Locator:
+    """An entry added to the pack: a copy of another, adapters with one end, or an empty one."""
+    adding = form.get_by_role("group", name="Add to the pack")
+    adding.get_by_label("What to add").select_option(label=what)
+    if model:
+        adding.get_by_label("One end" if what == "Adapters" else "A copy of").select_option(label=model)
+    if name:
+        adding.get_by_label("Its name").fill(name)
+    before = form.locator(".entry").count()
+    adding.get_by_role("button", name="Add", exact=True).click()
+    expect(form.locator(".entry")).to_have_count(before + 1, timeout=START_MS)
+    return form.get_by_role("group", name=f"{what} {name or model}".strip())
+
+
+def fill(group: Locator, **values: str) -> None:
+    """Fields filled by their labels, a blank for each underscore, and left."""
+    for label, text in values.items():
+        field = group.get_by_label(label.replace("_", " "), exact=True)
+        field.fill(text)
+        field.blur()
+
+
+def chip(entry: Locator, label: str, name: str) -> None:
+    """One more of a list, chosen from its menu."""
+    chips = entry.get_by_role("group", name=label)
+    chips.get_by_label(f"Another for {label}").select_option(label=name)
+    chips.get_by_role("button", name=f"Add to {label}").click()
+
+
+def unfold(entry: Locator, group: str) -> Locator:
+    """One group of an entry's fields, opened."""
+    entry.locator("summary").filter(has_text=group).click()
+    return entry
+
+
+def kept(page: Page) -> Any:
+    """The reader's own pack as the browser keeps it."""
+    return page.evaluate("() => JSON.parse(JSON.parse(localStorage['jointwise-packs']).own[0].text)")
+
+
+def own_station(form: Locator) -> None:
+    """A connector, a cable and an adapter, by labels alone."""
+    form.get_by_label("Name of the pack").fill("My station")
+    family = start(form, "Connector", "BNC", "Ham bayonet")
+    family.get_by_label("Title of the source").fill("Measured on the bench")
+    unfold(family, "Size and metal")
+    fill(family, Body_diameter="0.59 in")
+    unfold(family, "Electrical")
+    family.get_by_label("Working voltage, rms, least").fill("400")
+    unfold(family, "What it mates with")
+    family.get_by_label("Customary cable").select_option(label="RG-58")
+
+    cable = start(form, "Cable", "RG-58", "Ham cable")
+    unfold(cable, "Electrical")
+    fill(cable, Velocity_factor="0.7")
+    cable.get_by_role("button", name="Remove all rows of Attenuation").click()
+    for row, (megahertz, loss) in enumerate((("10", "4,2"), ("100", "14"), ("435", "31"), ("1296", "58")), 1):
+        cable.get_by_role("button", name="Add a row to Attenuation").click()
+        fill(cable.get_by_role("group", name=f"Attenuation {row}", exact=True), Frequency=megahertz, Loss=loss)
+    unfold(cable, "Heat")
+    cable.get_by_role("button", name="Remove all rows of Power rating").click()
+    for row, (megahertz, watts) in enumerate((("30", "500"), ("435", "120")), 1):
+        cable.get_by_role("button", name="Add a row to Power rating").click()
+        power = cable.get_by_role("group", name=f"Power rating {row}", exact=True)
+        fill(power, Frequency=megahertz, Power=watts)
+        if row == 1:
+            fill(power, Air_temperature="40", Hottest_conductor="80", Note="Sheet, p. 2")
+
+    adapters = start(form, "Adapters", "Ham bayonet")
+    chip(adapters, "At the other end", "N")
+    adapters.get_by_role("button", name="Add a row to Figure of a data sheet").click()
+    figures = adapters.get_by_role("group", name="Figure of a data sheet 1")
+    figures.get_by_label("To", exact=True).select_option(label="N")
+    fill(figures, Insertion_loss="0.15", Return_loss="26", Up_to="3 GHz")
+
+
+def test_the_form_makes_a_connector_a_cable_and_an_adapter(packs: Page) -> None:
+    """Made by labels alone they stand in the pack as typed, with the reader's source, and in matrix, Line and Kit."""
+    page = packs
+    form = form_of(page)
+    own_station(form)
+    form.get_by_role("button", name="Put it in force").click()
+    told = in_force(page, "my_station")
+    expect(told).to_contain_text("Adds connector ham_bayonet; cable ham_cable; adapter ham_bayonet")
+
+    tables = edition_of([Document("", json.dumps(kept(page)).encode())]).tables
+    family, cable = tables.interfaces["ham_bayonet"], tables.cables["ham_cable"]
+    voltage = family.working_voltage_rms_v
+    assert (voltage.low.value, voltage.low.source) == (400, "my_station.own_interfaces_ham_bayonet")
+    assert tables.sources[voltage.low.source].title == "Measured on the bench"
+    assert (family.body_diameter_m.value, voltage.high.value) == (pytest.approx(0.014986), 500)
+    assert [(one.frequency_hz, one.db_per_m) for one in cable.attenuation] == [
+        *((10e6, 0.042), (100e6, 0.14), (435e6, 0.31), (1296e6, 0.58))
+    ]
+    assert [
+        (one.frequency_hz, one.power_w, one.ambient_temperature_c, one.conductor_temperature_c) for one in cable.power
+    ] == [(30e6, 500, 40, 80), (435e6, 120, 40, 80)]
+    assert [one.note for one in cable.power] == ["Sheet, p. 2", ""]
+    (sold,) = tables.adapters["ham_bayonet"].figures
+    assert (sold.to, sold.loss_db, sold.return_loss_db, sold.up_to_frequency_hz) == ("n", 0.15, 26, 3e9)
+
+    turn_to(page, "matrix")
+    expect(page.locator("th[data-family=ham_bayonet]")).to_contain_text("Ham bayonet")
+    line = {
+        "elements": [
+            {"kind": "cable", "cable": "ham_cable", "length_m": 5},
+            {"kind": "joint", "family": "ham_bayonet", "adapter_to": "n"},
+        ],
+        "load": {"kind": "vswr", "vswr": 1.5},
+        "band": "2m",
+    }
+    text = base64.urlsafe_b64encode(json.dumps(line).encode()).decode().rstrip("=")
+    site = page.url.split("#")[0]
+    page.goto(f"{site}#view=line&line={text}")
+    expect(page.locator("jw-line-card").first).to_contain_text("Ham cable", timeout=START_MS)
+    expect(page.locator("jw-line-card").nth(1)).to_contain_text("Ham bayonet", timeout=START_MS)
+    settled(page)
+    ports = [["", "ham_bayonet", "jack", 1e9, 10], ["", "n", "jack", 1e9, 10]]
+    text = base64.urlsafe_b64encode(json.dumps({"ports": ports}).encode()).decode().rstrip("=")
+    page.goto(f"{site}#view=kit&kit={text}")
+    row = page.locator("jw-kit-packing tbody tr")
+    expect(row).to_contain_text("Ham bayonet plug to N plug", timeout=START_MS)
+    expect(row).to_contain_text("Stated: 0.15 dB loss and 26 dB return loss to 3 GHz.")
+
+
+def test_what_is_wrong_is_said_by_its_label(packs: Page) -> None:
+    """A gap, a number out of range and one that contradicts another are told by label, value and range, and led to."""
+    page = packs
+    form = form_of(page)
+    alert = form.locator("div[role=alert]")
+    family = start(form, "Connector", "BNC", "Ham bayonet")
+    unfold(family, "Size and metal")
+    fill(family, Body_length="2 m", Outer_diameter="2.04")
+    unfold(family, "Heat")
+    family.get_by_role("button", name="Add a row to Power rating").click()
+    form.get_by_role("button", name="Put it in force").click()
+    expect(alert).to_contain_text("Name of the pack is empty; allowed: a text.")
+    expect(alert).to_contain_text("Connector Ham bayonet, Body length is 2000 mm; allowed: 1 to 1000 mm.")
+    expect(alert).to_contain_text(
+        "Connector Ham bayonet, Power rating 3, Frequency is empty; allowed: 0.01 to 200000 MHz"
+    )
+
+    form.get_by_label("Name of the pack").fill("My station")
+    fill(family, Body_length="40")
+    family.get_by_role("button", name="Remove Power rating 3").click()
+    form.get_by_role("button", name="Put it in force").click()
+    expect(alert).to_have_text(
+        "Connector Ham bayonet, Outer diameter is 2.04 mm; allowed: 1.05 to 12 times Inner diameter, 1.95 mm.",
+        timeout=START_MS,
+        use_inner_text=True,
+    )
+    family.locator("summary").first.click()
+    alert.get_by_role("button").click()
+    expect(family.get_by_label("Outer diameter", exact=True)).to_be_focused()
+    expect(page.locator("jw-packs-view li[data-pack]")).to_have_count(0)
+
+
+def test_a_pack_is_opened_changed_and_changed_back(packs: Page) -> None:
+    """A pack is opened with all it holds; a change is undone, an entry removed and had back; nothing is lost."""
+    page = packs
+    take(page, PACK)
+    in_force(page).get_by_role("button", name="Change Hill club in the form").click()
+    form = page.locator("jw-pack-form")
+    expect(form.locator(".entry")).to_have_count(3)
+    mode = form.get_by_role("group", name="Mode CW, contest")
+    expect(mode.get_by_label("Duty factor")).to_have_value("0.5")
+    fill(mode, Duty_factor="0.6")
+    limit = form.get_by_role("group", name="House limit 50 W")
+    chip(limit, "Through", "SMA")
+    limit.get_by_role("group", name="Through").get_by_role("button", name="BNC", exact=True).click()
+    limit.get_by_role("button", name="from the pack").click()
+    expect(form.locator(".entry")).to_have_count(2)
+    undo = form.get_by_role("button", name="Undo")
+    undo.click()
+    expect(form.locator(".entry")).to_have_count(3)
+    form.get_by_role("button", name="Put it in force").click()
+    expect(page.locator("#said")).to_have_text("Hill club is in force.", timeout=START_MS)
+    changed = kept(page)
+    assert (changed["modes"][0]["duty_factor"]["value"], changed["house_limits"][0]["interfaces"]) == (0.6, ["sma"])
+
+    for _ in range(3):
+        undo.click()
+    form.get_by_role("button", name="Put it in force").click()
+    expect(mode.get_by_label("Duty factor")).to_have_value("0.5")
+    page.wait_for_function("() => JSON.parse(localStorage['jointwise-packs']).own[0].text.includes('\"value\": 0.5')")
+    assert kept(page) == PACK
+
+
+def test_a_pack_of_an_earlier_version_is_opened_as_it_is_read(packs: Page) -> None:
+    """Both ends of the power of an earlier version are rows of the form."""
+    page = packs
+    rating = family()["average_power"][0]
+    take(page, PACK | {"interfaces": [family(average_power={"low": rating, "high": rating | {"power_w": 777}})]})
+    in_force(page).get_by_role("button", name="Change Hill club in the form").click()
+    connector = page.locator("jw-pack-form").get_by_role("group", name="Connector Own bayonet")
+    unfold(connector, "Heat")
+    second = connector.get_by_role("group", name="Power rating 2", exact=True)
+    expect(second.get_by_label("Power", exact=True)).to_have_value("777")
+
+
+def test_the_form_goes_by_keys(packs: Page) -> None:
+    """An entry is added, its group unfolded, a chip added and taken away, and a row added, with keys alone."""
+    page = packs
+    summary = page.locator("jw-pack-form summary").first
+    summary.focus()
+    page.keyboard.press("Enter")
+    form = page.locator("jw-pack-form")
+    form.get_by_label("What to add").focus()
+    page.keyboard.type("House")
+    page.keyboard.press("Tab")
+    page.keyboard.press("Enter")
+    limit = form.get_by_role("group", name="House limit new")
+    expect(limit.get_by_label("At most, in PEP")).to_be_focused()
+    page.keyboard.type("50")
+    page.keyboard.press("Tab")
+    menu = form.get_by_label("Another for Through")
+    menu.focus()
+    page.keyboard.type("BNC")
+    page.keyboard.press("Tab")
+    page.keyboard.press("Enter")
+    expect(menu).to_be_focused()
+    chips = form.get_by_role("group", name="Through").locator(".chip")
+    expect(chips).to_have_count(1)
+    page.keyboard.press("Shift+Tab")
+    expect(chips).to_be_focused()
+    page.keyboard.press("Space")
+    expect(chips).to_have_count(0)
+    expect(menu).to_be_focused()
 
 
 def test_spoilt_packs_are_set_aside(visit: Visit) -> None:
@@ -258,10 +468,16 @@ def test_the_saved_file_takes_packs(saved: Page) -> None:
 
 @pytest.mark.parametrize("size", SIZES)
 def test_the_packs_view_is_accessible_and_fits(visit: Visit, size: str) -> None:
-    """The view with its form open has no fault that axe finds, and does not scroll sideways."""
+    """The view with a connector of its own, unfolded, has no fault that axe finds, and does not scroll sideways."""
     page = visit("#view=packs", prepare=with_axe, **SIZES[size])
-    page.locator("jw-pack-form summary").click()
-    page.locator("#add-limit").click()
+    page.set_default_timeout(START_MS)
+    form = form_of(page)
+    for what in ("House limit", "Meeting of two connectors"):
+        start(form, what)
+    family = start(form, "Connector", "SMA", "Own thread")
+    for group in family.locator("details.group > summary").all():
+        group.click()
+    form.get_by_role("button", name="Put it in force").click()
 
     assert violations(page) == []
     assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")

@@ -1,22 +1,26 @@
 """Whether the entries of a pack can be computed with: what a type alone does not say.
 
-Each check takes an entry, its path and the tables it is laid into, and raises
+`check` takes an entry, its path and the tables it is laid into, and raises
 an InputError that names the field, the value and what is allowed.
 """
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Mapping
 from itertools import pairwise
 from typing import Any
+
+from msgspec import Struct
 
 from ..errors import InputError, known
 from .schema import (
     Adapter,
+    AdapterFigures,
     Band,
     Cable,
     CableBuild,
     CablePower,
     HouseLimit,
     Interface,
+    Label,
     Mating,
     Mode,
     PowerRating,
@@ -24,7 +28,7 @@ from .schema import (
 )
 from .tables import Catalogue
 
-__all__ = ["CHECKS", "TIGHTENED_BY"]
+__all__ = ["CHOICES", "TIGHTENED_BY", "Choice", "check", "choices_of"]
 
 PLATING = ("conductivity_s_per_m", "relative_permeability")
 """Of inner and outer platings; the outer one radiates as well."""
@@ -38,10 +42,101 @@ VIBRATIONS = ("none", "vehicle", "severe")
 SEALINGS = "none, or an IP code of two numerals such as IP67"
 
 
+def _words(*words: str) -> dict[str, str]:
+    return {word: word for word in words}
+
+
+def _with(tables: Catalogue, properties: tuple[str, ...]) -> dict[str, str]:
+    """The materials that have all of some properties."""
+    materials = tables.materials.values()
+    having = [one for one in materials if all(getattr(one, name) is not None for name in properties)]
+    return {material.id: material.name for material in having}
+
+
+def _metals(tables: Catalogue) -> list[str]:
+    """The names under which the metals of the galvanic table are found."""
+    return [name for metal in tables.galvanic_metals.values() for name in metal.found_as]
+
+
+def _filling(tables: Catalogue) -> dict[str, str]:
+    return _with(tables, FILLING)
+
+
+def _plating(tables: Catalogue, *more: str) -> dict[str, str]:
+    metals = set(_metals(tables))
+    return {name: words for name, words in _with(tables, (*PLATING, *more)).items() if name in metals}
+
+
+def _conducting(tables: Catalogue) -> dict[str, str]:
+    return _with(tables, HEAT)
+
+
+Choice = str | Callable[[Catalogue], Mapping[str, str]]
+"""The entries of a table, or words each with its name."""
+
+CHOICES: Mapping[type[Struct], Mapping[str, Choice]] = {
+    Interface: {
+        "dielectric": _filling,
+        "bead_material": _filling,
+        "inner_plating": _plating,
+        "outer_plating": lambda tables: _plating(tables, "emissivity"),
+        "vibration": lambda _: _words(*VIBRATIONS),
+        "customary_cable": "cables",
+        "generous_dielectric": _filling,
+        "generous_bead_material": _filling,
+        "tightened_by": lambda _: _words(*TIGHTENED_BY),
+    },
+    PowerRating: {"cable": "cables"},
+    Cable: {"dielectric": "cable_dielectrics", "centre_conductor": lambda tables: _words(*_metals(tables))},
+    CableBuild: {
+        "inner_metal": _conducting,
+        "screen_metal": _conducting,
+        "jacket_material": lambda tables: _with(tables, (*HEAT, "emissivity")),
+    },
+    Mating: {"plug": "interfaces", "jack": "interfaces"},
+    Adapter: {"id": "interfaces", "joins": "interfaces"},
+    AdapterFigures: {"to": "interfaces"},
+    HouseLimit: {"interfaces": "interfaces", "bands": "bands"},
+}
+"""What the fields of an entry and of its parts choose among: forms offer it, and nothing else is taken."""
+
+
+def choices_of(choice: Choice, tables: Catalogue) -> Mapping[str, str]:
+    """What can be chosen, each with its name."""
+    if isinstance(choice, str):
+        return {name: entry.name for name, entry in getattr(tables, choice).items()}
+    return choice(tables)
+
+
+def check(table: str, entry: Any, path: str, tables: Catalogue) -> None:
+    """Raise InputError for the first thing of an entry of a table that can't be computed with."""
+    _chosen(entry, path, tables)
+    if table in CHECKS:
+        CHECKS[table](entry, path, tables)
+
+
+def _chosen(entry: Struct, path: str, tables: Catalogue) -> None:
+    """What an entry and its parts name is among the choices."""
+    offered = CHOICES.get(type(entry), {})
+    for name in entry.__struct_fields__:
+        value, place = getattr(entry, name), f"{path}.{name}"
+        if isinstance(value, Label) and name in offered:
+            known(f"{place}.value", value.value, choices_of(offered[name], tables))
+        elif isinstance(value, Struct):
+            _chosen(value, place, tables)
+        elif isinstance(value, str) and name in offered:
+            known(place, value, choices_of(offered[name], tables))
+        for at, one in enumerate(value if isinstance(value, list) else []):
+            if isinstance(one, Struct):
+                _chosen(one, f"{place}[{at}]", tables)
+            elif name in offered:
+                known(f"{place}[{at}]", one, choices_of(offered[name], tables))
+
+
 def _interface(entry: Interface, path: str, tables: Catalogue) -> None:
     ratio = entry.outer_diameter_m.value / entry.inner_diameter_m.value
     if not RATIOS[0] <= ratio <= RATIOS[1]:
-        allowed = f"{RATIOS[0]:g} to {RATIOS[1]:g} times the inner diameter, {entry.inner_diameter_m.value:g} m"
+        allowed = f"{RATIOS[0]:g} to {RATIOS[1]:g} times inner_diameter_m, {entry.inner_diameter_m.value:g}"
         raise InputError(f"{path}.outer_diameter_m.value", entry.outer_diameter_m.value, allowed)
     _less(path, "outer_diameter_m", entry.outer_diameter_m.value, "body_diameter_m", entry.body_diameter_m.value)
     if entry.bead_length_m.value > entry.section_length_m.value:
@@ -50,23 +145,6 @@ def _interface(entry: Interface, path: str, tables: Catalogue) -> None:
     _less(path, "lowest_temperature_c", entry.lowest_temperature_c.value, *_hottest(entry))
     for at, rating in enumerate(entry.average_power):
         _heats(f"{path}.average_power[{at}]", rating, "contact_temperature_c")
-        if rating.cable is not None:
-            known(f"{path}.average_power[{at}].cable", rating.cable, tables.cables)
-    if entry.customary_cable is not None:
-        known(f"{path}.customary_cable.value", entry.customary_cable.value, tables.cables)
-    metals = {name for metal in tables.galvanic_metals.values() for name in metal.found_as}
-    _is_one_of(f"{path}.dielectric.value", entry.dielectric.value, _with(tables, FILLING))
-    _is_one_of(f"{path}.bead_material.value", entry.bead_material.value, _with(tables, FILLING))
-    platings = [name for name in _with(tables, PLATING) if name in metals]
-    _is_one_of(f"{path}.inner_plating.value", entry.inner_plating.value, platings)
-    radiating = [name for name in _with(tables, (*PLATING, "emissivity")) if name in metals]
-    _is_one_of(f"{path}.outer_plating.value", entry.outer_plating.value, radiating)
-    for name in ("generous_dielectric", "generous_bead_material"):
-        if (label := getattr(entry, name)) is not None:
-            _is_one_of(f"{path}.{name}.value", label.value, _with(tables, FILLING))
-    _is_one_of(f"{path}.vibration.value", entry.vibration.value, VIBRATIONS)
-    if entry.tightened_by is not None:
-        _is_one_of(f"{path}.tightened_by.value", entry.tightened_by.value, TIGHTENED_BY)
     sealing, numerals = entry.sealing_mated.value, tables.ip_numerals
     coded = sealing.startswith("IP") and len(sealing) == len("IP67")
     if sealing != "none" and not (coded and {f"solids_{sealing[2]}", f"water_{sealing[3]}"} <= set(numerals)):
@@ -82,9 +160,6 @@ def _interface(entry: Interface, path: str, tables: Catalogue) -> None:
 
 
 def _cable(entry: Cable, path: str, tables: Catalogue) -> None:
-    known(f"{path}.dielectric", entry.dielectric, tables.cable_dielectrics)
-    metals = [name for metal in tables.galvanic_metals.values() for name in metal.found_as]
-    _is_one_of(f"{path}.centre_conductor.value", entry.centre_conductor.value, metals)
     _less(path, "lowest_temperature_c", entry.lowest_temperature_c.value, *_hottest(entry))
     _fitted(entry, f"{path}.attenuation")
     for at, rating in enumerate(entry.power):
@@ -110,12 +185,8 @@ def _build(build: CableBuild, outer_m: float, path: str, tables: Catalogue) -> N
     for (name, value), (larger_name, larger) in pairwise(layers.items()):
         if value > larger:
             raise InputError(f"{path}.{name}.value", value, f"no more than {larger_name}, {larger:g}")
-    conducting = _with(tables, HEAT)
-    _is_one_of(f"{path}.inner_metal.value", build.inner_metal.value, conducting)
-    _is_one_of(f"{path}.screen_metal.value", build.screen_metal.value, conducting)
-    surface = build.jacket_material or build.screen_metal
-    field = "jacket_material" if build.jacket_material else "screen_metal"
-    _is_one_of(f"{path}.{field}.value", surface.value, _with(tables, (*HEAT, "emissivity")))
+    if build.jacket_material is None:
+        known(f"{path}.screen_metal.value", build.screen_metal.value, _with(tables, (*HEAT, "emissivity")))
 
 
 def _wire_line(entry: WireLine, path: str, tables: Catalogue) -> None:
@@ -158,22 +229,9 @@ def _mode(entry: Mode, path: str, tables: Catalogue) -> None:
         raise InputError(f"{path}.{missing}", None, "a time, as the other of the two is given")
 
 
-def _mating(entry: Mating, path: str, tables: Catalogue) -> None:
-    known(f"{path}.plug", entry.plug, tables.interfaces)
-    known(f"{path}.jack", entry.jack, tables.interfaces)
-
-
 def _adapter(entry: Adapter, path: str, tables: Catalogue) -> None:
-    known(f"{path}.id", entry.id, tables.interfaces)
-    for at, family in enumerate(entry.joins):
-        known(f"{path}.joins[{at}]", family, tables.interfaces)
-
-
-def _house_limit(entry: HouseLimit, path: str, tables: Catalogue) -> None:
-    for at, family in enumerate(entry.interfaces):
-        known(f"{path}.interfaces[{at}]", family, tables.interfaces)
-    for at, band in enumerate(entry.bands):
-        known(f"{path}.bands[{at}]", band, tables.bands)
+    for at, figures in enumerate(entry.figures):
+        known(f"{path}.figures[{at}].to", figures.to, dict.fromkeys(entry.joins))
 
 
 CHECKS: Mapping[str, Callable[[Any, str, Catalogue], None]] = {
@@ -181,10 +239,8 @@ CHECKS: Mapping[str, Callable[[Any, str, Catalogue], None]] = {
     "cables": _cable,
     "wire_lines": _wire_line,
     "adapters": _adapter,
-    "matings": _mating,
     "bands": _band,
     "modes": _mode,
-    "house_limits": _house_limit,
 }
 
 
@@ -202,13 +258,3 @@ def _heats(path: str, rating: PowerRating | CablePower, name: str) -> None:
     air, reached = rating.ambient_temperature_c, getattr(rating, name)
     if not air < reached:
         raise InputError(f"{path}.{name}", reached, f"above the air, {air:g} °C")
-
-
-def _is_one_of(field: str, name: str, names: Iterable[str]) -> None:
-    known(field, name, dict.fromkeys(names))
-
-
-def _with(tables: Catalogue, properties: tuple[str, ...]) -> list[str]:
-    """The materials that have all of some properties."""
-    materials = tables.materials.values()
-    return [material.id for material in materials if all(getattr(material, name) is not None for name in properties)]

@@ -13,7 +13,7 @@ from typing import Any
 import msgspec
 
 from ..errors import InputError
-from .checks import CHECKS
+from .checks import check
 from .defaults import customary_cable_of, model_cable
 from .edition import Edition
 from .pack import TABLES, Document, Pack, ReadPack, read_pack
@@ -99,15 +99,17 @@ class _Laying:
             self._names["default_powers_w"] = pack.name
             changed.append("default_powers_w")
         self.packs.append(pack)
-        self._summaries.append(PackSummary(pack.id, pack.name, pack.version, pack.note, added, changed, read.changed))
+        self._summaries.append(
+            PackSummary(pack.id, pack.name, pack.version, pack.note, added, changed, read.changed, read.today)
+        )
 
     def check(self, pack: Pack) -> None:
         """Refuse entries that can't be computed with, now that all packs are there."""
         tables = self.tables()
-        for table, check in CHECKS.items():
+        for table in (*TABLES, "house_limits"):
             entries = getattr(pack, table)
             for at, entry in enumerate(entries):
-                check(entry, f"{table}[{at}]", tables)
+                check(table, entry, f"{table}[{at}]", tables)
                 if table in NAMED:
                     _refuse_same_name(f"{table}[{at}].name", entry, getattr(tables, table))
             count = len(getattr(tables, table))

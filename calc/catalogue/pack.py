@@ -64,24 +64,31 @@ class Pack(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     """Entries to lay over the catalogue. Every value names a source: one of the pack's own, or a built-in one."""
 
     id: Annotated[Id, Meta(description="Short name; it stands before the ids of the pack's sources")]
-    name: Annotated[Name, Meta(description="Name shown beside everything that comes from the pack")]
-    version: Annotated[str, Meta(min_length=1, max_length=40, description="Version or date of the pack")]
+    name: Annotated[
+        Name, Meta(title="Name of the pack", description="Name shown beside everything that comes from the pack")
+    ]
+    version: Annotated[str, Meta(min_length=1, max_length=40, title="Version or date")]
     sources: Annotated[list[PackSource], Meta(max_length=200, description="Where the values come from")]
-    note: Annotated[Text, Meta(description="What the pack is for")] = ""
+    note: Annotated[Text, Meta(title="What the pack is for")] = ""
     overrides: Overrides = Overrides()
-    interfaces: Annotated[list[Interface], Meta(max_length=60, description="Interface families")] = []
-    cables: Annotated[list[Cable], Meta(max_length=60, description="Cables")] = []
-    wire_lines: Annotated[list[WireLine], Meta(max_length=60, description="Two-wire lines")] = []
-    adapters: Annotated[list[Adapter], Meta(max_length=60, description="What the trade sells")] = []
-    matings: Annotated[list[Mating], Meta(max_length=200, description="What comes of two families meeting")] = []
-    bands: Annotated[list[Band], Meta(max_length=60, description="Amateur bands")] = []
-    modes: Annotated[list[Mode], Meta(max_length=60, description="Emission modes")] = []
+    interfaces: Annotated[
+        list[Interface], Meta(max_length=60, title="Connector", description="Interface families")
+    ] = []
+    cables: Annotated[list[Cable], Meta(max_length=60, title="Cable", description="Cables")] = []
+    wire_lines: Annotated[list[WireLine], Meta(max_length=60, title="Two-wire line", description="Two-wire lines")] = []
+    adapters: Annotated[list[Adapter], Meta(max_length=60, title="Adapters", description="What the trade sells")] = []
+    matings: Annotated[
+        list[Mating],
+        Meta(max_length=200, title="Meeting of two connectors", description="What comes of two families meeting"),
+    ] = []
+    bands: Annotated[list[Band], Meta(max_length=60, title="Band", description="Amateur bands")] = []
+    modes: Annotated[list[Mode], Meta(max_length=60, title="Mode", description="Emission modes")] = []
     default_powers_w: Annotated[
-        list[Annotated[float, Meta(ge=0, le=1e5)]],
-        Meta(max_length=24, description="Power levels of a matrix that asks for none [W]"),
+        list[Annotated[float, Meta(ge=0, le=1e5, extra={"unit": "W"})]],
+        Meta(max_length=24, title="Default powers", description="Power levels of a matrix that asks for none [W]"),
     ] = []
     house_limits: Annotated[
-        list[HouseLimit], Meta(max_length=100, description="Most power by the station's own rules")
+        list[HouseLimit], Meta(max_length=100, title="House limit", description="Most power by the station's own rules")
     ] = []
 
 
@@ -90,10 +97,12 @@ TABLES = Overrides.__struct_fields__
 
 
 class ReadPack(NamedTuple):
-    """A pack, and sentences on what of an earlier version was changed in reading it."""
+    """A pack; sentences on what of an earlier version was changed in reading it, and its text as it is then."""
 
     pack: Pack
     changed: list[str]
+    today: str
+    """Empty where nothing was changed."""
 
 
 def read_pack(document: Document) -> ReadPack:
@@ -111,7 +120,7 @@ def read_pack(document: Document) -> ReadPack:
     for table in ("interfaces", "cables", "wire_lines", "modes"):
         for at, entry in enumerate(getattr(pack, table)):
             _refuse_beyond_range(f"{table}[{at}]", entry)
-    return ReadPack(pack, changed)
+    return ReadPack(pack, changed, text.decode() if changed else "")
 
 
 def pack_schema() -> dict[str, Any]:

@@ -14,7 +14,9 @@ from msgspec import Meta, Struct
 from ..numeric.measures import prose
 
 __all__ = [
+    "GROUPS",
     "Adapter",
+    "AdapterFigures",
     "AntennaView",
     "Assumption",
     "Atmosphere",
@@ -79,20 +81,49 @@ Text = Annotated[str, Meta(max_length=600)]
 Named = Annotated[str, Meta(min_length=1, max_length=100)]
 """An id of another table, or a word of the trade."""
 
-Order = Annotated[int, Meta(ge=0, le=1000)]
-Names = Annotated[list[Name], Meta(max_length=20)]
-TypedNames = Annotated[list[Name], Meta(max_length=30)]
-"""What people type for an entry beside its name; case, spaces and hyphens don't count."""
+SHEET_UNITS = {
+    "m": "mm",
+    "m²": "mm²",
+    "Hz": "MHz",
+    "1/Hz": "1/GHz",
+    "F/m": "pF/m",
+    "dB/m": "dB/100 m",
+    "Ω/m": "Ω/km",
+}
+"""What data sheets print where we have SI."""
 
-Frequency = Annotated[float, Meta(ge=1e4, le=2e11)]
-Watts = Annotated[float, Meta(ge=1e-3, le=1e6)]
-Temperature = Annotated[float, Meta(ge=-100, le=600)]
+
+def _unit(unit: str, sheet_unit: str = "") -> dict[str, str]:
+    return {"unit": unit, "sheet_unit": sheet_unit or SHEET_UNITS.get(unit, unit)}
+
+
+Order = Annotated[int, Meta(ge=0, le=1000, title="Place in lists")]
+Names = Annotated[list[Name], Meta(max_length=20)]
+Frequency = Annotated[float, Meta(ge=1e4, le=2e11, extra=_unit("Hz"))]
+Watts = Annotated[float, Meta(ge=1e-3, le=1e6, extra=_unit("W"))]
+Temperature = Annotated[float, Meta(ge=-100, le=600, extra=_unit("°C"))]
 Exposure = Literal["indoor", "sheltered", "exposed", "immersed"]
 
 
-def Unit(unit: str, least: float | None = None, most: float | None = None) -> Meta:
-    """The unit that travels with a field, and the range of its values."""
-    return Meta(extra={"unit": unit, "least": least, "most": most})
+def Unit(unit: str, least: float | None = None, most: float | None = None, sheet_unit: str = "") -> Meta:
+    """The unit that travels with a field, the range of its values, and what data sheets print in place of the unit."""
+    return Meta(extra={**_unit(unit, sheet_unit), "least": least, "most": most})
+
+
+def Words(title: str, hint: str = "") -> Meta:
+    """What people call a field whose name does not say so, and what else they have to know of it."""
+    return Meta(title=title, description=hint) if hint else Meta(title=title)
+
+
+GROUPS = ("Size and metal", "Electrical", "Heat", "Wear and sealing", "What it mates with")
+"""What a form shows together, in this order."""
+
+SIZE, ELECTRICAL, HEAT, WEAR, FITS = (Meta(extra={"group": group}) for group in GROUPS)
+
+TypedNames = Annotated[
+    list[Name], Meta(max_length=30), Words("Also typed as", "What people type for it beside its name")
+]
+"""What people type for an entry beside its name; case, spaces and hyphens don't count."""
 
 
 class Quantity(Struct, forbid_unknown_fields=True, frozen=True):
@@ -125,9 +156,9 @@ class PowerRating(Struct, forbid_unknown_fields=True, frozen=True):
 
     power_w: Watts
     frequency_hz: Frequency
-    ambient_temperature_c: Temperature
-    contact_temperature_c: Temperature
-    altitude_m: Annotated[float, Meta(ge=0, le=30_000)]
+    ambient_temperature_c: Annotated[Temperature, Words("Air temperature")]
+    contact_temperature_c: Annotated[Temperature, Words("Hottest contact")]
+    altitude_m: Annotated[float, Meta(ge=0, le=30_000, extra=_unit("m", "m"))]
     source: Named
     kind: Kind
     note: Text = ""
@@ -145,8 +176,8 @@ class Section(Struct, forbid_unknown_fields=True, frozen=True):
 class VswrLimit(Struct, forbid_unknown_fields=True, frozen=True):
     """The greatest VSWR allowed: at_dc + slope_per_hz * frequency."""
 
-    at_dc: Annotated[Quantity, Unit("1", 1, 10)]
-    slope_per_hz: Annotated[Quantity, Unit("1/Hz", 0, 1e-7)]
+    at_dc: Annotated[Quantity, Unit("1", 1, 10), Words("Greatest VSWR at DC")]
+    slope_per_hz: Annotated[Quantity, Unit("1/Hz", 0, 1e-7), Words("Growth of the greatest VSWR")]
 
 
 class InsertionLoss(Struct, forbid_unknown_fields=True, frozen=True):
@@ -155,8 +186,8 @@ class InsertionLoss(Struct, forbid_unknown_fields=True, frozen=True):
     Reflection is included, as by the method of MIL-PRF-39012E, 4.6.24.
     """
 
-    loss_db: Annotated[Quantity, Unit("dB", 1e-3, 10)]
-    at_frequency_hz: Frequency
+    loss_db: Annotated[Quantity, Unit("dB", 1e-3, 10), Words("Insertion loss, at most")]
+    at_frequency_hz: Annotated[Frequency, Words("Insertion loss holds to")]
 
 
 class Interface(Struct, forbid_unknown_fields=True, frozen=True):
@@ -165,64 +196,91 @@ class Interface(Struct, forbid_unknown_fields=True, frozen=True):
     id: Id
     name: Name
     order: Order
-    summary: Text
+    summary: Annotated[Text, Words("In one sentence")]
     also_called: Names
 
-    nominal_impedance_ohm: Annotated[Quantity, Unit("Ω", 10, 300)]
-    constant_impedance: bool
-    inner_diameter_m: Annotated[Quantity, Unit("m", 1e-05, 0.2)]
-    outer_diameter_m: Annotated[Quantity, Unit("m", 0.0001, 0.5)]
-    dielectric: Label
-    section_length_m: Annotated[Quantity, Unit("m", 0.0001, 1)]
-    bead_length_m: Annotated[Quantity, Unit("m", 1e-05, 1)]
-    bead_material: Label
-    body_diameter_m: Annotated[Quantity, Unit("m", 0.001, 1)]
-    body_length_m: Annotated[Quantity, Unit("m", 0.001, 1)]
-    inner_plating: Label
-    outer_plating: Label
+    nominal_impedance_ohm: Annotated[Quantity, Unit("Ω", 10, 300), ELECTRICAL]
+    constant_impedance: Annotated[bool, ELECTRICAL]
+    inner_diameter_m: Annotated[
+        Quantity, Unit("m", 1e-05, 0.2), Words("Inner diameter", "Of the inner conductor at the mating plane"), SIZE
+    ]
+    outer_diameter_m: Annotated[
+        Quantity,
+        Unit("m", 0.0001, 0.5),
+        Words("Outer diameter", "Bore of the outer conductor at the mating plane"),
+        SIZE,
+    ]
+    dielectric: Annotated[Label, SIZE]
+    section_length_m: Annotated[
+        Quantity,
+        Unit("m", 0.0001, 1),
+        Words("Length of the mated pair", "Plug and jack joined, from cable to cable"),
+        SIZE,
+    ]
+    bead_length_m: Annotated[
+        Quantity, Unit("m", 1e-05, 1), Words("Length of its beads", "Solid supports of both halves together"), SIZE
+    ]
+    bead_material: Annotated[Label, SIZE]
+    body_diameter_m: Annotated[Quantity, Unit("m", 0.001, 1), SIZE]
+    body_length_m: Annotated[Quantity, Unit("m", 0.001, 1), SIZE]
+    inner_plating: Annotated[Label, Words("Plating inside", "Of the centre contact"), SIZE]
+    outer_plating: Annotated[Label, Words("Plating outside", "Of the body"), SIZE]
 
-    rated_frequency_hz: Annotated[Interval, Unit("Hz", 1e06, 2e11)]
-    vswr_limit: VswrLimit
-    vswr_typical: Annotated[Quantity, Unit("1", 1.001, 10)]
-    insertion_loss: InsertionLoss
+    rated_frequency_hz: Annotated[Interval, Unit("Hz", 1e06, 2e11), ELECTRICAL]
+    vswr_limit: Annotated[VswrLimit, ELECTRICAL]
+    vswr_typical: Annotated[Quantity, Unit("1", 1.001, 10), Words("Usual VSWR", "Of a good mated pair"), ELECTRICAL]
+    insertion_loss: Annotated[InsertionLoss, ELECTRICAL]
 
-    working_voltage_rms_v: Annotated[Interval, Unit("V", 1, 100000)]
-    proof_voltage_rms_v: Annotated[Interval, Unit("V", 1, 200000)]
-    centre_contact_resistance_ohm: Annotated[Interval, Unit("Ω", 1e-06, 1)]
-    outer_contact_resistance_ohm: Annotated[Interval, Unit("Ω", 1e-06, 1)]
-    average_power: Annotated[list[PowerRating], Meta(max_length=100)]
-    """Evidence, which the computed heat limit is held against."""
-    lowest_temperature_c: Annotated[Quantity, Unit("°C", -100, 100)]
-    highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500)]
+    working_voltage_rms_v: Annotated[Interval, Unit("V", 1, 100000), ELECTRICAL]
+    proof_voltage_rms_v: Annotated[Interval, Unit("V", 1, 200000), ELECTRICAL]
+    centre_contact_resistance_ohm: Annotated[Interval, Unit("Ω", 1e-06, 1, "mΩ"), ELECTRICAL]
+    outer_contact_resistance_ohm: Annotated[Interval, Unit("Ω", 1e-06, 1, "mΩ"), ELECTRICAL]
+    average_power: Annotated[
+        list[PowerRating],
+        Meta(max_length=100),
+        Words("Power rating", "What is stated for it; held against what is computed"),
+        HEAT,
+    ]
+    lowest_temperature_c: Annotated[Quantity, Unit("°C", -100, 100), HEAT]
+    highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500), HEAT]
 
-    durability_matings: Annotated[Interval, Unit("matings", 1, 1e06)]
-    coupling: Label
-    coupling_torque_nm: Annotated[Interval, Unit("N·m", 0, 500)]
-    sealing_mated: Label
-    exposure_mated: Exposure
-    vibration: Label
-    cable_diameter_m: Annotated[Interval, Unit("m", 0.0001, 0.2)]
-    gender: Label
-    receive_only: bool
-    receive_only_reason: Text = ""
-    stainless_torque_nm: Annotated[Interval | None, Unit("N·m", 0, 500)] = None
+    durability_matings: Annotated[Interval, Unit("matings", 1, 1e06), Words("Matings it stands"), WEAR]
+    coupling: Annotated[Label, WEAR]
+    coupling_torque_nm: Annotated[Interval, Unit("N·m", 0, 500), WEAR]
+    sealing_mated: Annotated[Label, Words("Sealing when mated", "None, or an IP code such as IP67"), WEAR]
+    exposure_mated: Annotated[Exposure, Words("Weather it stands when mated"), WEAR]
+    vibration: Annotated[Label, Words("Shaking it stands"), WEAR]
+    cable_diameter_m: Annotated[Interval, Unit("m", 0.0001, 0.2), Words("Cables it takes, diameter"), FITS]
+    gender: Annotated[Label, Words("Plug and jack", "How to tell one from the other"), FITS]
+    receive_only: Annotated[bool, ELECTRICAL]
+    receive_only_reason: Annotated[Text, Words("Why it is for receiving only"), ELECTRICAL] = ""
+    stainless_torque_nm: Annotated[
+        Interval | None, Unit("N·m", 0, 500), Words("Coupling torque of stainless parts"), WEAR
+    ] = None
     """Of parts of stainless steel, where `coupling_torque_nm` is that of brass; left out, one range holds for both."""
-    tightened_by: Label | None = None
+    tightened_by: Annotated[Label | None, WEAR] = None
     """Left out, a threaded coupling is tightened by a torque wrench."""
-    customary_cable: Label | None = None
-    """An id of the catalogue; left out, the thickest cable of like impedance that the family takes."""
-    generous_dielectric: Label | None = None
+    customary_cable: Annotated[
+        Label | None, Words("Customary cable", "Left out, the thickest of like impedance that it takes"), FITS
+    ] = None
+    generous_dielectric: Annotated[Label | None, Words("Dielectric of better parts"), SIZE] = None
     """That of the better parts sold, where `dielectric` is that of the worse."""
-    generous_bead_material: Label | None = None
+    generous_bead_material: Annotated[Label | None, Words("Bead material of better parts"), SIZE] = None
     """That of the better parts sold, where `bead_material` is that of the worse."""
-    section: Section | None = None
-    everyday_cable_diameter_m: Annotated[Interval | None, Unit("m", 0.0001, 0.2)] = None
+    section: Annotated[Section | None, Words("As a section of line"), ELECTRICAL] = None
+    everyday_cable_diameter_m: Annotated[
+        Interval | None, Unit("m", 0.0001, 0.2), Words("Cables the trade puts it on, diameter"), FITS
+    ] = None
     """Of the cables the trade puts it on unasked; left out, of all it is made for."""
-    everyday_lowest_frequency_hz: Annotated[Quantity | None, Unit("Hz", 1e04, 2e11)] = None
+    everyday_lowest_frequency_hz: Annotated[
+        Quantity | None, Unit("Hz", 1e04, 2e11), Words("The trade fits it from"), FITS
+    ] = None
     """From where on the trade fits it unasked; left out, at any frequency."""
-    everyday_highest_power_w: Annotated[Quantity | None, Unit("W", 1e-3, 1e6)] = None
+    everyday_highest_power_w: Annotated[
+        Quantity | None, Unit("W", 1e-3, 1e6), Words("The trade fits it up to"), FITS
+    ] = None
     """Up to where the trade fits it unasked; left out, as far as its limits go."""
-    special_use: Label | None = None
+    special_use: Annotated[Label | None, Words("What it is made for"), FITS] = None
     """What it is made for, where that isn't the everyday joint of a station."""
     typed_as: TypedNames = []
 
@@ -234,13 +292,30 @@ class Mating(Struct, forbid_unknown_fields=True, frozen=True):
     """
 
     id: Id
-    plug: Id
-    jack: Id
+    plug: Annotated[Id, Words("Plug of")]
+    jack: Annotated[Id, Words("Jack of")]
     verdict: Literal["mates", "mates with care", "not held", "no contact", "does not fit", "damages"]
-    text: Text
+    text: Annotated[Text, Words("What comes of it")]
     source: Named
     kind: Kind
-    either_way: bool = False
+    either_way: Annotated[bool, Words("The same for the other family's plug and jack")] = False
+
+
+class AdapterFigures(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """What a data sheet states for an adapter to one of the families, matched, up to a frequency.
+
+    Evidence, which the loss computed for its two joints is held against.
+    """
+
+    to: Id
+    loss_db: Annotated[Annotated[float, Meta(ge=0, le=20, extra=_unit("dB"))] | None, Words("Insertion loss")] = None
+    return_loss_db: Annotated[Annotated[float, Meta(ge=0, le=60, extra=_unit("dB"))] | None, Words("Return loss")] = (
+        None
+    )
+    up_to_frequency_hz: Annotated[Frequency, Words("Up to")]
+    source: Named
+    kind: Kind
+    note: Text = ""
 
 
 class Adapter(Struct, forbid_unknown_fields=True, frozen=True):
@@ -250,16 +325,17 @@ class Adapter(Struct, forbid_unknown_fields=True, frozen=True):
     """
 
     id: Id
-    joins: Annotated[list[Id], Meta(min_length=1, max_length=50)]
+    joins: Annotated[list[Id], Meta(min_length=1, max_length=50), Words("At the other end")]
     source: Named
     kind: Kind
+    figures: Annotated[list[AdapterFigures], Meta(max_length=100), Words("Figure of a data sheet")] = []
 
 
 class BandEdges(Struct, forbid_unknown_fields=True, frozen=True):
     """Band edges in one ITU Region."""
 
-    low_hz: Frequency
-    high_hz: Frequency
+    low_hz: Annotated[Frequency, Words("From")]
+    high_hz: Annotated[Frequency, Words("To")]
     source: Named
     kind: Kind
     note: Text = ""
@@ -270,7 +346,7 @@ class Band(Struct, forbid_unknown_fields=True, frozen=True):
 
     id: Id
     name: Name
-    regions: dict[Literal["1", "2", "3"], BandEdges]
+    regions: Annotated[dict[Literal["1", "2", "3"], BandEdges], Words("Region")]
     typed_as: TypedNames = []
 
 
@@ -279,9 +355,9 @@ class Mode(Struct, forbid_unknown_fields=True, frozen=True):
 
     id: Id
     name: Name
-    duty_factor: Annotated[Quantity, Unit("1", 1e-3, 1)]
-    on_time_s: Annotated[Quantity | None, Unit("s", 0.01, 86400)] = None
-    off_time_s: Annotated[Quantity | None, Unit("s", 0.01, 86400)] = None
+    duty_factor: Annotated[Quantity, Unit("1", 1e-3, 1), Words("Duty factor", "Mean over peak power while keyed")]
+    on_time_s: Annotated[Quantity | None, Unit("s", 0.01, 86400), Words("An over lasts")] = None
+    off_time_s: Annotated[Quantity | None, Unit("s", 0.01, 86400), Words("and the pause after it")] = None
     note: Text = ""
     typed_as: TypedNames = []
     """The first is how a sentence says it."""
@@ -319,12 +395,12 @@ class Attenuation(Struct, forbid_unknown_fields=True, frozen=True):
     """
 
     frequency_hz: Frequency
-    db_per_m: Annotated[float, Meta(ge=1e-6, le=1000)]
+    db_per_m: Annotated[float, Meta(ge=1e-6, le=1000, extra=_unit("dB/m")), Words("Loss")]
     source: Named
     kind: Kind
     note: Text = ""
-    fit: bool = True
-    through: bool = False
+    fit: Annotated[bool, Words("Counts in the fit")] = True
+    through: Annotated[bool, Words("Of a clad core")] = False
 
 
 class CablePower(Struct, forbid_unknown_fields=True, frozen=True):
@@ -335,8 +411,8 @@ class CablePower(Struct, forbid_unknown_fields=True, frozen=True):
 
     frequency_hz: Frequency
     power_w: Watts
-    ambient_temperature_c: Temperature
-    conductor_temperature_c: Temperature
+    ambient_temperature_c: Annotated[Temperature, Words("Air temperature")]
+    conductor_temperature_c: Annotated[Temperature, Words("Hottest conductor")]
     source: Named
     kind: Kind
     note: Text = ""
@@ -348,19 +424,16 @@ class CableBuild(Struct, forbid_unknown_fields=True, frozen=True):
     Metals and plastics are ids of the materials.
     """
 
-    inner_diameter_m: Annotated[Quantity, Unit("m", 1e-05, 0.1)]
-    """Over the strands where it is stranded."""
-    dielectric_diameter_m: Annotated[Quantity, Unit("m", 1e-04, 0.2)]
-    screen_diameter_m: Annotated[Quantity, Unit("m", 1e-04, 0.2)]
-    """Over the outer conductor."""
-    inner_area_m2: Annotated[Quantity, Unit("m²", 1e-09, 0.01)]
-    """Of the metal in a cross-section of the inner conductor."""
-    screen_area_m2: Annotated[Quantity, Unit("m²", 1e-09, 0.01)]
-    """Of the metal in a cross-section of the outer conductor."""
-    inner_metal: Label
-    screen_metal: Label
-    jacket_material: Label | None = None
-    """Left out, the outer conductor is bare."""
+    inner_diameter_m: Annotated[
+        Quantity, Unit("m", 1e-05, 0.1), Words("Inner conductor, diameter", "Over the strands where it is stranded")
+    ]
+    dielectric_diameter_m: Annotated[Quantity, Unit("m", 1e-04, 0.2), Words("Insulation, diameter")]
+    screen_diameter_m: Annotated[Quantity, Unit("m", 1e-04, 0.2), Words("Outer conductor, diameter")]
+    inner_area_m2: Annotated[Quantity, Unit("m²", 1e-09, 0.01), Words("Inner conductor, metal", "In a cross-section")]
+    screen_area_m2: Annotated[Quantity, Unit("m²", 1e-09, 0.01), Words("Outer conductor, metal", "In a cross-section")]
+    inner_metal: Annotated[Label, Words("Inner conductor is of")]
+    screen_metal: Annotated[Label, Words("Outer conductor is of")]
+    jacket_material: Annotated[Label | None, Words("Jacket is of", "Left out, the outer conductor is bare")] = None
 
 
 class Cable(Struct, forbid_unknown_fields=True, frozen=True):
@@ -369,32 +442,49 @@ class Cable(Struct, forbid_unknown_fields=True, frozen=True):
     id: Id
     name: Name
     order: Order
-    summary: Text
+    summary: Annotated[Text, Words("In one sentence")]
     also_called: Names
-    dielectric: Id
-    construction: Literal["solid", "stranded", "semi-rigid", "corrugated"]
-    outdoor_use: Exposure
+    dielectric: Annotated[Id, SIZE]
+    construction: Annotated[Literal["solid", "stranded", "semi-rigid", "corrugated"], Words("Construction"), SIZE]
+    outdoor_use: Annotated[Exposure, Words("Weather it stands"), WEAR]
 
-    impedance_ohm: Annotated[Quantity, Unit("Ω", 10, 300)]
-    velocity_factor: Annotated[Quantity, Unit("1", 0.2, 1)]
-    capacitance_f_per_m: Annotated[Quantity, Unit("F/m", 1e-12, 1e-09)]
-    outer_diameter_m: Annotated[Quantity, Unit("m", 0.0001, 0.5)]
-    centre_conductor: Label
-    jacket: Label
+    impedance_ohm: Annotated[Quantity, Unit("Ω", 10, 300), ELECTRICAL]
+    velocity_factor: Annotated[Quantity, Unit("1", 0.2, 1), ELECTRICAL]
+    capacitance_f_per_m: Annotated[Quantity, Unit("F/m", 1e-12, 1e-09), ELECTRICAL]
+    outer_diameter_m: Annotated[Quantity, Unit("m", 0.0001, 0.5), SIZE]
+    centre_conductor: Annotated[Label, SIZE]
+    jacket: Annotated[Label, SIZE]
 
-    attenuation_temperature_c: Annotated[Quantity, Unit("°C", -50, 150)]
-    attenuation: Annotated[list[Attenuation], Meta(min_length=2, max_length=100)]
-    power: Annotated[list[CablePower], Meta(max_length=100)]
-    working_voltage_rms_v: Annotated[Interval, Unit("V", 1, 100000)]
-    lowest_temperature_c: Annotated[Quantity, Unit("°C", -100, 100)]
-    highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500)]
-    fixed_bend_radius_m: Annotated[Quantity, Unit("m", 0.001, 20)]
-    repeated_bend_radius_m: Annotated[Quantity | None, Unit("m", 0.001, 20)] = None
-    inner_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m", 1e-06, 100)] = None
-    outer_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m", 1e-06, 100)] = None
-    build: CableBuild | None = None
-    """Left out, that of the nearest cable of like insulation and impedance, scaled to its diameter."""
-    fit_note: Text = ""
+    attenuation_temperature_c: Annotated[Quantity, Unit("°C", -50, 150), Words("Attenuation holds at"), ELECTRICAL]
+    attenuation: Annotated[
+        list[Attenuation],
+        Meta(min_length=2, max_length=100),
+        Words("Attenuation", "At two frequencies at least"),
+        ELECTRICAL,
+    ]
+    power: Annotated[
+        list[CablePower],
+        Meta(max_length=100),
+        Words("Power rating", "What is stated for it; held against what is computed"),
+        HEAT,
+    ]
+    working_voltage_rms_v: Annotated[Interval, Unit("V", 1, 100000), ELECTRICAL]
+    lowest_temperature_c: Annotated[Quantity, Unit("°C", -100, 100), HEAT]
+    highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500), HEAT]
+    fixed_bend_radius_m: Annotated[Quantity, Unit("m", 0.001, 20), Words("Bend radius, fixed"), WEAR]
+    repeated_bend_radius_m: Annotated[Quantity | None, Unit("m", 0.001, 20), Words("Bend radius, repeated"), WEAR] = (
+        None
+    )
+    inner_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m", 1e-06, 100), ELECTRICAL] = None
+    outer_resistance_ohm_per_m: Annotated[Quantity | None, Unit("Ω/m", 1e-06, 100), ELECTRICAL] = None
+    build: Annotated[
+        CableBuild | None,
+        Words(
+            "Layers", "Left out, those of the nearest cable of like insulation and impedance, scaled to its diameter"
+        ),
+        SIZE,
+    ] = None
+    fit_note: Annotated[Text, Words("Note on the fit"), ELECTRICAL] = ""
     """Why the fit leaves much, or ends where it does."""
     typed_as: TypedNames = []
 
@@ -410,26 +500,31 @@ class WireLine(Struct, forbid_unknown_fields=True, frozen=True):
     id: Id
     name: Name
     order: Order
-    summary: Text
+    summary: Annotated[Text, Words("In one sentence")]
     also_called: Names
-    construction: Literal["window", "ribbon", "open wire"]
-    outdoor_use: Exposure
+    construction: Annotated[Literal["window", "ribbon", "open wire"], Words("Construction"), SIZE]
+    outdoor_use: Annotated[Exposure, Words("Weather it stands"), WEAR]
 
-    impedance_ohm: Annotated[Quantity, Unit("Ω", 50, 1000)]
-    velocity_factor: Annotated[Quantity, Unit("1", 0.2, 1)]
-    wire: Label
-    wet: Label
-    """A sentence on what rain and ice do to it."""
-    attenuation_temperature_c: Annotated[Quantity, Unit("°C", -50, 150)]
-    attenuation: Annotated[list[Attenuation], Meta(min_length=2, max_length=100)]
-    working_voltage_rms_v: Annotated[Interval, Unit("V", 1, 100000)]
-    lowest_temperature_c: Annotated[Quantity, Unit("°C", -100, 100)]
-    highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500)]
-    wire_diameter_m: Annotated[Quantity | None, Unit("m", 1e-05, 0.1)] = None
+    impedance_ohm: Annotated[Quantity, Unit("Ω", 50, 1000), ELECTRICAL]
+    velocity_factor: Annotated[Quantity, Unit("1", 0.2, 1), ELECTRICAL]
+    wire: Annotated[Label, SIZE]
+    wet: Annotated[Label, Words("Wet", "What rain and ice do to it"), WEAR]
+    attenuation_temperature_c: Annotated[Quantity, Unit("°C", -50, 150), Words("Attenuation holds at"), ELECTRICAL]
+    attenuation: Annotated[
+        list[Attenuation],
+        Meta(min_length=2, max_length=100),
+        Words("Attenuation", "At two frequencies at least"),
+        ELECTRICAL,
+    ]
+    working_voltage_rms_v: Annotated[Interval, Unit("V", 1, 100000), ELECTRICAL]
+    lowest_temperature_c: Annotated[Quantity, Unit("°C", -100, 100), HEAT]
+    highest_temperature_c: Annotated[Quantity, Unit("°C", 20, 500), HEAT]
+    wire_diameter_m: Annotated[Quantity | None, Unit("m", 1e-05, 0.1), SIZE] = None
     """Over the strands where it is stranded."""
-    spacing_m: Annotated[Quantity | None, Unit("m", 1e-04, 2)] = None
-    """Between the wires' middles."""
-    fit_note: Text = ""
+    spacing_m: Annotated[Quantity | None, Unit("m", 1e-04, 2), Words("Spacing", "Between the wires' middles"), SIZE] = (
+        None
+    )
+    fit_note: Annotated[Text, Words("Note on the fit"), ELECTRICAL] = ""
     """Why the fit leaves much, or ends where it does."""
 
     @property
@@ -531,21 +626,22 @@ class Source(Struct, forbid_unknown_fields=True, frozen=True):
     """Where a value or a formula comes from, and how it was seen; the id of one of a pack is led by the pack's."""
 
     id: Annotated[str, Meta(max_length=81)]
-    title: Annotated[str, Meta(min_length=1, max_length=300)]
-    seen: Literal["read", "as quoted", "from memory", "computed"]
+    title: Annotated[str, Meta(min_length=1, max_length=300), Words("Title of the source")]
+    seen: Annotated[Literal["read", "as quoted", "from memory", "computed"], Words("How it was seen")]
     address: Annotated[
         str,
+        Words("Web address"),
         Meta(
             pattern=ADDRESS,
             max_length=300,
             extra={"allowed": "an address that begins with https:// or http://, at most 300 characters"},
         ),
     ] = ""
-    body: Annotated[str, Meta(max_length=100)] = ""
+    body: Annotated[str, Meta(max_length=100), Words("By whom")] = ""
     """Its author or the body that publishes it; empty where that was not seen, as in the two below."""
     year: Annotated[str, Meta(max_length=60)] = ""
     """When, as exactly as it is known; of an edition where there are several."""
-    place: Annotated[str, Meta(max_length=100)] = ""
+    place: Annotated[str, Meta(max_length=100), Words("Page or table")] = ""
     """Where in it: a table, page, clause or chapter."""
 
     @property
@@ -565,12 +661,12 @@ class HouseLimit(Struct, forbid_unknown_fields=True, frozen=True):
     """The most power [W] a station's own rule allows through some families on some bands; without a list, all."""
 
     id: Id
-    power_w: Annotated[float, Meta(ge=0, le=1e5)]
-    reason: Annotated[str, Meta(min_length=1, max_length=300)]
+    power_w: Annotated[float, Meta(ge=0, le=1e5, extra=_unit("W")), Words("At most, in PEP")]
+    reason: Annotated[str, Meta(min_length=1, max_length=300), Words("Because")]
     source: Named
     kind: Kind
-    interfaces: Annotated[list[Id], Meta(max_length=100)] = []
-    bands: Annotated[list[Id], Meta(max_length=100)] = []
+    interfaces: Annotated[list[Id], Meta(max_length=100), Words("Through", "None chosen: all")] = []
+    bands: Annotated[list[Id], Meta(max_length=100), Words("On", "None chosen: all")] = []
 
 
 class PackSummary(Struct, frozen=True):
@@ -584,6 +680,8 @@ class PackSummary(Struct, frozen=True):
     changed: list[str]
     taken: list[str] = []
     """A sentence on each thing that its entries leave out and what stands for it, and on what is no longer used."""
+    today: str = ""
+    """The text of a pack of an earlier version in today's shape; empty for one that has it."""
 
 
 class Assumption(Struct, forbid_unknown_fields=True, frozen=True):

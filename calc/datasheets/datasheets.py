@@ -41,6 +41,7 @@ def datasheets(request: CatalogueRequest) -> CatalogueResult:
         house_limits=list(tables.house_limits.values()),
         default_powers_w=list(tables.default_powers_w),
         entry=None if request.entry is None else known("entry", request.entry, tables.interfaces),
+        cable=None if request.cable is None else known("cable", request.cable, tables.cables),
     )
 
 

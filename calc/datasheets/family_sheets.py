@@ -42,12 +42,15 @@ def _values(interface: Interface) -> list[DataValue]:
     """The values of the family, then those of its limits and of its section without constant impedance."""
     values = data_values(interface)
     limit, loss = interface.vswr_limit, interface.insertion_loss
-    values.append(data_value("vswr_limit_at_dc", "1", limit.at_dc, limit.at_dc))
-    values.append(data_value("vswr_limit_growth", "1/Hz", limit.slope_per_hz, limit.slope_per_hz))
+    values.append(data_value("vswr_limit_at_dc", "VSWR limit at DC", "1", limit.at_dc, limit.at_dc))
+    values.append(data_value("vswr_limit_growth", "VSWR limit, growth", "1/Hz", limit.slope_per_hz, limit.slope_per_hz))
     loss_field = f"insertion_loss_limit_at_{loss.at_frequency_hz / 1e9:g}_ghz"
-    values.append(data_value(loss_field, "dB", loss.loss_db, loss.loss_db))
+    loss_label = f"Insertion loss limit at {loss.at_frequency_hz / 1e9:g} GHz"
+    values.append(data_value(loss_field, loss_label, "dB", loss.loss_db, loss.loss_db))
     if interface.section is not None:
         impedance, length = interface.section.impedance_ohm, interface.section.electrical_length_m
-        values.append(data_value("section_impedance", "Ω", impedance.low, impedance.high))
-        values.append(data_value("section_electrical_length", "m", length.low, length.high))
+        values.append(data_value("section_impedance", "Section impedance", "Ω", impedance.low, impedance.high))
+        values.append(
+            data_value("section_electrical_length", "Section electrical length", "m", length.low, length.high)
+        )
     return values

@@ -15,4 +15,5 @@ class CatalogueRequest(Struct, kw_only=True, forbid_unknown_fields=True, frozen=
     entry: Annotated[
         Identifier | None, Meta(description="Interface family to give as a pack holds it; left out, none")
     ] = None
+    cable: Annotated[Identifier | None, Meta(description="Cable to give as a pack holds it; left out, none")] = None
     units: SpokenUnits = "metric"

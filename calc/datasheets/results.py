@@ -8,6 +8,7 @@ from ..catalogue.schema import (
     Atmosphere,
     Attenuation,
     Band,
+    Cable,
     CableDielectric,
     CablePower,
     Condition,
@@ -128,3 +129,5 @@ class CatalogueResult(Struct, frozen=True):
     default_powers_w: list[float]
     entry: Interface | None
     """The family asked for, as a pack holds it."""
+    cable: Cable | None
+    """The cable asked for, likewise."""

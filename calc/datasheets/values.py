@@ -8,22 +8,6 @@ from .results import DataValue
 
 __all__ = ["data_value", "data_values"]
 
-UNIT_SUFFIXES = (
-    "_ohm_per_m",
-    "_f_per_m",
-    "_ohm",
-    "_m2",
-    "_m",
-    "_hz",
-    "_rms_v",
-    "_w",
-    "_c",
-    "_s",
-    "_nm",
-    "_matings",
-    "_db",
-)
-
 
 def data_values(entry: Cable | CableBuild | Interface) -> list[DataValue]:
     """The sourced values among the fields of an entry, in the order of their declaration."""
@@ -31,17 +15,17 @@ def data_values(entry: Cable | CableBuild | Interface) -> list[DataValue]:
     for field in object_of(type(entry)).fields.values():
         value = getattr(entry, field.name)
         if isinstance(value, (Quantity, Label)):
-            values.append(data_value(field.name, field.unit, value, value))
+            values.append(data_value(field.name, field.label, field.unit, value, value))
         elif isinstance(value, Interval):
-            values.append(data_value(field.name, field.unit, value.low, value.high))
+            values.append(data_value(field.name, field.label, field.unit, value.low, value.high))
     return values
 
 
-def data_value(field: str, unit: str, low: Quantity | Label, high: Quantity | Label) -> DataValue:
+def data_value(field: str, label: str, unit: str, low: Quantity | Label, high: Quantity | Label) -> DataValue:
     """A value with both its ends, in its unit."""
     return DataValue(
         field=field,
-        name=_name(field),
+        name=label,
         unit=unit,
         low=low.value,
         high=high.value,
@@ -53,11 +37,3 @@ def data_value(field: str, unit: str, low: Quantity | Label, high: Quantity | La
 
 def _distinct(words: Iterable[str]) -> list[str]:
     return list(dict.fromkeys(words))
-
-
-def _name(field: str) -> str:
-    """The field's name in words, without the unit that stands beside the value."""
-    stem = next((field.removesuffix(suffix) for suffix in UNIT_SUFFIXES if field.endswith(suffix)), field)
-    words = stem.replace("_", " ")
-    rms = ", rms" if field.endswith("_rms_v") else ""
-    return words[0].upper() + words[1:].replace("vswr", "VSWR") + rms

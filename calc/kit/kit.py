@@ -11,7 +11,7 @@ from .requests import Goal, KitRequest
 from .required_pairs import required_pairs
 from .results import AdapterCount, GoalPrice, KitResult, PairResult
 from .smallest_kits import SmallestKit, smallest_kits, task_of
-from .verdict import headline, verdict
+from .verdict import headline, stated_words, verdict
 
 __all__ = ["kit"]
 
@@ -74,6 +74,7 @@ def _adapter_count(adapter: AdapterType, count: int) -> AdapterCount:
         source=entry.source,
         kind=entry.kind,
         pack=_pack(entry.id, first.family, second.family),
+        stated=stated_words(entry, adapter),
     )
 
 

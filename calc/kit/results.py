@@ -35,6 +35,8 @@ class AdapterCount(Struct, frozen=True):
     kind: str
     pack: str
     """Name of the pack the adapter or a family of its ends comes from; empty where all is built in."""
+    stated: str
+    """What a data sheet states for it, to hold against the loss of its joints; empty where nothing is known."""
 
 
 class UsedAdapter(Struct, frozen=True):

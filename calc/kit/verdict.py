@@ -4,15 +4,16 @@ from collections import Counter
 from typing import NamedTuple
 
 from ..catalogue import catalogue
+from ..catalogue.schema import Adapter
 from ..numeric.units import engineering
-from .adapters import adapter_name
+from .adapters import AdapterType, adapter_name, families_of
 from .chain_quality import ENOUGH_MARGIN_DB, LOSS_STEP_DB, STEP_DB, ChainQuality
 from .chains import AdapterChain
 from .port_names import listed
 from .requests import Goal
 from .results import PairResult
 
-__all__ = ["PriceWords", "headline", "joined_sentence", "price_sentence", "verdict"]
+__all__ = ["PriceWords", "headline", "joined_sentence", "price_sentence", "stated_words", "verdict"]
 
 MOST_NAMED = 3
 """Partners of one port in a headline, and other pairs apart for the same cause; more are counted."""
@@ -148,3 +149,16 @@ def _frequency_words(frequency_hz: float) -> str:
 
 def _count(number: int, thing: str) -> str:
     return f"{number} {thing}{'' if number == 1 else 's'}"
+
+
+def stated_words(entry: Adapter, adapter: AdapterType) -> str:
+    """What the entry of an adapter states for it: loss and return loss up to a frequency."""
+    ends = families_of(adapter)
+    sentences = []
+    for figures in entry.figures:
+        if {entry.id, figures.to} == ends:
+            loss = [] if figures.loss_db is None else [f"{figures.loss_db:g} dB loss"]
+            match = [] if figures.return_loss_db is None else [f"{figures.return_loss_db:g} dB return loss"]
+            reach = f"to {engineering(figures.up_to_frequency_hz, 'Hz')}"
+            sentences.append(f"{' and '.join(loss + match) or 'good'} {reach}")
+    return f"Stated: {'; '.join(sentences)}." if sentences else ""

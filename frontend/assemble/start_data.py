@@ -13,13 +13,14 @@ from msgspec import Struct, to_builtins
 
 from jointwise.calc.catalogue import catalogue as tables
 from jointwise.calc.catalogue.pack import MOST_PACK_BYTES
-from jointwise.calc.catalogue.schema import HouseLimit, Interface, Kind, Source
+from jointwise.calc.catalogue.schema import GROUPS, Kind
 from jointwise.calc.fields import Declared, Field, Flag, List, Number, OneOf, Text, object_of, objects_in
 from jointwise.calc.numeric.rounding import rounded
 from jointwise.calc.operations import OPERATIONS, call
 from jointwise.calc.question.phrases import spoken_names
 from jointwise.calc.question.wording import family_in_words, mode_in_words
 
+from .pack_data import pack_shapes
 from .version import VERSION
 
 __all__ = ["FIRST_BANDS", "start_data"]
@@ -123,14 +124,9 @@ def start_data() -> dict[str, Any]:
         ],
         "antenna_views": [{"id": entry.id, "name": entry.name} for entry in tables().antenna_views.values()],
         "pack": {
-            "values": {
-                name: {"unit": field.unit, "min": field.range.least, "max": field.range.most}
-                for name, field in object_of(Interface).fields.items()
-                if field.range is not None
-            },
-            "house_limit": fields_of(HouseLimit),
+            "shapes": pack_shapes(),
+            "groups": list(GROUPS),
             "kinds": list(get_args(Kind)),
-            "seen": list(get_args(Source.__annotations__["seen"])),
             "most_bytes": MOST_PACK_BYTES,
         },
         "question": _of_question(),

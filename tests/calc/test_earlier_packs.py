@@ -7,6 +7,8 @@ from packs import HEAD, ask, built_in, edition, value
 
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.earlier import RETIRED, brought_up_to_date
+from jointwise.calc.catalogue.merge import edition_of
+from jointwise.calc.catalogue.pack import Document
 from jointwise.calc.errors import InputError
 
 RATING = {
@@ -79,6 +81,16 @@ def test_what_a_family_of_an_earlier_version_lacks_is_said():
         "Club bayonet: the ends of average_power are taken as ratings to compare with.",
         f"Club bayonet: no customary cable is named; {thickest_that_fits().name} is taken.",
     ]
+
+
+def test_its_text_of_today_is_told_and_changes_nothing():
+    """The list of packs gives the text in today's shape, which lays the same entries, and none for a pack of today."""
+    packed = edition(interfaces=[family()])
+    (told,) = packed.tables.packs
+    again = edition_of([Document("", told.today.encode())])
+
+    assert again.tables.interfaces == packed.tables.interfaces
+    assert [pack.today for pack in again.tables.packs] == [""]
 
 
 @pytest.mark.parametrize("field", RETIRED["interfaces"])

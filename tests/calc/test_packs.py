@@ -37,6 +37,13 @@ def band(**edges):
     return {"id": "own", "name": "Own band", "regions": {"1": usual | edges}}
 
 
+def adapters(joins=("n",), **changed):
+    """A pack's adapters between Hn and others, in the place of the built-in ones, with a data sheet's figures."""
+    figures = {"to": "n", "up_to_frequency_hz": 1e9, "loss_db": 0.1, "source": "sheet", "kind": "datasheet"} | changed
+    return {"id": "hn", "joins": list(joins), "source": "sheet", "kind": "datasheet", "figures": [figures]}
+
+
+HN = {"overrides": {"adapters": ["hn"]}}
 POWER = "interfaces[0].average_power[0]"
 RATING = {
     "power_w": 100,
@@ -80,7 +87,7 @@ REFUSED = [
     (
         {"interfaces": [family(inner_diameter_m=value(6.4e-3))]},
         "interfaces[0].outer_diameter_m.value",
-        "times the inner",
+        "times inner_diameter_m, 0.0064",
     ),
     ({"interfaces": [family(bead_length_m=value(0.5))]}, "interfaces[0].bead_length_m.value", "section_length_m"),
     ({"interfaces": [family(vibration=value("wild"))]}, "interfaces[0].vibration.value", "none, vehicle, severe"),
@@ -155,6 +162,9 @@ REFUSED = [
         "one of",
     ),
     ({"adapters": [{"id": "own", "joins": ["n"], "source": "sheet", "kind": "memory"}]}, "adapters[0].id", "one of"),
+    (HN | {"adapters": [adapters(joins=["rope"])]}, "adapters[0].joins[0]", "one of"),
+    (HN | {"adapters": [adapters(to="sma")]}, "adapters[0].figures[0].to", "one of n"),
+    (HN | {"adapters": [adapters(return_loss_db=61)]}, "adapters[0].figures[0].return_loss_db", "0 to 60"),
     ({"overrides": {"bands": ["own"]}}, "overrides.bands[0]", "a built-in entry"),
     ({"overrides": {"bands": ["20m"]}}, "overrides.bands[0]", "bands of this pack"),
     ({"default_powers_w": [float("nan")]}, "default_powers_w[0]", "0 to 100000"),
@@ -176,6 +186,32 @@ def test_a_bad_pack_is_refused_with_its_path(fields, path, allowed):
 
     assert refusal.value.field == f"0.json: {path}"
     assert allowed in refusal.value.allowed
+
+
+def test_a_data_sheet_s_figures_stand_beside_an_adapter_of_the_kit():
+    """What is stated for an adapter is told with it, and what is computed for its joints stays as it was."""
+    family = built_in("interfaces", "n", id="own", name="Own", order=500)
+    sold = adapters() | {"id": "own"}
+    plain = edition(interfaces=[family], adapters=[sold | {"figures": []}])
+    stated = edition(interfaces=[family], adapters=[sold | {"figures": [sold["figures"][0] | {"return_loss_db": 26}]}])
+    ports = [{"family": name, "gender": "jack", "highest_frequency_hz": 1e9} for name in ("own", "n")]
+    told, computed = ask("kit", stated, ports=ports), ask("kit", plain, ports=ports)
+
+    assert [one["stated"] for one in told["adapters"]] == ["Stated: 0.1 dB loss and 26 dB return loss to 1 GHz."]
+    assert told["total_loss_db"] == computed["total_loss_db"]
+
+
+def test_a_family_and_a_cable_are_given_as_a_pack_holds_them():
+    """What the catalogue gives of a built-in entry can stand in a pack as it is."""
+    given = ask("catalogue", entry="bnc", cable="rg_58")
+    named = {"id": "own", "name": "Own"}
+    packed = edition(interfaces=[given["entry"] | named], cables=[given["cable"] | named])
+
+    assert given["cable"] == json.loads(json.dumps(built_in("cables", "rg_58")))
+    laid = ask("catalogue", packed, cable="own")["cable"]
+    assert [one["db_per_m"] for one in laid["attenuation"]] == [
+        one["db_per_m"] for one in given["cable"]["attenuation"]
+    ]
 
 
 def test_a_cable_needs_no_power_and_no_build():

@@ -207,6 +207,6 @@ test('what a pack changes is told entry by entry', () => {
 
   assert.equal(
     entriesInWords(paths),
-    'interface bnc (working voltage rms v low); mode cw (duty factor); default powers; house limit old',
+    'connector bnc (working voltage rms v low); mode cw (duty factor); default powers; house limit old',
   );
 });

@@ -1,310 +1,378 @@
 import {ContextConsumer} from '@lit/context';
 import {css, html, nothing} from 'lit';
-import {live} from 'lit/directives/live.js';
+import {repeat} from 'lit/directives/repeat.js';
 import {element, of, state, value} from '../shared/elements/element.js';
-import {inside} from '../shared/elements/inside.js';
 import {send} from '../shared/elements/send.js';
 import {save} from '../shared/export/save.js';
-import {readingChoices, readingStyles} from '../shared/fields/readings.js';
+import '../shared/fields/jw-list-field.js';
+import {advanced, begun, redone, undone} from './history.js';
 import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
-import {digits} from '../shared/text/format.js';
-import {question, readingsOf, readingsOfList, refusal} from '../shared/text/number-typed.js';
 import {vocabularyContext} from '../shared/vocabulary/speaking.js';
-import {FIRST_DRAFT, KINDS, LIMIT_FIELDS, NEW_LIMIT, SEEN, idOf, numbersOf, textOf, wordsOf} from './draft.js';
+import {chipStyles} from './chips.js';
+import {
+  FIRST_DOCUMENT,
+  added,
+  documentOf,
+  freeId,
+  kindOf,
+  ofKind,
+  removed,
+  sourceOf,
+  textOf,
+  withField,
+  withFigure,
+  withPart,
+  withRow,
+  withSource,
+} from './entries.js';
+import {faultsOf, refused, titleOf} from './faults.js';
+import {fieldsOf, partStyles} from './part-form.js';
+import './jw-pack-add.js';
+import {put, word} from './paths.js';
+import {tablesOf} from './shapes.js';
+import {showPlace} from './show-place.js';
+import {GROUPS, KINDS, SHAPES} from './start.js';
 
 /**
- * @import {Transport} from '../shared/answers.js'
- * @import {Reading} from '../shared/text/number-typed.js'
- * @import {Range} from '../shared/vocabulary/start-data.js'
+ * @import {Refused, Transport} from '../shared/answers.js'
+ * @import {History} from './history.js'
  * @import {Vocabulary} from '../shared/vocabulary/vocabulary.js'
- * @import {Draft, Family, FamilyNumber} from './draft.js'
- *
- * @typedef {object} Remark - on what was typed
- * @property {?string} text - where it was not taken
- * @property {string} said - why
- * @property {Reading[]} readings - those to choose of
- * @property {string} converted - from another unit
+ * @import {PackDocument} from './entries.js'
+ * @import {Fault} from './faults.js'
+ * @import {Desk} from './part-form.js'
+ * @import {Path} from './paths.js'
  */
 
-const BUILT_IN = [];
+const TABLES = tablesOf(SHAPES);
 
-/** @type {Remark} */
-const NO_REMARK = {text: null, said: '', readings: [], converted: ''};
+/** Where the page's lists of names hold the entries of a pack's table. */
+const LISTS = {interfaces: 'families', cables: 'cables', wire_lines: 'wire_lines', bands: 'bands', modes: 'modes'};
 
-const POWER = {unit: 'W', .../** @type {Range} */ (LIMIT_FIELDS.power_w)};
+const some = (part, isIn) => Object.fromEntries(Object.entries(SHAPES[part]).filter(([field]) => isIn(field)));
+
+/** What a pack says of itself; its tables come below. */
+const HEAD = {...SHAPES, Pack: some('Pack', (field) => ['name', 'version', 'note'].includes(field))};
+/** Of a source, what every entry has to say, and the rest. */
+const TITLE = {...SHAPES, PackSource: some('PackSource', (field) => field === 'title')};
+const REST = {...SHAPES, PackSource: some('PackSource', (field) => field !== 'title')};
+
+/** How many faults are told at a time. */
+const MOST_FAULTS = 6;
 
 /**
- * A form that makes a pack: limits of the house, default powers, and a family made from a built-in one.
- *
- * Everything in it has one source, which it can't do without.
+ * A form that makes a pack: connectors, cables, adapters and the rest, each started as a copy of one that exists or
+ * from nothing, in the units of data sheets. It works on the document of the pack's file.
  *
  * @fires jw-pack-made - {text, label}: the pack is to be taken
  */
 class JwPackForm extends element({
   /** How the core is reached. */
   transport: value(/** @type {Transport} */ (of)),
-  _draft: state(/** @type {Draft} */ (of)),
-  _problem: state(/** @type {string} */ (of)),
-  /** What is said of numbers typed, by the control's id. */
-  _remarks: state(/** @type {Record<string, Remark>} */ (of)),
+  /** Ids of the packs there are. */
+  taken: value(/** @type {string[]} */ (of)),
+  _history: state(/** @type {History<PackDocument>} */ (of)),
+  _faults: state(/** @type {Fault[]} */ (of)),
+  _said: state(/** @type {string} */ (of)),
+  /** Of entries without a figure of their own yet, by place. */
+  _kinds: state(/** @type {Record<string, string>} */ (of)),
 }) {
   static styles = [
     base,
     formStyles,
     panelStyles,
-    readingStyles,
+    chipStyles,
+    partStyles,
     css`
       label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
-      h3 { margin: 14px 0 6px; }
+      h3 { margin: 16px 0 6px; }
+      h4 { margin: 4px 0; font-size: 0.85rem; }
+      h4 small { font-weight: 400; color: var(--soft); }
       .bar { display: flex; flex-wrap: wrap; gap: 8px; margin-top: 14px; }
-      .limit { padding: 8px 0; border-bottom: 1px solid var(--line); }
-      .numbers { grid-template-columns: repeat(auto-fill, minmax(210px, 1fr)); }
-      select[multiple] { min-height: 7.5em; padding: 4px; }
-      .changed label { color: var(--accent); }
+      .entry { padding: 4px 12px 12px; margin-top: 8px; border: 1px solid var(--line); border-radius: var(--round); }
+      .entry:not([open]) { padding-bottom: 4px; }
+      .entry > summary { overflow-wrap: anywhere; }
+      .entry > summary small { padding-left: 6px; }
+      .entry > .quiet { margin: 2px 0 8px; }
+      .faults { padding-left: 0; list-style: none; }
+      .faults button {
+        min-height: 32px; padding: 2px 8px; text-align: left; color: var(--alarm); border-color: var(--alarm);
+        font-size: 0.85rem;
+      }
+      .faults { display: grid; gap: 4px; }
     `,
   ];
 
   constructor() {
     super();
     this._vocabulary = new ContextConsumer(this, {context: vocabularyContext, subscribe: true});
-    this._draft = FIRST_DRAFT;
-    this._problem = '';
-    this._remarks = {};
+    this.taken = [];
+    this._history = begun(FIRST_DOCUMENT);
+    this._begin(FIRST_DOCUMENT);
   }
 
-  updated() {
-    for (const input of /** @type {NodeListOf<HTMLInputElement>} */ (this.renderRoot.querySelectorAll('input')))
-      input.setCustomValidity(this._remarks[input.id]?.said ?? '');
+  /** A document to work on; what went before can be had back. */
+  _begin(document) {
+    this._history = advanced(this._history, document);
+    this._faults = [];
+    this._said = '';
+    this._kinds = {};
+  }
+
+  /**
+   * Opens a pack to be changed.
+   *
+   * @param {string} text
+   */
+  async open(text) {
+    this._begin(documentOf(text));
+    await this.updateComplete;
+    const details = /** @type {HTMLDetailsElement} */ (this.renderRoot.querySelector('details'));
+    details.open = true;
+    details.querySelector('summary')?.focus();
+    details.scrollIntoView({block: 'start'});
+  }
+
+  /**
+   * Tells what the core has against the pack.
+   *
+   * @param {Refused} refusal
+   */
+  refuse(refusal) {
+    this._faults = [refused(SHAPES, this._document, refusal, this._nameOf)];
+  }
+
+  /** Tells, where the reader is, that the core took the pack. */
+  accept() {
+    this._said = `${this._document.name} is in force.`;
+  }
+
+  get _document() {
+    return this._history.present;
   }
 
   get _lists() {
     return /** @type {Vocabulary} */ (this._vocabulary.value).lists;
   }
 
+  /** @returns {Desk} */
+  get _desk() {
+    return {
+      shapes: SHAPES,
+      document: this._document,
+      vocabulary: /** @type {Vocabulary} */ (this._vocabulary.value),
+      entriesOf: (table) => this._entriesOf(table),
+      faultAt: (path) => this._faults.find((fault) => !fault.isTold && word(fault.path) === word(path))?.brief ?? '',
+      putFigure: (path, given) => this._change(path, withFigure(this._document, path, given, this._kindOf(path))),
+      putField: (path, given) => this._change(path, withField(this._document, path, given, this._kindOf(path))),
+      addRow: (path, part) => this._change(path, withRow(SHAPES, this._document, path, part, this._kindOf(path))),
+      addPart: (path, part) => this._change(path, withPart(SHAPES, this._document, path, part, this._kindOf(path))),
+    };
+  }
+
+  /** Those of the catalogue, of the packs in force, and of this one. */
+  _entriesOf(table) {
+    const own = (this._document[table] ?? []).map(({id, name}) => ({id, name: name || id}));
+    const ids = new Set(own.map(({id}) => id));
+    return [...(this._lists[LISTS[table]] ?? []).filter(({id}) => !ids.has(id)), ...own];
+  }
+
+  _nameOf = (family) => this._entriesOf('interfaces').find(({id}) => id === family)?.name ?? family;
+
+  /** @param {Path} path */
+  _kindOf([table, index]) {
+    const entry = this._document[table]?.[index];
+    if (entry?.id === undefined) return KINDS[0];
+    return this._kinds[`${table}/${entry.id}`] ?? kindOf(this._document, [table, index]);
+  }
+
+  /** A change ends what was said of the place it is at. */
+  _change(path, document) {
+    this._faults = this._faults.filter((fault) => !word(fault.path).startsWith(word(path)));
+    this._said = '';
+    this._history = advanced(this._history, document);
+  }
+
   render() {
-    const {name, version, source, powers, limits} = this._draft;
+    const {past, future} = this._history;
+    const desk = this._desk;
+    const {name = '', default_powers_w: powers = []} = desk.document;
     return html`<details class="panel">
-      <summary>Make a pack <small>limits of your station, default powers, a family of your own</small></summary>
-      <form @submit=${this._made}>
-        <div class="fields">
-          ${this._text('name', 'Name of the pack', name, (text) => this._put({name: text}), 80, true)}
-          ${this._text('version', 'Version or date', version, (text) => this._put({version: text}), 40, true)}
+      <summary>Make a pack <small>connectors, cables, adapters, bands, modes and limits of your own</small></summary>
+      <div class="bar">
+        <button type="button" id="undo" ?disabled=${past.length === 0} @click=${() => this._step(undone)}>Undo</button>
+        <button type="button" id="redo" ?disabled=${future.length === 0}
+          @click=${() => this._step(redone)}>Redo</button>
+        <button type="button" @click=${this._restart}>Start again</button>
+      </div>
+      <form novalidate @submit=${this._made}>
+        <h3>The pack${name ? html` “${name}”` : nothing}</h3>
+        ${fieldsOf({...desk, shapes: HEAD}, 'Pack', [])}
+        <div @jw-change=${(event) => this._powers(event)}>
+          <jw-list-field name="Pack.default_powers_w" zero="receive" .value=${powers}></jw-list-field>
         </div>
-        <h3>Source of everything in it</h3>
-        <div class="fields">
-          ${this._text(
-            'title',
-            'What it says, and where',
-            source.title,
-            (title) => this._source({title}),
-            300,
-            true,
-            'wide',
-          )}
-          ${this._choice('seen', 'You have', source.seen, SEEN, (seen) => this._source({seen}))}
-          ${this._choice('kind', 'Its figures are', source.kind, KINDS, (kind) => this._source({kind}))}
-          ${this._text(
-            'address',
-            'Web address, if any',
-            source.address,
-            (address) => this._source({address}),
-            300,
-            false,
-          )}
+        ${TABLES.map(({table, part, label}) =>
+          repeat(
+            desk.document[table] ?? [],
+            ({id}) => `${table}/${id}`,
+            (entry, index) => this._entry(desk, {table, part, label}, entry, index),
+          ),
+        )}
+        <h3>Add to it</h3>
+        <jw-pack-add .transport=${this.transport} .document=${desk.document}
+          .families=${this._entriesOf('interfaces')} @jw-add=${this._add}></jw-pack-add>
+        <div role="alert">
+          ${this._faultsTold()}
         </div>
-        <h3>Default powers</h3>
-        <div class="fields">${this._numbers(
-          'powers',
-          'Power levels in W, with spaces between',
-          POWER,
-          powers,
-          readingsOfList,
-          (read) => this._put({powers: read.join(' ')}),
-        )}</div>
-        <h3>House limits</h3>
-        ${limits.map((limit, at) => this._limit(limit, at))}
-        <button type="button" id="add-limit" @click=${() => this._put({limits: [...limits, NEW_LIMIT]})}>Add a
-        limit</button>
-        <h3>A family</h3>
-        ${this._family()}
-        <p class="error" role="alert">${this._problem}</p>
+        <p class="quiet" role="status">${this._said}</p>
         <div class="bar">
           <button id="take">Put it in force</button>
           <button type="button" id="save-draft" @click=${this._save}>Save as file</button>
-          <button type="button" @click=${this._restart}>Start again</button>
         </div>
       </form>
     </details>`;
   }
 
-  _text(id, label, text, put, longest, required, className = '') {
-    return html`<div class=${className}><label for=${id}>${label}</label>
-      <input id=${id} type="text" autocomplete="off" maxlength=${longest} ?required=${required} .value=${text}
-        @change=${(event) => put(event.target.value.trim())}></div>`;
-  }
-
-  _choice(id, label, chosen, choices, put) {
-    return html`<div><label for=${id}>${label}</label>
-      <select id=${id} @change=${(event) => put(event.target.value)}>
-        ${choices.map((one) => html`<option value=${one} .selected=${one === chosen}>${one}</option>`)}
-      </select></div>`;
-  }
-
-  _limit(limit, at) {
-    const put = (changes) => this._put({limits: this._draft.limits.with(at, {...limit, ...changes})});
-    const {_lists: lists} = this;
-    return html`<div class="limit fields" role="group" aria-label="House limit ${at + 1}">
-      ${this._numbers(`power-${at}`, 'At most, in W PEP', POWER, String(limit.power_w), readingsOf, (power_w) =>
-        put({power_w}),
+  _entry(desk, {table, part, label}, entry, index) {
+    const path = [table, index];
+    const source = sourceOf(desk.document, path);
+    const at = desk.document.sources.findIndex(({id}) => id === source);
+    const isIn = (group) => Object.values(SHAPES[part]).some((facts) => facts.group === group);
+    const title = titleOf(entry, this._nameOf);
+    const isOverride = desk.document.overrides?.[table]?.includes(entry.id);
+    const what = `${label.toLowerCase()}${isOverride ? ', in place of the built-in one' : ''}`;
+    return html`<details class="entry" open role="group" aria-label="${label} ${title}"
+      data-entry="${table}/${entry.id}">
+      <summary>${title} <small>${what}</small></summary>
+      ${fieldsOf(desk, part, path, '')}
+      ${at === -1 ? nothing : fieldsOf({...desk, shapes: TITLE}, 'PackSource', ['sources', at])}
+      <p class="quiet">A figure that you change has this source; the others keep theirs.</p>
+      ${GROUPS.filter(isIn).map(
+        (group) =>
+          html`<details class="group"><summary>${group}</summary>${fieldsOf(desk, part, path, group)}</details>`,
       )}
-      ${this._text(`reason-${at}`, 'Because', limit.reason, (reason) => put({reason}), 300, true)}
-      ${this._several(`families-${at}`, 'Through (none chosen: all)', lists.families, limit.interfaces, (interfaces) =>
-        put({interfaces}),
-      )}
-      ${this._several(`bands-${at}`, 'On (none chosen: all)', lists.bands, limit.bands, (bands) => put({bands}))}
-      <button type="button" @click=${() => this._dropLimit(at)}>Remove limit
-      ${at + 1}</button>
-    </div>`;
-  }
-
-  /** Those behind it move up, so that what is said of their numbers is no longer at its place. */
-  _dropLimit(at) {
-    this._remarks = {};
-    this._put({limits: this._draft.limits.toSpliced(at, 1)});
-  }
-
-  _several(id, label, entries, chosen, put) {
-    return html`<div><label for=${id}>${label}</label>
-      <select id=${id} multiple @change=${({target}) => put([...target.selectedOptions].map((option) => option.value))}>
-        ${entries.map((one) => html`<option value=${one.id} .selected=${chosen.includes(one.id)}>${one.name}</option>`)}
-      </select></div>`;
-  }
-
-  _family() {
-    const {family} = this._draft;
-    return html`<div class="fields">
-        <div><label for="copied">Made from</label>
-          <select id="copied" @change=${(event) => this._copy(event.target.value)}>
-            <option value="" .selected=${!family}>none</option>
-            ${this._lists.families.map(
-              ({id, name}) => html`<option value=${id} .selected=${family?.entry.id === id}>${name}</option>`,
-            )}
-          </select></div>
-        ${
-          family
-            ? html`<div><label for="replaces">It</label>
-              <select id="replaces" @change=${(event) => this._rename(family, event.target.value === 'yes')}>
-                <option value="no" .selected=${family.id !== family.entry.id}>stands beside the built-in one</option>
-                <option value="yes" .selected=${family.id === family.entry.id}>takes its place</option>
-              </select></div>
-              ${this._text('family-name', 'Its name', family.name, (name) => this._called(family, name), 80, true)}`
-            : nothing
-        }
+      <details class="group">
+        <summary>More on the source <small>${this._kindOf(path)}</small></summary>
+        <div class="controls">
+          <div class="control">
+            <label for="kind-${word(path)}">Your figures are</label>
+            <select id="kind-${word(path)}" @change=${({target}) => this._setKind(path, target.value)}>
+              ${KINDS.map((kind) => html`<option .selected=${kind === this._kindOf(path)}>${kind}</option>`)}
+            </select>
+          </div>
+        </div>
+        ${at === -1 ? nothing : fieldsOf({...desk, shapes: REST}, 'PackSource', ['sources', at])}
+      </details>
+      <div class="tools">
+        <button type="button" @click=${() => this._drop(table, index, title)}>Remove <span
+          class="unseen">${title}</span> from the pack</button>
       </div>
-      ${
-        family
-          ? html`<p class="quiet">A number you change has your source; the others keep theirs.</p><div
-            class="fields numbers">${family.numbers.map((one, at) => this._number(one, at))}</div>`
-          : nothing
-      }`;
+    </details>`;
+  }
+
+  async _add({detail: {table, entry, replaces}}) {
+    const index = (this._document[table] ?? []).length;
+    const path = [table, index];
+    this._change(path, withSource(added(this._document, table, entry, replaces), path));
+    this._said = `${titleOf(entry, this._nameOf)} is in the pack.`;
+    for (const other of this.renderRoot.querySelectorAll('details.entry')) other.removeAttribute('open');
+    await this.updateComplete;
+    this._show(path);
+  }
+
+  _drop(table, index, title) {
+    this._change([table], removed(this._document, table, index));
+    this._said = `${title} is removed; Undo brings it back.`;
   }
 
   /**
-   * @param {FamilyNumber} one
-   * @param {number} at
+   * @param {Path} path - of the entry
+   * @param {string} kind
    */
-  _number(one, at) {
-    const id = `${one.field}${one.end && `-${one.end}`}`;
-    const unit = one.unit === '1' ? '' : one.unit;
-    const label = `${wordsOf(one)}${unit && `, ${unit}`}`;
-    return this._numbers(id, label, {...one, unit}, String(one.value), readingsOf, (number) =>
-      this._renumber(at, number),
+  _setKind(path, kind) {
+    const [table, index] = path;
+    this._kinds = {...this._kinds, [`${table}/${this._document[table][index].id}`]: kind};
+    this._change([], ofKind(this._document, path, kind));
+  }
+
+  _powers(event) {
+    event.stopPropagation();
+    this._change(
+      ['default_powers_w'],
+      put(this._document, ['default_powers_w'], event.detail.changes['Pack.default_powers_w']),
     );
   }
 
-  /** One number or several; what is not taken stays as it was typed, and keeps the form from being sent. */
-  _numbers(id, label, range, given, reader, put) {
-    const {text, said, readings, converted} = this._remarks[id] ?? NO_REMARK;
-    const remark = (one) => (this._remarks = {...this._remarks, [id]: {...NO_REMARK, ...one}});
-    const take = (one) => {
-      remark({converted: one.converted});
-      put(one.value);
-    };
-    const typed = ({target}) => {
-      const {unit, min, max} = range;
-      const found = reader(target.value, unit);
-      const isAllowed = found.every((one) => [one.value].flat().every((number) => number >= min && number <= max));
-      if (found.length === 1 && isAllowed) return take(found[0]);
-      const allowed = `${digits(min)} to ${digits(max)} ${unit}`.trim();
-      const words =
-        found.length > 1 ? question(label, target.value, found) : refusal(label, target.value, allowed, unit);
-      remark({text: target.value, said: words, readings: found.length > 1 ? found : []});
-    };
-    return html`<div><label for=${id}>${label}</label>
-      <input id=${id} type="text" inputmode=${range.min < 0 ? 'text' : 'decimal'} autocomplete="off"
-        ?required=${reader === readingsOf} aria-invalid=${said ? 'true' : 'false'} aria-describedby="${id}-under"
-        .value=${live(text ?? given)} @change=${typed}>
-      <p id="${id}-under" class="error" role="alert">${said}</p>
-      ${converted ? html`<p class="quiet">${converted}.</p>` : nothing}
-      ${readings.length > 0 ? readingChoices(label, readings, take) : nothing}</div>`;
-  }
-
-  _renumber(at, number) {
-    const {numbers} = /** @type {Family} */ (this._draft.family);
-    this._changeFamily({numbers: numbers.with(at, {...numbers[at], value: number})});
-  }
-
-  async _copy(id) {
-    this._problem = '';
-    this._remarks = {};
-    if (id === '') return this._put({family: null});
-    try {
-      const {entry} = await this.transport.ask('catalogue', {entry: id}, {packs: BUILT_IN});
-      const name = `${entry.name}, own`;
-      this._put({family: {entry, id: idOf(name), name, numbers: numbersOf(entry)}});
-    } catch (error) {
-      this._problem = /** @type {Error} */ (error).message;
-    }
-  }
-
-  /** A family that takes the built-in one's place keeps its id. */
-  _called(family, name) {
-    this._changeFamily(family.id === family.entry.id ? {name} : {name, id: idOf(name)});
-  }
-
-  _rename({entry}, replaces) {
-    const name = replaces ? entry.name : `${entry.name}, own`;
-    this._changeFamily({name, id: replaces ? entry.id : idOf(name)});
+  _step(step) {
+    this._history = step(this._history);
+    this._faults = [];
+    this._said = '';
   }
 
   _restart() {
-    this._draft = FIRST_DRAFT;
-    this._remarks = {};
+    this._begin(FIRST_DOCUMENT);
   }
 
-  _put(changes) {
-    this._draft = {...this._draft, ...changes};
+  _faultsTold() {
+    const {_faults: faults} = this;
+    if (faults.length === 0) return nothing;
+    return html`<ul class="faults">${faults
+      .slice(0, MOST_FAULTS)
+      .map(
+        ({path, words}) =>
+          html`<li>${
+            path.length > 0
+              ? html`<button type="button" @click=${() => this._show(path)}>${words}</button>`
+              : html`<p class="error">${words}</p>`
+          }</li>`,
+      )}
+    ${
+      faults.length > MOST_FAULTS ? html`<li class="error">and ${faults.length - MOST_FAULTS} more.</li>` : nothing
+    }</ul>`;
   }
 
-  _source(changes) {
-    this._put({source: {...this._draft.source, ...changes}});
+  /** @param {Path} path */
+  _show(path) {
+    const [table, index] = path;
+    const {id} = this._document[table]?.[index] ?? {};
+    const {renderRoot: root} = this;
+    const control = root.querySelector(`[data-place="${word(path)}"]`);
+    showPlace(control ?? root.querySelector(`[data-entry="${table}/${id}"]`));
   }
 
-  _changeFamily(changes) {
-    this._put({family: {...this._draft.family, ...changes}});
+  /** Whether everything is there and read; if not, it is told. */
+  _isWhole() {
+    const fields = [...this.renderRoot.querySelectorAll('jw-number-field, jw-list-field')];
+    const unread = fields.map((field) => /** @type {any} */ (field)).filter(({problem, error}) => problem && !error);
+    const pathOf = (field) => (field.closest('[data-place]')?.dataset.place ?? '').split('-').filter(Boolean);
+    this._faults = [
+      ...unread.map((field) => ({path: pathOf(field), words: field.problem, isTold: true})),
+      ...faultsOf(SHAPES, this._document, this._nameOf),
+    ];
+    return this._faults.length === 0;
+  }
+
+  /** The document under an id of its own, which it keeps from then on. */
+  _named() {
+    const document = this._document;
+    if (document.id === '') this._change([], {...document, id: freeId(document.name, this.taken)});
+    return this._document;
   }
 
   _made(event) {
     event.preventDefault();
-    send(this, 'jw-pack-made', {text: textOf(this._draft), label: this._draft.name});
+    if (!this._isWhole()) return;
+    const document = this._named();
+    send(this, 'jw-pack-made', {text: textOf(document), label: document.name});
   }
 
   _save() {
-    const form = /** @type {HTMLFormElement} */ (inside(this.renderRoot, 'form'));
-    if (form.reportValidity()) save(`${idOf(this._draft.name)}.json`, 'application/json', textOf(this._draft));
+    if (!this._isWhole()) return;
+    const document = this._named();
+    save(`${document.id}.json`, 'application/json', textOf(document));
   }
 }
 
 customElements.define('jw-pack-form', JwPackForm);
+export {JwPackForm};

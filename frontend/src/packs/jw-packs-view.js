@@ -1,5 +1,4 @@
 import {css, html, nothing} from 'lit';
-import START from '../../build/start-data.json';
 import {element, of, state, value} from '../shared/elements/element.js';
 import '../shared/elements/jw-progress.js';
 import '../shared/elements/jw-undo.js';
@@ -12,15 +11,16 @@ import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
 import {READY} from '../worker/messages.js';
 import './jw-pack-form.js';
+import {MOST_BYTES} from './start.js';
 import {entriesInWords} from './words.js';
 
 /**
+ * @import {JwPackForm} from './jw-pack-form.js'
  * @import {Shelf} from '../shared/packs/shelf.js'
  * @import {Transport} from '../shared/answers.js'
  */
 
 const VIEW = 'packs';
-const MOST_BYTES = START.pack.most_bytes;
 
 /**
  * The packs of the page: taken from files, turned off and on, saved, removed, and made.
@@ -97,9 +97,9 @@ export class JwPacksView extends element(
           @jw-turn=${({detail}) => this.turn(detail.way)}></jw-undo>
         <section class="panel">
           <h2>Packs</h2>
-          <p>A pack holds entries of your own: interfaces, cables, bands, modes, default powers, and the limits your
-            station sets itself. It stays in this browser. What comes from one is marked “from pack” wherever it shows;
-            no formula is ever changed.</p>
+          <p>A pack holds entries of your own: connectors, cables, adapters, bands, modes, default powers, and the
+            limits your station sets itself. It stays in this browser. What comes from one is marked “from pack”
+            wherever it shows; no formula is ever changed.</p>
           <div class="drop" ?data-over=${this._over} @dragover=${this._dragged} @dragleave=${() => (this._over = false)}
             @drop=${this._dropped}>
             <label for="file">Drop a pack file here, or choose one</label>
@@ -113,8 +113,10 @@ export class JwPacksView extends element(
           <p class="quiet" role="status" id="said">${this._said}</p>
         </section>
         <section class="panel"><h2>On this page</h2>${this._list()}</section>
-        <jw-pack-form .transport=${this.transport}
-          @jw-pack-made=${({detail}) => this._take(detail.text, detail.label)}></jw-pack-form>
+        <jw-pack-form .transport=${this.transport} .taken=${[
+          ...(this.shelf?.server ?? []),
+          ...(this.shelf?.own ?? []),
+        ].map(({id}) => id)} @jw-pack-made=${this._made}></jw-pack-form>
       </main>`;
   }
 
@@ -133,7 +135,9 @@ export class JwPacksView extends element(
         ${
           ofServer
             ? html`<span class="quiet">of the server</span>`
-            : html`<button class="turn" aria-pressed=${on} @click=${() => this._turn(pack)}>In force</button>`
+            : html`<button class="turn" aria-pressed=${on} @click=${() => this._turn(pack)}>In force</button>
+              <button class="change" aria-label="Change ${pack.name} in the form"
+                @click=${() => this._open(pack, told)}>Change</button>`
         }
         <button class="save" aria-label="Save ${pack.name} as a file"
           @click=${() => save(`${pack.id}.json`, 'application/json', pack.text)}>Save as file</button>
@@ -181,8 +185,8 @@ export class JwPacksView extends element(
     await this._take(await file.text(), file.name);
   }
 
-  /** Take a pack if the core takes it with those in force. */
-  async _take(text, label) {
+  /** Take a pack if the core takes it with those in force; what speaks against it, if anything does. */
+  async _tried(text, label) {
     this._refused = undefined;
     this._busy = true;
     this._said = 'The core is looking at the pack…';
@@ -190,10 +194,34 @@ export class JwPacksView extends element(
       await this.transport.ask('catalogue', {}, {packs: this.shelf.with(text, label)});
       this._change(() => this.shelf.put(text));
       this._said = `${label} is in force.`;
+      return undefined;
     } catch (error) {
-      this._refuse(/** @type {Error} */ (error).message);
+      return /** @type {Error} */ (error);
+    } finally {
+      this._busy = false;
     }
-    this._busy = false;
+  }
+
+  async _take(text, label) {
+    const error = await this._tried(text, label);
+    if (error) this._refuse(error.message);
+  }
+
+  /** What the core has against a pack of the form, the form says by its labels. */
+  async _made({detail: {text, label}}) {
+    const error = await this._tried(text, label);
+    if (!error) return this._form.accept();
+    this._said = '';
+    this._form.refuse(error);
+  }
+
+  get _form() {
+    return /** @type {JwPackForm} */ (this.renderRoot.querySelector('jw-pack-form'));
+  }
+
+  /** One of an earlier version is opened as the core reads it. */
+  _open(pack, told) {
+    return this._form.open(told?.today || pack.text);
   }
 
   /** A change of the reader's own packs, as one step to undo. */

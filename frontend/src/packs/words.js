@@ -1,7 +1,7 @@
 /** What a pack adds or changes, in words. */
 
 const TABLES = {
-  interfaces: 'interface',
+  interfaces: 'connector',
   cables: 'cable',
   wire_lines: 'two-wire line',
   adapters: 'adapter',

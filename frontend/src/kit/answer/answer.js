@@ -25,7 +25,7 @@
  *
  * @typedef {object} Answer
  * @property {string} goal - fewest or best_joints
- * @property {(Ends & {name: string, count: number, kind: string, pack: string})[]} adapters - to add
+ * @property {(Ends & {name: string, count: number, kind: string, pack: string, stated: string})[]} adapters - to add
  * @property {number} added
  * @property {number} gap - how many more these are than the best possible, at most
  * @property {boolean} optimal

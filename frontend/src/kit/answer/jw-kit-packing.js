@@ -64,6 +64,7 @@ class JwKitPacking extends element({
     return html`<tr data-from=${row.from} ?data-packed=${isPacked}><td class="tick"><label><input type="checkbox"
         aria-label="Packed: ${row.what}" .checked=${isPacked} @change=${tick}></label></td><th
         scope="row"><span class="what">${row.what}</span>${mark}${packMark(row.pack)}
+        ${row.stated ? html`<small class="quiet">${row.stated}</small>` : nothing}
         <span class="pairs">${row.pairs.map((pair) => pairName(pair, this.names)).join('; ')}</span></th>
       <td class="number">${row.count}</td><td class="from">${FROM[row.from]}</td></tr>`;
   }

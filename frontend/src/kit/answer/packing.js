@@ -20,7 +20,7 @@ function typesOwned(owned) {
  * @import {Answer, Ends} from './answer.js'
  *
  * @typedef {Ends & {what: string, count: number, from: 'add' | 'own', pairs: [number, number][], kind: string,
- *   pack?: string}} Row
+ *   pack?: string, stated?: string}} Row
  */
 
 /**

@@ -91,6 +91,29 @@ const KINDS = [
     [1, '°C', 'C', 'c', 'degC', 'celsius'],
     [FAHRENHEIT_K, '°F', 'F', 'f', 'degF', 'fahrenheit'],
   ],
+  [
+    [1, 'm²', 'm2'],
+    [1e-6, 'mm²', 'mm2'],
+  ],
+  [
+    [1, 'Ω/m', 'ohm/m'],
+    [1e-3, 'Ω/km', 'ohm/km'],
+    [1e-3 / FOOT_M, 'Ω/1000 ft', 'ohm/1000 ft'],
+  ],
+  [
+    [1, 'F/m'],
+    [1e-12, 'pF/m'],
+    [1e-12 / FOOT_M, 'pF/ft'],
+  ],
+  [
+    [1, 'dB/m'],
+    [1e-2, 'dB/100 m'],
+    [1e-2 / FOOT_M, 'dB/100 ft'],
+  ],
+  [
+    [1, '1/Hz'],
+    [1e-9, '1/GHz'],
+  ],
   [[1, 'dB']],
   [[1, '°', 'deg', 'degree', 'degrees']],
   [[1, 'W/m²', 'W/m2']],

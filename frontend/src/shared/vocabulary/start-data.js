@@ -21,8 +21,8 @@
  * @typedef {Record<string, FieldDescription>} Fields - by name
  * @typedef {Record<string, Fields>} Groups - fields by the part of a request they belong to
  *
- * @typedef {'matrix' | 'cell' | 'question' | 'snapshot' | 'choose' | 'line' | 'spread' | 'sweep' | 'span' | 'fitout' | 'kit' |
- *   'catalogue'} Operation
+ * @typedef {'matrix' | 'cell' | 'question' | 'snapshot' | 'choose' | 'line' | 'spread' | 'sweep' | 'span' | 'fitout' |
+ *   'kit' | 'catalogue'} Operation
  *
  * @typedef {object} StartData
  * @property {string} version - of the project
@@ -39,10 +39,10 @@
  * @property {Entry[]} noise_environments
  * @property {Entry[]} antenna_views
  * @property {(Entry & {holds_to_vswr: ?number})[]} transmitters
- * @property {{values: Record<string, {unit: string, min: number, max: number}>, house_limit: Fields, kinds: string[],
- *   seen: string[], most_bytes: number}} pack - what a pack may hold
+ * @property {{shapes: Record<string, Record<string, any>>, groups: string[], kinds: string[],
+ *   most_bytes: number}} pack - what a pack may hold
  * @property {{families: Record<string, string>, modes: Record<string, string>, names: string[]}} question - how a
- * question speaks of connectors and modes, by id, and what typed names may be completed to
+ *   question speaks of connectors and modes, by id, and what typed names may be completed to
  * @property {Record<Operation, number>} longest_s - how long an answer may take
  * @property {string[]} first_bands - the columns of a first visit
  * @property {import('../answers.js').Matrix} matrix - that of a first visit
