@@ -328,7 +328,7 @@ def test_the_station_is_described_from_nothing(visit: Visit, tmp_path: Path) -> 
         station.get_by_role("button", name="Add a port").click()
         type_into(field(page, "port", "name"), name)
     with page.expect_download() as saved:
-        station.get_by_role("button", name="Save as file").click()
+        station.get_by_role("button", name="Save station").click()
     file = tmp_path / "station.json"
     saved.value.save_as(file)
 

@@ -81,8 +81,8 @@ export class JwStationPanel extends AtStation {
         <jw-undo ?undo=${this.stationStore.canUndo(PANEL)} ?redo=${this.stationStore.canRedo(PANEL)}
           @jw-turn=${({detail}) => this.stationStore.turn(detail.way, PANEL)}></jw-undo>
         <button id="export" @click=${() => saveJson('jointwise-station.json', contentOf(this.station))}
-          >Save as file</button>
-        <label class="pick">Open a file<input id="import" type="file" accept=".json,application/json"
+          >Save station</button>
+        <label class="pick">Open station<input id="import" type="file" accept=".json,application/json"
           @change=${this._picked}></label>
       </div>
       <p class="quiet">Every view asks about this station. This browser keeps it, and every link holds it.</p>
