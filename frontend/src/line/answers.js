@@ -50,6 +50,13 @@ export class Answers {
     }
   }
 
+  /** Give up what is not answered yet; it is asked again when the line is followed again. */
+  giveUp() {
+    if (this.line.status !== 'complete') this.#asked = undefined;
+    if (this.spread.drawing > 0) this.#spreadOf = undefined;
+    this.spread.cancel();
+  }
+
   /** All is to be asked again; what was answered stays until then. */
   outdate() {
     this.#asked = undefined;

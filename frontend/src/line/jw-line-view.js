@@ -79,6 +79,11 @@ export class JwLineView extends element(
     });
   }
 
+  disconnectedCallback() {
+    this._answers.giveUp();
+    super.disconnectedCallback();
+  }
+
   get _own() {
     return this._document.present;
   }
