@@ -44,7 +44,7 @@ def set_three(page: Page) -> None:
     """Mode, SWR and power, as the matrix has them."""
     page.locator("#mode").select_option("fm")
     type_into(page.locator("input#vswr"), "3")
-    page.get_by_text("400 W", exact=True).first.click()
+    page.locator("jw-power-choice").get_by_text("400 W", exact=True).click()
 
 
 def assert_three(page: Page) -> None:
