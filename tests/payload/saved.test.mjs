@@ -83,7 +83,7 @@ test('what is carried is merged by name, and what can only be taken whole is ask
 test('where one document can’t be read nothing is taken', () => {
   const store = withKept({lines: lines('mine')});
   const before = {...store.held};
-  const carried = {name: 'x', date: '', kept: {kit: {ports: 9}, lines: 7}};
+  const carried = gathered(withKept({kit: {ports: 9}, lines: 7}), 'x', '2026-11-29', null);
   assert.throws(() => takeIn(PLACES, () => store, {}, carried), {message: 'no list'});
   assert.deepEqual(store.held, before);
 });
