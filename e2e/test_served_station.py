@@ -328,19 +328,26 @@ def test_the_station_is_described_from_nothing(visit: Visit, tmp_path: Path) -> 
         station.get_by_role("button", name="Add a port").click()
         type_into(field(page, "port", "name"), name)
     with page.expect_download() as saved:
-        station.get_by_role("button", name="Save as file").click()
+        page.get_by_role("button", name="Save as a station file").click()
     file = tmp_path / "station.json"
     saved.value.save_as(file)
 
     other = settled(visit())
     station = panel(other)
-    station.locator("#import").set_input_files(file)
+    other.get_by_label("Saved page or station file").set_input_files(file)
+    expect(other.locator("jw-station-panel")).to_have_count(0)
+    station = panel(settled(other))
 
     expect(station.get_by_label("Name of the station")).to_have_value("Hill hut")
     expect(station.locator("jw-station-list[list=rigs]")).to_contain_text("in use, 50 W")
     assert_numbers(other, numbers(50, vswr=2))
     go_to(other, "Kit")
     expect(other.locator("jw-kit-port")).to_have_count(2)
+
+
+def station_file(kept: dict[str, Any]) -> dict[str, Any]:
+    """What a station file holds."""
+    return {"format": "jointwise station", "version": 1, "name": "", "date": "2026-11-29", "kept": kept}
 
 
 @pytest.mark.parametrize("size", SIZES)
@@ -357,10 +364,11 @@ def test_the_panel_is_accessible(visit: Visit, size: str) -> None:
 def test_a_file_that_is_no_station_changes_nothing(visit: Visit, tmp_path: Path) -> None:
     """It is refused in one sentence."""
     file = tmp_path / "station.json"
-    file.write_text(json.dumps({"format": "jointwise station", "version": 1, "station": {"rigs": [{"power_w": -5}]}}))
+    file.write_text(json.dumps(station_file({"station": {"rigs": [{"power_w": -5}]}})))
     page = settled(visit(LINK))
 
-    panel(page).locator("#import").set_input_files(file)
+    panel(page)
+    page.get_by_label("Saved page or station file").set_input_files(file)
 
     expect(page.get_by_text("rigs[0].power_w is -5; allowed: a number from 0 to 100000.")).to_be_visible()
     assert f"#{fragment(page)}" == LINK
