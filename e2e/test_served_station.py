@@ -276,6 +276,25 @@ def test_reset_of_the_sweeps_settings_is_undone(visit: Visit) -> None:
     expect(field(page, "sweep", "length_tolerance")).to_have_value("10")
 
 
+def test_a_pack_that_was_removed_comes_back(visit: Visit) -> None:
+    """Removing a pack is undone, and done again."""
+    page = visit("#view=packs")
+    page.set_default_timeout(START_MS)
+    pack = {"id": "club", "name": "Club", "version": "1", "sources": [], "default_powers_w": [10, 100]}
+    file = {"name": "club.json", "mimeType": "application/json", "buffer": json.dumps(pack).encode()}
+    page.locator("#file").set_input_files(file)
+    packs = page.locator("jw-packs-view li")
+    expect(packs).to_have_count(1, timeout=START_MS)
+
+    page.get_by_role("button", name="Remove Club").click()
+    expect(packs).to_have_count(0)
+    page.keyboard.press("Control+z")
+    expect(packs).to_have_count(1)
+    page.get_by_role("button", name="Redo", exact=True).click()
+
+    expect(packs).to_have_count(0)
+
+
 def test_a_drag_of_a_slider_and_a_typed_field_are_one_step_each(visit: Visit) -> None:
     """While a field is typed in, Ctrl+Z is the field's own; after that it is the page's."""
     page = settled(visit())
