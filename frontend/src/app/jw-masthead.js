@@ -50,28 +50,37 @@ class JwMasthead extends element({
       }
       svg { width: 34px; height: 34px; flex: none; }
       h1 { margin: 0; font-size: 1.35rem; letter-spacing: -0.02em; line-height: 1; }
-      p { flex: 1 1 16rem; color: var(--soft); font-size: 0.92rem; line-height: 1.3; }
+      p { flex: 1 1 13.5rem; color: var(--soft); font-size: 0.85rem; line-height: 1.3; }
       nav, .switches { display: flex; gap: 6px; }
       nav button { margin-left: -7px; border-radius: 0; font-weight: 600; }
       nav button:first-child { margin-left: 0; border-radius: var(--round) 0 0 var(--round); }
       nav button:last-child { border-radius: 0 var(--round) var(--round) 0; }
       [aria-current] { background: var(--accent); border-color: var(--accent); color: var(--accent-ink); }
       button { font-size: 0.85rem; padding: 0 12px; }
+      .switches { margin-left: auto; }
       .units { display: flex; }
       .units button { padding: 0 9px; }
       .units button:first-child { border-radius: var(--round) 0 0 var(--round); }
       .units button:last-child { margin-left: -1px; border-radius: 0 var(--round) var(--round) 0; }
-      @media (max-width: 960px) {
-        .switches { margin-left: auto; }
-      }
-      @media (max-width: 480px) {
-        header { gap: 4px 8px; padding: 6px 10px; }
+      /* two rows: the page's switches beside its name, the views below; the units are among the station's fields */
+      @media (max-width: 640px) {
+        header { gap: 6px 8px; padding: 6px 10px; }
         h1 { font-size: 1.15rem; }
-        .switches { gap: 3px; }
-        .switches button { padding: 0 5px; font-size: 0.8rem; }
-        nav { order: 3; }
-        nav button { padding: 0 7px; white-space: nowrap; }
-        p { order: 4; flex-basis: 100%; font-size: 0.8rem; }
+        svg { width: 26px; height: 26px; }
+        .switches { gap: 4px; }
+        .switches button { padding: 0 6px; font-size: 0.8rem; }
+        /* where letters are large it scrolls inside itself; the padding is for the ring around what has the focus */
+        nav { order: 3; flex: 1 1 100%; margin: -5px; padding: 5px; overflow-x: auto; }
+        nav button { flex: 1 0 auto; padding: 0 6px; white-space: nowrap; }
+        p, .units { display: none; }
+      }
+      @media (max-width: 380px) {
+        header { gap: 6px 4px; padding: 6px; }
+        h1 { font-size: 1rem; }
+        svg { display: none; }
+        .switches { gap: 2px; }
+        .switches button { padding: 0 2px; font-size: 0.75rem; }
+        nav button { padding: 0 3px; font-size: 0.75rem; }
       }
       @media print {
         header { padding: 0 0 2mm; }

@@ -8,7 +8,7 @@ import {save, saveBlob} from '../shared/export/save.js';
 import {browserStore} from '../shared/state/browser-store.js';
 import {AtStation} from '../shared/station/at-station.js';
 import {base} from '../shared/styles/base.js';
-import {formStyles} from '../shared/styles/forms.js';
+import {panelStyles, pickStyles} from '../shared/styles/panels.js';
 import {CALLED, PLACES} from './places.js';
 import {stationAnswers} from './station-answers.js';
 
@@ -54,12 +54,15 @@ class JwSaving extends element(
 ) {
   static styles = [
     base,
-    formStyles,
+    panelStyles,
+    pickStyles,
     css`
-      section { display: grid; gap: 8px; margin-bottom: 18px; }
-      .row { display: flex; flex-wrap: wrap; gap: 8px; align-items: end; }
-      label { display: grid; gap: 3px; font-weight: 600; }
-      input[type='file'] { min-height: var(--target); }
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; margin-top: 12px; }
+      .panel { display: grid; gap: 8px; justify-items: start; background: none; }
+      h2 { margin-bottom: 0; }
+      .row { display: flex; flex-wrap: wrap; gap: 8px; }
+      .row button { font-size: 0.85rem; padding: 0 11px; }
+      .name { display: grid; gap: 3px; width: 100%; max-width: 20rem; font-size: 0.8rem; font-weight: 600; }
     `,
   ];
 
@@ -71,24 +74,24 @@ class JwSaving extends element(
   }
 
   render() {
-    return html`<section>
-        <h3>Save my page</h3>
-        <p>A page as one file, with your station, lines, kit, packs and sweeps in it. It opens with no network, and its
-          tables can be read with scripts off.</p>
+    return html`<section class="panel">
+        <h2>Save my page</h2>
+        <p class="quiet">A page as one file, with your station, lines, kit, packs and sweeps in it. It opens with no
+          network, and its tables can be read with scripts off. The data alone are a small file for another browser.</p>
+        <label class="name">Name on it<input id="save-name" maxlength=${LONGEST_NAME} autocomplete="off"
+          .value=${this._called} @input=${({target}) => (this._name = target.value)}></label>
         <div class="row">
-          <label>Name on it<input id="save-name" maxlength=${LONGEST_NAME} autocomplete="off"
-            .value=${this._called} @input=${({target}) => (this._name = target.value)}></label>
-          <button id="save-page" class="primary" ?disabled=${this._busy} @click=${this._savePage}>
+          <button id="save-page" ?disabled=${this._busy} @click=${this._savePage}>
             ${this._busy ? 'Calculating…' : 'Save my page'}</button>
-          <button id="save-station" @click=${this._saveStation}>Save as a station file</button>
+          <button id="save-data" @click=${this._saveData}>Save the data alone</button>
         </div>
         ${this._carriedNote()}
       </section>
-      <section>
-        <h3>Open a saved page or a station file</h3>
-        <p>What is in it comes in beside what you have: lines, packs and sweeps by their names. Nothing of yours is
-          overwritten without asking.</p>
-        <label>Saved page or station file<input id="open-station" type="file" accept=".json,.html"
+      <section class="panel">
+        <h2>Open a saved page</h2>
+        <p class="quiet">What is in it comes in beside what you have: lines, packs and sweeps by their names. Nothing of
+          yours is overwritten without asking.</p>
+        <label class="pick">Open a page or its data<input id="open-data" type="file" accept=".json,.html"
           @change=${this._picked}></label>
         ${this._asked ? this._question() : nothing}
       </section>`;
@@ -134,7 +137,7 @@ class JwSaving extends element(
     this._busy = false;
   }
 
-  _saveStation() {
+  _saveData() {
     const carried = this._gathered();
     save(fileName(carried.name, 'json'), 'application/json', JSON.stringify(carried, null, 1));
   }

@@ -10,6 +10,7 @@ export const formStyles = css`
   summary { cursor: pointer; min-height: var(--target); align-content: center; font-weight: 600; font-size: 0.92rem; }
   summary small { font-weight: 400; color: var(--soft); }
   @media (max-width: 420px) { .fields { grid-template-columns: 1fr 1fr; } }
+  @media (max-width: 350px) { .fields { grid-template-columns: minmax(0, 1fr); } }
 `;
 
 export const pageStyles = css`
