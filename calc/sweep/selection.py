@@ -16,10 +16,11 @@ __all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", 
 
 LEAST_IMPROVEMENT = 0.93
 """What a fault may leave unexplained at the most, as a share of what the intact line leaves."""
-STRONG_ODDS, STRONG_LEAVES = 100.0, 0.6
-"""Odds, and share of what the intact line leaves, by which half as much reflection is enough."""
 PLAIN_ODDS = 40.0
-"""Odds from which on it need explain no more: what was laid to the analyser or the end before is its own."""
+"""Odds from which on it need explain no more, and half as much reflection is enough.
+
+What was laid to the analyser, the end or the cables before is its own.
+"""
 EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.8, 0.93, 0.97)
 """Odds, and the share of the faults named with them that were right among training lines."""
 NO_FIT = 0.15
@@ -30,7 +31,7 @@ JOINT_SHARE = 0.75
 """How many faults are at joints; the others lie anywhere in the cables."""
 CLEAR = 0.8
 """Probability from which on one place is named alone."""
-LEADING = 0.55
+LEADING = 0.4
 """The same of the best of several places that are too near to be told apart."""
 POSSIBLE = 0.04
 """Probability from which on a place is one of those not told apart."""
@@ -145,9 +146,9 @@ def _within_cell(fit: Fit, cell_m: float) -> float:
 
 def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
     """Whether the best fault is plain: by its odds, by the reflection it makes, and by what it explains."""
-    left = first.best.misfit / intact.misfit
-    explains = left < LEAST_IMPROVEMENT or first.odds > PLAIN_ODDS
-    least = floor() / 2 if left < STRONG_LEAVES and first.odds > STRONG_ODDS else floor()
+    plain = first.odds > PLAIN_ODDS
+    explains = plain or first.best.misfit < LEAST_IMPROVEMENT * intact.misfit
+    least = floor() / 2 if plain else floor()
     return first.odds > least_odds() and explains and made_by(line, first.best, 0) >= least
 
 
