@@ -39,6 +39,8 @@ PLACE_SPREAD = 3.0
 """By how much evidence between places counts for less: models of joints and cables are only alike."""
 NEAR_CELLS, SEPARATE_CELLS = 1.0, 3.0
 """Cells of distance within which two places are one, and beyond which a second fault is not the first one's own."""
+VAGUE_ODDS = 60.0
+"""Odds that a fault must have before an end of which little is known: what that end does is modelled worse."""
 SECOND_LEAVES, SECOND_MISFIT = 0.6, 0.05
 """The most that a second fault may leave: as a share of what the first one leaves, and of the reflection, rms."""
 
@@ -146,10 +148,13 @@ def _within_cell(fit: Fit, cell_m: float) -> float:
 
 def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
     """Whether the best fault is plain: by its odds, by the reflection it makes, and by what it explains."""
-    plain = first.odds > PLAIN_ODDS
-    explains = plain or first.best.misfit < LEAST_IMPROVEMENT * intact.misfit
-    least = floor() / 2 if plain else floor()
-    return first.odds > least_odds() and explains and made_by(line, first.best, 0) >= least
+    reflection = made_by(line, first.best, 0)
+    if line.is_end_vague:
+        return first.odds > VAGUE_ODDS and reflection >= floor()
+    if first.odds > PLAIN_ODDS:
+        return reflection >= floor() / 2
+    explains = first.best.misfit < LEAST_IMPROVEMENT * intact.misfit
+    return first.odds > least_odds() and explains and reflection >= floor()
 
 
 def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: float) -> Named | None:
@@ -161,7 +166,7 @@ def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: f
     reflection = made_by(line, second.best, 1)
     elsewhere = second.element != first.element and abs(second.distance_m - first.distance_m) > SEPARATE_CELLS * cell_m
     explains = second.best.misfit < min(SECOND_LEAVES * first.best.misfit, SECOND_MISFIT)
-    plain = second.odds > least_odds() and reflection > floor() and second.probability > CLEAR
+    plain = second.odds > PLAIN_ODDS and reflection > floor() and second.probability > CLEAR
     if not (elsewhere and explains and plain):
         return None
     sure = second.probability * earned(second.odds) * _within_cell(second.best, cell_m)
