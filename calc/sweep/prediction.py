@@ -173,23 +173,22 @@ class _Chain:
                 fault = self._faults[number]
                 slopes[self._offsets[number] + fault.size_count] += by_angle * gamma * sign * fault.place_deviation_m
         rows = self._wander_slopes(plane, piece, gamma, impedance)
-        wanders = slice(first + CABLE_PARAMETERS, first + CABLE_PARAMETERS + len(rows))
+        wanders = slice(first + CABLE_PARAMETERS, first + CABLE_PARAMETERS + cable.wanders.size)
         slopes[wanders] += rows
         added: ComplexArray = self._x[wanders] @ rows
         return added
 
     def _wander_slopes(self, plane: int, piece: Piece, gamma: ComplexArray, impedance: ComplexArray) -> ComplexArray:
-        """A piece's share of the derivatives by those waves of its cable's impedance that have a size."""
+        """A piece's share of the derivatives by the waves of its cable's impedance."""
         cable, length = self._line.cables[piece.part], piece.end_m - piece.begin_m
         (onward, _), (_, returning) = (self._travelling(end, impedance) for end in (plane, plane + 1))
         returned, forth, back = np.exp(-2 * gamma * length), onward**2, returning**2
-        sizes = cable.wanders[cable.wanders > 0][:, None]
-        turn = 1j * np.pi * np.arange(1, len(sizes) + 1)[:, None] / cable.length_m
+        turn = 1j * np.pi * np.arange(1, cable.wanders.size + 1)[:, None] / cable.length_m
         turned, begun, ended = (np.exp(turn * at_m) for at_m in (length, piece.begin_m, piece.end_m))
         # a wave of impedance is half the one turning forward and half the one turning back
         along = (1 - returned * turned) * (begun * forth + ended.conj() * back) / (2 * gamma - turn)
         along += (1 - returned * turned.conj()) * (begun.conj() * forth + ended * back) / (2 * gamma + turn)
-        rows: ComplexArray = along * (self._z_0 / impedance * gamma / 2) * sizes
+        rows: ComplexArray = along * (self._z_0 / impedance * gamma / 2) * cable.wanders[:, None]
         return rows
 
     def _section_slopes(self, plane: int, impedance: ComplexArray) -> tuple[ComplexArray, ComplexArray]:

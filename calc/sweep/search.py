@@ -21,7 +21,7 @@ KEPT = 4
 OTHER_KINDS = 2
 TRIALS = 4
 LAST_TRIALS = 6
-SHORT_ROUNDS, ROUNDS = 5, 10
+FIRST_ROUNDS, SHORT_ROUNDS, ROUNDS = 2, 5, 10
 LEAST_SCORE = 1.0
 LEAST_EVIDENCE = 10.0
 HOPELESS = 60.0
@@ -29,6 +29,7 @@ HOPELESS = 60.0
 SECOND_TRIALS = 4
 MOST_MOVES, MOVE_TRIALS, LEAST_MOVE = 2, 3, 2.0
 """Rounds of moving joints, places tried in each, and the evidence that one must win."""
+RELAID_CELLS = (-2, -1, 1, 2)
 FARTHEST_SHIFT = 2.5  # deviations of length by which a joint may be off to be where a fault is seen
 
 
@@ -72,17 +73,22 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
     """
     even, bands, places = line.evened(), lower_bands(line), place_grid(line, cell_m / 2)
     rising, pool = _rising(even, measured, bands, cell_m)
-    starts_intact = [rising.x, *(fit.x[: line.parameter_count] for fit in pool[:2])]
+    starts_intact = [rising.x, *(fit.x[: even.parameter_count] for fit in pool[:2])]
     starts_intact.append(_joints_moved(even, measured, rising, bands[-1], places))
-    intact = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
-    starts = [(fit.faults, fit.x) for fit in pool if fit.evidence > rising.evidence - HOPELESS]
+    fits = [fitted(line, measured, line.of_evened(even, x), (), ROUNDS) for x in starts_intact]
+    intact = max(fits, key=lambda fit: fit.evidence)
+    hopeful = [fit for fit in pool if fit.evidence > rising.evidence - HOPELESS]
+    starts = [(fit.faults, line.of_evened(even, fit.x)) for fit in hopeful]
     starts += _starts(line, intact, places, LAST_TRIALS)
     single = _finished(line, measured, starts, intact.evidence, KEPT)
     if not single or single[0].evidence - intact.evidence <= LEAST_EVIDENCE:
         return Hypotheses(intact, single, [])
     moved = _joints_moved(line, measured, single[0], bands[-1], places)
+    # before anything is accused the intact line is tried again, harder
     again = fitted(line, measured, moved[: line.parameter_count], (), ROUNDS)
-    intact = max(intact, again, key=lambda fit: fit.evidence)
+    relaid = line.of_evened(even, _relaid(even, measured, rising, bands[-1], cell_m))
+    harder = [relaid, *_instead(line, single[0])]
+    intact = max(intact, again, *(fitted(line, measured, x, (), ROUNDS) for x in harder), key=lambda fit: fit.evidence)
     # what the best fault found of the line serves the others too
     starts = [(fit.faults, np.concatenate([again.x, fit.x[again.x.size :]])) for fit in single[1:]]
     starts += [(single[0].faults, moved), *_masked_starts(line, again, judged_until_m(line, cell_m))]
@@ -166,6 +172,41 @@ def _joints_moved(
         if best.evidence <= fit.evidence + LEAST_MOVE:
             break
         fit = best
+    return fit.x
+
+
+def _instead(line: SweptLine, fit: Fit) -> list[RealArray]:
+    """Parameters of the intact line with a joint where a fit has a fault in a cable."""
+    fault, own = fit.faults[-1], own_parameters(fit)
+    if fault.about_m is None:
+        return []
+    place_m = place_of(line, fault, own) - line.begin_m(fault.part)
+    count = line.parameter_count
+    return [x[:count] for x in _shifted(line, fit, Trial(fault._replace(about_m=place_m), (), 0.0))]
+
+
+def _relaid(line: SweptLine, measured: ComplexArray, fit: Fit, points: IndexArray, cell_m: float) -> RealArray:
+    """The parameters of an intact line with cables longer or shorter by a few cells of distance.
+
+    Either all behind a cable moves with its end, or the next one is as much shorter.
+    """
+    own, seen, cables = line.at(points), measured[points], list(line.cables)
+    for _ in range(MOST_MOVES):
+        starts = []
+        for at, behind in zip(cables, [*cables[1:], None], strict=True):
+            for cells in RELAID_CELLS:
+                moved = [(at, cells), *([] if behind is None else [(behind, -cells)])]
+                for changes in (moved[:1], moved)[: len(moved)]:
+                    x = fit.x.copy()
+                    for cable, more in changes:
+                        x[line.offsets[cable]] += more * cell_m / line.cables[cable].length_m / line.prior.length
+                    starts.append(x)
+        fits = [fitted(own, seen, x, (), FIRST_ROUNDS) for x in starts]
+        best = sorted(fits, key=lambda one: -one.evidence)[:MOVE_TRIALS]
+        found = max((fitted(own, seen, one.x, (), SHORT_ROUNDS) for one in best), key=lambda one: one.evidence)
+        if found.evidence <= fit.evidence + LEAST_MOVE:
+            break
+        fit = found
     return fit.x
 
 

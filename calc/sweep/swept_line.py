@@ -40,8 +40,8 @@ from .prior import (
 __all__ = ["CABLE_PARAMETERS", "CablePart", "EndPart", "FixedPart", "JointPart", "SweptLine", "swept_line"]
 
 LEAST_PART_REFLECTION = 0.02  # a part between matched ends is never known better
-MOST_WANDERS, SHORTEST_WANDER = 48, 10.0
-"""Waves of impedance along a cable: at most so many, and none that turns by more [rad/m]."""
+MOST_WANDERS, MOST_IN_ALL = 48, 200
+"""Waves of impedance along one cable, of half a period more each, and along all of them."""
 WANDER_M = 1.0
 """Distance over which a cable's impedance keeps its value: shorter waves of it are smaller."""
 FEW_WANDERS, MOST_FEW = 3, 12
@@ -182,8 +182,19 @@ class SweptLine(NamedTuple):
         )
 
     def evened(self) -> "SweptLine":
-        """The same line whose cables wander by a few long waves of impedance only."""
-        return self._replace(parts=[_evened(part) if isinstance(part, CablePart) else part for part in self.parts])
+        """The same line whose cables wander by a few long waves of impedance only; it has fewer parameters."""
+        parts = [_evened(part) if isinstance(part, CablePart) else part for part in self.parts]
+        return self._replace(parts=parts, offsets=_offsets(self.offsets[0], parts))
+
+    def of_evened(self, even: "SweptLine", x: RealArray) -> RealArray:
+        """Parameters of the evened line, and of faults behind them, as those of this one."""
+        kept = [np.arange(self.offsets[0])]
+        for own, begin, end in zip(self.offsets, even.offsets, even.offsets[1:], strict=False):
+            kept.append(np.arange(own, own + end - begin))
+        kept.append(np.arange(self.offsets[-1], self.offsets[-1] + x.size - even.offsets[-1]))
+        found = np.zeros(x.size + self.offsets[-1] - even.offsets[-1])
+        found[np.concatenate(kept)] = x
+        return found
 
     def propagation(self, x: RealArray, at: int) -> ComplexArray:
         """The propagation constant of a cable with some parameters, by metre of its described length."""
@@ -223,12 +234,12 @@ class SweptLine(NamedTuple):
 def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings) -> SweptLine:
     """A feedline with free parameters at the frequencies of a sweep [Hz]."""
     z_0, prior = feedline.station.impedance_ohm, line_prior(settings)
-    parts: list[Part] = [_part(link, frequency, z_0, prior) for link in feedline.links]
+    cables = sum(isinstance(link, CableLink) for link in feedline.links)
+    most_wanders = min(MOST_WANDERS, MOST_IN_ALL // max(cables, 1))
+    parts: list[Part] = [_part(link, frequency, z_0, prior, most_wanders) for link in feedline.links]
     parts.append(EndPart(*end_deviations(settings.load)))
     analyser = prior.analyser_basis(frequency)
-    offsets = [sum(map(len, analyser)) + 1]
-    for part in parts:
-        offsets.append(offsets[-1] + _parameters_of(part))
+    offsets = _offsets(sum(map(len, analyser)) + 1, parts)
     load = known_reflection(feedline.load.likely(frequency)[0], settings.load)
     return SweptLine(
         frequency_hz=frequency,
@@ -266,13 +277,13 @@ def _parameters_of(part: Part) -> int:
     return PART_PARAMETERS if part.deviation else 0
 
 
-def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior) -> Part:
+def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior, most_wanders: int) -> Part:
     if isinstance(link, CableLink):
         model = link.models[GENEROUS]
         conductor, dielectric, beta = model.constants(frequency)
         other = (conductor[-1] + dielectric[-1]) * frequency / frequency[-1]
         impedance = model.impedance(conductor, dielectric, beta) + 0j * frequency
-        wanders = _wanders(model.length_m, float(beta[-1]), prior)
+        wanders = _wanders(model.length_m, float(beta[-1]), prior, most_wanders)
         return CablePart(link, model, conductor, dielectric, beta, impedance, other, wanders)
     if isinstance(link, JointLink):
         typical, worst = (link.models[end].section(frequency) for end in (GENEROUS, CAUTIOUS))
@@ -296,15 +307,17 @@ def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior) -> Par
 
 
 def _evened(cable: CablePart) -> CablePart:
-    few = cable.wanders.size if cable.wanders.size <= MOST_FEW else FEW_WANDERS
-    return cable._replace(wanders=np.where(np.arange(cable.wanders.size) < few, cable.wanders, 0.0))
+    return cable if cable.wanders.size <= MOST_FEW else cable._replace(wanders=cable.wanders[:FEW_WANDERS])
 
 
-def _wanders(length_m: float, beta: float, prior: LinePrior) -> RealArray:
-    """Sizes of the waves of impedance along a cable that a sweep up to some phase [rad/m] meets."""
+def _offsets(first: int, parts: list[Part]) -> list[int]:
+    return [first, *(first + int(count) for count in np.cumsum([_parameters_of(part) for part in parts]))]
+
+
+def _wanders(length_m: float, beta: float, prior: LinePrior, most: int) -> RealArray:
+    """Sizes of the waves of impedance along a cable that a sweep up to some phase [rad/m] meets, at most so many."""
     met = int(np.ceil(2 * beta * length_m / np.pi)) + 1
-    wanted = min(met, int(np.ceil(SHORTEST_WANDER * length_m / np.pi)) + 1, MOST_WANDERS)
-    turns = np.pi * np.arange(1, wanted + 1) / length_m
+    turns = np.pi * np.arange(1, min(met, most) + 1) / length_m
     sizes: RealArray = prior.wander / np.sqrt(max(length_m, 1.0) * (1 + (turns * WANDER_M) ** 2))
     return sizes
 
