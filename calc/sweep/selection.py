@@ -50,9 +50,9 @@ def floor() -> float:
     return float(assumption("sweep_floor"))
 
 
-def least_odds() -> float:
+def least_odds(line: SweptLine) -> float:
     """Natural logarithm of the odds against the intact line from which on a fault counts as found."""
-    return float(assumption("sweep_evidence"))
+    return VAGUE_ODDS if line.is_end_vague else float(assumption("sweep_evidence"))
 
 
 class Suspicion(NamedTuple):
@@ -148,13 +148,12 @@ def _within_cell(fit: Fit, cell_m: float) -> float:
 
 def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
     """Whether the best fault is plain: by its odds, by the reflection it makes, and by what it explains."""
-    reflection = made_by(line, first.best, 0)
-    if line.is_end_vague:
-        return first.odds > VAGUE_ODDS and reflection >= floor()
-    if first.odds > PLAIN_ODDS:
-        return reflection >= floor() / 2
-    explains = first.best.misfit < LEAST_IMPROVEMENT * intact.misfit
-    return first.odds > least_odds() and explains and reflection >= floor()
+    if first.odds <= least_odds(line):
+        return False
+    plain = first.odds > PLAIN_ODDS
+    explains = plain or first.best.misfit < LEAST_IMPROVEMENT * intact.misfit
+    least = floor() / 2 if plain and not line.is_end_vague else floor()
+    return explains and made_by(line, first.best, 0) >= least
 
 
 def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: float) -> Named | None:
