@@ -16,7 +16,7 @@ def test_served_page_links_the_texts(visit: Visit) -> None:
     page = visit()
     expect(page.get_by_text("Pyodide (MPL 2.0)")).to_be_visible()
 
-    address = page.get_by_role("link", name="Their texts").evaluate("(link) => link.href")
+    address = page.get_by_role("link", name="Licences", exact=True).evaluate("(link) => link.href")
     texts = page.request.get(address).text()
 
     assert all(text in texts for text in TEXTS)
@@ -31,7 +31,7 @@ def test_saved_page_holds_the_texts(browser: Browser, scripts: bool) -> None:
     expect(page.get_by_text(f"Jointwise {VERSION}, ©")).to_be_visible()
     expect(page.get_by_text("Pyodide (MPL 2.0)")).to_be_visible()
 
-    page.get_by_text("Their texts").click()
+    page.get_by_text("Licences", exact=True).click()
 
     wanted = TEXTS if scripts else ["They lie packed in this page"]
     for text in wanted:

@@ -205,7 +205,7 @@ def test_sheet_without_contents_says_so(visit: Visit, link: str) -> None:
         page.reload()
     settled(page)
 
-    expect(page.get_by_text("The core is at work")).to_be_hidden()
+    expect(page.get_by_text("Calculating")).to_be_hidden()
 
 
 def test_policy_refuses_foreign_script_and_image(visit: Visit) -> None:

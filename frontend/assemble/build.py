@@ -41,7 +41,7 @@ SERVED_HEAD = """<meta name="build" content="{build}">
 <script type="module" src="app.js?build={build}"></script>"""
 """A page asks for the files of its own build by name, also once a newer one has taken over."""
 
-SERVED_LICENCES = '<p><a href="licences.txt">Their texts</a></p>'
+SERVED_LICENCES = '<p><a href="licences.txt">Licences</a></p>'
 TITLE = "Jointwise"
 NOTHING_CARRIED = '<script type="application/json" id="carried">null</script>'
 """Where a page that a reader saves has the reader's own station."""

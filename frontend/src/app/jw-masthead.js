@@ -50,8 +50,9 @@ class JwMasthead extends element({
       }
       svg { width: 34px; height: 34px; flex: none; }
       h1 { margin: 0; font-size: 1.35rem; letter-spacing: -0.02em; line-height: 1; }
-      p { flex: 1 1 13.5rem; color: var(--soft); font-size: 0.85rem; line-height: 1.3; }
+      p { flex: 1 1 13rem; color: var(--soft); font-size: 0.85rem; line-height: 1.3; }
       nav, .switches { display: flex; gap: 6px; }
+      .switches { margin-left: auto; }
       nav button { margin-left: -7px; border-radius: 0; font-weight: 600; }
       nav button:first-child { margin-left: 0; border-radius: var(--round) 0 0 var(--round); }
       nav button:last-child { border-radius: 0 var(--round) var(--round) 0; }
@@ -128,7 +129,7 @@ class JwMasthead extends element({
               @click=${() => send(this, 'jw-view', {view: id})}>${label}</button>`,
         )}
       </nav>
-      <p>How much power a coaxial joint stands, band by band, with the derivation of every number.</p>
+      <p>How much power a coaxial joint stands, band by band.</p>
       <div class="switches">
         <button id="station" aria-expanded=${this.open} title=${this.station || nothing}
           @click=${() => send(this, 'jw-station')}>Station</button>

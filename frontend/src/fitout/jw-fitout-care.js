@@ -32,7 +32,7 @@ class JwFitoutCare extends element({
             html`<li><span class=${one.passed ? '' : 'not'}>${one.contact}: ${one.sentence}</span>
             ${origin(one.kinds, one.sources, numbers)}</li>`,
         )}</ul></section>
-      <section id="inspection"><h3>Look again</h3>
+      <section id="inspection"><h3>Inspect</h3>
         <p>Every ${inspection.interval_months} months${
           inspection.due ? html`, next by <b>${inspection.due}</b>` : ''
         }${inspection.note ? `; ${inspection.note}` : ''}.

@@ -84,7 +84,7 @@ export class JwFitoutView extends element(
             ? html`<p class="waiting empty quiet">This line has no element yet.</p>`
             : result
               ? this._answer(result)
-              : html`<p class="waiting quiet">${error ? error.message : 'The core is at work…'}</p>`
+              : html`<p class="waiting quiet">${error ? error.message : 'Calculating…'}</p>`
         }
       </main>`;
   }

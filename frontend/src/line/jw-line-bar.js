@@ -1,5 +1,6 @@
 import {css, html, nothing} from 'lit';
 import {element, of, value} from '../shared/elements/element.js';
+import '../shared/elements/jw-undo.js';
 import {send} from '../shared/elements/send.js';
 import {MOST_LINES} from '../shared/lines/document.js';
 import {base} from '../shared/styles/base.js';
@@ -34,9 +35,8 @@ class JwLineBar extends element({
   ];
 
   render() {
-    const act = (what, words, more = {}) =>
-      html`<button id=${what} ?disabled=${more.off ?? false}
-        @click=${() => send(this, 'jw-line-do', {what})}>${words}</button>`;
+    const act = (what, words) =>
+      html`<button id=${what} @click=${() => send(this, 'jw-line-do', {what})}>${words}</button>`;
     return html`<div>
       <div class="names">
         ${this.lines.length > 1 ? this._lines() : nothing}
@@ -44,7 +44,8 @@ class JwLineBar extends element({
           .value=${this.lines[this.current].name} @change=${this._renamed}></label>
       </div>
       <div role="group" aria-label="Undo and keep">
-        ${act('undo', 'Undo', {off: !this.canUndo})}${act('redo', 'Redo', {off: !this.canRedo})}
+        <jw-undo ?undo=${this.canUndo} ?redo=${this.canRedo}
+          @jw-turn=${({detail}) => send(this, 'jw-line-do', {what: detail.way})}></jw-undo>
         <button id="keep" ?disabled=${this.lines.length >= MOST_LINES}
           @click=${() => this._edit({kind: 'keep'})}>Compare with a copy</button>
         <button id="empty" ?disabled=${this.lines.length >= MOST_LINES}

@@ -49,7 +49,7 @@ class JwDetail extends element(
     const {family, band, frequency_hz: hertz} = this.state;
     const {bands} = this.vocabulary.lists;
     if (this.kind === 'family' && this.catalogue) return `There is no connector “${family}” here; ${ANOTHER}`;
-    if (this.kind !== 'band' || this.matrix.margin_db === undefined) return 'The core is at work…';
+    if (this.kind !== 'band' || this.matrix.margin_db === undefined) return 'Calculating…';
     const known = bands.find(({id}) => id === band)?.name ?? (band === null && frequency(hertz));
     return known
       ? `${known} is not among the columns of this matrix; “Bands and powers” puts it there.`

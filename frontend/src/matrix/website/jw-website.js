@@ -157,7 +157,7 @@ class JwWebsite extends element(
     const {result, error} = this._snapshot;
     const trouble = this._failed ?? (error && refusedWords(error, this.vocabulary, 'snapshot', {}));
     if (trouble) return html`<p class="error" role="alert">${trouble}</p>`;
-    if (!result || !this._script) return html`<p class="preview" role="status">The core is at work…</p>`;
+    if (!result || !this._script) return html`<p class="preview" role="status">Calculating…</p>`;
     const text = JSON.stringify(result);
     const {families, columns} = result.matrix;
     const fragment = toFragment({...this.state, ...NOTHING_OPEN, power_w: this.power}, this.vocabulary.first.matrix);
