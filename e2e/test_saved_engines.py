@@ -121,7 +121,7 @@ def test_what_a_page_carries_is_there_in_every_engine(engine: Engine, tmp_path: 
         "request": {"elements": [{"kind": "joint", "family": "n"}], "load": {"kind": "vswr", "vswr": 2}},
     }
     kept = {"lines": {"lines": [line], "current": 0}}
-    carried = {"format": "jointwise data", "version": 1, "name": "Hut", "date": "2026-11-29", "kept": kept}
+    carried = {"format": "jointwise station", "version": 1, "name": "Hut", "date": "2026-11-29", "kept": kept}
     text = json.dumps(carried).replace("<", "\\u003c")
     file = tmp_path / "own.html"
     file.write_text(SAVED.read_text("utf-8").replace('id="carried">null<', f'id="carried">{text}<'), "utf-8")

@@ -85,13 +85,13 @@ def test_without_scripts_the_own_station_can_be_read(visit: Visit, browser: Brow
 
 
 def test_a_file_comes_in_beside_what_is_there(visit: Visit, tmp_path: Path) -> None:
-    """A saved page or its data add its lines by name; a station of one's own is replaced only when asked."""
+    """A saved page or a station file adds its lines by name; a station of one's own is replaced only when asked."""
     page = settled(visit("#view=line"))
     page.locator("#name").fill("From the file")
     page.locator("#name").blur()
     page.locator("#station").click()
     with page.expect_download() as saving:
-        page.locator("#save-data").click()
+        page.locator("#save-station").click()
     file = tmp_path / "station.json"
     saving.value.save_as(file)
     assert json.loads(file.read_text())["kept"]["lines"]["lines"][0]["name"] == "From the file"
@@ -100,7 +100,7 @@ def test_a_file_comes_in_beside_what_is_there(visit: Visit, tmp_path: Path) -> N
     other.locator("#name").fill("Here before")
     other.locator("#name").blur()
     other.locator("#station").click()
-    other.locator("#open-data").set_input_files(file)
+    other.locator("#open-station").set_input_files(file)
     other.wait_for_function(
         "() => ['From the file', 'Here before'].every((name) => "
         "readers.everywhere('#lines option').some(({textContent}) => textContent.trim() === name))"
@@ -112,7 +112,7 @@ def test_what_is_no_station_is_refused(visit: Visit, text: str) -> None:
     """Any other file changes nothing, and the reader is told why."""
     page = settled(visit("#view=line"))
     page.locator("#station").click()
-    page.locator("#open-data").set_input_files(
+    page.locator("#open-station").set_input_files(
         {"name": "x.json", "mimeType": "application/json", "buffer": text.encode()}
     )
     expect(page.get_by_text("Nothing was changed.")).to_be_visible()

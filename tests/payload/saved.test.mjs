@@ -1,4 +1,4 @@
-/** What a saved page carries, and a file of its data: gathered, read, and taken into what a browser keeps. */
+/** What a saved page carries, and a station file: gathered, read, and taken into what a browser keeps. */
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {carriedIn, gathered, takeIn} from '../../frontend/src/saved/carried.js';
@@ -42,7 +42,7 @@ test('all that is kept is gathered, and keeps its day while nothing changes', ()
   assert.equal(gathered(store, 'Hill club', '2026-12-24', first).date, '2026-12-24');
 });
 
-test('a file of data and a saved page are read alike, and hostile names stay text', () => {
+test('a station file and a saved page are read alike, and hostile names stay text', () => {
   const name = '</script><img src=x onerror=alert(1)><!--';
   const file = gathered(withKept({lines: lines(name)}), name, '2026-11-29', null);
   assert.deepEqual(carriedIn(JSON.stringify(file)), file);
@@ -50,13 +50,13 @@ test('a file of data and a saved page are read alike, and hostile names stay tex
   assert.deepEqual(carriedIn(`<p><script type="application/json" id="carried">${inPage}</script>`), file);
 });
 
-test('what is no page and no data of one is refused in a sentence', () => {
+test('what is neither a page nor a station file is refused in a sentence', () => {
   const refusals = {
-    'no JSON': /neither a page saved here/,
+    'no JSON': /neither a station file/,
     '<script type="application/json" id="carried">null</script>': /without a station/,
-    '{"format": "other"}': /^format is "other"; allowed: "jointwise data"\.$/,
-    '{"format": "jointwise data", "version": 2}': /^version is 2; allowed: 1; this page is older/,
-    '{"format": "jointwise data", "version": 1, "kept": []}': /^kept is \[\]; allowed: a JSON object\.$/,
+    '{"format": "other"}': /^format is "other"; allowed: "jointwise station"\.$/,
+    '{"format": "jointwise station", "version": 2}': /^version is 2; allowed: 1; this page is older/,
+    '{"format": "jointwise station", "version": 1, "kept": []}': /^kept is \[\]; allowed: a JSON object\.$/,
   };
   for (const [text, message] of Object.entries(refusals))
     assert.throws(() => carriedIn(text), {name: 'RangeError', message});

@@ -58,7 +58,6 @@ class JwMasthead extends element({
       nav button:last-child { border-radius: 0 var(--round) var(--round) 0; }
       [aria-current] { background: var(--accent); border-color: var(--accent); color: var(--accent-ink); }
       button { font-size: 0.85rem; padding: 0 12px; }
-      .switches { margin-left: auto; }
       .units { display: flex; }
       .units button { padding: 0 9px; }
       .units button:first-child { border-radius: var(--round) 0 0 var(--round); }

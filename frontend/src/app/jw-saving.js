@@ -77,21 +77,21 @@ class JwSaving extends element(
     return html`<section class="panel">
         <h2>Save my page</h2>
         <p class="quiet">A page as one file, with your station, lines, kit, packs and sweeps in it. It opens with no
-          network, and its tables can be read with scripts off. The data alone are a small file for another browser.</p>
+          network, and its tables can be read with scripts off. A station file holds the same and is small.</p>
         <label class="name">Name on it<input id="save-name" maxlength=${LONGEST_NAME} autocomplete="off"
           .value=${this._called} @input=${({target}) => (this._name = target.value)}></label>
         <div class="row">
           <button id="save-page" ?disabled=${this._busy} @click=${this._savePage}>
             ${this._busy ? 'Calculating…' : 'Save my page'}</button>
-          <button id="save-data" @click=${this._saveData}>Save the data alone</button>
+          <button id="save-station" @click=${this._saveStation}>Save as a station file</button>
         </div>
         ${this._carriedNote()}
       </section>
       <section class="panel">
-        <h2>Open a saved page</h2>
+        <h2>Open what was saved</h2>
         <p class="quiet">What is in it comes in beside what you have: lines, packs and sweeps by their names. Nothing of
           yours is overwritten without asking.</p>
-        <label class="pick">Open a page or its data<input id="open-data" type="file" accept=".json,.html"
+        <label class="pick">Open a saved page or station file<input id="open-station" type="file" accept=".json,.html"
           @change=${this._picked}></label>
         ${this._asked ? this._question() : nothing}
       </section>`;
@@ -137,7 +137,7 @@ class JwSaving extends element(
     this._busy = false;
   }
 
-  _saveData() {
+  _saveStation() {
     const carried = this._gathered();
     save(fileName(carried.name, 'json'), 'application/json', JSON.stringify(carried, null, 1));
   }

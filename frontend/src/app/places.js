@@ -1,4 +1,4 @@
-/** Where each document of the reader's is kept, for a saved page or its data to be taken in. */
+/** Where each document of the reader's is kept, for a saved page or a station file to be taken in. */
 import {KEPT_KIT} from '../kit/kept.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
 import {KEPT_PACKS} from '../shared/packs/shelf.js';

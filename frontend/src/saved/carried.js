@@ -1,5 +1,5 @@
 /**
- * What a saved page carries, and the same as a file of data: all that the reader made, under a name and a date.
+ * What a saved page carries, and the same as a station file: all that the reader made, under a name and a date.
  *
  * @import {Kept, Store} from '../shared/state/kept.js'
  */
@@ -8,7 +8,7 @@ import {record, refuse, text} from '../shared/state/check.js';
 /** What the browser keeps for the reader, without the word every key begins with. */
 export const KEPT_KEYS = ['station', 'lines', 'kit', 'packs', 'sweeps'];
 const OWN = 'jointwise-';
-const FORMAT = 'jointwise data';
+const FORMAT = 'jointwise station';
 const VERSION = 1;
 
 /**
@@ -24,7 +24,7 @@ const VERSION = 1;
 const CARRIED_IN_PAGE = /<script type="application\/json" id="carried">([\s\S]*?)<\/script>/;
 
 /**
- * What a saved page or a file of its data holds. Throws a RangeError with one sentence for any other text.
+ * What a station file or a saved page holds. Throws a RangeError with one sentence for any other text.
  *
  * @param {string} content
  * @returns {Carried}
@@ -34,7 +34,7 @@ export function carriedIn(content) {
   try {
     value = JSON.parse(CARRIED_IN_PAGE.exec(content)?.[1] ?? content);
   } catch {
-    throw new RangeError('The file is neither a page saved here nor the data of one.');
+    throw new RangeError('The file is neither a station file nor a page saved here.');
   }
   if (value === null) throw new RangeError('This page was saved without a station in it.');
   if (value.format !== FORMAT) refuse('format', value.format, `"${FORMAT}"`);

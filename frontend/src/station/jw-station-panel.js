@@ -9,7 +9,7 @@ import {settingOf} from '../shared/station/station.js';
 import {refusalOf as addressRefusal} from '../shared/station/web-address.js';
 import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
-import {panelStyles, pickStyles} from '../shared/styles/panels.js';
+import {panelStyles} from '../shared/styles/panels.js';
 import {digits, frequency, power} from '../shared/text/format.js';
 import './jw-station-list.js';
 import {refusalOf} from './refusal.js';
@@ -53,7 +53,6 @@ export class JwStationPanel extends AtStation {
     base,
     formStyles,
     panelStyles,
-    pickStyles,
     css`
       :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
       .row { display: flex; flex-wrap: wrap; gap: 6px; align-items: center; }
