@@ -50,7 +50,7 @@ class JwMasthead extends element({
       }
       svg { width: 34px; height: 34px; flex: none; }
       h1 { margin: 0; font-size: 1.35rem; letter-spacing: -0.02em; line-height: 1; }
-      p { flex: 1 1 13rem; color: var(--soft); font-size: 0.85rem; line-height: 1.3; }
+      p { flex: 1 1 13rem; color: var(--soft); font-size: 0.85rem; line-height: 1.3; text-wrap: balance; }
       nav, .switches { display: flex; gap: 6px; }
       .switches { margin-left: auto; }
       nav button { margin-left: -7px; border-radius: 0; font-weight: 600; }
