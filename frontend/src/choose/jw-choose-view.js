@@ -43,7 +43,7 @@ export class JwChooseView extends FormView {
       .onpaper { display: none; }
       @media screen and (max-width: 1179px) {
         .answer { display: contents; }
-        jw-choose-verdict, .waiting { order: -1; min-height: 7.5rem; }
+        jw-choose-verdict, .waiting { order: -1; min-height: 6rem; }
         .bar, .trouble { order: -2; }
       }
       @media print {
