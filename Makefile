@@ -2,6 +2,8 @@
 
 PYTHON ?= python3
 BIN := .venv/bin
+# as the backend sets it
+export OPENBLAS_NUM_THREADS ?= 1
 NODE_BIN := frontend/node_modules/.bin
 WHEELS := frontend/build/wheels
 MODULES := frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json

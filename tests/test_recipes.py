@@ -19,7 +19,8 @@ def sources(tmp_path):
     """A copy of the sources to add to."""
     for folder in COPIED:
         shutil.copytree(ROOT / folder, tmp_path / folder, symlinks=True, ignore=shutil.ignore_patterns("__pycache__"))
-    shutil.copy(ROOT / "pyproject.toml", tmp_path)
+    for file in ("pyproject.toml", "frontend/tables.mjs"):
+        shutil.copy(ROOT / file, tmp_path / file)
     for folder in ("dist", "frontend/node_modules"):
         (tmp_path / folder).symlink_to(ROOT / folder)
     return tmp_path

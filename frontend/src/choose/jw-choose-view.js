@@ -41,6 +41,11 @@ export class JwChooseView extends FormView {
     pageStyles,
     css`
       .onpaper { display: none; }
+      @media screen and (max-width: 1179px) {
+        .answer { display: contents; }
+        jw-choose-verdict, .waiting { order: -1; min-height: 6rem; }
+        .bar, .trouble { order: -2; }
+      }
       @media print {
         .onpaper { display: block; font-size: 7.5pt; }
         #passing, #missed { break-inside: auto; }
