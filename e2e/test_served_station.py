@@ -276,6 +276,25 @@ def test_reset_of_the_sweeps_settings_is_undone(visit: Visit) -> None:
     expect(field(page, "sweep", "length_tolerance")).to_have_value("10")
 
 
+def test_a_pack_that_was_removed_comes_back(visit: Visit) -> None:
+    """Removing a pack is undone, and done again."""
+    page = visit("#view=packs")
+    page.set_default_timeout(START_MS)
+    pack = {"id": "club", "name": "Club", "version": "1", "sources": [], "default_powers_w": [10, 100]}
+    file = {"name": "club.json", "mimeType": "application/json", "buffer": json.dumps(pack).encode()}
+    page.locator("#file").set_input_files(file)
+    packs = page.locator("jw-packs-view li")
+    expect(packs).to_have_count(1, timeout=START_MS)
+
+    page.get_by_role("button", name="Remove Club").click()
+    expect(packs).to_have_count(0)
+    page.keyboard.press("Control+z")
+    expect(packs).to_have_count(1)
+    page.get_by_role("button", name="Redo", exact=True).click()
+
+    expect(packs).to_have_count(0)
+
+
 def test_a_drag_of_a_slider_and_a_typed_field_are_one_step_each(visit: Visit) -> None:
     """While a field is typed in, Ctrl+Z is the field's own; after that it is the page's."""
     page = settled(visit())
@@ -328,19 +347,26 @@ def test_the_station_is_described_from_nothing(visit: Visit, tmp_path: Path) -> 
         station.get_by_role("button", name="Add a port").click()
         type_into(field(page, "port", "name"), name)
     with page.expect_download() as saved:
-        station.get_by_role("button", name="Save as file").click()
+        page.get_by_role("button", name="Save as a station file").click()
     file = tmp_path / "station.json"
     saved.value.save_as(file)
 
     other = settled(visit())
     station = panel(other)
-    station.locator("#import").set_input_files(file)
+    other.get_by_label("Saved page or station file").set_input_files(file)
+    expect(other.locator("jw-station-panel")).to_have_count(0)
+    station = panel(settled(other))
 
     expect(station.get_by_label("Name of the station")).to_have_value("Hill hut")
     expect(station.locator("jw-station-list[list=rigs]")).to_contain_text("in use, 50 W")
     assert_numbers(other, numbers(50, vswr=2))
     go_to(other, "Kit")
     expect(other.locator("jw-kit-port")).to_have_count(2)
+
+
+def station_file(kept: dict[str, Any]) -> dict[str, Any]:
+    """What a station file holds."""
+    return {"format": "jointwise station", "version": 1, "name": "", "date": "2026-11-29", "kept": kept}
 
 
 @pytest.mark.parametrize("size", SIZES)
@@ -357,10 +383,11 @@ def test_the_panel_is_accessible(visit: Visit, size: str) -> None:
 def test_a_file_that_is_no_station_changes_nothing(visit: Visit, tmp_path: Path) -> None:
     """It is refused in one sentence."""
     file = tmp_path / "station.json"
-    file.write_text(json.dumps({"format": "jointwise station", "version": 1, "station": {"rigs": [{"power_w": -5}]}}))
+    file.write_text(json.dumps(station_file({"station": {"rigs": [{"power_w": -5}]}})))
     page = settled(visit(LINK))
 
-    panel(page).locator("#import").set_input_files(file)
+    panel(page)
+    page.get_by_label("Saved page or station file").set_input_files(file)
 
     expect(page.get_by_text("rigs[0].power_w is -5; allowed: a number from 0 to 100000.")).to_be_visible()
     assert f"#{fragment(page)}" == LINK

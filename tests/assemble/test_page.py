@@ -42,6 +42,9 @@ def test_the_policy_allows_no_request():
     assert rules["default-src"] == "'none'"
     assert rules["script-src"] == f"{source_hash('one')} {source_hash('two')} 'wasm-unsafe-eval'"
     assert "connect-src" not in rules
+    assert (rules["base-uri"], rules["form-action"]) == ("'none'", "'none'")
+    assert rules["require-trusted-types-for"] == "'script'"
+    assert rules["trusted-types"] == "lit-html jointwise-script jointwise-formula"
     assert "'unsafe-eval'" not in str(rules).replace("'wasm-unsafe-eval'", "")
 
 

@@ -25,6 +25,7 @@ NAMES = [
     "load",
     "soak",
     "visitors",
+    "hunted",
     "page",
 ]
 """Modules beside this one; `soak` is the load for five minutes."""

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {inPlaceOf, withChanged, withInUse, withOneMore, withoutOne} from '../../frontend/src/shared/station/edits.js';
 import {EXAMPLES} from '../../frontend/src/shared/station/examples.js';
-import {contentOf, fromFile} from '../../frontend/src/shared/station/file.js';
+import {checkedStation} from '../../frontend/src/shared/station/checked.js';
 import {kitRequest, ownOfKit} from '../../frontend/src/shared/station/kit-request.js';
 import {lineRequest, ownOf, without} from '../../frontend/src/shared/station/line-request.js';
 import {NOTHING_SAID, stationIn, stationPart} from '../../frontend/src/shared/station/link.js';
@@ -218,8 +218,8 @@ test('the way back brings the settings of then, and takes nothing that was descr
   assert.deepEqual(broughtBack(SHACK, undefined).settings, {});
 });
 
-test('a file brings the station back, and a wrong one is refused in a sentence', () => {
-  assert.deepEqual(fromFile(JSON.stringify(contentOf(SHACK)), TABLE), SHACK);
+test('a station from outside is taken whole, and a wrong one is refused in a sentence', () => {
+  assert.deepEqual(checkedStation(JSON.parse(JSON.stringify(SHACK)), TABLE), SHACK);
 
   const wrong = [
     [{rigs: [{name: 'x', power_w: -1}]}, /^rigs\[0\]\.power_w is -1; allowed: a number from 0 to 100000\.$/],
@@ -230,8 +230,7 @@ test('a file brings the station back, and a wrong one is refused in a sentence',
     [{version: 9}, /^version is 9; allowed: 1\.$/],
   ];
   for (const [station, message] of wrong) {
-    const content = JSON.stringify({format: 'jointwise station', version: 1, station});
-    assert.throws(() => fromFile(content, TABLE), {name: 'RangeError', message});
+    assert.throws(() => checkedStation(station, TABLE), {name: 'RangeError', message});
   }
 });
 

@@ -41,7 +41,7 @@ export class Answers {
     const text = JSON.stringify(request);
     const spreadOf = JSON.stringify(drawnFrom(request));
     if (spreadOf !== this.#spreadOf) this.spread.cancel();
-    if (again || text !== this.#asked) {
+    if (again || text !== this.#asked || this.#isGivenUp(text)) {
       this.#asked = text;
       this.line.askNext(request);
     } else if (this.current(request) && spreadOf !== this.#spreadOf) {
@@ -54,6 +54,12 @@ export class Answers {
   outdate() {
     this.#asked = undefined;
     this.#known.clear();
+  }
+
+  /** Whether the view was left before the answer came. */
+  #isGivenUp(text) {
+    const {answered, status} = this.line;
+    return status === 'initial' || (status === 'complete' && JSON.stringify(answered) !== text);
   }
 
   drawAgain(request) {

@@ -1,6 +1,7 @@
 /** Parts of a one-file page that hold text. */
 import {takePart} from '../worker/embedded.js';
 import {inflated} from '../worker/part.js';
+import {ownScripts} from '../worker/trusted.js';
 
 /**
  * The text of part `name`, which goes.
@@ -20,7 +21,7 @@ export async function partText(document, name) {
  */
 export function run(document, code) {
   const script = document.createElement('script');
-  script.textContent = code;
+  script.textContent = ownScripts.createScript(code);
   document.head.append(script);
 }
 

@@ -1,13 +1,10 @@
 import {css, html, nothing} from 'lit';
 import '../shared/elements/jw-undo.js';
-import {send} from '../shared/elements/send.js';
-import {saveJson} from '../shared/export/save.js';
 import {changesOf, control} from '../shared/fields/control.js';
 import '../shared/fields/jw-toggles-field.js';
 import {AtStation} from '../shared/station/at-station.js';
 import {inPlaceOf, isFull, withChanged, withInUse, withOneMore, withoutOne} from '../shared/station/edits.js';
 import {EXAMPLES} from '../shared/station/examples.js';
-import {contentOf, fromFile} from '../shared/station/file.js';
 import {settingOf} from '../shared/station/station.js';
 import {refusalOf as addressRefusal} from '../shared/station/web-address.js';
 import {base} from '../shared/styles/base.js';
@@ -44,8 +41,6 @@ const NO_CABLES = [{words: 'none', value: []}];
 
 /**
  * The station, described once: what it has, how it is used, and where it stands.
- *
- * @fires jw-notice - {text}: what became of a file
  */
 export class JwStationPanel extends AtStation {
   constructor() {
@@ -80,10 +75,6 @@ export class JwStationPanel extends AtStation {
     return html`<div class="row">
         <jw-undo ?undo=${this.stationStore.canUndo(PANEL)} ?redo=${this.stationStore.canRedo(PANEL)}
           @jw-turn=${({detail}) => this.stationStore.turn(detail.way, PANEL)}></jw-undo>
-        <button id="export" @click=${() => saveJson('jointwise-station.json', contentOf(this.station))}
-          >Save as file</button>
-        <label class="pick">Open a file<input id="import" type="file" accept=".json,application/json"
-          @change=${this._picked}></label>
       </div>
       <p class="quiet">Every view asks about this station. This browser keeps it, and every link holds it.</p>
       <div class="row chips" role="group" aria-label="Example stations">
@@ -219,20 +210,6 @@ export class JwStationPanel extends AtStation {
     const {vswr, ...rest} = fields;
     const load = vswr === undefined ? {} : {load: {...station.antennas[at].load, vswr}};
     this._change(withChanged(station, list, at, {...rest, ...load}));
-  }
-
-  async _picked({target}) {
-    const [file] = target.files;
-    target.value = '';
-    if (!file) return;
-    try {
-      const {address, ...station} = fromFile(await file.text(), this.vocabulary.fields);
-      this._change(inPlaceOf({...this.station, address: address || this.station.address}, station));
-      send(this, 'jw-notice', {text: `The station of ${file.name} is here; Undo brings back the one before.`});
-    } catch (error) {
-      if (!(error instanceof RangeError)) throw error;
-      send(this, 'jw-notice', {text: `${file.name} is refused: ${error.message} Nothing was changed.`});
-    }
   }
 }
 

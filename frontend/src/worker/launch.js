@@ -1,3 +1,5 @@
+import {ownScripts} from './trusted.js';
+
 /**
  * A worker from its script's text, which has no address of its own on a page from a file.
  *
@@ -6,7 +8,7 @@
 export function launch(text) {
   const address = URL.createObjectURL(new Blob([text], {type: 'text/javascript'}));
   try {
-    return new Worker(address);
+    return new Worker(ownScripts.createScriptURL(address));
   } finally {
     URL.revokeObjectURL(address);
   }

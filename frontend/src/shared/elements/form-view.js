@@ -57,12 +57,12 @@ export class FormView extends element(
   _restore(fragment) {
     const first = this._firstOwn;
     const fields = picked(this.vocabulary.fields[this._name], (name) => this._ownNames.includes(name));
-    // the first view's own sheets are called views, too
     const {state: own, unknown} = this._readOwn(fragment, fields, first);
     if (!same(own, this._own)) this._own = own;
     return {unknown};
   }
 
+  /** The question in a fragment, and the parts that name no field or hold no value of its kind. */
   _readOwn(fragment, fields, first) {
     return viewState(fragment, fields, first);
   }

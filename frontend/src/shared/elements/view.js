@@ -105,12 +105,12 @@ export class View extends element(
   /** The address may have come to another view, which takes this one's place; `isWithin` says that it was here. */
   _follow(fragment, isWithin = false) {
     if (viewOf(fragment, this.vocabulary.views) !== this._name) return;
-    const isOwnEntry = history.state?.own === true;
+    const {own: isOwnEntry = false, left: isLeft = false} = history.state ?? {};
     const read = readable(fragment);
     const found = stationIn(read.fragment, this._ownNames, this.vocabulary.fields);
     this._isFollowing = true;
-    const brought = this._bring(found.changes, isOwnEntry, isWithin);
-    const {unknown = [], ...notice} = this._restore(found.rest, isOwnEntry) ?? {};
+    const brought = isLeft ? '' : this._bring(found.changes, isOwnEntry, isWithin);
+    const {unknown = [], ...notice} = this._restore(found.rest, isOwnEntry || isLeft) ?? {};
     this._isFollowing = false;
     const all = [...unknown, ...found.unknown];
     const texts = [read.problem, found.problem, all.length > 0 && unknownWords(all), notice.text, brought];
@@ -122,7 +122,6 @@ export class View extends element(
   /** The station of an address takes the place of the one at hand; what is said of that. */
   _bring(changes, isOwnEntry, isWithin) {
     const store = this.stationStore;
-    if (history.state?.left) return '';
     if (isOwnEntry && !store.isNew) {
       // the way back within a view brings back what it showed; from another view the station comes along
       if (isWithin) store.put(broughtBack(store.present, changes));
