@@ -11,7 +11,7 @@ import './answer/jw-kit-answer.js';
 import './answer/jw-kit-verdict.js';
 import {packingCsv, packingOf} from './answer/packing.js';
 import {edited} from './edits.js';
-import {EXAMPLE} from './example.js';
+import {EMPTY, EXAMPLE} from './example.js';
 import './form/jw-kit-form.js';
 import {KEPT_KIT} from './kept.js';
 import {fromLink, toLink} from './link.js';
@@ -170,7 +170,7 @@ export class JwKitView extends element(
       <button ?disabled=${!result} @click=${file}>CSV</button>
       <button @click=${() => window.print()}>Print</button>
       <button @click=${() => this._edit({kind: 'replace', request: EXAMPLE})}>Example</button>
-      <button id="empty" @click=${() => this._edit({kind: 'replace', request: {ports: []}})}>Start empty</button>
+      <button id="empty" @click=${() => this._edit({kind: 'replace', request: EMPTY})}>Start empty</button>
       ${
         this.station.gear.length > 0
           ? html`<button id="gear" @click=${this._fromGear}>From the station’s gear</button>`

@@ -7,7 +7,6 @@ import {base} from '../../shared/styles/base.js';
 import {formStyles} from '../../shared/styles/forms.js';
 import {panelStyles} from '../../shared/styles/panels.js';
 import {Speaking} from '../../shared/vocabulary/speaking.js';
-import {EMPTY} from '../example.js';
 import './jw-kit-owned.js';
 import './jw-kit-pairs.js';
 import './jw-kit-ports.js';
@@ -57,8 +56,7 @@ class JwKitForm extends element(
     css`:host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; }
     details { border: 0; }
     .ports { padding: 12px 8px; }
-    .ports h2 { padding-left: 6px; }
-    #empty { margin-top: 8px; font-size: 0.85rem; }`,
+    .ports h2 { padding-left: 6px; }`,
   ];
 
   /** A refused field must be seen. */
@@ -72,8 +70,7 @@ class JwKitForm extends element(
     const refusedIn = (group) => (this.refused?.group === group ? this.refused : undefined);
     const set = SITE.filter((name) => name in request).length;
     return html`<section class="panel ports"><h2>Ports <small>of your gear, and the ends of its leads</small></h2>
-        <jw-kit-ports .ports=${request.ports} .names=${names} .refused=${refusedIn('ports')}></jw-kit-ports>
-        <button id="empty" ?disabled=${request.ports.length === 0} @click=${this._empty}>Start empty</button></section>
+        <jw-kit-ports .ports=${request.ports} .names=${names} .refused=${refusedIn('ports')}></jw-kit-ports></section>
       <section class="panel"><h2>Which must join <small>one pair at a time</small></h2>
         <jw-kit-pairs .request=${request} .names=${names} .refused=${refusedIn('pairs')}></jw-kit-pairs></section>
       <section class="panel"><h2>Adapters you own</h2>
@@ -96,10 +93,6 @@ class JwKitForm extends element(
     const {refused, request} = this;
     const error = refused?.group === 'limits' && refused.field === name ? refused.message : '';
     return control(this.vocabulary, `kit.${name}`, this.vocabulary.valueOf(request, `kit.${name}`), error);
-  }
-
-  _empty() {
-    send(this, 'jw-kit-edit', {kind: 'replace', request: EMPTY});
   }
 
   _changed(event) {
