@@ -22,7 +22,7 @@ DAMPING = (1e-3, 0.2, 8.0, 1e6)
 """Where it starts, its fall on success and rise on failure, and where the fit gives up."""
 
 LEAST_GAIN = 0.05  # of the objective: a step that wins less is the last
-NOISE_FLOOR = 3e-3
+NOISE_FLOOR = 1.5e-3
 """Least noise a fit assumes, of each real number: beyond the accuracy of an analyser in the field."""
 
 SINGLE_THREADED = 200_000
@@ -104,4 +104,6 @@ def _state(
 
 def _normal_equations(slopes: ComplexArray, residual: ComplexArray) -> tuple[RealArray, RealArray]:
     rows = slopes.view(np.float64)
-    return rows @ rows.T, rows @ residual.view(np.float64)
+    step = max(SINGLE_THREADED // len(rows) ** 2, 1)
+    blocks = [rows[:, start : start + step] for start in range(0, rows.shape[1], step)]
+    return sum((block @ block.T for block in blocks), start=np.zeros(())), rows @ residual.view(np.float64)

@@ -25,7 +25,7 @@ def swept_joints(line: SweptLine, selection: Selection, chart: DistanceChart) ->
     """Every joint in order; the line is the one that was fitted."""
     places, selected = joint_places(line), selection.selected
     parts = [place.part for place in places.values()]
-    visible = visibilities(line, selected, parts, least_odds(line), floor())
+    visible = visibilities(line, selected, parts, least_odds(), floor())
     echoes = chart.at(np.array([place.distance_m for place in places.values()]))
     probabilities = _probabilities(selection)
     joints = []

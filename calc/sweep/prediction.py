@@ -14,7 +14,7 @@ from ..formulas.constants import C_0
 from .arrays import ComplexArray, RealArray
 from .faults import PlacedFault, Stretch
 from .line_waves import LineWaves, Lumped, Scattering, line_scattering, lumped_scattering
-from .swept_line import CABLE_PARAMETERS, CablePart, EndPart, FixedPart, JointPart, SweptLine
+from .swept_line import CablePart, FixedPart, LumpedPart, SweptLine
 
 __all__ = ["Piece", "Prediction", "inserted", "lossier", "predicted"]
 
@@ -82,7 +82,6 @@ class _Chain:
         for fault in faults:
             self._offsets.append(self._offsets[-1] + fault.parameter_count)
         self._cables = {at: (line.propagation(x, at), line.cable_impedance(x, at)) for at in line.cables}
-        self._joints = {at: line.joint_section(x, at) for at in line.joints}
         self._pieces = [piece for at in range(len(line.parts)) for piece in self._pieces_of(at)]
         self._waves = LineWaves.of([piece.scattering for piece in self._pieces], line.load_reflection(x))
         self._slopes = np.zeros((x.size, line.frequency_hz.size), dtype=np.complex128)
@@ -120,11 +119,8 @@ class _Chain:
                 more = fault.kind.lumped(self._own(number), self._omega)
                 series, shunt = series + more.series, shunt + more.shunt
         lumped = Piece(lumped_scattering(Lumped(series, shunt), self._z_0), at, is_lumped=True)
-        if isinstance(part, FixedPart):
-            return [lumped, Piece(part.section, at), *sections]
-        if isinstance(part, JointPart):
-            return [Piece(line_scattering(*self._joints[at], self._z_0), at), lumped, *sections]
-        return [lumped, *sections]
+        section = Piece(part.section, at)
+        return [*([lumped, section] if isinstance(part, FixedPart) else [section, lumped]), *sections]
 
     def _cable_pieces(self, at: int, length_m: float) -> list[Piece]:
         gamma, impedance = self._cables[at]
@@ -161,43 +157,34 @@ class _Chain:
             stretch = kind.stretch(self._own(piece.fault))
             gamma, impedance = lossier(gamma, stretch), impedance * stretch.ratio
         length = piece.end_m - piece.begin_m
-        by_angle, by_impedance = self._section_slopes(plane, impedance)
+        onward, returning = self._travelling(plane, impedance)
+        onward_end, returning_end = self._travelling(plane + 1, impedance)
+        scale = self._z_0 / impedance
+        by_angle = -2 * onward * returning * scale
         slopes[first] += by_angle * length * 1j * cable.beta * prior.length
         slopes[first + 1] += by_angle * length * 1j * cable.conductor * prior.skin_phase
         slopes[first + 2] += by_angle * length * cable.conductor * prior.conductor_loss
         slopes[first + 3] += by_angle * length * cable.other_loss * prior.other_loss
-        slopes[first + 4] += by_impedance * prior.impedance / (1 + self._x[first + 4] * prior.impedance)
+        change = (onward**2 - onward_end**2) + (returning_end**2 - returning**2)
+        slopes[first + 4] += scale / 2 * change * prior.impedance / (1 + self._x[first + 4] * prior.impedance)
         # a fault's place moves the ends of the pieces beside it
         for number, sign in ((piece.before, 1), (piece.behind, -1)):
             if number is not None:
                 fault = self._faults[number]
                 slopes[self._offsets[number] + fault.size_count] += by_angle * gamma * sign * fault.place_deviation_m
-        rows = self._wander_slopes(plane, piece, gamma, impedance)
-        wanders = slice(first + CABLE_PARAMETERS, first + CABLE_PARAMETERS + cable.wanders.size)
-        slopes[wanders] += rows
-        added: ComplexArray = self._x[wanders] @ rows
+        added = np.zeros_like(gamma)
+        returned, forth, back = np.exp(-2 * gamma * length), onward**2, returning_end**2
+        for wave in range(cable.wanders):
+            along = np.zeros_like(gamma)
+            for k in (1j, -1j):
+                turn = k * np.pi * (wave + 1) / cable.length_m
+                turned, begun, ended = (np.exp(turn * at_m) for at_m in (length, piece.begin_m, piece.end_m))
+                along += (begun / 2) * forth * (1 - returned * turned) / (2 * gamma - turn)
+                along += (ended / 2) * back * (1 - returned / turned) / (2 * gamma + turn)
+            row = scale * gamma * along * cable.wander
+            slopes[first + 5 + wave] += row
+            added += self._x[first + 5 + wave] * row
         return added
-
-    def _wander_slopes(self, plane: int, piece: Piece, gamma: ComplexArray, impedance: ComplexArray) -> ComplexArray:
-        """A piece's share of the derivatives by the waves of its cable's impedance."""
-        cable, length = self._line.cables[piece.part], piece.end_m - piece.begin_m
-        (onward, _), (_, returning) = (self._travelling(end, impedance) for end in (plane, plane + 1))
-        returned, forth, back = np.exp(-2 * gamma * length), onward**2, returning**2
-        turn = 1j * np.pi * np.arange(1, cable.wanders.size + 1)[:, None] / cable.length_m
-        turned, begun, ended = (np.exp(turn * at_m) for at_m in (length, piece.begin_m, piece.end_m))
-        # a wave of impedance is half the one turning forward and half the one turning back
-        along = (1 - returned * turned) * (begun * forth + ended.conj() * back) / (2 * gamma - turn)
-        along += (1 - returned * turned.conj()) * (begun.conj() * forth + ended * back) / (2 * gamma + turn)
-        rows: ComplexArray = along * (self._z_0 / impedance * gamma / 2) * cable.wanders[:, None]
-        return rows
-
-    def _section_slopes(self, plane: int, impedance: ComplexArray) -> tuple[ComplexArray, ComplexArray]:
-        """Derivatives by the complex angle and by the logarithm of the impedance of a run of line behind a plane."""
-        onward, returning = self._travelling(plane, impedance)
-        onward_end, returning_end = self._travelling(plane + 1, impedance)
-        change = (onward**2 - onward_end**2) + (returning_end**2 - returning**2)
-        scale = self._z_0 / impedance
-        return -2 * onward * returning * scale, scale / 2 * change
 
     def _travelling(self, plane: int, impedance: ComplexArray) -> tuple[ComplexArray, ComplexArray]:
         """Forward and backward wave in a cable at a plane [V]."""
@@ -228,16 +215,10 @@ class _Chain:
         part, slopes, first, omega = self._line.parts[at], self._slopes, self._line.offsets[at], self._omega
         by_series = self._waves.current(plane) ** 2 / (2 * self._z_0)
         by_shunt = -(self._waves.voltage(plane + 1) ** 2) * self._z_0 / 2
-        if isinstance(part, JointPart):
-            impedance, angle = self._joints[at]
-            by_angle, by_impedance = self._section_slopes(plane - 1, impedance)
-            slopes[first] += by_angle * angle * part.longer
-            slopes[first + 1] += by_impedance * part.other
-            slopes[first + 2] += by_series * part.ohm
-        elif isinstance(part, EndPart):
-            slopes[first] += 1j * omega * by_series * part.henry
-            slopes[first + 1] += 1j * omega * by_shunt * part.farad
-            slopes[first + 2] += by_series * part.ohm
+        if isinstance(part, LumpedPart):
+            for own, (henry, farad) in enumerate(zip(part.deviations.henry, part.deviations.farad, strict=True)):
+                slopes[first + own] += 1j * omega * (by_series * henry + by_shunt * farad)
+            slopes[first + 2] += by_series * part.deviations.ohm
         elif isinstance(part, FixedPart) and part.deviation:
             share = 1j * part.deviation * omega / omega[-1]
             slopes[first] += by_series * share * self._z_0

@@ -9,8 +9,6 @@ from ..physics.ratings import assumption
 from .arrays import ComplexArray, RealArray
 
 __all__ = [
-    "ANTENNA_SPACING",
-    "ANTENNA_TAPS",
     "LONGEST_ANALYSER_DELAY_S",
     "LinePrior",
     "SweepSettings",
@@ -40,7 +38,7 @@ class LinePrior(NamedTuple):
     other_loss: float
     impedance: float
     wander: float
-    """Of each long wave of impedance along a cable of 1 m; a longer one has more and smaller waves."""
+    """Of each wave of impedance along a cable of 1 m; a longer one has more and smaller waves."""
     joint_share: float
     """Of the logarithm of a joint's impedance over that its standard allows."""
     joint: float

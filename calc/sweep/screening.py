@@ -17,8 +17,8 @@ from .swept_line import SweptLine
 
 __all__ = ["Place", "Trial", "judged_until_m", "place_grid", "screened"]
 
-MOST_PLACES, MOST_TRIED = 1200, 160
-"""In all cables together; and of them those where all kinds and sizes are tried."""
+MOST_PLACES = 160
+"""In all cables together."""
 REGULAR = 0.006
 """Reflection, rms, that parameters may leave unexplained while they follow a trial."""
 
@@ -76,7 +76,6 @@ def screened(line: SweptLine, fit: Fit, places: list[Place]) -> list[Trial]:
     waves = _WavesAlong(line, fit)
     omega, z_0 = 2 * np.pi * line.frequency_hz, line.impedance_ohm
     trials: list[Trial] = []
-    places = _promising(line, fit, waves, score, places)
     for part in dict.fromkeys(place.part for place in places):
         own = [place for place in places if place.part == part]
         kinds = AT_A_JOINT if own[0].at_m is None else IN_A_CABLE
@@ -97,22 +96,6 @@ def screened(line: SweptLine, fit: Fit, places: list[Place]) -> list[Trial]:
                         best[number] = Trial(fault, sizes, float(value))
             trials += [trial for trial in best if trial is not None]
     return sorted(trials, key=lambda trial: -trial.score)
-
-
-def _promising(line: SweptLine, fit: Fit, waves: "_WavesAlong", score: "_Score", places: list[Place]) -> list[Place]:
-    """The joints, and the places in cables where something small in series or across would explain most."""
-    if len(places) <= MOST_TRIED:
-        return places
-    omega, gains = line.frequency_hz / line.frequency_hz[-1], np.full(len(places), np.inf)
-    for part in line.cables:
-        own = [number for number, place in enumerate(places) if place.part == part]
-        if own:
-            at = waves.at(part, np.array([places[number].at_m or 0.0 for number in own]))
-            current, voltage = (at.forward * (1 - at.ahead)) ** 2, (at.forward * (1 + at.ahead)) ** 2
-            small = (current, 1j * omega * current, 1j * omega * voltage)
-            gains[own] = np.max([score.linear(one * fit.prediction.by_reflection) for one in small], axis=0)
-    chosen = np.sort(np.argsort(-gains, kind="stable")[:MOST_TRIED])
-    return [places[number] for number in chosen]
 
 
 def _ahead(
@@ -155,14 +138,6 @@ class _Score:
     def _squares(self, values: RealArray) -> RealArray:
         shared = values @ self._rows.T
         return np.einsum("ij,ij->i", values, values) - np.einsum("ij,ij->i", shared, shared) + self._floor
-
-    def linear(self, slopes: ComplexArray) -> RealArray:
-        """By what share so much of each of some derivatives as fits best lowers the residual's squares."""
-        values = np.ascontiguousarray(slopes).view(np.float64)
-        shared = values @ self._rows.T
-        norm = np.einsum("ij,ij->i", values, values) - np.einsum("ij,ij->i", shared, shared)
-        common = values @ self._residual - shared @ (self._rows @ self._residual)
-        return common**2 / (norm + np.finfo(float).tiny) / self._before
 
     def of(self, moved: ComplexArray) -> RealArray:
         left = self._residual - np.ascontiguousarray(moved).view(np.float64)

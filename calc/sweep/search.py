@@ -1,7 +1,7 @@
 """Searching for what explains a sweep: the line intact, with one fault at any place, and with two.
 
 Fits begin in the lowest band and go on in wider ones. In each band the faults that look best on the fitted intact
-line join those carried along; the best are kept. At last all cables may wander in impedance as much as cables do.
+line join those carried along; the best are kept.
 """
 
 from typing import NamedTuple
@@ -20,16 +20,13 @@ __all__ = ["Hypotheses", "fit_hypotheses", "own_parameters", "place_of"]
 KEPT = 4
 OTHER_KINDS = 2
 TRIALS = 4
-LAST_TRIALS = 6
-FIRST_ROUNDS, SHORT_ROUNDS, ROUNDS = 2, 5, 10
+LAST_TRIALS = 8
+SHORT_ROUNDS, ROUNDS = 5, 10
 LEAST_SCORE = 1.0
 LEAST_EVIDENCE = 10.0
-HOPELESS = 60.0
-"""Evidence by which a fault, fitted for a few rounds, may lag behind and still be fitted to the end."""
 SECOND_TRIALS = 4
 MOST_MOVES, MOVE_TRIALS, LEAST_MOVE = 2, 3, 2.0
-"""Rounds of moving joints, places tried in each, and the evidence that one must win."""
-RELAID_CELLS = (-2, -1, 1, 2)
+"""Rounds of moving joints of the intact line, places tried in each, and the evidence that one must win."""
 FARTHEST_SHIFT = 2.5  # deviations of length by which a joint may be off to be where a fault is seen
 
 
@@ -67,56 +64,29 @@ def own_parameters(fit: Fit, number: int = -1) -> RealArray:
 
 
 def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hypotheses:
-    """Fit a line to a measured reflection; `cell_m` is the distance that the sweep resolves [m].
-
-    Joints and faults are first placed on evened cables: waves of impedance would stand for what is in a wrong place.
-    """
-    even, bands, places = line.evened(), lower_bands(line), place_grid(line, cell_m / 2)
-    rising, pool = _rising(even, measured, bands, cell_m)
-    starts_intact = [rising.x, *(fit.x[: even.parameter_count] for fit in pool[:2])]
-    starts_intact.append(_joints_moved(even, measured, rising, bands[-1], places))
-    fits = [fitted(line, measured, line.of_evened(even, x), (), ROUNDS) for x in starts_intact]
-    intact = max(fits, key=lambda fit: fit.evidence)
-    hopeful = [fit for fit in pool if fit.evidence > rising.evidence - HOPELESS]
-    starts = [(fit.faults, line.of_evened(even, fit.x)) for fit in hopeful]
-    starts += _starts(line, intact, places, LAST_TRIALS)
-    single = _finished(line, measured, starts, intact.evidence, KEPT)
-    if not single or single[0].evidence - intact.evidence <= LEAST_EVIDENCE:
-        return Hypotheses(intact, single, [])
-    moved = _joints_moved(line, measured, single[0], bands[-1], places)
-    # before anything is accused the intact line is tried again, harder
-    again = fitted(line, measured, moved[: line.parameter_count], (), ROUNDS)
-    relaid = line.of_evened(even, _relaid(even, measured, rising, bands[-1], cell_m))
-    harder = [relaid, *_instead(line, single[0])]
-    intact = max(intact, again, *(fitted(line, measured, x, (), ROUNDS) for x in harder), key=lambda fit: fit.evidence)
-    # what the best fault found of the line serves the others too
-    starts = [(fit.faults, np.concatenate([again.x, fit.x[again.x.size :]])) for fit in single[1:]]
-    starts += [(single[0].faults, moved), *_masked_starts(line, again, judged_until_m(line, cell_m))]
-    single = _kept(line, [*single, *_finished(line, measured, starts, intact.evidence, KEPT)], KEPT)
-    starts = _starts(line, single[0], places, SECOND_TRIALS)
-    return Hypotheses(intact, single, _finished(line, measured, starts, single[0].evidence, 2))
-
-
-def _rising(line: SweptLine, measured: ComplexArray, bands: list[IndexArray], cell_m: float) -> tuple[Fit, list[Fit]]:
-    """The intact line and the best single faults, as fitted in the last of rising bands."""
+    """Fit a line to a measured reflection; `cell_m` is the distance that the sweep resolves [m]."""
+    bands = lower_bands(line)
     intact = max(aligned_fits(line, measured, bands), key=lambda fits: fits[-1].evidence)
     pool: list[Fit] = []
     for number, points in enumerate(bands):
         own, seen = line.at(points), measured[points]
         coarse = place_grid(line, cell_m / 2 * line.frequency_hz[-1] / own.frequency_hz[-1])
-        starts = [(fit.faults, fit.x) for fit in pool] + _starts(own, intact[number], coarse, TRIALS)
+        starts: list[_Start] = [(fit.faults, fit.x) for fit in pool]
+        starts += _starts(own, intact[number], coarse, LAST_TRIALS if number == len(bands) - 1 else TRIALS)
         if number == len(bands) - 1:
             starts += _masked_starts(own, intact[number], judged_until_m(line, cell_m))
         pool = _kept(line, [fitted(own, seen, x, faults, SHORT_ROUNDS) for faults, x in starts], KEPT)
-    return intact[-1], pool
-
-
-def _finished(line: SweptLine, measured: ComplexArray, starts: list[_Start], evidence: float, most: int) -> list[Fit]:
-    """The best of some faults, fitted to the end unless hopeless beside the evidence without them."""
-    fits = _kept(line, [fitted(line, measured, x, faults, SHORT_ROUNDS) for faults, x in starts], most)
-    least = max([evidence, *(fit.evidence for fit in fits)]) - HOPELESS
-    hopeful = [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in fits if fit.evidence > least]
-    return _kept(line, hopeful, most)
+    starts_intact = [intact[-1].x, *(fit.x[: line.parameter_count] for fit in pool[:2])]
+    starts_intact.append(_joints_moved(line, measured, intact[-1], bands[-1], place_grid(line, cell_m / 2)))
+    full_intact = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
+    single = _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool], KEPT)
+    double: list[Fit] = []
+    if single and single[0].evidence - full_intact.evidence > LEAST_EVIDENCE:
+        places = place_grid(line, cell_m / 2)
+        starts = _starts(line, single[0], places, SECOND_TRIALS)
+        double = _kept(line, [fitted(line, measured, x, faults, SHORT_ROUNDS) for faults, x in starts], 2)
+        double = _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in double], 2)
+    return Hypotheses(full_intact, single, double)
 
 
 def _starts(line: SweptLine, fit: Fit, places: list[Place], most: int) -> list[_Start]:
@@ -137,18 +107,20 @@ def _starts(line: SweptLine, fit: Fit, places: list[Place], most: int) -> list[_
 
 
 def _masked_starts(line: SweptLine, fit: Fit, until_m: float) -> list[_Start]:
-    """Faults at the first and the last joint that can be judged, with analyser or end as they should be.
+    """Faults at the first and the last joint with analyser or end as they should be.
 
     A fit of the intact line lays what is wrong there to them, and nothing is left to be seen.
     """
-    joints = [at for at in line.joints if line.begin_m(at) <= until_m]
+    joints = list(line.joints)
     if not joints:
         return []
     starts: list[_Start] = []
-    analyser, end = slice(line.offsets[0]), slice(line.offsets[joints[-1]], line.parameter_count)
-    for at, span in ((joints[0], analyser), (joints[-1], end)):
+    ends = {joints[0]: (0, line.offsets[0]), joints[-1]: (line.offsets[-2], line.parameter_count)}
+    for at, (low, high) in ends.items():
+        if line.begin_m(at) > until_m:
+            continue
         x = fit.x.copy()
-        x[span] = 0.0
+        x[low:high] = 0.0
         x[line.offsets[at] : line.offsets[at + 1]] = 0.0
         for kind, sizes in MASKED:
             starts.append(((PlacedFault(AT_JOINT_BY_ID[kind], at),), np.concatenate([x, sizes])))
@@ -163,50 +135,14 @@ def _joints_moved(
     A fit does not find by itself that a joint is beyond the resolution from where it is taken to be.
     """
     own, seen = line.at(points), measured[points]
-    fit = fitted(own, seen, fit.x, fit.faults, SHORT_ROUNDS)
     for _ in range(MOST_MOVES):
         moved = [_shifted(own, fit, trial) for trial in screened(own, fit, places)[:MOVE_TRIALS]]
         starts = [x for each in moved for x in each]
-        fits = [fitted(own, seen, x, fit.faults, SHORT_ROUNDS) for x in starts]
+        fits = [fitted(own, seen, x, (), SHORT_ROUNDS) for x in starts]
         best = max(fits, key=lambda one: one.evidence, default=fit)
         if best.evidence <= fit.evidence + LEAST_MOVE:
             break
         fit = best
-    return fit.x
-
-
-def _instead(line: SweptLine, fit: Fit) -> list[RealArray]:
-    """Parameters of the intact line with a joint where a fit has a fault in a cable."""
-    fault, own = fit.faults[-1], own_parameters(fit)
-    if fault.about_m is None:
-        return []
-    place_m = place_of(line, fault, own) - line.begin_m(fault.part)
-    count = line.parameter_count
-    return [x[:count] for x in _shifted(line, fit, Trial(fault._replace(about_m=place_m), (), 0.0))]
-
-
-def _relaid(line: SweptLine, measured: ComplexArray, fit: Fit, points: IndexArray, cell_m: float) -> RealArray:
-    """The parameters of an intact line with cables longer or shorter by a few cells of distance.
-
-    Either all behind a cable moves with its end, or the next one is as much shorter.
-    """
-    own, seen, cables = line.at(points), measured[points], list(line.cables)
-    for _ in range(MOST_MOVES):
-        starts = []
-        for at, behind in zip(cables, [*cables[1:], None], strict=True):
-            for cells in RELAID_CELLS:
-                moved = [(at, cells), *([] if behind is None else [(behind, -cells)])]
-                for changes in (moved[:1], moved)[: len(moved)]:
-                    x = fit.x.copy()
-                    for cable, more in changes:
-                        x[line.offsets[cable]] += more * cell_m / line.cables[cable].length_m / line.prior.length
-                    starts.append(x)
-        fits = [fitted(own, seen, x, (), FIRST_ROUNDS) for x in starts]
-        best = sorted(fits, key=lambda one: -one.evidence)[:MOVE_TRIALS]
-        found = max((fitted(own, seen, one.x, (), SHORT_ROUNDS) for one in best), key=lambda one: one.evidence)
-        if found.evidence <= fit.evidence + LEAST_MOVE:
-            break
-        fit = found
     return fit.x
 
 

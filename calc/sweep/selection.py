@@ -16,11 +16,10 @@ __all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", 
 
 LEAST_IMPROVEMENT = 0.93
 """What a fault may leave unexplained at the most, as a share of what the intact line leaves."""
+STRONG_ODDS, STRONG_LEAVES = 100.0, 0.6
+"""Odds, and share of what the intact line leaves, by which half as much reflection is enough."""
 PLAIN_ODDS = 40.0
-"""Odds from which on it need explain no more, and half as much reflection is enough.
-
-What was laid to the analyser, the end or the cables before is its own.
-"""
+"""Odds from which on it need explain no more: what was laid to the analyser or the end before is its own."""
 EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.8, 0.93, 0.97)
 """Odds, and the share of the faults named with them that were right among training lines."""
 NO_FIT = 0.15
@@ -31,7 +30,7 @@ JOINT_SHARE = 0.75
 """How many faults are at joints; the others lie anywhere in the cables."""
 CLEAR = 0.8
 """Probability from which on one place is named alone."""
-LEADING = 0.4
+LEADING = 0.55
 """The same of the best of several places that are too near to be told apart."""
 POSSIBLE = 0.04
 """Probability from which on a place is one of those not told apart."""
@@ -39,8 +38,6 @@ PLACE_SPREAD = 3.0
 """By how much evidence between places counts for less: models of joints and cables are only alike."""
 NEAR_CELLS, SEPARATE_CELLS = 1.0, 3.0
 """Cells of distance within which two places are one, and beyond which a second fault is not the first one's own."""
-VAGUE_ODDS = 60.0
-"""Odds that a fault must have before an end of which little is known: what that end does is modelled worse."""
 SECOND_LEAVES, SECOND_MISFIT = 0.6, 0.05
 """The most that a second fault may leave: as a share of what the first one leaves, and of the reflection, rms."""
 
@@ -50,9 +47,9 @@ def floor() -> float:
     return float(assumption("sweep_floor"))
 
 
-def least_odds(line: SweptLine) -> float:
+def least_odds() -> float:
     """Natural logarithm of the odds against the intact line from which on a fault counts as found."""
-    return VAGUE_ODDS if line.is_end_vague else float(assumption("sweep_evidence"))
+    return float(assumption("sweep_evidence"))
 
 
 class Suspicion(NamedTuple):
@@ -148,12 +145,10 @@ def _within_cell(fit: Fit, cell_m: float) -> float:
 
 def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
     """Whether the best fault is plain: by its odds, by the reflection it makes, and by what it explains."""
-    if first.odds <= least_odds(line):
-        return False
-    plain = first.odds > PLAIN_ODDS
-    explains = plain or first.best.misfit < LEAST_IMPROVEMENT * intact.misfit
-    least = floor() / 2 if plain and not line.is_end_vague else floor()
-    return explains and made_by(line, first.best, 0) >= least
+    left = first.best.misfit / intact.misfit
+    explains = left < LEAST_IMPROVEMENT or first.odds > PLAIN_ODDS
+    least = floor() / 2 if left < STRONG_LEAVES and first.odds > STRONG_ODDS else floor()
+    return first.odds > least_odds() and explains and made_by(line, first.best, 0) >= least
 
 
 def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: float) -> Named | None:
@@ -165,7 +160,7 @@ def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: f
     reflection = made_by(line, second.best, 1)
     elsewhere = second.element != first.element and abs(second.distance_m - first.distance_m) > SEPARATE_CELLS * cell_m
     explains = second.best.misfit < min(SECOND_LEAVES * first.best.misfit, SECOND_MISFIT)
-    plain = second.odds > PLAIN_ODDS and reflection > floor() and second.probability > CLEAR
+    plain = second.odds > least_odds() and reflection > floor() and second.probability > CLEAR
     if not (elsewhere and explains and plain):
         return None
     sure = second.probability * earned(second.odds) * _within_cell(second.best, cell_m)

@@ -22,35 +22,29 @@ from ..feedline.joint import JointLink
 from ..feedline.link import Link
 from ..feedline.part import PartLink
 from ..physics.ratings import CAUTIOUS, GENEROUS
-from ..waves.two_port import TwoPort, scattering
+from ..waves.two_port import TwoPort, joint_section, scattering
 from .arrays import ComplexArray, IndexArray, RealArray
 from .line_waves import Lumped, Scattering
-from .prior import (
-    ANTENNA_SPACING,
-    ANTENNA_TAPS,
-    LinePrior,
-    SweepSettings,
-    end_deviations,
-    is_vague,
-    known_reflection,
-    line_prior,
-    load_basis,
-)
+from .prior import LinePrior, SweepSettings, end_deviations, is_vague, known_reflection, line_prior, load_basis
 
-__all__ = ["CABLE_PARAMETERS", "CablePart", "EndPart", "FixedPart", "JointPart", "SweptLine", "swept_line"]
+__all__ = ["CablePart", "EndPart", "FixedPart", "JointPart", "LumpedPart", "SweptLine", "swept_line"]
 
 LEAST_PART_REFLECTION = 0.02  # a part between matched ends is never known better
-MOST_WANDERS, MOST_IN_ALL = 48, 200
-"""Waves of impedance along one cable, of half a period more each, and along all of them."""
-WANDER_M = 1.0
-"""Distance over which a cable's impedance keeps its value: shorter waves of it are smaller."""
-FEW_WANDERS, MOST_FEW = 3, 12
-"""Waves of an evened line, and of how many at the most it keeps all."""
+MOST_WANDERS, FEW_WANDERS = 12, 3
+"""Waves of impedance along a cable, of half a period more each: all that the sweep's wavelengths meet, or a few."""
 CABLE_PARAMETERS = 5
 INDEPENDENT, EXTRA_CELLS = 1.5, 10
 """Independent points for each cell of distance that a sweep resolves, and cells beside those within the cables."""
-LUMPED_PARAMETERS = 3
+JOINT_PARAMETERS = 3
 PART_PARAMETERS = 2
+
+
+class Deviations(NamedTuple):
+    """What one deviation of each of two parameters adds in series [H] and across [F], and of a third in series [Ω]."""
+
+    henry: tuple[float, float]
+    farad: tuple[float, float]
+    ohm: float
 
 
 class CablePart(NamedTuple):
@@ -64,8 +58,9 @@ class CablePart(NamedTuple):
     impedance: ComplexArray
     other_loss: RealArray
     """Loss in proportion to frequency, as large as all of it at the upper edge [Np/m]."""
-    wanders: RealArray
-    """Usual size of each wave of its impedance along it, of half a period more each."""
+    wanders: int
+    wander: float
+    """Usual size of each of so many waves of its impedance."""
 
     @property
     def length_m(self) -> float:
@@ -74,27 +69,19 @@ class CablePart(NamedTuple):
 
 
 class JointPart(NamedTuple):
-    """A joint: a typical lossy section, with its contacts behind it, and by what it may be off."""
+    """A joint: its typical section, its delay [s], and by what it may be off: longer, then of another impedance."""
 
     link: Link
-    impedance: ComplexArray
-    angle: ComplexArray
-    contact_ohm: RealArray
+    section: Scattering
     delay_s: float
-    longer: float
-    """One deviation of the logarithm of its length."""
-    other: float
-    """The same of its impedance."""
-    ohm: float
-    """One deviation of its contacts [Ω]."""
+    deviations: Deviations
 
 
 class EndPart(NamedTuple):
-    """What is lumped at the load: one deviation in series [H], across [F] and in series [Ω]."""
+    """What is lumped at the load; its section is nothing."""
 
-    henry: float
-    farad: float
-    ohm: float
+    section: Scattering
+    deviations: Deviations
 
 
 class FixedPart(NamedTuple):
@@ -107,6 +94,8 @@ class FixedPart(NamedTuple):
 
 
 Part = CablePart | JointPart | EndPart | FixedPart
+LumpedPart = JointPart | EndPart
+"""A section and, behind it, what is lumped."""
 
 
 class SweptLine(NamedTuple):
@@ -154,9 +143,7 @@ class SweptLine(NamedTuple):
         """
         frequency = self.frequency_hz
         turns = sum(float(cable.beta[-1] * cable.length_m) for cable in self.cables.values()) / np.pi
-        cells = turns * (1 - frequency[0] / frequency[-1]) + (
-            ANTENNA_TAPS * ANTENNA_SPACING if self.is_end_vague else 0
-        )
+        cells = turns * (1 - frequency[0] / frequency[-1])
         return 2 * min(float(frequency.size), INDEPENDENT * (cells + EXTRA_CELLS))
 
     def begin_m(self, at: int) -> float:
@@ -181,21 +168,6 @@ class SweptLine(NamedTuple):
             analyser_basis=(directivity, match, tracking),
         )
 
-    def evened(self) -> "SweptLine":
-        """The same line whose cables wander by a few long waves of impedance only; it has fewer parameters."""
-        parts = [_evened(part) if isinstance(part, CablePart) else part for part in self.parts]
-        return self._replace(parts=parts, offsets=_offsets(self.offsets[0], parts))
-
-    def of_evened(self, even: "SweptLine", x: RealArray) -> RealArray:
-        """Parameters of the evened line, and of faults behind them, as those of this one."""
-        kept = [np.arange(self.offsets[0])]
-        for own, begin, end in zip(self.offsets, even.offsets, even.offsets[1:], strict=False):
-            kept.append(np.arange(own, own + end - begin))
-        kept.append(np.arange(self.offsets[-1], self.offsets[-1] + x.size - even.offsets[-1]))
-        found = np.zeros(x.size + self.offsets[-1] - even.offsets[-1])
-        found[np.concatenate(kept)] = x
-        return found
-
     def propagation(self, x: RealArray, at: int) -> ComplexArray:
         """The propagation constant of a cable with some parameters, by metre of its described length."""
         cable, own, prior = self.cables[at], x[self.offsets[at] :], self.prior
@@ -212,19 +184,13 @@ class SweptLine(NamedTuple):
         """The reflection of the load with some parameters."""
         return self.load + x[self.offsets[-1] : self.parameter_count] @ self.load_basis
 
-    def joint_section(self, x: RealArray, at: int) -> tuple[ComplexArray, ComplexArray]:
-        """Impedance [Ω] and complex angle of a joint's section with some parameters."""
-        joint, own = self.joints[at], x[self.offsets[at] :]
-        return joint.impedance * np.exp(own[1] * joint.other), joint.angle * np.exp(own[0] * joint.longer)
-
     def lumped(self, x: RealArray, at: int) -> Lumped:
         """What the parameters of a joint, a part or the end put in series and across."""
         part, own, omega = self.parts[at], x[self.offsets[at] :], 2 * np.pi * self.frequency_hz
         zero = np.zeros_like(omega) + 0j
-        if isinstance(part, JointPart):
-            return Lumped(part.contact_ohm + own[2] * part.ohm, zero)
-        if isinstance(part, EndPart):
-            return Lumped(own[2] * part.ohm + 1j * omega * own[0] * part.henry, 1j * omega * own[1] * part.farad)
+        if isinstance(part, LumpedPart):
+            henry, farad = (own[0] * pair[0] + own[1] * pair[1] for pair in part.deviations[:2])
+            return Lumped(own[2] * part.deviations.ohm + 1j * omega * henry, 1j * omega * farad)
         if isinstance(part, FixedPart) and part.deviation:
             share = 1j * part.deviation * self.frequency_hz / self.frequency_hz[-1]
             return Lumped(own[0] * share * self.impedance_ohm, own[1] * share / self.impedance_ohm)
@@ -234,12 +200,14 @@ class SweptLine(NamedTuple):
 def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings) -> SweptLine:
     """A feedline with free parameters at the frequencies of a sweep [Hz]."""
     z_0, prior = feedline.station.impedance_ohm, line_prior(settings)
-    cables = sum(isinstance(link, CableLink) for link in feedline.links)
-    most_wanders = min(MOST_WANDERS, MOST_IN_ALL // max(cables, 1))
-    parts: list[Part] = [_part(link, frequency, z_0, prior, most_wanders) for link in feedline.links]
-    parts.append(EndPart(*end_deviations(settings.load)))
+    zero = np.zeros(frequency.size, dtype=np.complex128)
+    parts = [_part(link, frequency, z_0, prior) for link in feedline.links]
+    henry, farad, ohm = end_deviations(settings.load)
+    parts.append(EndPart(Scattering(zero, np.ones_like(zero), zero), Deviations((henry, 0.0), (0.0, farad), ohm)))
     analyser = prior.analyser_basis(frequency)
-    offsets = _offsets(sum(map(len, analyser)) + 1, parts)
+    offsets = [sum(map(len, analyser)) + 1]
+    for part in parts:
+        offsets.append(offsets[-1] + _parameters_of(part))
     load = known_reflection(feedline.load.likely(frequency)[0], settings.load)
     return SweptLine(
         frequency_hz=frequency,
@@ -263,63 +231,42 @@ def _at_points(part: Part, points: IndexArray) -> Part:
             impedance=part.impedance[points],
             other_loss=part.other_loss[points],
         )
-    if isinstance(part, JointPart):
-        impedance, angle, ohm = part.impedance[points], part.angle[points], part.contact_ohm[points]
-        return part._replace(impedance=impedance, angle=angle, contact_ohm=ohm)
-    return part._replace(section=part.section.at(points)) if isinstance(part, FixedPart) else part
+    return part._replace(section=part.section.at(points))
 
 
 def _parameters_of(part: Part) -> int:
     if isinstance(part, CablePart):
-        return CABLE_PARAMETERS + part.wanders.size
-    if isinstance(part, (JointPart, EndPart)):
-        return LUMPED_PARAMETERS
+        return CABLE_PARAMETERS + part.wanders
+    if isinstance(part, LumpedPart):
+        return JOINT_PARAMETERS
     return PART_PARAMETERS if part.deviation else 0
 
 
-def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior, most_wanders: int) -> Part:
+def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior) -> Part:
     if isinstance(link, CableLink):
         model = link.models[GENEROUS]
         conductor, dielectric, beta = model.constants(frequency)
         other = (conductor[-1] + dielectric[-1]) * frequency / frequency[-1]
         impedance = model.impedance(conductor, dielectric, beta) + 0j * frequency
-        wanders = _wanders(model.length_m, float(beta[-1]), prior, most_wanders)
-        return CablePart(link, model, conductor, dielectric, beta, impedance, other, wanders)
+        met = int(np.ceil(2 * beta[-1] * model.length_m / np.pi)) + 1
+        wanders = met if met <= MOST_WANDERS else FEW_WANDERS
+        wander = prior.wander / np.sqrt(max(model.length_m, 1.0))
+        return CablePart(link, model, conductor, dielectric, beta, impedance, other, wanders, wander)
     if isinstance(link, JointLink):
         typical, worst = (link.models[end].section(frequency) for end in (GENEROUS, CAUTIOUS))
         seconds = float(np.mean(typical.angle.imag / (2 * np.pi * frequency)))
         spread = float(np.mean(np.abs(np.log(np.abs(worst.impedance / typical.impedance)))))
-        one = np.ones(frequency.size)
+        longer, other = prior.joint_delay * seconds, np.hypot(prior.joint, prior.joint_share * spread) * seconds
         return JointPart(
             link,
-            (typical.impedance * one).astype(np.complex128),
-            (typical.angle * one).astype(np.complex128),
-            typical.contact_ohm * one,
+            _scattering(joint_section(*typical), z_0, frequency),
             seconds,
-            prior.joint_delay,
-            float(np.hypot(prior.joint, prior.joint_share * spread)),
-            prior.contact_ohm,
+            Deviations((longer * z_0, other * z_0), (longer / z_0, -other / z_0), prior.contact_ohm),
         )
     reflection = 0.0
     if isinstance(link, PartLink):
         reflection = max(abs(link.models[GENEROUS].reflection), LEAST_PART_REFLECTION)
     return FixedPart(link, _scattering(link.models[GENEROUS].two_port(frequency), z_0, frequency), 2 * reflection)
-
-
-def _evened(cable: CablePart) -> CablePart:
-    return cable if cable.wanders.size <= MOST_FEW else cable._replace(wanders=cable.wanders[:FEW_WANDERS])
-
-
-def _offsets(first: int, parts: list[Part]) -> list[int]:
-    return [first, *(first + int(count) for count in np.cumsum([_parameters_of(part) for part in parts]))]
-
-
-def _wanders(length_m: float, beta: float, prior: LinePrior, most: int) -> RealArray:
-    """Sizes of the waves of impedance along a cable that a sweep up to some phase [rad/m] meets, at most so many."""
-    met = int(np.ceil(2 * beta * length_m / np.pi)) + 1
-    turns = np.pi * np.arange(1, min(met, most) + 1) / length_m
-    sizes: RealArray = prior.wander / np.sqrt(max(length_m, 1.0) * (1 + (turns * WANDER_M) ** 2))
-    return sizes
 
 
 def _scattering(matrix: TwoPort, z_0: float, frequency: RealArray) -> Scattering:

@@ -13,7 +13,7 @@ from jointwise.calc.sweep.requests import SweepRequest
 from jointwise.calc.sweep.sweep import judge_sweep
 
 NOISE = 0.01
-SEEDS = {"resistance": 3, "shield": 1, "step": 6}
+SEEDS = {"resistance": 3, "shield": 1, "step": 1}
 Z_0, VELOCITY = 50.0, 0.66
 JUMPER = [
     {"kind": "joint", "family": "n"},
