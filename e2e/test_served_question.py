@@ -125,7 +125,7 @@ def test_the_cell_is_chosen_in_the_matrix(visit: Visit) -> None:
     expect(chosen).to_have_attribute("data-band", "10m")
     expect(chosen).to_have_attribute("data-family", "uhf")
     expect(chosen).to_have_attribute("data-power", "1000")
-    expect(page.get_by_role("radio", name="1000 W")).to_be_checked()
+    expect(page.get_by_role("radio", name="1 kW")).to_be_checked()
     expect(sheet(page)).to_have_count(0)
     for part in ("family=uhf", "band=10m", "power_w=1000", "mode=ft8", "vswr=3"):
         assert part in fragment(page)

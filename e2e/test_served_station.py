@@ -339,7 +339,7 @@ def test_the_station_is_described_from_nothing(visit: Visit, tmp_path: Path) -> 
     station.get_by_role("button", name="Add a transmitter").click()
     type_into(field(page, "rig", "name"), "Transceiver")
     type_into(field(page, "rig", "power_w"), "200000")
-    expect(station.get_by_text("Greatest power, peak envelope is 200000 W; allowed: 0 to 100000 W.")).to_be_visible()
+    expect(station.get_by_text("Greatest power, peak envelope is 200 kW; allowed: 0 to 100 kW.")).to_be_visible()
     type_into(field(page, "rig", "power_w"), "50")
     station.get_by_role("button", name="Add an antenna").click()
     type_into(field(page, "load_vswr", "vswr"), "2")
