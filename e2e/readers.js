@@ -37,7 +37,7 @@
   }).observe({type: 'layout-shift', buffered: true});
 
   document.addEventListener('securitypolicyviolation', (event) => {
-    window.noteViolation(`${event.violatedDirective} ${event.blockedURI}`);
+    window.noteViolation?.(`${event.violatedDirective} ${event.blockedURI}`);
   });
 
   window.readers = {everywhere, colours, cells, numbers, focused, shift: () => shift};

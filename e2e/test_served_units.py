@@ -111,16 +111,16 @@ def test_field_takes_the_unit_it_shows(visit: Visit) -> None:
 
     typed.fill("68")
     typed.press("Enter")
-    assert fragment(page) == "ambient_temperature_c=20"
+    assert fragment(page) == "ambient_temperature_c=20&units=us"
     typed.fill("25 °C")
     typed.press("Enter")
     expect(typed).to_have_value("77")
-    assert fragment(page) == "ambient_temperature_c=25"
+    assert fragment(page) == "ambient_temperature_c=25&units=us"
     typed.press("ArrowUp")
     expect(typed).to_have_value("78")
     typed.fill("200")
     typed.press("Enter")
-    expect(air.get_by_role("alert")).to_have_text(re.compile(r"is 200 °F; allowed: −76 to 176 °F\."))
+    expect(air.get_by_role("alert")).to_have_text("Air in the shade: 200 °F; allowed: −76 to 176 °F.")
 
 
 def test_link_brings_the_units_along(visit: Visit) -> None:

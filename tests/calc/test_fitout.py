@@ -57,7 +57,7 @@ BAD = [  # request fields, field named, words of the sentence
     ({"elements": [N], "date": "2026-02-30"}, "date", "allowed: a day as YYYY-MM-DD"),
     ({"elements": [N], "date": "20260225"}, "date", "allowed: a day as YYYY-MM-DD"),
     ({"elements": [N], "date": "1899-12-31"}, "date", "of the years 1900 to 2200"),
-    ({"elements": [N], "band": None}, "band", "either a band or a frequency_hz"),
+    ({"elements": [N], "band": None}, "band", "either a band or a spot frequency"),
     ({"elements": [N], "station": "x" * 61}, "station", "a text of at most 60 characters"),
 ]
 
