@@ -230,6 +230,7 @@ test('the core is asked by the three fields, and for nothing while no band is pi
 });
 
 test('a tap on a column brings the best to the top, the next turns the order round', () => {
+  /** @type {any[]} */
   const choices = [
     choice({family: 'n', name: 'N', rank: 1, margin_db: 3, loss_db: 0.2, diameter_m: 0.02}),
     choice({family: 'tnc', name: 'TNC', rank: 2, margin_db: 9, loss_db: 0.2, diameter_m: 0.015}),

@@ -124,6 +124,7 @@ const ADDED = {
   source: 'x',
   kind: 'memory',
   pack: '',
+  stated: '',
 };
 
 test('the packing list has what is to be added and the owned ones in use, whichever way round', () => {

@@ -230,10 +230,10 @@ test('numbers are shown in the units of data sheets', () => {
   assert.equal(factorOf(SHAPES.Row.frequency_hz), 1e6);
   assert.equal(factorOf(SHAPES.Row.db_per_m), 0.01);
   assert.equal(factorOf(SHAPES.Layers.area_m2), 1e-6);
-  assert.equal(factorOf({type: 'number', unit: 'F/m', sheet_unit: 'pF/m'}), 1e-12);
-  assert.equal(factorOf({type: 'number', unit: 'Ω/m', sheet_unit: 'Ω/km'}), 1e-3);
-  assert.equal(factorOf({type: 'number', unit: '1/Hz', sheet_unit: '1/GHz'}), 1e-9);
-  assert.equal(unitOf({type: 'number', unit: '1', sheet_unit: '1'}), '');
+  assert.equal(factorOf({unit: 'F/m', sheet_unit: 'pF/m'}), 1e-12);
+  assert.equal(factorOf({unit: 'Ω/m', sheet_unit: 'Ω/km'}), 1e-3);
+  assert.equal(factorOf({unit: '1/Hz', sheet_unit: '1/GHz'}), 1e-9);
+  assert.equal(unitOf({unit: '1', sheet_unit: '1'}), '');
 });
 
 test('each number, text and choice is a control, an interval two', () => {

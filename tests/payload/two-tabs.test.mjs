@@ -102,6 +102,7 @@ test('undo takes back what was done here, and not what came in', () => {
 
 test('what can only be taken whole is told with what stood before, so that it can be a step to undo', () => {
   const [one, other] = tabs(WHOLE, {ports: 0});
+  /** @type {any} */
   const host = {addController: () => {}};
   const came = [];
   other.attach(host, (before) => came.push([before, other.present]));
