@@ -209,7 +209,7 @@ def _fitting(request: QuestionRequest, joint: Judgement, changes: list[_Change])
 
 def _named(tried: _Tried, joint: Judgement) -> _Tried:
     name, cable = tried.joint.interface.name, tried.joint.cable
-    own = f" on {cable.name}" if cable.id != joint.cable.id else ""
+    own = f" on {cable.spoken_name}" if cable.id != joint.cable.id else ""
     return tried._replace(change=tried.change._replace(title=f"Fit {name}{own} in its place"))
 
 
@@ -230,7 +230,7 @@ def _cables(request: QuestionRequest, joint: Judgement) -> list[_Tried]:
         and cable_fits(joint.interface, cable.outer_diameter_m.value)
     ]
     changes = [
-        _Change(f"Use {cable.name}", {"cable": cable.id})
+        _Change(f"Use {cable.spoken_name}", {"cable": cable.id})
         for cable in sorted(fitting, key=lambda cable: abs(cable.outer_diameter_m.value - size_m))
     ]
     found = _passing(request, joint, changes)

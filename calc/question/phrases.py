@@ -87,7 +87,7 @@ def _named() -> Iterator[tuple[str, list[Meaning]]]:
     for installation in tables.installations.values():
         exposure = Meaning("exposure", installation.least_exposure.value)
         vibration = Meaning("vibration", installation.least_vibration.value)
-        yield from _all_mean([*installation.typed_as, installation.name], exposure, vibration)
+        yield from _all_mean(installation.typed_as, exposure, vibration)
     for word in tables.site_words.values():
         yield from _all_mean(word.typed_as, Meaning(word.field, word.value))
 

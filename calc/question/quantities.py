@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from ..catalogue import catalogue
 from ..fields import Number, object_of
+from ..numeric.measures import length_words, size_words, temperature_words
 from .numerals import ARTICLE, NUMBER, numbers_of
 from .phrases import Meaning, suggested
 from .requests import QuestionRequest
@@ -174,11 +175,7 @@ def _temperature(found: Found, text: str, region: int) -> Figure:
     numbers = numbers_of(found["number"])
     if found["unit"].startswith("f"):
         numbers = [(one - FREEZING_F) * FAHRENHEIT_C for one in numbers]
-    return _taken(found, text, "ambient_temperature_c", numbers, _celsius)
-
-
-def _celsius(value: float) -> str:
-    return f"{value:.4g} °C"
+    return _taken(found, text, "ambient_temperature_c", numbers, temperature_words)
 
 
 def _degrees(found: Found, text: str, region: int) -> Figure:
@@ -193,7 +190,7 @@ def _metres(found: Found, text: str, field: str) -> Figure:
 
 
 def _length(value: float) -> str:
-    return f"{value:.4g} m" if value >= 1 else f"{value * 1e3:.4g} mm"
+    return length_words(value, 4) if value >= 1 else size_words(value, 4)
 
 
 def _height(found: Found, text: str, region: int) -> Figure:

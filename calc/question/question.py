@@ -28,7 +28,7 @@ UNCLEAR = {
 }
 """What must be said again before anything is answered: with what is usual in its place the answer would mislead."""
 
-NOT_ASKED = ("text", "family", *BANDS, "power_w")
+NOT_ASKED = ("text", "family", *BANDS, "power_w", "units")
 
 
 def question(request: QuestionRequest) -> QuestionResult:

@@ -2,6 +2,7 @@
 
 import math
 
+from ..numeric.measures import temperature_words
 from ..numeric.units import engineering
 from ..physics.gates import HOUSE, MATCH, MATCH_DOUBT, GateResult
 from ..physics.judgement import Judgement
@@ -139,12 +140,14 @@ def limited_by(joint: Judgement, vswr: float) -> LimitedBy | None:
         case "cable":
             hottest_c = joint.low.cable.allowed_temperature_c
             sentence = (
-                f"Heat of the cable: {power}, the inner conductor of {joint.cable.name} reaches {hottest_c:.0f} °C,"
+                f"Heat of the cable: {power}, the inner conductor of {joint.cable.spoken_name} reaches"
+                f" {temperature_words(hottest_c, whole=True)},"
                 " the most it may have; the connector itself would stand more."
             )
         case _:
             hottest_c = joint.low.contact.allowed_temperature_c
-            sentence = f"Heat: {power}, the centre pin reaches {hottest_c:.0f} °C, the most it may have."
+            reached = temperature_words(hottest_c, whole=True)
+            sentence = f"Heat: {power}, the centre pin reaches {reached}, the most it may have."
     return LimitedBy(joint.binding, LIMIT_NAMES[joint.binding].capitalize(), sentence)
 
 

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 from ..catalogue import catalogue
+from ..numeric.measures import length_words, size_words, temperature_words
 from ..numeric.units import engineering
 from .requests import QuestionRequest
 from .results import FieldValue
@@ -79,12 +80,12 @@ WORDS: dict[str, Callable[..., str]] = {
     "exposure": EXPOSURE_WORDS.__getitem__,
     "added_sealing": _sealing,
     "vibration": VIBRATION_WORDS.__getitem__,
-    "cable": lambda value: f"on {catalogue().cables[value].name}",
-    "cable_diameter_m": lambda value: f"on a cable of {value * 1e3:.3g} mm",
+    "cable": lambda value: f"on {catalogue().cables[value].spoken_name}",
+    "cable_diameter_m": lambda value: f"on a cable of {size_words(value, 3)}",
     "condition": _condition,
-    "ambient_temperature_c": lambda value: f"{value:.3g} °C in the shade",
+    "ambient_temperature_c": lambda value: f"{temperature_words(value)} in the shade",
     "solar_irradiance_w_per_m2": lambda value: f"{value:.4g} W/m² of sun" if value else "in the shade",
-    "altitude_m": lambda value: f"{value:.4g} m above sea",
+    "altitude_m": lambda value: f"{length_words(value, 4)} above sea",
     "transmit_share": lambda value: f"{value * 100:.3g} % of the time on the air",
     "system_impedance_ohm": lambda value: f"{value:.3g} Ω line",
     "power_is": lambda value: f"power {'of the forward wave' if value == 'forward' else 'that the load accepts'}",

@@ -33,7 +33,7 @@ REFUSED = [
     ),
     (["cell", "--band", "2m"], "Interface family: nothing; allowed: a value"),
     (["question", "n 2m", "--vswr", "0.5"], "VSWR on the line at the joint: 0.5; allowed: 1 to"),
-    (["question", "x" * 301], "allowed: "),
+    (["question", "x" * 301], "The question as typed: "),
     (["snapshot", "--families", "n", "--power-w", "-1"], "Peak envelope power: −1 W"),
     (["serve", "--embed-origins", "club.example"], "embed_origins[0] is"),
     (["matrix", "--powers-w", "5,many"], 'Power levels, second entry: "many"; allowed: 0 to 100 kW.'),

@@ -64,7 +64,18 @@ WORKING = {"steps", "derivations", "derivation", "formulas", "sources"}
 QUOTED = {"note", "notes", "fit_note", "reference", "place", "values", "evidence"}
 """What a source says in its own units."""
 AS_SENT = {"request", "url"}
-DATA = {"families", "matings", "adapters", "bands", "materials", "unit", "entry", "construction", "also_called"}
+DATA = {
+    "families",
+    "matings",
+    "adapters",
+    "bands",
+    "materials",
+    "unit",
+    "entry",
+    "cable",
+    "construction",
+    "also_called",
+}
 """The catalogue's own entries, in the operation that gives them as they are."""
 
 

@@ -114,8 +114,8 @@ def test_f_is_for_receiving():
 
 def test_uhf_is_poor_at_uhf():
     """The UHF type reflects far more than N at 70 cm and next to nothing at HF."""
-    result = matrix(MatrixRequest(families=["uhf", "n"], bands=["70cm", "40m"], powers_w=[1.0]))
-    (uhf_70cm, uhf_40m), (n_70cm, _) = ([band[0] for band in row] for row in result.return_loss_db)
+    result = matrix(MatrixRequest(families=["uhf", "n"], bands=["40m", "70cm"], powers_w=[1.0]))
+    (uhf_40m, uhf_70cm), (_, n_70cm) = ([band[0] for band in row] for row in result.return_loss_db)
 
     assert uhf_70cm < 17 < n_70cm
     assert uhf_40m > 34
