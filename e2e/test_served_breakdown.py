@@ -40,7 +40,12 @@ def fault(page: Page) -> Locator:
     return page.get_by_role("alertdialog")
 
 
-@pytest.mark.parametrize("method", ["render", "updated"])
+OFTEN = {"matrix", "line"}
+"""Looked at in every run; the others break alike, and are looked at by night."""
+OPENED = [pytest.param(view, marks=[] if view in OFTEN else pytest.mark.nightly) for view in VIEWS if view != "packs"]
+
+
+@pytest.mark.parametrize("method", ["render", pytest.param("updated", marks=pytest.mark.nightly)])
 @pytest.mark.parametrize("view", VIEWS)
 def test_a_broken_view_says_so_and_comes_back_with_what_was_typed(visit: Visit, view: str, method: str) -> None:
     """A view whose drawing breaks says so in a sentence without a traceback; trying again shows all that was set."""
@@ -65,7 +70,7 @@ def test_a_broken_view_says_so_and_comes_back_with_what_was_typed(visit: Visit, 
     expect(fault(page)).to_have_count(0)
 
 
-@pytest.mark.parametrize("view", [view for view in VIEWS if view != "packs"])
+@pytest.mark.parametrize("view", OPENED)
 def test_a_view_that_breaks_as_it_opens_can_be_opened_again(visit: Visit, view: str) -> None:
     """A view whose beginning breaks says so, leaves the other views in use, and opens once it is mended."""
     tag, *_ = VIEWS[view]

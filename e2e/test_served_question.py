@@ -252,8 +252,15 @@ def test_keys_alone_do(visit: Visit) -> None:
     expect(sheet(page)).to_have_count(0)
 
 
-@pytest.mark.parametrize("scheme", ["light", "dark"])
-@pytest.mark.parametrize("size", [*SIZES, "narrow"])
+OFTEN = [("phone", "light"), ("desktop", "dark"), ("narrow", "light")]
+LOOKS = [
+    pytest.param(size, scheme, marks=[] if (size, scheme) in OFTEN else pytest.mark.nightly)
+    for size in (*SIZES, "narrow")
+    for scheme in ("light", "dark")
+]
+
+
+@pytest.mark.parametrize(("size", "scheme"), LOOKS)
 def test_the_question_is_accessible(visit: Visit, size: str, scheme: str) -> None:
     """No automatic check finds a barrier, with an answer, proposals and something not understood on the screen."""
     options = PHONE_NARROW if size == "narrow" else SIZES[size]
@@ -284,3 +291,20 @@ def test_nothing_jumps_when_the_answer_comes(visit: Visit, size: str) -> None:
         expect(headline(page)).to_be_visible()
 
     assert found[0] <= MOST_SHIFT
+
+
+def test_paper_has_the_question_and_its_answer(visit: Visit) -> None:
+    """What was asked is printed with its verdict in one paragraph; a matrix that was not asked anything prints none."""
+    page = settled(visit())
+    on_paper = question(page).locator(".onpaper")
+    page.emulate_media(media="print")
+    expect(question(page)).to_be_hidden()
+    page.emulate_media(media="screen")
+    wanted = core()
+
+    ask(page, TYPED)
+    expect(headline(page)).to_have_text(wanted["verdict"]["headline"])
+    page.emulate_media(media="print")
+
+    expect(on_paper).to_be_visible()
+    expect(on_paper).to_contain_text(f"{wanted['sentence']}: {wanted['verdict']['headline']}.")

@@ -1,4 +1,4 @@
-import {css, html} from 'lit';
+import {css, html, nothing} from 'lit';
 import {element, of, state, value} from '../../shared/elements/element.js';
 import {send} from '../../shared/elements/send.js';
 import {Enquiry} from '../../shared/state/enquiry.js';
@@ -53,7 +53,12 @@ export class JwQuestion extends element(
         border: 1px solid var(--line); border-radius: var(--round);
       }
       jw-answer { margin-top: 4px; }
-      @media print { :host { display: none; } }
+      .onpaper { display: none; }
+      @media print {
+        :host { padding: 0; border: 0; }
+        :host(:not([chosen])), jw-sentence, jw-typed-question, jw-answer { display: none; }
+        .onpaper { display: block; font-size: 9pt; }
+      }
     `,
   ];
 
@@ -79,6 +84,7 @@ export class JwQuestion extends element(
   }
 
   updated() {
+    this.toggleAttribute('chosen', chosenCell(this.state) !== undefined);
     const request = questionRequest(this.state, this._cell);
     const text = JSON.stringify(request);
     if (this.transport === undefined || text === this._asked) return;
@@ -95,7 +101,14 @@ export class JwQuestion extends element(
       <jw-typed-question .unread=${unread} .missing=${missing} .problem=${this._reader.error?.message ?? ''}
         ?busy=${this._reader.status === 'pending'} @jw-type=${this._type}></jw-typed-question>
       <jw-answer .answer=${error ? undefined : result} ?outdated=${this._isOutdated} .waiting=${this._waiting}
-        @jw-ask=${this._chosen} @jw-why=${this._why}></jw-answer>`;
+        @jw-ask=${this._chosen} @jw-why=${this._why}></jw-answer>
+      ${result?.verdict && !error ? this._onPaper(result) : nothing}`;
+  }
+
+  /** @param {Answer} answer */
+  _onPaper({sentence, verdict, limited_by: limit}) {
+    const said = [`${sentence}:`, `${verdict?.headline}.`, verdict?.sentence, limit?.sentence];
+    return html`<p class="onpaper">${said.filter(Boolean).join(' ')}</p>`;
   }
 
   /** Whether the answer shown is not of what the sentence says. */
