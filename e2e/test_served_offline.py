@@ -192,7 +192,7 @@ def test_a_declined_build_stays_away_and_is_offered_again(visit: Visit, folder: 
 
 def test_a_newer_build_taken_in_one_tab_can_be_taken_in_another(visit: Visit, folder: Path, site: str) -> None:
     """A tab is not loaded anew because another took the newer build; its own button does it when pressed."""
-    first = kept(visit(site=site, service_workers="allow"))
+    first = kept(visit(site=site, service_workers="allow", forgiven=AWAY))
     second = first.context.new_page()
     second.goto(site)
     kept(second)
@@ -250,7 +250,7 @@ def test_a_tab_goes_on_with_the_files_of_its_own_build(visit: Visit, folder: Pat
 
 def test_a_build_that_no_tab_uses_is_forgotten(visit: Visit, folder: Path, site: str) -> None:
     """The files of a build stay as long as a tab runs it, and go when the last one is closed or loaded anew."""
-    older = kept(visit(site=site, service_workers="allow"))
+    older = kept(visit(site=site, service_workers="allow", forgiven=AWAY))
     newer = older.context.new_page()
     newer.goto(site)
     kept(newer)

@@ -192,7 +192,7 @@ def test_sweeps_are_judged(visit: Visit) -> None:
     page.get_by_label("Line it was taken on").select_option(label="No line described: echoes by distance")
     page.get_by_label("Sweep from your analyser").set_input_files(file("mine.s1p", SWEEP))
 
-    expect(page.get_by_role("status").filter(has_text="mine.s1p")).to_be_visible()
+    expect(page.get_by_text("mine.s1p; 200 points")).to_be_visible()
     expect(page.get_by_role("status").filter(has_text="Mast foot")).to_have_count(0)
 
 

@@ -1,15 +1,15 @@
 """Metric and US units: one switch for every view, kept by the browser and named in a link."""
 
-import json
 import re
-from pathlib import Path
 
 import pytest
 from playwright.sync_api import Locator, Page, expect
 from reading import fragment, open_cell, settled
 from visits import START_MS, Visit
 
-START = json.loads((Path(__file__).parents[1] / "frontend/build/start-data.json").read_text())
+from jointwise.assemble.start_data import start_data
+
+START = start_data()
 NAMES = re.compile(
     "|".join(
         re.escape(one["name"])
