@@ -113,7 +113,9 @@ def test_a_temperature_agrees_with_the_margin_of_its_heat(limit, result):
         without_power = put_in(step, "t_a") + put_in(step, "dt_s")
         at_limit = without_power + (step.result.value - without_power) * 10 ** (heat.margin_db / 10)
         allowed_c = getattr(result, {"contact": "", "cable": "cable_"}[limit] + "allowed_temperature_c")
-        assert step.result.value == getattr(result, f"{limit}_temperature_c")
+        # far over every limit the cable alone may be hotter, and the pin is never cooler than what is soldered to it
+        cooler = result.cable_temperature_c if limit == "contact" else step.result.value
+        assert max(step.result.value, cooler) == getattr(result, f"{limit}_temperature_c")
         assert at_limit == pytest.approx(allowed_c, rel=1e-9, abs=1e-9)
 
 
