@@ -4,6 +4,8 @@ PYTHON ?= python3
 BIN := .venv/bin
 # as the backend sets it
 export OPENBLAS_NUM_THREADS ?= 1
+# one more than processors: half of the time a test with a browser waits
+WORKERS := $(shell expr $$(nproc) + 1)
 NODE_BIN := frontend/node_modules/.bin
 WHEELS := frontend/build/wheels
 MODULES := frontend/node_modules/.package-lock.json frontend/runtime/node_modules/.package-lock.json
@@ -24,7 +26,7 @@ quick: .venv/test.stamp
 # all that protects a change
 test: .venv/test.stamp $(MODULES) lint lint-page $(WHEELS)/tools.stamp
 	e2e/need-browsers
-	$(BIN)/python -m pytest -n auto --dist loadfile --no-loadscope-reorder
+	$(BIN)/python -m pytest -n $(WORKERS) --dist loadfile --no-loadscope-reorder
 
 # other people's software, long fuzzing, long simulations: an hour or two
 nightly: .venv/test.stamp $(MODULES) $(WHEELS)/tools.stamp $(WHEELS)/numpy.stamp
