@@ -15,6 +15,7 @@ from jointwise.calc.operations import InputError
 from jointwise.calc.physics.columns import Column
 from jointwise.calc.physics.families import FamilyHead
 from jointwise.calc.question.results import QuestionResult, UnreadWord
+from jointwise.calc.question.verdict import about
 
 from .texts import plain
 
@@ -93,11 +94,13 @@ def cell(result: CellResult, catalogue: CatalogueResult) -> str:
 def question(result: QuestionResult) -> str:
     """The question as it was understood, its verdict, and what would make it better."""
     lines = [result.sentence]
+    said = ""
     if result.verdict is not None:
-        lines += [result.verdict.headline, result.verdict.sentence]
+        said = result.verdict.sentence
+        lines += [result.verdict.headline, said]
     if result.largest_power_w is not None:
-        lines.append(f"Largest safe power: {engineering(result.largest_power_w, 'W')}")
-    if result.limited_by is not None:
+        lines.append(f"Largest safe power: {about(result.largest_power_w)}")
+    if result.limited_by is not None and result.limited_by.sentence not in said:
         lines += _section("Limited by", [result.limited_by.sentence])
     lines += _section("Mind", (doubt.sentence for doubt in result.doubts))
     lines += _section("Better", (f"{change.title}. {change.sentence}" for change in result.better))

@@ -107,6 +107,35 @@ def test_a_file_comes_in_beside_what_is_there(visit: Visit, tmp_path: Path) -> N
     )
 
 
+def test_ones_own_station_is_replaced_only_when_asked(visit: Visit, tmp_path: Path) -> None:
+    """Where there are two stations the reader is asked, and lines that came in are there either way."""
+    page = settled(visit("#view=line"))
+    page.locator("#name").fill("From the file")
+    page.locator("#name").blur()
+    page.locator("#station").click()
+    page.get_by_label("Name of the station").fill("Theirs")
+    page.get_by_label("Name of the station").blur()
+    with page.expect_download() as saving:
+        page.locator("#save-station").click()
+    file = tmp_path / "station.json"
+    saving.value.save_as(file)
+
+    for button, name in (("#keep-own", "Mine"), ("#replace-own", "Theirs")):
+        other = settled(visit("#view=line"))
+        other.locator("#station").click()
+        other.get_by_label("Name of the station").fill("Mine")
+        other.get_by_label("Name of the station").blur()
+        other.locator("#open-station").set_input_files(file)
+        other.locator(button).click()
+        expect(other.locator("jw-station-panel")).to_have_count(0)
+        settled(other).locator("#station").click()
+        expect(other.get_by_label("Name of the station")).to_have_value(name)
+        other.wait_for_function(
+            "() => readers.everywhere('#name')[0].value === 'From the file' || "
+            "readers.everywhere('#lines option').some(({textContent}) => textContent.trim() === 'From the file')"
+        )
+
+
 @pytest.mark.parametrize("text", ["nonsense", '{"format": "other"}', "<p>a page</p>"])
 def test_what_is_no_station_is_refused(visit: Visit, text: str) -> None:
     """Any other file changes nothing, and the reader is told why."""

@@ -3,6 +3,7 @@
 from typing import NamedTuple
 
 from ..catalogue import catalogue
+from ..physics.margin_words import margin_step
 from .adapters import NONE_SOLD
 from .evaluation import Evaluation
 from .ranking import OTHER_CABLES, Contender
@@ -10,8 +11,6 @@ from .requests import ChooseRequest
 
 __all__ = ["Reasons", "reasons_for"]
 
-TIGHT_BELOW_DB = 3.0
-"""Where the words for margins begin to say tight."""
 NUMBERS = {2: "two", 3: "three", 4: "four"}
 
 
@@ -60,7 +59,7 @@ class Reasons(NamedTuple):
         margin_db = contender.margin_db
         if margin_db is None or contender.merit.short_tenths == 0:
             return ""
-        word = "is tight, with" if margin_db < TIGHT_BELOW_DB else "has"
+        word = {"at": "is at the limit, with", "tight": "is tight, with"}.get(margin_step(margin_db), "has")
         return f"{word} {margin_db:.1f} dB of the {self.margin_asked_db:g} dB asked for"
 
     def _changes(self, contender: Contender) -> list[str]:

@@ -1,12 +1,12 @@
 """Physical constants, frozen so that the core has the same digits wherever it runs.
 
 CODATA 2018 and the ICAO standard atmosphere (Doc 7488/3), as printed there, and
-the 290 K that noise factors are referred to.
+the 290 K that noise factors are referred to. The Lorenz number is that of free electrons, pi**2/3*(k/e)**2.
 """
 
 from typing import NamedTuple
 
-__all__ = ["CONSTANTS", "C_0", "EPSILON_0", "ETA_0", "MU_0", "SIGMA_SB", "T_0", "ZERO_CELSIUS_K", "Constant"]
+__all__ = ["CONSTANTS", "C_0", "EPSILON_0", "ETA_0", "L_0", "MU_0", "SIGMA_SB", "T_0", "ZERO_CELSIUS_K", "Constant"]
 
 
 class Constant(NamedTuple):
@@ -24,6 +24,7 @@ ETA_0 = 376.730313668  # Ω
 SIGMA_SB = 5.670374419e-8  # W/(m²·K⁴)
 ZERO_CELSIUS_K = 273.15  # K, exact
 T_0 = 290.0  # K, by definition
+L_0 = 2.443004509e-8  # V²/K², from CODATA's k and e
 
 CONSTANTS = {
     "c_0": Constant(C_0, "m/s", "speed of light in vacuum"),
@@ -31,5 +32,6 @@ CONSTANTS = {
     "epsilon_0": Constant(EPSILON_0, "F/m", "electric constant"),
     "eta_0": Constant(ETA_0, "Ω", "impedance of free space"),
     "sigma_SB": Constant(SIGMA_SB, "W/(m²·K⁴)", "Stefan-Boltzmann constant"),
+    "L_0": Constant(L_0, "V²/K²", "Lorenz number"),
     "T_0": Constant(T_0, "K", "reference temperature of noise"),
 }

@@ -2,6 +2,7 @@
 
 import numpy as np
 
+from .constants import L_0
 from .formula import Number, formula
 
 __all__ = [
@@ -17,7 +18,7 @@ _CURRENT = ("direct current", "A", 0, 50)
 
 @formula(
     title="Resistance of a metre of conductor at direct current",
-    equation="R_m = 2.44e-8*(t + 273.15)/(k*A)",
+    equation="R_m = L_0*(t + 273.15)/(k*A)",
     symbols={
         "R_m": ("resistance of a metre", "Ω/m"),
         "t": ("temperature of the conductor", "°C", -60, 500),
@@ -28,7 +29,7 @@ _CURRENT = ("direct current", "A", 0, 50)
     source="memory",
 )
 def conductor_resistance(t: Number, k: Number, A: Number) -> Number:
-    return 2.44e-8 * (t + 273.15) / (k * A)
+    return L_0 * (t + 273.15) / (k * A)
 
 
 @formula(

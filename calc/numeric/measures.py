@@ -19,8 +19,11 @@ from .rounding import significant
 from .units import engineering
 
 __all__ = [
+    "FOOT_M",
+    "INCH_M",
     "INCH_POUND_NM",
     "Units",
+    "celsius",
     "fahrenheit",
     "length_words",
     "prose",
@@ -73,6 +76,11 @@ def units_spoken() -> Units:
 def fahrenheit(celsius: float) -> float:
     """A temperature [°C] in °F."""
     return 1.8 * celsius + 32
+
+
+def celsius(fahrenheit: float) -> float:
+    """A temperature [°F] in °C."""
+    return (fahrenheit - 32) / 1.8
 
 
 def length_words(metres: float, figures: int | None = None) -> str:

@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from ..catalogue import catalogue
 from ..fields import Number, object_of
-from ..numeric.measures import length_words, size_words, temperature_words
+from ..numeric.measures import FOOT_M, INCH_M, celsius, length_words, size_words, temperature_words
 from .numerals import ARTICLE, NUMBER, numbers_of
 from .phrases import Meaning, suggested
 from .requests import QuestionRequest
@@ -18,8 +18,8 @@ DIGITS = r"[+-]?(?:\d[\d.,']*\d|\d|[.,]\d+)"
 END = r"(?!\w)"
 GAP = r"[ -]?"
 LENGTH_UNITS = {"m": 1.0, "metre": 1.0, "meter": 1.0, "mtr": 1.0, "cm": 1e-2, "centimetre": 1e-2, "centimeter": 1e-2}
-LENGTH_UNITS |= {"mm": 1e-3, "millimetre": 1e-3, "millimeter": 1e-3, "km": 1e3, "ft": 0.3048, "feet": 0.3048}
-LENGTH_UNITS |= {"foot": 0.3048, "'": 0.3048, "in": 0.0254, "inch": 0.0254, "inche": 0.0254, '"': 0.0254}
+LENGTH_UNITS |= {"mm": 1e-3, "millimetre": 1e-3, "millimeter": 1e-3, "km": 1e3, "ft": FOOT_M, "feet": FOOT_M}
+LENGTH_UNITS |= {"foot": FOOT_M, "'": FOOT_M, "in": INCH_M, "inch": INCH_M, "inche": INCH_M, '"': INCH_M}
 POWER_UNITS = {"w": 1.0, "watt": 1.0, "kw": 1e3, "kilowatt": 1e3, "mw": 1e-3, "milliwatt": 1e-3}
 FREQUENCY_UNITS = {"hz": 1.0, "khz": 1e3, "kilohertz": 1e3, "kc": 1e3, "mhz": 1e6, "megahertz": 1e6, "meg": 1e6}
 FREQUENCY_UNITS |= {"mc": 1e6, "ghz": 1e9, "gigahertz": 1e9, "gig": 1e9}
@@ -30,7 +30,6 @@ HERTZ_NAMES = {1.0: "Hz", 1e3: "kHz", 1e6: "MHz", 1e9: "GHz"}
 LOW_METRES, HIGH_FEET = 100.0, 500.0
 """Where heights above sea begin to count; fewer feet may be those of a cable."""
 
-FREEZING_F, FAHRENHEIT_C = 32.0, 5 / 9
 HELD_DIGITS = 12
 """More would show the noise of a factor."""
 
@@ -174,7 +173,7 @@ def _nothing(found: Found, text: str, region: int) -> Figure:
 def _temperature(found: Found, text: str, region: int) -> Figure:
     numbers = numbers_of(found["number"])
     if found["unit"].startswith("f"):
-        numbers = [(one - FREEZING_F) * FAHRENHEIT_C for one in numbers]
+        numbers = [celsius(one) for one in numbers]
     return _taken(found, text, "ambient_temperature_c", numbers, temperature_words)
 
 

@@ -142,7 +142,7 @@ def test_a_question_is_answered_in_plain_lines():
     printed = run("question", "so239 1kw ft8 10m", "swr", "3", "zorp").stdout.splitlines()
 
     assert printed[:3] == [expected["sentence"], expected["verdict"]["headline"], expected["verdict"]["sentence"]]
-    assert printed[3] == "Largest safe power: 1.007 kW"
+    assert printed[3] == "Largest safe power: 1 kW"
     assert f"  {expected['limited_by']['sentence']}" in printed
     for change in expected["better"]:
         assert f"  {change['title']}. {change['sentence']}" in printed

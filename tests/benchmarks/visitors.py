@@ -24,6 +24,8 @@ from wire import Client
 
 from jointwise.calc.operations import call
 
+WORKERS = 4
+"""As in README."""
 VISITORS = 500
 SECONDS = 300
 KILLED_EVERY_S = 10
@@ -122,7 +124,8 @@ def main() -> None:
     asked = questions()
     counted, over = Counted(), Event()
     with tempfile.TemporaryDirectory() as folder, gunicorn() as server, nginx(server.port, Path(folder)) as port:
-        workers = len(server.workers())
+        if not comes(lambda: len(server.workers()) == WORKERS):
+            sys.exit("the workers did not begin")
         visitors = [Thread(target=visit, args=(Client(port), asked, counted, over, seed)) for seed in range(VISITORS)]
         for visitor in visitors:
             visitor.start()
@@ -131,7 +134,7 @@ def main() -> None:
         killed = kill(server, over, random.Random(SEED))
         for visitor in (*visitors, ending):
             visitor.join()
-        back = comes(lambda: len(server.workers()) == workers)
+        back = comes(lambda: len(server.workers()) == WORKERS)
     waits = sorted(counted.waits_s)
     print(f"{VISITORS} visitors, {SECONDS} s, {killed} workers killed, {'all' if back else 'not all'} back at the end")
     for what, count in sorted(counted.seen.items()):

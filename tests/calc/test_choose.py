@@ -222,7 +222,10 @@ VERDICTS = [  # what is asked, what is said
     ({"bands": ["23cm"], "cable": "foam_10_mm", "power_w": 10}, "it is made for this cable, TNC is seldom put on it."),
     ({"bands": ["2m"], "cable": "rg_316", "power_w": 5, "mode": "fm"}, "Fit SMA: BNC would do as well but is larger."),
     ({"power_w": 1500, "bands": ["10m"], "margin_asked_db": 9, "cable": "rg_213"}, "dB of the 9 dB asked for"),
-    ({"power_w": 1500, "bands": ["10m"], "port": "uhf", "cable": "rg_213"}, "Fit UHF, though it is tight, with "),
+    (
+        {"power_w": 1500, "bands": ["10m"], "port": "uhf", "cable": "rg_213"},
+        "Fit UHF, though it is at the limit",
+    ),
     ({"use": "receive", "bands": ["2m"], "system_impedance_ohm": 75}, "Fit F: "),
     ({"largest_diameter_m": 0.0036, "power_w": 10}, "Fit MMCX: nothing else meets every demand at 10 W PEP."),
 ]

@@ -87,3 +87,12 @@ test('where one document can’t be read nothing is taken', () => {
   assert.throws(() => takeIn(PLACES, () => store, {}, carried), {message: 'no list'});
   assert.deepEqual(store.held, before);
 });
+
+test('what a reader stumbles over is refused in a sentence', () => {
+  const stumbling = new Kept({key: 'jointwise-packs', ...SENTENCES}, ({own}) => own.map(({text}) => JSON.parse(text)));
+  const carried = {name: 'x', date: '', kept: {packs: {own: 5}}};
+  assert.throws(() => takeIn({packs: {kept: stumbling}}, () => storage(), {}, carried), {
+    name: 'RangeError',
+    message: 'The packs of the file can’t be read.',
+  });
+});

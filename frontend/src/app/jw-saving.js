@@ -9,7 +9,7 @@ import {browserStore} from '../shared/state/browser-store.js';
 import {AtStation} from '../shared/station/at-station.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles, pickStyles} from '../shared/styles/panels.js';
-import {CALLED, PLACES} from './places.js';
+import {PLACES} from './places.js';
 import {stationAnswers} from './station-answers.js';
 
 /**
@@ -109,11 +109,11 @@ class JwSaving extends element(
 
   _question() {
     const {asks} = /** @type {{asks: string[]}} */ (this._asked);
-    const what = asks.map((key) => CALLED[key]).join(' and ');
+    const what = asks.join(' and ');
     return html`<div class="row" role="alert">
       <p>This browser has a ${what} of its own. Replace it with the one of the file?</p>
       <button id="replace-own" @click=${() => this._takeIn(asks)}>Replace mine</button>
-      <button id="keep-own" @click=${() => (this._asked = undefined)}>Keep mine</button>
+      <button id="keep-own" @click=${this._done}>Keep mine</button>
     </div>`;
   }
 
@@ -138,8 +138,12 @@ class JwSaving extends element(
   }
 
   _saveStation() {
-    const carried = this._gathered();
-    save(fileName(carried.name, 'json'), 'application/json', JSON.stringify(carried, null, 1));
+    try {
+      const carried = this._gathered();
+      save(fileName(carried.name, 'json'), 'application/json', JSON.stringify(carried, null, 1));
+    } catch {
+      this._say('This browser keeps nothing for the page, so there is nothing to put into a file.');
+    }
   }
 
   async _picked({target}) {
@@ -160,8 +164,13 @@ class JwSaving extends element(
   _takeIn(replaced) {
     const {carried} = /** @type {{carried: Carried}} */ (this._asked);
     const {asks, problem} = takeIn(PLACES, browserStore, this.vocabulary.fields, carried, replaced);
-    this._asked = asks.length > 0 ? {carried, asks} : undefined;
-    this._say(problem || `“${carried.name || 'The station'}” of ${carried.date} is here now.`);
+    if (problem) return this._say(problem);
+    if (asks.length > 0) this._asked = {carried, asks};
+    else this._done();
+  }
+
+  _done() {
+    this._asked = undefined;
     send(this, 'jw-taken-in', {});
   }
 

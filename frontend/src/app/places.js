@@ -13,6 +13,3 @@ export const PLACES = {
   packs: {kept: KEPT_PACKS, nothing: {own: [], server: []}},
   sweeps: {kept: KEPT_SWEEPS, nothing: []},
 };
-
-/** What each is called in a sentence. */
-export const CALLED = {station: 'station', lines: 'lines', kit: 'kit', packs: 'packs', sweeps: 'sweeps'};

@@ -93,7 +93,7 @@ export function gathered(store, name, today, before) {
 export function takeIn(places, storage, fields, {kept: documents}, replaced = []) {
   const known = Object.entries(documents).filter(([key]) => key in places);
   // all or nothing: the first that can't be read throws before any is kept
-  const read = known.map(([key, value]) => ({key, theirs: places[key].kept.checked(value, fields)}));
+  const read = known.map(([key, value]) => ({key, theirs: checked(places[key].kept, key, value, fields)}));
   const asks = [];
   let problem = '';
   for (const {key, theirs} of read) {
@@ -106,4 +106,14 @@ export function takeIn(places, storage, fields, {kept: documents}, replaced = []
     else problem ||= kept.remember(storage, kept.merged({base: nothing, mine, theirs}));
   }
   return {asks, problem};
+}
+
+/** What can't be read is refused in a sentence, whatever its reader stumbled over. */
+function checked(kept, key, value, fields) {
+  try {
+    return kept.checked(value, fields);
+  } catch (error) {
+    if (error instanceof RangeError) throw error;
+    throw new RangeError(`The ${key} of the file can’t be read.`, {cause: error});
+  }
 }

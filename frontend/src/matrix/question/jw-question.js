@@ -107,8 +107,9 @@ export class JwQuestion extends element(
 
   /** @param {Answer} answer */
   _onPaper({sentence, verdict, limited_by: limit}) {
-    const said = [`${sentence}:`, `${verdict?.headline}.`, verdict?.sentence, limit?.sentence];
-    return html`<p class="onpaper">${said.filter(Boolean).join(' ')}</p>`;
+    const answered = `${sentence}: ${verdict?.headline}. ${verdict?.sentence}`;
+    const why = limit && !answered.includes(limit.sentence) ? ` ${limit.sentence}` : '';
+    return html`<p class="onpaper">${answered}${why}</p>`;
   }
 
   /** Whether the answer shown is not of what the sentence says. */

@@ -25,6 +25,3 @@ export const readable = (fragment) =>
   fragment.length > LONGEST_FRAGMENT
     ? {fragment: '', problem: `This link is longer than ${LONGEST_FRAGMENT} characters and is not read.`}
     : {fragment, problem: ''};
-
-/** What a reader is told about the parts of a link that the page can't read; nothing where there are none. */
-export const unknownNotice = (unknown) => unknown.length > 0 && {text: unknownWords(unknown)};
