@@ -90,7 +90,7 @@ test('where one document can’t be read nothing is taken', () => {
 
 test('what a reader stumbles over is refused in a sentence', () => {
   const stumbling = new Kept({key: 'jointwise-packs', ...SENTENCES}, ({own}) => own.map(({text}) => JSON.parse(text)));
-  const carried = {name: 'x', date: '', kept: {packs: {own: 5}}};
+  const carried = gathered(withKept({packs: {own: 5}}), 'x', '', null);
   assert.throws(() => takeIn({packs: {kept: stumbling}}, () => storage(), {}, carried), {
     name: 'RangeError',
     message: 'The packs of the file can’t be read.',
