@@ -149,7 +149,7 @@ def test_without_a_core_the_tables_stay_and_the_page_says_so(saved: Saved, obsta
     page = saved.open()
 
     expect(page.get_by_role("alert")).to_contain_text(
-        f"core cannot be started in this browser; {ABLE}", timeout=START_MS
+        f"calculation cannot start in this browser; {ABLE}", timeout=START_MS
     )
     expect(page.get_by_text("Starting the core")).to_have_count(0)
     assert_numbers(page, numbers())

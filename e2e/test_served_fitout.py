@@ -327,7 +327,7 @@ def test_paper_stands_upright_with_a_joint_to_a_page(visit: Visit, paper: str) -
     assert len(set(firsts)) == len(joints)
     everything = " ".join(texts)
     assert [one for one in said(joints[4]) if plain(one) not in everything] == []
-    assert any(text.startswith("What to have ready") for text in texts)
+    assert any(text.startswith("What to get") for text in texts)
     assert texts[-1].startswith("Labels")
 
 

@@ -95,7 +95,7 @@ def test_joint_on_a_mast_is_chosen(visit: Visit) -> None:
     button(bands, "23 cm").click()
     button(bands, "20 m").click()
     type_into(page, "Power, peak envelope", "50 W")
-    page.get_by_label("Where it sits").select_option(label="Mast or tower")
+    page.get_by_label("Where", exact=True).select_option(label="Mast or tower")
     page.get_by_label("Cable", exact=True).select_option(label="RG-213")
 
     core = expected.asked("choose", bands=["23cm"], power_w=50, installation="mast", cable="rg_213")
@@ -171,7 +171,7 @@ def test_sheet_for_one_joint_is_made(visit: Visit) -> None:
 
     turn_to(page, "Fit-out")
     page.get_by_label("Sheets for").select_option(label="a single joint")
-    page.get_by_label("Family", exact=True).select_option(label="N")
+    page.get_by_label("Connector", exact=True).select_option(label="N")
     page.get_by_label("On this cable").select_option(label="RG-213")
     type_into(page, "Station", "Hill hut")
     button(page, "Today").click()
@@ -221,7 +221,7 @@ def test_pack_is_made_by_form(visit: Visit) -> None:
     adding.get_by_label("Its name").fill("Ham bayonet")
     button(adding, "Add").click()
     page.get_by_role("group", name="Connector Ham bayonet").get_by_label("Title of the source").fill("My bench")
-    button(page, "Put it in force").click()
+    button(page, "Use this pack").click()
     turn_to(page, "Matrix")
 
     expect(page.get_by_role("rowheader", name="Ham bayonet, data sheet, from pack My station")).to_be_visible()

@@ -89,8 +89,8 @@ class JwSaving extends element(
       </section>
       <section class="panel">
         <h2>Open what was saved</h2>
-        <p class="quiet">What is in it comes in beside what you have: lines, packs and sweeps by their names. Nothing of
-          yours is overwritten without asking.</p>
+        <p class="quiet">Its lines, packs and sweeps are added to yours. Nothing of yours is overwritten without
+          asking.</p>
         <label class="pick">Open a saved page or station file<input id="open-station" type="file" accept=".json,.html"
           @change=${this._picked}></label>
         ${this._asked ? this._question() : nothing}
@@ -111,7 +111,7 @@ class JwSaving extends element(
     const {asks} = /** @type {{asks: string[]}} */ (this._asked);
     const what = asks.join(' and ');
     return html`<div class="row" role="alert">
-      <p>This browser has a ${what} of its own. Replace it with the one of the file?</p>
+      <p>This browser already holds a ${what}. Replace it with the one from the file?</p>
       <button id="replace-own" @click=${() => this._takeIn(asks)}>Replace mine</button>
       <button id="keep-own" @click=${this._done}>Keep mine</button>
     </div>`;
@@ -182,7 +182,7 @@ class JwSaving extends element(
 /** The one-file page at an address. */
 async function parsed(address) {
   const answer = await fetch(address);
-  if (!answer.ok) throw new Error('the server did not hand it out.');
+  if (!answer.ok) throw new Error('the server did not send it.');
   return new DOMParser().parseFromString(await answer.text(), 'text/html');
 }
 

@@ -76,7 +76,7 @@ class JwFitoutLabels extends element(
   _about() {
     if (isServed(this._address)) return `Each code opens the derivation of its joint at ${this._address}.`;
     return (
-      'This page is a file, so its codes open on this device alone; ' +
+      'This page is a file, so its codes open on this device only; ' +
       'give the address of a served page, and they open there.'
     );
   }

@@ -87,7 +87,7 @@ class JwSweepHistory extends element({
     return html`<div class="scroll"><table class="plain">
       <thead>
         <tr>
-          <th scope="col">Day</th><th scope="col">Line</th><th scope="col">What it told</th><th scope="col">Do</th>
+          <th scope="col">Day</th><th scope="col">Line</th><th scope="col">Result</th><th scope="col">Do</th>
         </tr>
       </thead>
       <tbody>

@@ -100,7 +100,7 @@ export class JwSweepView extends element(
     super._begin();
     this._sweeps = new KeptDocument(KEPT_SWEEPS, browserStore, this.vocabulary.fields, []);
     this._sweeps.attach(this, () => {
-      this._notice({text: 'Sweeps that another tab keeps came in.'});
+      this._notice({text: 'Sweeps kept in another tab are shown here now.'});
       this.requestUpdate();
     });
     const {problem, spoilt} = this._sweeps;
