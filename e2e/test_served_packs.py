@@ -413,7 +413,7 @@ def test_the_form_goes_by_keys(packs: Page) -> None:
     page.keyboard.press("Tab")
     page.keyboard.press("Enter")
     expect(menu).to_be_focused()
-    chips = form.get_by_role("group", name="Through").locator(".chip")
+    chips = form.get_by_role("group", name="Through").locator(".choice")
     expect(chips).to_have_count(1)
     page.keyboard.press("Shift+Tab")
     expect(chips).to_be_focused()

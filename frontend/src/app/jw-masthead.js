@@ -46,47 +46,48 @@ class JwMasthead extends element({
     base,
     css`
       header {
-        display: flex; flex-wrap: wrap; gap: 4px 14px; align-items: center; padding: 8px 16px; background: var(--card);
+        display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-4); align-items: center;
+        padding: var(--space-2) var(--space-4); background: var(--card);
       }
       svg { width: 34px; height: 34px; flex: none; }
-      h1 { margin: 0; font-size: 1.35rem; letter-spacing: -0.02em; line-height: 1; }
-      p { flex: 1 1 13rem; color: var(--soft); font-size: 0.85rem; line-height: 1.3; text-wrap: balance; }
-      nav, .switches { display: flex; gap: 6px; }
+      h1 { margin: 0; font-size: var(--type-title); letter-spacing: -0.02em; line-height: 1; }
+      p { flex: 1 1 13rem; color: var(--soft); font-size: var(--type-small); line-height: 1.3; text-wrap: balance; }
+      nav, .switches { display: flex; gap: var(--space-2); }
       .switches { margin-left: auto; }
-      nav button { margin-left: -7px; border-radius: 0; font-weight: 600; }
+      nav button { margin-left: calc(-1 * var(--space-2)); border-radius: 0; font-weight: 600; }
       nav button:first-child { margin-left: 0; border-radius: var(--round) 0 0 var(--round); }
       nav button:last-child { border-radius: 0 var(--round) var(--round) 0; }
       [aria-current] { background: var(--accent); border-color: var(--accent); color: var(--accent-ink); }
-      button { font-size: 0.85rem; padding: 0 12px; }
+      button { font-size: var(--type-small); padding: 0 var(--space-3); }
       .units { display: flex; }
-      .units button { padding: 0 9px; }
+      .units button { padding: 0 var(--space-2); }
       .units button:first-child { border-radius: var(--round) 0 0 var(--round); }
       .units button:last-child { margin-left: -1px; border-radius: 0 var(--round) var(--round) 0; }
       /* two rows: the page's switches beside its name, the views below; the units are among the station's fields */
       @media (max-width: 640px) {
-        header { gap: 6px 8px; padding: 6px 10px; }
-        h1 { font-size: 1.15rem; }
+        header { gap: var(--space-2) var(--space-2); padding: var(--space-2) var(--space-3); }
+        h1 { font-size: var(--type-lead); }
         svg { width: 26px; height: 26px; }
-        .switches { gap: 4px; }
-        .switches button { padding: 0 6px; font-size: 0.8rem; }
+        .switches { gap: var(--space-1); }
+        .switches button { padding: 0 var(--space-2); font-size: var(--type-small); }
         /* where letters are large it scrolls inside itself; the padding is for the ring around what has the focus */
-        nav { order: 3; flex: 1 1 100%; margin: -5px; padding: 5px; overflow-x: auto; }
-        nav button { flex: 1 0 auto; padding: 0 6px; white-space: nowrap; }
+        nav { order: 3; flex: 1 1 100%; margin: calc(-1 * var(--space-1)); padding: var(--space-1); overflow-x: auto; }
+        nav button { flex: 1 0 auto; padding: 0 var(--space-2); white-space: nowrap; }
         p, .units { display: none; }
       }
       @media (max-width: 380px) {
-        header { gap: 6px 4px; padding: 6px; }
-        h1 { font-size: 1rem; }
+        header { gap: var(--space-2) var(--space-1); padding: var(--space-2); }
+        h1 { font-size: var(--type-text); }
         svg { display: none; }
-        .switches { gap: 2px; }
-        .switches button { padding: 0 2px; font-size: 0.75rem; }
-        nav button { padding: 0 3px; font-size: 0.75rem; }
+        .switches { gap: var(--space-half); }
+        .switches button { padding: 0 var(--space-half); font-size: var(--type-fine); }
+        nav button { padding: 0 var(--space-1); font-size: var(--type-fine); }
       }
       @media print {
         header { padding: 0 0 2mm; }
         nav, .switches { display: none; }
-        h1 { font-size: 13pt; }
-        p { font-size: 8pt; }
+        h1 { font-size: var(--type-title); }
+        p { font-size: var(--type-text); }
       }
     `,
   ];

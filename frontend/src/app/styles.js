@@ -2,20 +2,26 @@
 import {css} from 'lit';
 
 export const appStyles = css`
-  main { display: grid; grid-template-columns: minmax(0, 1fr); gap: 10px; padding: 10px 8px 40px; }
+  main {
+    display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3);
+    padding: var(--space-3) var(--space-2) var(--space-10);
+  }
   jw-scenario {
-    padding: 10px 12px; overflow: hidden; background: var(--card);
+    padding: var(--space-3) var(--space-3); overflow: hidden; background: var(--card);
     border: 1px solid var(--line); border-radius: var(--round);
   }
-  .bar { display: flex; flex-wrap: wrap; gap: 8px 16px; align-items: end; justify-content: space-between; }
-  .tools .bar { gap: 6px; justify-content: flex-start; }
-  .tools button { font-size: 0.85rem; padding: 0 10px; }
-  .below { display: grid; gap: 16px; }
+  .bar {
+    display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-4); align-items: end;
+    justify-content: space-between;
+  }
+  .tools .bar { gap: var(--space-2); justify-content: flex-start; }
+  .below { display: grid; gap: var(--space-4); }
   .onpaper { display: none; }
   /* what stands above the tables speaks to a reader without scripts */
   .tables ::slotted(:is(h1, p)) { display: none; }
   .trouble {
-    display: flex; gap: 12px; align-items: center; padding: 4px 4px 4px 14px;
+    display: flex; gap: var(--space-3); align-items: center;
+    padding: var(--space-1) var(--space-1) var(--space-1) var(--space-4);
     background: var(--alarm-wash); border: 1px solid var(--alarm); border-radius: var(--round);
   }
   jw-progress { position: sticky; top: 0; z-index: 5; }
@@ -24,7 +30,7 @@ export const appStyles = css`
     .tools { display: contents; }
     jw-exports { order: 1; }
   }
-  @media (min-width: 900px) { main { padding: 14px 16px 48px; gap: 12px; } }
+  @media (min-width: 900px) { main { padding: var(--space-4) var(--space-4) var(--space-10); gap: var(--space-3); } }
   .view { display: block; }
   @media (min-width: 1280px) { .page:has(> [beside]) { padding-right: var(--sheet); } }
   @media print {
@@ -34,7 +40,6 @@ export const appStyles = css`
     main { padding: 0; gap: 2mm; }
     jw-scenario, .bar, .trouble { display: none; }
     .onpaper { display: block; }
-    h2.onpaper { font-size: 9pt; }
     .below { gap: 2mm; break-inside: avoid; }
   }
 `;

@@ -47,7 +47,7 @@ export class JwChooseView extends FormView {
         .bar, .trouble { order: -2; }
       }
       @media print {
-        .onpaper { display: block; font-size: 7.5pt; }
+        .onpaper { display: block; }
         #passing, #missed { break-inside: auto; }
         h2 small { display: none; }
       }

@@ -51,8 +51,8 @@ export class JwKitView extends element(
       @media (min-width: 1180px) { main { grid-template-columns: minmax(400px, 32%) minmax(0, 1fr); } }
       @media print {
         .answer { display: block; }
-        .onpaper { display: block; font-size: 8pt; margin-bottom: 2mm; }
-        h2.onpaper { font-size: 13pt; }
+        .onpaper { display: block; margin-bottom: 2mm; }
+        h2.onpaper { font-size: var(--type-title); }
       }
     `,
   ];

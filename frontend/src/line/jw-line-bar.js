@@ -23,13 +23,10 @@ class JwLineBar extends element({
     base,
     pickStyles,
     css`
-      div { display: flex; flex-wrap: wrap; gap: 6px; align-items: end; }
+      div { display: flex; flex-wrap: wrap; gap: var(--space-2); align-items: end; }
       .names { flex: 1 1 280px; flex-wrap: nowrap; }
       .names > label { flex: 1 1 120px; max-width: 280px; }
-      label > span { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
-      button { font-size: 0.85rem; padding: 0 10px; }
-      .file:hover { border-color: var(--accent); }
-      .file:focus-within { outline: 3px solid var(--accent); outline-offset: 2px; }
+      label > span { display: block; font-size: var(--type-small); font-weight: 600; margin-bottom: var(--space-1); }
       @media print { :host { display: none; } }
     `,
   ];

@@ -53,21 +53,25 @@ export class JwPacksView extends element(
     css`
       main { max-width: 1100px; margin: 0 auto; grid-template-columns: minmax(0, 1fr) !important; }
       .drop {
-        margin-top: 8px; display: grid; gap: 6px; padding: 14px; border: 2px dashed var(--edge);
+        margin-top: var(--space-2); display: grid; gap: var(--space-2); padding: var(--space-4);
+        border: 2px dashed var(--edge);
         border-radius: var(--round); background: var(--card);
       }
-      .drop[data-over] { border-color: var(--accent); background: var(--accent-wash); }
-      input[type='file'] { padding: 8px; width: 100%; }
+      .drop[data-over] { border-color: var(--focus); background: var(--sunk); }
+      input[type='file'] { padding: var(--space-2); width: 100%; }
       ::file-selector-button {
-        font: inherit; padding: 4px 10px; color: var(--ink); background: var(--sunk); border: 1px solid var(--edge);
+        font: inherit; padding: var(--space-1) var(--space-3); color: var(--ink); background: var(--sunk);
+        border: 1px solid var(--edge);
         border-radius: 6px;
       }
-      ul { list-style: none; padding: 0; display: grid; gap: 10px; }
-      li { padding: 12px 14px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
+      ul { list-style: none; padding: 0; display: grid; gap: var(--space-3); }
+      li {
+        padding: var(--space-3) var(--space-4); background: var(--card); border: 1px solid var(--line);
+        border-radius: var(--round);
+      }
       li[data-off] { border-style: dashed; }
-      li header { display: flex; flex-wrap: wrap; gap: 4px 12px; align-items: center; }
+      li header { display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-3); align-items: center; }
       li h3 { flex: 1 1 12rem; overflow-wrap: anywhere; }
-      li header button { font-size: 0.85rem; }
       p { overflow-wrap: anywhere; }
       #said { min-height: 1.4em; }
       .trouble b { overflow-wrap: anywhere; }

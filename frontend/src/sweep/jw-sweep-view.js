@@ -63,11 +63,11 @@ export class JwSweepView extends element(
     pageStyles,
     panelStyles,
     css`
-      details.panel { padding-top: 2px; padding-bottom: 2px; }
+      details.panel { padding-top: var(--space-half); padding-bottom: var(--space-half); }
       summary { cursor: pointer; min-height: var(--target); align-content: center; font-weight: 600; }
       .prompt { display: grid; place-content: center; min-height: 12em; }
       .headline .waiting { min-height: 12em; }
-      .headline { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
+      .headline { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); }
       @media (min-width: 1180px) {
         main { grid-template-rows: auto auto 1fr; }
         .bar { grid-row: 1; }

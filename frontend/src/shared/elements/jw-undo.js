@@ -17,8 +17,7 @@ class JwUndo extends element({
   static styles = [
     base,
     css`
-      div { display: flex; gap: 6px; }
-      button { font-size: 0.85rem; padding: 0 10px; }
+      div { display: flex; gap: var(--space-2); }
       button:disabled { opacity: 0.6; cursor: default; }
       @media print { :host { display: none; } }
     `,
