@@ -27,7 +27,8 @@ export class JwFault extends element({
     base,
     css`
       dialog {
-        position: fixed; inset: auto 12px 12px; z-index: 40; width: auto; max-width: 640px; margin: 0 auto;
+        position: fixed; inset: auto var(--space-3) calc(var(--foot) + var(--space-3)); z-index: 40; width: auto;
+        max-width: 640px; margin: 0 auto;
         padding: var(--space-3) var(--space-4); color: inherit; background: var(--alarm-wash);
         border: 1px solid var(--alarm);
         border-radius: var(--round); box-shadow: 0 6px 30px #0004;

@@ -19,7 +19,10 @@ class JwNotice extends element({
   static styles = [
     base,
     css`
-      :host { position: fixed; inset: auto 12px 12px; z-index: 30; max-width: 640px; margin: 0 auto; }
+      :host {
+        position: fixed; inset: auto var(--space-3) calc(var(--foot) + var(--space-3)); z-index: 30; max-width: 640px;
+        margin: 0 auto;
+      }
       div {
         box-shadow: 0 6px 30px #0004;
         display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-3); align-items: center;

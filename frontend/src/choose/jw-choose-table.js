@@ -46,10 +46,6 @@ class JwChooseTable extends element({
         padding: var(--space-1) var(--space-3) var(--space-1) 0; text-align: left; border-bottom: 1px solid var(--line);
       }
       thead th { color: var(--soft); font-weight: 500; }
-      thead button {
-        min-width: var(--target); padding: 0; border: 0; background: none; color: inherit; font: inherit;
-        text-align: left;
-      }
       [aria-sort='ascending'] button::after { content: ' ▲'; }
       [aria-sort='descending'] button::after { content: ' ▼'; }
       .why { max-width: 24em; }
@@ -131,7 +127,7 @@ class JwChooseTable extends element({
     if (!by) return html`<th role="columnheader" scope="col">${head}</th>`;
     const {id: ordering, down} = this._order;
     const direction = id === ordering ? (down ? 'descending' : 'ascending') : 'none';
-    return html`<th role="columnheader" scope="col" aria-sort=${direction}><button
+    return html`<th role="columnheader" scope="col" aria-sort=${direction}><button class="head"
       @click=${() => (this._order = tapped(this._order, id))}>${head}</button></th>`;
   }
 

@@ -1,14 +1,13 @@
 import {css, html, nothing} from 'lit';
 import {element, of, state, value} from '../shared/elements/element.js';
 import '../shared/elements/jw-progress.js';
-import '../shared/elements/jw-undo.js';
 import {save} from '../shared/export/save.js';
 import {packStyles} from '../shared/packs/mark.js';
 import {Enquiry} from '../shared/state/enquiry.js';
 import {AtStation} from '../shared/station/at-station.js';
 import {base} from '../shared/styles/base.js';
-import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
+import {pageStyles} from '../shared/styles/view.js';
 import {READY} from '../worker/messages.js';
 import './jw-pack-form.js';
 import {MOST_BYTES} from './start.js';
@@ -97,8 +96,6 @@ export class JwPacksView extends element(
     const busy = this._busy ? 'pending' : this._catalogue.status;
     return html`<jw-progress status=${busy} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
       <main>
-        <jw-undo ?undo=${this.stationStore.canUndo(VIEW)} ?redo=${this.stationStore.canRedo(VIEW)}
-          @jw-turn=${({detail}) => this.turn(detail.way)}></jw-undo>
         <section class="panel">
           <h2>Packs</h2>
           <p>A pack holds entries of your own: connectors, cables, adapters, bands, modes, default powers, and the

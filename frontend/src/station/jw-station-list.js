@@ -42,12 +42,9 @@ class JwStationList extends element(
       .use { display: grid; place-items: center; min-width: var(--target); min-height: 48px; cursor: pointer; }
       .use input { width: 20px; height: 20px; margin: 0; accent-color: var(--accent); }
       .toggle {
-        display: block; width: 100%; min-height: 48px; padding: var(--space-1) var(--space-3); border: 0;
-        background: none; color: inherit;
-        text-align: left;
+        display: block; width: 100%; min-height: 48px; padding: var(--space-1) var(--space-3);
       }
       .use + .toggle { padding-left: 0; }
-      .toggle[aria-expanded='true'] { background: none; color: inherit; }
       .name { display: block; font-weight: 600; overflow-wrap: anywhere; }
       .more { display: block; color: var(--soft); font-size: var(--type-small); line-height: 1.25; }
       .form {
@@ -58,7 +55,6 @@ class JwStationList extends element(
         display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: var(--space-1) var(--space-3);
         align-items: start;
       }
-      .form button, .add { font-size: var(--type-small); }
       .add { margin-top: var(--space-2); }
       @media (max-width: 420px) { .fields { grid-template-columns: 1fr 1fr; } }
     `,
@@ -86,7 +82,7 @@ class JwStationList extends element(
             : html`<label class="use"><input type="checkbox" .checked=${at === this.used}
                 aria-label="Use ${name}" @change=${use}></label>`
         }
-        <button class="toggle" aria-expanded=${isOpen} @click=${() => this._toggle(at)}>
+        <button class="head toggle" aria-expanded=${isOpen} @click=${() => this._toggle(at)}>
           <span class="name">${name}</span>
           <span class="more">${at === this.used ? `in use, ${more}` : more}</span>
         </button>

@@ -65,11 +65,9 @@ class JwSweepHunt extends element(
       h3 { font-weight: 600; }
       h3 button {
         display: grid; grid-template-columns: 1.8em minmax(0, 1fr); width: 100%;
-        padding: var(--space-2) var(--space-half); border: 0;
-        background: none; color: inherit; text-align: left; font-weight: 600; font-size: var(--type-text);
-        align-items: center;
+        padding: var(--space-2) var(--space-half); font-weight: 600; font-size: var(--type-text); align-items: center;
       }
-      h3 button[aria-expanded='true'] { background: none; color: inherit; font-weight: 700; }
+      h3 button[aria-expanded='true'] { font-weight: 700; }
       h3 small { grid-column: 2; font-weight: 400; color: var(--soft); overflow-wrap: anywhere; }
       .body {
         display: grid; gap: var(--space-2); padding: 0 var(--space-half) var(--space-3) 1.8em;
@@ -114,7 +112,7 @@ class JwSweepHunt extends element(
     const isOpen = id === this.hunt.at;
     const done = this._done(id);
     return html`<li ?data-open=${isOpen}>
-      <h3><button id="step-${id}" aria-expanded=${isOpen ? 'true' : 'false'} aria-controls="body-${id}"
+      <h3><button id="step-${id}" class="head" aria-expanded=${isOpen ? 'true' : 'false'} aria-controls="body-${id}"
         @click=${() => this._go(id)}>
         <span aria-hidden="true">${at + 1}</span><span>${title}</span>${done ? html`<small>${done}</small>` : nothing}
       </button></h3>

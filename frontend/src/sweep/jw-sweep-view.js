@@ -10,8 +10,8 @@ import {browserStore} from '../shared/state/browser-store.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
 import {lineRequest} from '../shared/station/line-request.js';
 import {base} from '../shared/styles/base.js';
-import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
+import {pageStyles} from '../shared/styles/view.js';
 import {added, entryOf} from './history.js';
 import {FIRST_HUNT, isAnswered} from './hunt.js';
 import './jw-sweep-change.js';
@@ -133,9 +133,6 @@ export class JwSweepView extends element(
         @jw-sweep-compare=${({detail}) => this._compare(detail.entry)}>
         <div class="bar">
           ${this._way('judge', 'Judge a sweep')} ${this._way('hunt', 'Find it step by step')}
-          <button @click=${() => window.print()}>Print</button>
-          <button @click=${this._empty}>Reset</button>
-          ${this._undoButtons()}
         </div>
         ${this._isHunt ? [this._steps(result, error), headline] : [headline, this._form(error)]}
         <div class="answer">
@@ -295,9 +292,14 @@ export class JwSweepView extends element(
   }
 
   /** The form as on a first visit. */
-  _empty() {
+  reset() {
     if (this._state.of !== this._first.of) this._forget();
-    this._reset();
+    super.reset();
+  }
+
+  /** A link holds no file. */
+  get ways() {
+    return super.ways.filter(({id}) => id !== 'link');
   }
 
   /** Without the files of the line before, and what was asked about them. */

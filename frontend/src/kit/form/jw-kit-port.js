@@ -45,11 +45,8 @@ class JwKitPort extends element(
       article { background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
       #toggle {
         display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 0 var(--space-2); align-items: center;
-        width: 100%;
-        min-height: 48px;
-        padding: var(--space-1) var(--space-3); border: 0; background: none; color: inherit; text-align: left;
+        width: 100%; min-height: 48px; padding: var(--space-1) var(--space-3);
       }
-      #toggle:hover .name { text-decoration: underline; }
       .name { display: block; font-weight: 600; overflow-wrap: anywhere; }
       .sub, .end { color: var(--soft); font-size: var(--type-small); line-height: 1.25; }
       .sub { display: block; }
@@ -70,7 +67,7 @@ class JwKitPort extends element(
   render() {
     const {at, name, port, refused} = this;
     return html`<article aria-label=${name}>
-      <button id="toggle" aria-expanded=${this.open} @click=${() => send(this, 'jw-kit-toggle', {at})}>
+      <button id="toggle" class="head" aria-expanded=${this.open} @click=${() => send(this, 'jw-kit-toggle', {at})}>
         <span><span class="name">${name}</span>
           <span class="sub">${
             refused ? html`<span class="error">needs a correction</span>` : dutyWords(port)

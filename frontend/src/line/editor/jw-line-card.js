@@ -75,10 +75,8 @@ export class JwLineCard extends element(
         flex: 1; min-width: 0; display: grid; grid-template-columns: 1.6em minmax(0, 1fr) auto 3.6em;
         gap: 0 var(--space-2);
         align-items: center;
-        min-height: 52px; padding: var(--space-1) var(--space-3) var(--space-1) 0; border: 0; background: none;
-        color: inherit; text-align: left;
+        min-height: 52px; padding: var(--space-1) var(--space-3) var(--space-1) 0;
       }
-      #toggle:hover .name { text-decoration: underline; }
       .at { color: var(--soft); text-align: right; font-size: var(--type-small); }
       .name { display: block; font-weight: 600; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
       .sub { display: block; color: var(--soft); font-size: var(--type-fine); line-height: 1.2; }
@@ -113,9 +111,9 @@ export class JwLineCard extends element(
   render() {
     return html`<article aria-label="Element ${this.at + 1}, ${this.name}">
       <div class="row">
-        <button id="handle" aria-label="Move ${this.name}: drag, or Alt with the up and down arrows"
+        <button id="handle" class="head" aria-label="Move ${this.name}: drag, or Alt with the up and down arrows"
           @pointerdown=${this._grab}>⠿</button>
-        <button id="toggle" aria-expanded=${this.open} aria-controls="fields"
+        <button id="toggle" class="head" aria-expanded=${this.open} aria-controls="fields"
           @click=${() => send(this, 'jw-line-toggle', {at: this.at})}>
           <span class="at">${this.at + 1}</span>
           <span><span class="name">${this.name}</span><span class="sub">${this._sub()}</span></span>

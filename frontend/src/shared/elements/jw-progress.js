@@ -23,7 +23,8 @@ class JwProgress extends element({
       :host { height: 3px; }
       div { height: 100%; overflow: hidden; }
       p {
-        position: fixed; bottom: 12px; left: 12px; padding: var(--space-1) var(--space-3); font-size: var(--type-small);
+        position: fixed; bottom: calc(var(--foot) + var(--space-3)); left: var(--space-3); z-index: 16;
+        padding: var(--space-1) var(--space-3); font-size: var(--type-small);
         background: var(--card);
         border: 1px solid var(--line); border-radius: var(--round); box-shadow: 0 4px 20px #0003;
       }

@@ -21,6 +21,9 @@ const buttons = css`
     background: var(--accent); border-color: var(--accent); color: var(--accent-ink); forced-color-adjust: none;
   }
   .choice { border-radius: 99px; }
+  /* the head of a row or column: all of it can be pressed */
+  .head:is(button) { padding: 0; border: 0; border-radius: 0; background: none; color: inherit; text-align: left; }
+  .head:is(button):hover { text-decoration: underline; }
 `;
 
 const fields = css`
