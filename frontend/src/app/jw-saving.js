@@ -57,12 +57,14 @@ class JwSaving extends element(
     panelStyles,
     pickStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; margin-top: 12px; }
-      .panel { display: grid; gap: 8px; justify-items: start; background: none; }
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); margin-top: var(--space-3); }
+      .panel { display: grid; gap: var(--space-2); justify-items: start; background: none; }
       h2 { margin-bottom: 0; }
-      .row { display: flex; flex-wrap: wrap; gap: 8px; }
-      .row button { font-size: 0.85rem; padding: 0 11px; }
-      .name { display: grid; gap: 3px; width: 100%; max-width: 20rem; font-size: 0.8rem; font-weight: 600; }
+      .row { display: flex; flex-wrap: wrap; gap: var(--space-2); }
+      .name {
+        display: grid; gap: var(--space-1); width: 100%; max-width: 20rem; font-size: var(--type-small);
+        font-weight: 600;
+      }
     `,
   ];
 

@@ -24,7 +24,8 @@ class JwFitoutSheet extends element({
     sheetStyles,
     css`
       article {
-        padding: 14px 16px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round);
+        padding: var(--space-4) var(--space-4); background: var(--card); border: 1px solid var(--line);
+        border-radius: var(--round);
       }
       @media print { article { padding: 0; border: 0; } }
     `,
