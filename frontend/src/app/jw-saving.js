@@ -1,5 +1,5 @@
 import {css, html, nothing} from 'lit';
-import {carriedBy, carriedIn, gathered, takeIn} from '../saved/carried.js';
+import {carriedBy, carriedIn, gathered, packsIn, stationFile, takeIn} from '../saved/carried.js';
 import {filledPage} from '../saved/page-file.js';
 import {stationTables} from '../saved/station-tables.js';
 import {element, of, state, value} from '../shared/elements/element.js';
@@ -10,7 +10,7 @@ import {AtStation} from '../shared/station/at-station.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles, pickStyles} from '../shared/styles/panels.js';
 import {PLACES} from './places.js';
-import {stationAnswers} from './station-answers.js';
+import {stationAnswers, stationSnapshot} from './station-answers.js';
 
 /**
  * @import {Transport} from '../shared/answers.js'
@@ -79,13 +79,14 @@ class JwSaving extends element(
     return html`<section class="panel">
         <h2>Save my page</h2>
         <p class="quiet">A page as one file, with your station, lines, kit, packs and sweeps in it. It opens with no
-          network, and its tables can be read with scripts off. A station file holds the same and is small.</p>
+          network, and its tables can be read with scripts off. A station file holds the same and is small; a
+          website shows its matrix.</p>
         <label class="name">Name on it<input id="save-name" maxlength=${LONGEST_NAME} autocomplete="off"
           .value=${this._called} @input=${({target}) => (this._name = target.value)}></label>
         <div class="row">
           <button id="save-page" ?disabled=${this._busy} @click=${this._savePage}>
             ${this._busy ? 'Calculating…' : 'Save my page'}</button>
-          <button id="save-station" @click=${this._saveStation}>Save as a station file</button>
+          <button id="save-station" ?disabled=${this._busy} @click=${this._saveStation}>Save as a station file</button>
         </div>
         ${this._carriedNote()}
       </section>
@@ -139,13 +140,21 @@ class JwSaving extends element(
     this._busy = false;
   }
 
-  _saveStation() {
+  async _saveStation() {
+    let carried;
     try {
-      const carried = this._gathered();
-      save(fileName(carried.name, 'json'), 'application/json', JSON.stringify(carried, null, 1));
+      carried = this._gathered();
     } catch {
       this._say('This browser keeps nothing for the page, so there is nothing to put into a file.');
+      return;
     }
+    this._busy = true;
+    const snapshot = await stationSnapshot(this.transport, this.station, this.vocabulary).catch(({message}) => {
+      this._say(`The file has no matrix for a website in it: ${message}`);
+      return undefined;
+    });
+    save(fileName(carried.name, 'json'), 'application/json', stationFile(carried, snapshot));
+    this._busy = false;
   }
 
   async _picked({target}) {
@@ -165,7 +174,9 @@ class JwSaving extends element(
   /** @param {string[]} replaced */
   _takeIn(replaced) {
     const {carried} = /** @type {{carried: Carried}} */ (this._asked);
-    const {asks, problem} = takeIn(PLACES, browserStore, this.vocabulary.fields, carried, replaced);
+    // lines and kit may name what only a pack of the file knows
+    const {fields} = this.vocabulary.withPacks(packsIn(carried));
+    const {asks, problem} = takeIn(PLACES, browserStore, fields, carried, replaced);
     if (problem) return this._say(problem);
     if (asks.length > 0) this._asked = {carried, asks};
     else this._done();

@@ -4,9 +4,11 @@ import {lineRequest as sheetsRequest} from '../fitout/request.js';
 import {EXAMPLE as KIT} from '../kit/example.js';
 import {KEPT_KIT} from '../kit/kept.js';
 import {portNames} from '../kit/names.js';
+import {withoutTicks} from '../kit/ticks.js';
 import {matrixRequest} from '../matrix/requests.js';
 import {FIRST_DOCUMENT} from '../shared/lines/document.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
+import {levelsWith} from '../shared/state/levels.js';
 import {kitRequest} from '../shared/station/kit-request.js';
 import {lineRequest} from '../shared/station/line-request.js';
 import {withSettings} from '../shared/station/station.js';
@@ -50,7 +52,7 @@ export async function stationAnswers(transport, storage, station, vocabulary, {n
     const sheets = line && (await ask(`${called}, fitting`, 'fitout', named));
     if (line && sheets) answered.push({name: called, line, sheets});
   }
-  const request = kitRequest(kit, station, vocabulary);
+  const request = kitRequest(withoutTicks(kit), station, vocabulary);
   const answer = await ask('Kit', 'kit', request);
   const spoken = (field) => vocabulary.spoken(field, state[field]);
   return {
@@ -64,4 +66,18 @@ export async function stationAnswers(transport, storage, station, vocabulary, {n
     refused,
     cautions: START.cautions,
   };
+}
+
+/**
+ * The matrix of a station with every derivation, as another website shows it.
+ *
+ * @param {Transport} transport
+ * @param {Station} station
+ * @param {Vocabulary} vocabulary
+ * @returns {Promise<object>}
+ */
+export function stationSnapshot(transport, station, vocabulary) {
+  const {power_w, powers_w, ...state} = withSettings({}, station, vocabulary.first.matrix);
+  const request = matrixRequest({...state, powers_w: levelsWith(powers_w, power_w)}, vocabulary);
+  return transport.ask('snapshot', {...request, power_w});
 }
