@@ -132,7 +132,7 @@ def test_lost_server_is_said_in_words(visit: Visit) -> None:
         page = settled(visit(site=site, forgiven=LOST))
     type_vswr(page, "3")
 
-    expect(page.get_by_role("alert").filter(has_text="The core cannot be reached")).to_be_visible()
+    expect(page.get_by_role("alert").filter(has_text="The server cannot be reached")).to_be_visible()
     assert_numbers(page, expected.numbers())
 
 
@@ -142,7 +142,7 @@ def test_lost_server_is_said_where_a_cell_opens(visit: Visit) -> None:
         page = settled(visit(site=site, forgiven=LOST))
     page.locator("td[data-family=n][data-band='20m'] button").click()
 
-    expect(page.locator("jw-detail").get_by_role("status")).to_contain_text("The core cannot be reached")
+    expect(page.locator("jw-detail").get_by_role("status")).to_contain_text("The server cannot be reached")
 
 
 def test_page_recovers_with_its_server(visit: Visit) -> None:

@@ -57,12 +57,14 @@ class JwSaving extends element(
     panelStyles,
     pickStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; margin-top: 12px; }
-      .panel { display: grid; gap: 8px; justify-items: start; background: none; }
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); margin-top: var(--space-3); }
+      .panel { display: grid; gap: var(--space-2); justify-items: start; background: none; }
       h2 { margin-bottom: 0; }
-      .row { display: flex; flex-wrap: wrap; gap: 8px; }
-      .row button { font-size: 0.85rem; padding: 0 11px; }
-      .name { display: grid; gap: 3px; width: 100%; max-width: 20rem; font-size: 0.8rem; font-weight: 600; }
+      .row { display: flex; flex-wrap: wrap; gap: var(--space-2); }
+      .name {
+        display: grid; gap: var(--space-1); width: 100%; max-width: 20rem; font-size: var(--type-small);
+        font-weight: 600;
+      }
     `,
   ];
 
@@ -90,8 +92,8 @@ class JwSaving extends element(
       </section>
       <section class="panel">
         <h2>Open what was saved</h2>
-        <p class="quiet">What is in it comes in beside what you have: lines, packs and sweeps by their names. Nothing of
-          yours is overwritten without asking.</p>
+        <p class="quiet">Its lines, packs and sweeps are added to yours. Nothing of yours is overwritten without
+          asking.</p>
         <label class="pick">Open a saved page or station file<input id="open-station" type="file" accept=".json,.html"
           @change=${this._picked}></label>
         ${this._asked ? this._question() : nothing}
@@ -112,7 +114,7 @@ class JwSaving extends element(
     const {asks} = /** @type {{asks: string[]}} */ (this._asked);
     const what = asks.join(' and ');
     return html`<div class="row" role="alert">
-      <p>This browser has a ${what} of its own. Replace it with the one of the file?</p>
+      <p>This browser already holds a ${what}. Replace it with the one from the file?</p>
       <button id="replace-own" @click=${() => this._takeIn(asks)}>Replace mine</button>
       <button id="keep-own" @click=${this._done}>Keep mine</button>
     </div>`;
@@ -193,7 +195,7 @@ class JwSaving extends element(
 /** The one-file page at an address. */
 async function parsed(address) {
   const answer = await fetch(address);
-  if (!answer.ok) throw new Error('the server did not hand it out.');
+  if (!answer.ok) throw new Error('the server did not send it.');
   return new DOMParser().parseFromString(await answer.text(), 'text/html');
 }
 

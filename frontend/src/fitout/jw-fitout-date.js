@@ -8,7 +8,7 @@ const today = () => {
 
 /** A day, or none. */
 class JwFitoutDate extends Field {
-  static styles = [...Field.styles, css`div { display: flex; gap: 6px; } button { flex: none; }`];
+  static styles = [...Field.styles, css`div { display: flex; gap: var(--space-2); } button { flex: none; }`];
 
   render() {
     return html`<label for=${this.name}>${this.label}</label>

@@ -10,7 +10,7 @@ import {KEPT_LINES} from '../shared/lines/kept.js';
 import {browserStore} from '../shared/state/browser-store.js';
 import * as linesOf from '../shared/station/line-request.js';
 import {base} from '../shared/styles/base.js';
-import {pageStyles} from '../shared/styles/forms.js';
+import {pageStyles} from '../shared/styles/view.js';
 import {titlesOf} from './from.js';
 import './jw-fitout-form.js';
 import './jw-fitout-labels.js';
@@ -90,17 +90,18 @@ export class JwFitoutView extends element(
   }
 
   _bar() {
-    return html`<div class="bar" role="group" aria-label="Take along">
-      <button @click=${this._copy}>Copy link</button>
+    return html`<div class="bar" role="group" aria-label="Paper">
       <label>On paper <select id="paper" @change=${(event) => (this._paper = event.target.value)}>
         ${PAPERS.map(([id, words]) => html`<option value=${id} .selected=${id === this._paper}>${words}</option>`)}
       </select></label>
       <button id="flowing" aria-pressed=${this._flowing}
         @click=${() => (this._flowing = !this._flowing)}>Several joints a page</button>
-      <button @click=${() => window.print()}>Print</button>
-      <button @click=${() => this._reset()}>Reset</button>
-      ${this._undoButtons()}
     </div>`;
+  }
+
+  get ways() {
+    const [link, print] = super.ways;
+    return [{...link, run: () => this._copy()}, print];
   }
 
   _answer(result) {
