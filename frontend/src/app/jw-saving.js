@@ -9,6 +9,7 @@ import {browserStore} from '../shared/state/browser-store.js';
 import {AtStation} from '../shared/station/at-station.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles, pickStyles} from '../shared/styles/panels.js';
+import {today} from '../shared/text/days.js';
 import {PLACES} from './places.js';
 import {stationAnswers} from './station-answers.js';
 
@@ -19,9 +20,6 @@ import {stationAnswers} from './station-answers.js';
 
 const LONGEST_NAME = 60;
 const CARRIED = carriedBy(document);
-
-/** Today as 2026-11-29, by the reader's own clock. */
-const today = () => new Date().toLocaleDateString('sv-SE');
 
 /** A name as a file may have it. */
 const fileName = (name, end) =>
