@@ -125,7 +125,7 @@ def test_a_code_opens_its_joint_also_of_another_line(visit: Visit, address: str)
     texts = page.evaluate(READ_CODES)
     assert all(re.fullmatch(re.escape(address) + r"#view=fitout&joint=[0-9A-Z]{8}", text) for text in texts)
     page.get_by_role("button", name="Line", exact=True).click()
-    page.get_by_role("button", name="Start empty").click()
+    page.get_by_role("button", name="Compare with a copy").click()
     page.get_by_role("button", name="Fit-out", exact=True).click()
     expect(page.locator("jw-fitout-form")).not_to_contain_text("Field day, 7 elements")
 

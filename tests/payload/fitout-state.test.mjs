@@ -7,9 +7,9 @@ import {fromWords, numbered} from '../../frontend/src/fitout/from.js';
 import {jointIn, lineIn, withLine} from '../../frontend/src/fitout/link.js';
 import {quantitiesCsv, toBuy} from '../../frontend/src/fitout/quantities.js';
 import {elementsOf, fieldOf, jointRequest, lineRequest} from '../../frontend/src/fitout/request.js';
-import {sweptJoint} from '../../frontend/src/fitout/swept.js';
 import {codePath} from '../../frontend/src/shared/codes/path.js';
 import {EXAMPLE} from '../../frontend/src/shared/lines/example.js';
+import {sweptJoint} from '../../frontend/src/shared/sweeps/of-joint.js';
 
 const name = {type: 'text', longest: 60, nullable: false, default: ''};
 const number = (min, max, more = {}) => ({type: 'number', min, max, nullable: false, default: null, ...more});

@@ -2,8 +2,9 @@ import {css, html, nothing} from 'lit';
 import {element, of, value} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
 import {STATES, valuesOf} from '../shared/joints/book.js';
-import {STATE_WORDS, dueOf, standingOf} from '../shared/joints/due.js';
+import {dueOf, standingOf} from '../shared/joints/due.js';
 import {spokenCode} from '../shared/joints/identity.js';
+import {FIELD_WORDS, STATE_WORDS, momentText, saidText} from '../shared/joints/words.js';
 import {base} from '../shared/styles/base.js';
 import {formStyles} from '../shared/styles/forms.js';
 import {today} from '../shared/text/days.js';
@@ -11,25 +12,12 @@ import {today} from '../shared/text/days.js';
 /**
  * @import {Entry} from '../shared/joints/book.js'
  * @import {Joint} from '../shared/joints/identity.js'
+ * @import {SweptJoint} from '../shared/sweeps/of-joint.js'
  * @import {Sheet} from './answer.js'
- *
- * @typedef {{date: string, excess: number | null, verdict: string}} SweptJoint - what a sweep told of a joint
  */
 
-const WORDS = {
-  fitted_by: 'Fitted by',
-  fitted_on: 'Fitted on',
-  torque: 'Torque used',
-  sealed: 'Sealed with',
-  inspected_on: 'Last inspected',
-  state: 'State',
-  note: 'Note',
-};
 const LONGEST = {fitted_by: 60, torque: 40, sealed: 120, note: 500};
 const DUE_WORDS = {overdue: ', overdue', soon: ', due now', faulty: '', later: '', '': ''};
-
-/** A moment in the reader's own time: "2026-11-29 14:05". */
-const momentText = (at) => new Date(at).toLocaleString('sv-SE', {dateStyle: 'short', timeStyle: 'short'});
 
 /**
  * What the joint book says of one joint, folded: its fields to fill in, its entries, and its sweeps over time.
@@ -84,14 +72,14 @@ class JwFitoutRecord extends element({
         ${this._input('fitted_on', values, 'date')} ${this._input('fitted_by', values, 'text')}
         ${this._input('torque', values, 'text', this.sheet.torque.figures)} ${this._input('sealed', values, 'text')}
         ${this._input('inspected_on', values, 'date')}
-        <label>${WORDS.state}<select id="state" @change=${this._entered}>
+        <label>${FIELD_WORDS.state}<select id="state" @change=${this._entered}>
           ${['', ...STATES].map(
             (one) =>
               html`<option value=${one} .selected=${one === values.state}>${STATE_WORDS[one] ?? 'not said'}</option>`,
           )}
         </select></label>
-        <label class="wide">${WORDS.note}<textarea id="note" rows="2" maxlength=${LONGEST.note} .value=${values.note}
-          @change=${this._entered}></textarea></label>
+        <label class="wide">${FIELD_WORDS.note}<textarea id="note" rows="2" maxlength=${LONGEST.note}
+          .value=${values.note} @change=${this._entered}></textarea></label>
       </div>
       <div class="row">
         <button id="fitted-today" @click=${() => this._enter('fitted_on', today())}>Fitted today</button>
@@ -116,7 +104,7 @@ class JwFitoutRecord extends element({
   }
 
   _input(name, values, type, placeholder = '') {
-    return html`<label>${WORDS[name]}<input id=${name} type=${type} autocomplete="off" placeholder=${placeholder}
+    return html`<label>${FIELD_WORDS[name]}<input id=${name} type=${type} autocomplete="off" placeholder=${placeholder}
       maxlength=${LONGEST[name] ?? nothing} .value=${values[name]} @change=${this._entered}></label>`;
   }
 
@@ -141,8 +129,8 @@ class JwFitoutRecord extends element({
         <thead><tr><th scope="col">Written</th><th scope="col">Of</th><th scope="col">Entry</th></tr></thead>
         <tbody>${this.entries.toReversed().map(
           ({at, field, value: said}) =>
-            html`<tr><td>${momentText(at)}</td><th scope="row">${WORDS[field]}</th><td
-              >${(field === 'state' ? STATE_WORDS[said] : said) || 'taken back'}</td></tr>`,
+            html`<tr><td>${momentText(at)}</td><th scope="row">${FIELD_WORDS[field]}</th><td
+              >${saidText(field, said)}</td></tr>`,
         )}</tbody>
       </table></details>`;
   }

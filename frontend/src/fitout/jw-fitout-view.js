@@ -17,6 +17,7 @@ import * as linesOf from '../shared/station/line-request.js';
 import {base} from '../shared/styles/base.js';
 import {pageStyles} from '../shared/styles/forms.js';
 import {KEPT_SWEEPS} from '../shared/sweeps/kept.js';
+import {sweptJoint} from '../shared/sweeps/of-joint.js';
 import {today} from '../shared/text/days.js';
 import {titlesOf} from './from.js';
 import './jw-fitout-due.js';
@@ -28,7 +29,6 @@ import './jw-fitout-sheet.js';
 import {jointIn, lineIn, withLine} from './link.js';
 import {fieldOf, jointRequest, lineRequest} from './request.js';
 import {fitoutViewStyles} from './styles.js';
-import {sweptJoint} from './swept.js';
 
 /**
  * @import {JointRecord} from '../shared/joints/book.js'

@@ -6,7 +6,7 @@
 import {record, refuse, text} from '../shared/state/check.js';
 
 /** What the browser keeps for the reader, without the word every key begins with. */
-export const KEPT_KEYS = ['station', 'lines', 'kit', 'packs', 'sweeps', 'joints'];
+export const KEPT_KEYS = ['station', 'lines', 'kit', 'packs', 'sweeps', 'joints', 'checklist'];
 const OWN = 'jointwise-';
 const FORMAT = 'jointwise station';
 const VERSION = 1;

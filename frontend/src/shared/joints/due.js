@@ -6,9 +6,6 @@ import {daysBetween, monthsLater} from '../text/days.js';
 /** Days before an inspection from which it is said to be due. */
 const SOON_DAYS = 30;
 
-/** The words for a joint's state. */
-export const STATE_WORDS = {good: 'good', watch: 'to be watched', faulty: 'faulty'};
-
 /**
  * The day of the next inspection: the interval after the last one, or after the fitting; empty where neither is known.
  *

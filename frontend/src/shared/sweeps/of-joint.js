@@ -1,8 +1,12 @@
 /** What kept sweeps of a line told of one of its joints. */
 
 /**
- * @import {Joint} from '../shared/joints/identity.js'
- * @import {KeptSweep} from '../shared/sweeps/history.js'
+ * @import {Joint} from '../joints/identity.js'
+ * @import {KeptSweep} from './history.js'
+ */
+
+/**
+ * @typedef {{date: string, excess: number | null, verdict: string}} SweptJoint - what a sweep told of a joint
  */
 
 /**
@@ -11,6 +15,7 @@
  * @param {KeptSweep[]} sweeps
  * @param {string} line - its name
  * @param {Joint} joint
+ * @returns {SweptJoint[]}
  */
 export const sweptJoint = (sweeps, line, {element, name}) =>
   sweeps
