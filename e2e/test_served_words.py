@@ -157,7 +157,7 @@ def test_a_power_is_spelled_in_one_way(visit: Visit) -> None:
     labels = page.locator("jw-power-choice fieldset#power_w label")
 
     expect(labels).to_have_text(["400 W", "1 kW", "1.5 kW"])
-    page.locator("td[data-family=n][data-band='20m'] button").click()
+    page.locator("td[data-family=n][data-band='20m']").click()
     expect(page.locator("#verdict")).to_contain_text("1 kW")
     everything = page.evaluate(
         "() => readers.everywhere('jw-detail, jw-matrix').map((one) => one.shadowRoot.textContent)"

@@ -79,7 +79,7 @@ function step(words, {formula, purpose, inputs, result}) {
 
 function limit(words, {id, margins: [low, high], allowed, receiving, steps}, binding) {
   const signed = (value) => words.number(decibels(value));
-  const room =
+  const figures =
     low === null
       ? el('span', {class: 'soft'}, receiving ? words.receiving : '–')
       : [
@@ -92,7 +92,7 @@ function limit(words, {id, margins: [low, high], allowed, receiving, steps}, bin
     [
       el('strong', {}, words.limits[id]),
       binding ? el('span', {class: 'binds'}, words.binds) : undefined,
-      room,
+      figures,
       allowed ? el('span', {class: 'soft'}, words.allows(...allowed.map(words.level))) : undefined,
     ],
     steps,

@@ -21,7 +21,7 @@ import {Speaking} from '../shared/vocabulary/speaking.js';
  */
 const GROUPS = [
   ['bands', 'Bands and powers', ['powers_w', 'power_is', 'region', 'frequencies_hz', 'bands']],
-  ['families', 'Families', ['families']],
+  ['families', 'Connectors', ['families']],
   ['keying', 'Keying', ['keying', 'transmit_share', 'on_time_s', 'off_time_s']],
   ['line', 'Line and cable', ['system_impedance_ohm', 'return_loss_asked_db', 'cable', 'cable_diameter_m']],
   ['site', 'Site', ['solar_irradiance_w_per_m2', 'altitude_m', 'vibration', 'added_sealing']],
@@ -169,7 +169,7 @@ class JwScenario extends element(
     if (name === 'families')
       return html`<jw-toggles-field class="wide" name="families" .choices=${this.vocabulary.lists.families}
         .sets=${ALL_FAMILIES}
-        hint="Pick those you own or can buy; the others leave the matrix." .value=${given}
+        hint="Pick those you own or can buy; the others leave the table." .value=${given}
         .error=${error}></jw-toggles-field>`;
     if (name === 'powers_w')
       return html`<jw-list-field class="double" name="powers_w" zero="receive" .value=${given}
@@ -186,7 +186,7 @@ class JwScenario extends element(
 
   _inWords(name) {
     const words = this.vocabulary.spoken(name, this.state[name]);
-    return name === 'vswr' ? `VSWR ${words}` : words;
+    return name === 'vswr' ? `SWR ${words}` : words;
   }
 
   _hint(name) {

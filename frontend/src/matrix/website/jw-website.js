@@ -7,7 +7,7 @@ import {refusedWords} from '../../shared/refusals/words.js';
 import {Enquiry} from '../../shared/state/enquiry.js';
 import {toFragment} from '../../shared/state/fragment.js';
 import {base} from '../../shared/styles/base.js';
-import {Speaking} from '../../shared/vocabulary/speaking.js';
+import {AtStation} from '../../shared/station/at-station.js';
 import {NOTHING_OPEN, matrixRequest} from '../requests.js';
 import {SCRIPT_FILE, SNAPSHOT_FILE, snippet} from './snippet.js';
 
@@ -62,7 +62,7 @@ class JwWebsite extends element(
     _script: state(/** @type {string} */ (of)),
     _failed: state(/** @type {string} */ (of)),
   },
-  Speaking,
+  AtStation,
 ) {
   static styles = [
     base,
@@ -158,7 +158,8 @@ class JwWebsite extends element(
     const trouble = this._failed ?? (error && refusedWords(error, this.vocabulary, 'snapshot', {}));
     if (trouble) return html`<p class="error" role="alert">${trouble}</p>`;
     if (!result || !this._script) return html`<p class="preview" role="status">Calculating…</p>`;
-    const text = JSON.stringify(result);
+    const station = {name: this.station.name, date: new Date().toISOString().slice(0, 10)};
+    const text = JSON.stringify({...result, station});
     const {families, columns} = result.matrix;
     const fragment = toFragment({...this.state, ...NOTHING_OPEN, power_w: this.power}, this.vocabulary.first.matrix);
     const line = snippet(this._way, {
