@@ -259,8 +259,10 @@ def test_a_cell_opens_its_derivation(club: Website, visit: Callable[..., Page]) 
         detail = shown.locator(f"details[data-limit={limit['id']}]")
         expect(detail.locator("summary b")).to_have_text(f"{expected.decibels(limit['margin_db'])} dB")
     expect(shown.locator("details[data-match] summary b")).to_have_text(f"{core['match']['return_loss_db']:.1f} dB")
-    binding = shown.locator("details[open]")
+    binding = shown.locator("details[data-limit]").first
     assert binding.get_attribute("data-limit") == core["limits"][0]["id"]
+    expect(binding.locator("summary .share i")).to_have_attribute("data-step", "fine")
+    page.evaluate("() => readers.everywhere('.derivation details').forEach((one) => (one.open = true))")
     steps = [step for step in core["limits"][0]["steps"] if step["end"] == "low"]
     margin = next(at for at, step in enumerate(steps) if step["formula"] == "margin")
     expect(binding.locator("ol > li")).to_have_count(margin + 1)

@@ -172,7 +172,7 @@ def test_marks_stand_everywhere_where_they_are_asked_for(visit: Visit) -> None:
 
     page.get_by_role("button", name="Show marks").click()
     expect(page.locator("jw-matrix td .marks")).to_have_count(len(expected.printed(matrix)))
-    signs = page.locator("jw-matrix td .marks b").all_text_contents()
+    signs = page.locator("jw-matrix td .marks b").evaluate_all("(all) => all.map((one) => one.dataset.signs)")
 
     marked = [levels[level] for row in matrix["marks"] for levels in row]
     undecided = [levels[level] for row in matrix["undecided"] for levels in row]

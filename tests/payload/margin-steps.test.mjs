@@ -1,7 +1,7 @@
 /** The five steps of a margin, and the steps of a derivation sorted by what they are for. */
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
-import {byPurpose} from '../../frontend/src/matrix/detail/purposes.js';
+import {byPurpose} from '../../frontend/src/shared/margins/purposes.js';
 import {STEPS, stepOf, stepRange, stepWords} from '../../frontend/src/shared/margins/scale.js';
 
 test('a margin is over the limit, at it, tight, fine or ample', () => {
@@ -20,12 +20,15 @@ test('steps are sorted by purpose in the order of their first, and what has none
   /** @type {any[]} */
   const steps = ['the cable', '', 'the joint', 'the cable', ''].map((purpose, at) => ({purpose, formula: `f${at}`}));
 
-  const groups = byPurpose(steps).map(({purpose, steps: of}) => [purpose, ...of.map(({formula}) => formula)]);
+  const groups = byPurpose(steps, 'the margin').map(({purpose, steps: of}) => [
+    purpose,
+    ...of.map(({formula}) => formula),
+  ]);
 
   assert.deepEqual(groups, [
     ['The cable', 'f0', 'f3'],
     ['The joint', 'f2'],
-    ['What it allows, and the margin', 'f1', 'f4'],
+    ['The margin', 'f1', 'f4'],
   ]);
-  assert.deepEqual(byPurpose([]), []);
+  assert.deepEqual(byPurpose([], 'the margin'), []);
 });

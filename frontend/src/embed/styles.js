@@ -113,6 +113,15 @@ summary::before { content: '▸'; color: var(--accent); }
 details[open] > summary::before { content: '▾'; }
 summary b { padding: 2px 8px; border-radius: 5px; }
 .binds { font-weight: 650; text-decoration: underline; }
+details > details { margin-left: 14px; }
+.share {
+  position: relative; flex: 1 0 100%; height: 12px; margin: 0 0 4px; overflow: hidden; background: var(--sunk);
+  border: 1px solid var(--edge); border-radius: 4px;
+}
+.share i { display: block; height: 100%; width: var(--taken); border-right: 1px solid currentColor; }
+.share::after {
+  content: ''; position: absolute; inset: 0 auto 0 calc(var(--limit) - 1px); width: 2px; background: currentColor;
+}
 details > ul { padding: 0 0 8px 1.2em; }
 ol { list-style: none; }
 ol > li { padding: 8px 0 8px 14px; border-top: 1px solid var(--line); }
@@ -139,6 +148,8 @@ details > .marks-list { padding-left: 0; }
 .ends { display: flex; flex-wrap: wrap; gap: 4px 16px; align-items: center; justify-content: space-between; }
 .ends a { display: inline-flex; align-items: center; min-height: 44px; }
 @container (max-width: 480px) {
+  .bar { height: 84px; }
+  .bar p { white-space: normal; }
   .status { min-height: 2lh; }
   .key span { display: none; }
   .key li { font-size: 0.8em; }

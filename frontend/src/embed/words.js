@@ -109,6 +109,7 @@ const en = {
     return `${decibels(-cell.margin).slice(1)} dB over the limit; limited by ${LIMITED_BY[cell.limit]}.`;
   },
   binds: 'limits',
+  last: 'what it allows, and the margin',
   range: (low, high) => `${low} to ${high} dB`,
   allows: (low, high) => `allows ${low} to ${high}`,
   receiving: 'no margin on receive',
@@ -116,7 +117,7 @@ const en = {
   between: (low, high) => `${low} to ${high}`,
   above: (edge) => `above ${edge}`,
   largest: (cell) =>
-    cell.largest === null ? 'No power is safe.' : `Largest safe power ${watts(roundedDown(cell.largest, 2))} PEP.`,
+    cell.largest === null ? 'No power is safe.' : `Largest safe power ${watts(roundedDown(cell.largest, 3))} PEP.`,
   source: 'Source',
   at: (column) => `at ${frequency(column.high_hz)}`,
 };
@@ -241,6 +242,7 @@ const de = {
     return `Grenze um ${comma(decibels(-cell.margin).slice(1))} dB überschritten: ${LIMITS_DE[cell.limit]}.`;
   },
   binds: 'begrenzt',
+  last: 'was es erlaubt, und die Reserve',
   range: (low, high) => `${low} bis ${high} dB`,
   allows: (low, high) => `erlaubt ${low} bis ${high}`,
   receiving: 'keine Reserve beim Empfang',
@@ -250,7 +252,7 @@ const de = {
   largest: (cell) =>
     cell.largest === null
       ? 'Keine Leistung ist sicher.'
-      : `Größte sichere Leistung ${comma(watts(roundedDown(cell.largest, 2)))} PEP.`,
+      : `Größte sichere Leistung ${comma(watts(roundedDown(cell.largest, 3)))} PEP.`,
   source: 'Quelle',
   at: (column) => `bei ${comma(frequency(column.high_hz))}`,
 };

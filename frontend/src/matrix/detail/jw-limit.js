@@ -1,13 +1,16 @@
 import {css, html, nothing, unsafeCSS} from 'lit';
 import {element, of, state, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-steps.js';
+import {byPurpose} from '../../shared/margins/purposes.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
 import {decibels, power} from '../../shared/text/format.js';
 import {foldStyles} from './fold.js';
-import {byPurpose} from './purposes.js';
 
 /** @import {Catalogue, Limit} from '../../shared/answers.js' */
+
+/** What the steps lead to that are for nothing else. */
+const LAST = 'what it allows, and the margin';
 
 /** The working of one limit of a cell: its sentence, then its steps folded by what they are for. */
 class JwLimit extends element({
@@ -37,7 +40,7 @@ class JwLimit extends element({
         }
         <p>${limit.sentence}</p>
       </summary>
-      ${this._open.has('') ? byPurpose(limit.steps).map((group) => this._group(group)) : nothing}
+      ${this._open.has('') ? byPurpose(limit.steps, LAST).map((group) => this._group(group)) : nothing}
     </details>`;
   }
 

@@ -31,7 +31,7 @@ const WAYS = [
   ],
 ];
 const THEMES = [
-  ['auto', 'as the visitor has it'],
+  ['auto', 'as the web page'],
   ['light', 'light'],
   ['dark', 'dark'],
 ];
@@ -121,7 +121,7 @@ class JwWebsite extends element(
       </div>
       <p class="quiet">${words}</p>
       <div class="choices">
-        ${this._select('theme', 'Light or dark', THEMES)} ${this._select('lang', 'Language', LANGUAGES)}
+        ${this._select('theme', 'Colours', THEMES)} ${this._select('lang', 'Language', LANGUAGES)}
         <label><input id="site-compact" type="checkbox" .checked=${this._look.compact}
           @change=${({target}) => this._set('compact', target.checked)}>Compact: numbers only</label>
         ${

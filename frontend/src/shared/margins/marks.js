@@ -47,7 +47,10 @@ function ladder(levels, p) {
  */
 export function marksOf(levels, p) {
   const cell = levels[p];
-  const all = made('span', 'marks', made('b', '', signsOf(cell)));
+  const signs = made('b', '');
+  // drawn by the style sheet, or they would count as text of the cell
+  signs.dataset.signs = signsOf(cell);
+  const all = made('span', 'marks', signs);
   if (cell.margin !== null) all.append(range(cell));
   all.append(ladder(levels, p));
   all.ariaHidden = 'true';
@@ -58,6 +61,7 @@ export function marksOf(levels, p) {
 export const MARK_RULES = `
 .marks { display: grid; grid-template-rows: 1em 5px 6px; gap: 1px; padding: 0 3px; font-size: 0.75em; line-height: 1; }
 .marks b { overflow: clip; white-space: nowrap; font-weight: 600; letter-spacing: 0.04em; }
+.marks b::before { content: attr(data-signs); }
 .marks .range {
   grid-row: 2; position: relative; background: linear-gradient(currentColor 0 0) center/1px 100% no-repeat;
 }
