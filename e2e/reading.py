@@ -38,6 +38,12 @@ def cell(page: Page, family: str, band: str) -> Locator:
     return page.locator(f"td[data-family='{family}'][data-band='{band}']")
 
 
+def more(page: Page, group: str) -> None:
+    """Unfold a group of the matrix's settings."""
+    page.get_by_role("button", name="More settings").click()
+    page.get_by_role("button", name=group, exact=True).click()
+
+
 def sheet(page: Page) -> Locator:
     """The sheet that is open."""
     return page.get_by_role("dialog")

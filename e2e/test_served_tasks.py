@@ -326,7 +326,7 @@ def test_reset_is_taken_back_in_each_view(visit: Visit) -> None:
         expect(page).to_have_url(before)
 
 
-FOLDED = {"Matrix": ["Keying", "Line and cable", "Site", "Wear"], "Choose": [], "Line": [], "Kit": []}
+FOLDED = {"Matrix": ["More settings", "Keying", "Line and cable", "Site", "Wear"], "Choose": [], "Line": [], "Kit": []}
 """Of each view the groups of numbers to unfold, besides those that stand open."""
 
 
