@@ -1,6 +1,6 @@
 /** Writing the cells of the matrix: text and colour alone, and of both only what changed, which a drag lives by. */
 import {marksOf} from '../shared/margins/marks.js';
-import {marginWord, stepNameOf} from '../shared/margins/reading.js';
+import {marginWord, signsOf, stepNameOf} from '../shared/margins/reading.js';
 
 /** @import {MatrixCell} from '../shared/margins/reading.js' */
 
@@ -59,13 +59,16 @@ export function writeMarked(td, levels, p, word) {
  * @param {HTMLTableCellElement} td
  * @param {MatrixCell[]} levels
  * @param {number} p - the level that is shown
+ * @param {boolean} marked - whether each has its marks
  */
-export function writeLevels(td, levels, p) {
+export function writeLevels(td, levels, p, marked) {
   const lines = levels.map((cell, level) => {
     const line = document.createElement('span');
     line.dataset.step = stepNameOf(cell);
     line.toggleAttribute('data-chosen', level === p);
-    line.textContent = marginWord(cell);
+    const signs = document.createElement('small');
+    signs.textContent = marked ? signsOf(cell) : '';
+    line.append(signs, marginWord(cell));
     return line;
   });
   put(td, 'step', undefined);

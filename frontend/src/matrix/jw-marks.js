@@ -18,7 +18,7 @@ class JwMarks extends element({
   /** Id of the chosen column; empty where none is. */
   column: {type: String},
   /** Whether all rows show their marks. */
-  all: {type: Boolean},
+  all: {type: Boolean, reflect: true},
 }) {
   static styles = [
     base,
@@ -38,7 +38,11 @@ class JwMarks extends element({
       dd { line-height: 1.3; }
       .marks { display: block; }
       .range { display: block; height: 5px; }
-      @media print { :host { font-size: 7pt; } dl { grid-template-columns: repeat(4, 1fr); gap: 0.5mm 4mm; } }
+      @media print {
+        :host { font-size: 7pt; }
+        dl { grid-template-columns: repeat(4, 1fr); gap: 0.5mm 4mm; }
+        .onscreen, :host(:not([all])) :is(.marked, dl) { display: none; }
+      }
     `,
   ];
 
@@ -56,17 +60,19 @@ class JwMarks extends element({
     const cells = rows.flatMap((f) => columns.map((_, c) => readCell(this.matrix, f, c, p)));
     const marks = new Map(cells.flatMap(signedWords));
     const isPacked = [...families, ...columns].some(({pack}) => pack);
-    return html`${this._ladder()}<h3>Marks</h3><dl>
+    return html`${this._ladder()}<h3 class="marked">Marks</h3><dl>
       ${[...marks].map(([sign, words]) => this._row(sign, words))}
       ${this._row(
         html`<span class="marks"><span class="range"><i></i></span></span>`,
         'from the most cautious to the most generous figures; the upright line is 0 dB, the cautious end is printed',
+        'onscreen',
       )}
       ${this._row(
         html`<span class="marks"><span class="ladder">${['ample', 'fine', 'tight', 'at', 'over'].map(
           (step) => html`<i data-step=${step}></i>`,
         )}</span></span>`,
         `the ladder: ${powers.map(power).join(', ')}, each in the colour of its margin; the one shown is underlined`,
+        'onscreen',
       )}
       ${isPacked ? this._row('◆', 'from a pack of yours or of the server') : nothing}
     </dl>`;
@@ -85,8 +91,8 @@ class JwMarks extends element({
       )}</ol>`;
   }
 
-  _row(mark, words) {
-    return html`<div><dt>${mark}</dt><dd>${words}</dd></div>`;
+  _row(mark, words, where = '') {
+    return html`<div class=${where}><dt>${mark}</dt><dd>${words}</dd></div>`;
   }
 }
 

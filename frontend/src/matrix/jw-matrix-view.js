@@ -122,7 +122,7 @@ export class JwMatrixView extends element(
           <jw-power-choice .powers=${matrix.powers_w} .chosen=${this._power} .shows=${_state.shows}
             ?marked=${this._isMarked} @jw-marked=${({detail}) => (this._isMarked = detail.marked)}></jw-power-choice>
         </div>
-        <h2 class="onpaper">${`Margin in dB; in heavy type at ${power(this._power)}`}</h2>
+        <h2 class="onpaper">${this._onPaper}</h2>
         ${
           this._isNarrow
             ? html`<jw-bands .columns=${matrix.columns} band=${this._alone} @jw-band=${this._stepped}
@@ -178,6 +178,13 @@ export class JwMatrixView extends element(
 
   get _refused() {
     return this._matrix.error !== undefined;
+  }
+
+  /** Heading of the matrix on paper: whose it is, of what day, and what it shows. */
+  get _onPaper() {
+    const day = new Intl.DateTimeFormat('en-GB', {dateStyle: 'long'}).format(new Date());
+    const whose = [this.station.name, day].filter(Boolean).join(', ');
+    return `${whose}: margin in dB; in heavy type at ${power(this._power)}`;
   }
 
   /** Why the numbers shown are not those of the controls; empty while they are. */

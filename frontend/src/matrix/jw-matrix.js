@@ -195,7 +195,7 @@ class JwMatrix extends element({
       const isRow = family === opened.family;
       td.toggleAttribute('data-open', isRow && band === opened.column);
       if (isAwaited) writeNothing(td);
-      else if (this._isOnPaper) writeLevels(td, levels(f, c), p);
+      else if (this._isOnPaper) writeLevels(td, levels(f, c), p, this.marked);
       else {
         const cell = readCell(matrix, f, c, p);
         if (isRow || this.marked) writeMarked(td, levels(f, c), p, printed(cell, shows));

@@ -98,6 +98,8 @@ const paper = css`
       display: block; height: var(--line-height); padding-right: 16%; text-align: right; font-size: 6.5pt;
       font-weight: 450; line-height: var(--line-height);
     }
+    /* without height of its own it never reaches into the line below */
+    td small { float: left; height: 0; padding-left: 0.5mm; }
     td > [data-step='refused'] { background: var(--hatch); color: var(--refused-ink); }
     td > [data-chosen], .powers [data-chosen] { font-weight: 700; }
     .powers { display: block; text-align: right; font-size: 6.5pt; font-weight: 400; }

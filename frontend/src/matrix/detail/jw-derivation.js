@@ -52,6 +52,8 @@ class JwDerivation extends element({
       @media print {
         section { margin-top: 3mm; }
         h3 { break-after: avoid; }
+        /* those of the matrix are on paper already */
+        .cautions { display: none; }
       }
     `,
   ];
@@ -88,7 +90,7 @@ class JwDerivation extends element({
         html`<p class="quiet">For information; these do not enter the margin.</p>
           <jw-steps .steps=${cell.air_breakdown} .catalogue=${catalogue}></jw-steps>`,
       )}
-      <section><jw-cautions .cautions=${cell.cautions}></jw-cautions></section>`;
+      <section class="cautions"><jw-cautions .cautions=${cell.cautions}></jw-cautions></section>`;
   }
 
   /** What is drawn only once it is unfolded. */
