@@ -61,7 +61,7 @@ def test_a_cell_opens_its_derivation(view: View) -> None:
     view.open()
     view.ready()
 
-    view.click("td[data-family=uhf][data-band='70cm'] button")
+    view.click("td[data-family=uhf][data-band='70cm']")
 
     assert_verdict(view, asked("cell", family="uhf", band="70cm", power_w=100)["verdict"])
     assert view.comes("() => readers.everywhere('.scatterlayer path.point').length === 3")
