@@ -1,5 +1,6 @@
 import {css, html, nothing} from 'lit';
 import {carriedBy, carriedIn, gathered, packsIn, stationFile, takeIn} from '../saved/carried.js';
+import {collected, fromTexts} from '../saved/on-paper.js';
 import {filledPage} from '../saved/page-file.js';
 import {stationTables} from '../saved/station-tables.js';
 import {element, of, state, value} from '../shared/elements/element.js';
@@ -9,19 +10,20 @@ import {browserStore} from '../shared/state/browser-store.js';
 import {AtStation} from '../shared/station/at-station.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles, pickStyles} from '../shared/styles/panels.js';
+import {today} from '../shared/text/days.js';
+import {fewOf} from '../shared/text/few.js';
+import {codesIn} from './pictures.js';
 import {PLACES} from './places.js';
 import {stationAnswers, stationSnapshot} from './station-answers.js';
 
 /**
  * @import {Transport} from '../shared/answers.js'
  * @import {Carried} from '../saved/carried.js'
+ * @import {ReadCodes} from './pictures.js'
  */
 
 const LONGEST_NAME = 60;
 const CARRIED = carriedBy(document);
-
-/** Today as 2026-11-29, by the reader's own clock. */
-const today = () => new Date().toLocaleDateString('sv-SE');
 
 /** A name as a file may have it. */
 const fileName = (name, end) =>
@@ -46,8 +48,12 @@ class JwSaving extends element(
     transport: value(/** @type {Transport} */ (of)),
     /** Address of the page as one file; empty where this is one. */
     file: {type: String},
+    /** Brings what reads codes out of pictures. */
+    loadCodes: value(/** @type {() => Promise<ReadCodes>} */ (of)),
     _name: state(/** @type {string} */ (of)),
     _busy: state(/** @type {boolean} */ (of)),
+    /** What was read of a sheet of codes so far. */
+    _read: state(/** @type {string} */ (of)),
     _asked: state(/** @type {{carried: Carried, asks: string[]} | undefined} */ (of)),
   },
   AtStation,
@@ -72,6 +78,9 @@ class JwSaving extends element(
     super();
     this.file = '';
     this._busy = false;
+    this._read = '';
+    /** @type {string[]} */
+    this._codes = [];
     this._name = CARRIED?.name ?? '';
   }
 
@@ -96,6 +105,9 @@ class JwSaving extends element(
           asking.</p>
         <label class="pick">Open a saved page or station file<input id="open-station" type="file" accept=".json,.html"
           @change=${this._picked}></label>
+        <label class="pick">Read pictures of its codes<input id="open-pictures" type="file" accept="image/*" multiple
+          @change=${this._pictured}></label>
+        <p id="read" role="status">${this._read}</p>
         ${this._asked ? this._question() : nothing}
       </section>`;
   }
@@ -160,9 +172,32 @@ class JwSaving extends element(
   async _picked({target}) {
     const [file] = target.files;
     target.value = '';
-    if (!file) return;
+    if (file) await this._take(async () => carriedIn(await file.text()));
+  }
+
+  /** Pictures of a sheet of codes, which may come one after the other. */
+  async _pictured({target}) {
+    const files = [...target.files];
+    target.value = '';
+    if (files.length === 0) return;
+    this._read = 'Reading…';
     try {
-      this._asked = {carried: carriedIn(await file.text()), asks: []};
+      const {texts, unread} = await codesIn(files, await this.loadCodes());
+      this._codes.push(...texts);
+      const found = collected(this._codes);
+      this._read = collectedWords(found, unread);
+      if (found.total === 0 || found.missing.length > 0) return;
+      this._codes = [];
+      await this._take(() => fromTexts(found.texts));
+    } catch (error) {
+      this._read = error instanceof Error ? error.message : String(error);
+    }
+  }
+
+  /** @param {() => Promise<Carried>} read */
+  async _take(read) {
+    try {
+      this._asked = {carried: await read(), asks: []};
       this._takeIn([]);
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
@@ -190,6 +225,28 @@ class JwSaving extends element(
   _say(text) {
     send(this, 'jw-notice', {text});
   }
+}
+
+/**
+ * What was read of a sheet of codes, in words.
+ *
+ * @param {import('../saved/on-paper.js').Collected} found
+ * @param {string[]} unread
+ */
+function collectedWords({total, missing, isMixed}, unread) {
+  const words = [
+    unread.length > 0 ? `No picture: ${fewOf(unread)}.` : '',
+    isMixed ? 'Some codes are of another station and were left out.' : '',
+  ];
+  if (total === 0)
+    words.push('No code of a station was found. Hold the sheet flat, in even light, and fill the picture.');
+  else if (missing.length === 0) words.push(total === 1 ? 'The code was read.' : `All ${total} codes were read.`);
+  else
+    words.push(
+      `${total - missing.length} of ${total} codes were read; missing: ${missing.join(', ')}. Add a picture of ` +
+        `${missing.length === 1 ? 'it' : 'them'}.`,
+    );
+  return words.filter(Boolean).join(' ');
 }
 
 /** The one-file page at an address. */

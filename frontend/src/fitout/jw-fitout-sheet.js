@@ -10,7 +10,11 @@ import {sheetStyles} from './styles.js';
 
 /** @import {Sheet} from './answer.js' */
 
-/** The sheet of one joint, from its parts to its care. */
+/**
+ * The sheet of one joint, from its parts to its care.
+ *
+ * @slot - its record
+ */
 class JwFitoutSheet extends element({
   sheet: value(/** @type {Sheet} */ (of)),
   /** The titles of the sources, by id. */
@@ -37,6 +41,7 @@ class JwFitoutSheet extends element({
     return html`<article aria-labelledby="heading">
       <h2 id="heading">${sheet.heading}${packMark(sheet.pack)}</h2>
       ${this.of ? html`<p class="quiet">${this.of}</p>` : nothing}
+      <slot></slot>
       ${sheet.warnings.map(
         (one) =>
           html`<p class="warning"><b>${one.name}.</b> ${one.sentence} ${origin([one.kind], [one.source], numbers)}</p>`,

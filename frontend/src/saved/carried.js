@@ -8,7 +8,7 @@ import {KEPT_PACKS} from '../shared/packs/shelf.js';
 import {record, refuse, text} from '../shared/state/check.js';
 
 /** What the browser keeps for the reader, without the word every key begins with. */
-export const KEPT_KEYS = ['station', 'lines', 'kit', 'packs', 'sweeps'];
+export const KEPT_KEYS = ['station', 'lines', 'kit', 'packs', 'sweeps', 'joints', 'checklist'];
 const OWN = 'jointwise-';
 const FORMAT = 'jointwise station';
 const VERSION = 1;

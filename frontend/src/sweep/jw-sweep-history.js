@@ -5,12 +5,12 @@ import {send} from '../shared/elements/send.js';
 import {saveJson} from '../shared/export/save.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles, pickStyles} from '../shared/styles/panels.js';
+import {contentOf, fromFile, historyOf} from '../shared/sweeps/history.js';
 import {historyFigure} from './figures.js';
-import {contentOf, fromFile, historyOf} from './history.js';
 
 /**
  * @import {LoadCharts} from '../shared/charts/jw-chart.js'
- * @import {KeptSweep} from './history.js'
+ * @import {KeptSweep} from '../shared/sweeps/history.js'
  */
 
 const today = () => new Date().toISOString().slice(0, 10);
