@@ -13,6 +13,7 @@ from click.testing import CliRunner
 from jsonschema import Draft202012Validator
 from playwright.sync_api import Page, expect
 from reading import settled
+from test_saved_own import own
 from visits import Visit
 
 from jointwise.backend.cli import main
@@ -43,7 +44,7 @@ def documents(file: Path) -> dict[str, Any]:
 def test_a_page_of_the_version_before_is_taken_in(visit: Visit) -> None:
     """Opened in today's page it brings its line, beside what is there."""
     page = settled(visit("#view=line"))
-    page.locator("#station").click()
+    own(page)
 
     page.locator("#open-station").set_input_files(PAGE)
 
