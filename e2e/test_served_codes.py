@@ -2,12 +2,14 @@
 
 import base64
 import hashlib
+import io
 import json
 from pathlib import Path
 from typing import Any
 
 import pytest
 from playwright.sync_api import BrowserContext, Page, expect
+from pypdf import PdfReader
 from reading import settled
 from test_saved_own import elsewhere, opened, saved
 from test_served_accessibility import violations, with_axe
@@ -49,7 +51,9 @@ def with_lines(page: Page, name: str, elements: int = 50) -> Page:
     """The page with a line of many elements, each with a name of its own that packs badly."""
     joint = {"kind": "joint", "family": "n"}
     cable = {"kind": "cable", "cable": "rg_213", "length_m": 3}
-    parts = [{**(joint if at % 2 else cable), "name": hashlib.sha256(bytes([at])).hexdigest()[:50]} for at in range(elements)]
+    parts = [
+        {**(joint if at % 2 else cable), "name": hashlib.sha256(bytes([at])).hexdigest()[:50]} for at in range(elements)
+    ]
     lines = {"lines": [{"name": name, "request": {"elements": parts}}], "current": 0}
     page.evaluate("(text) => localStorage.setItem('jointwise-lines', text)", json.dumps(lines))
     page.reload()
@@ -120,6 +124,24 @@ def test_a_picture_of_the_sheet_brings_the_station(visit: Visit, how: str) -> No
 
     expect(other.locator("jw-saving")).to_have_count(0)
     assert "Hut" in lines_of(other)
+
+
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+def test_as_many_codes_as_are_allowed_are_on_one_sheet(visit: Visit, paper: str) -> None:
+    """Twelve codes are printed on one page, upright."""
+    page = sheet_of(settled(visit("#view=line")))
+    page.evaluate(
+        """() => {
+          const sheet = document.querySelector('jw-codes');
+          sheet.texts = Array.from({length: 12}, (_, at) => `JW1:${at + 1}:12:00000000:${'0Z'.repeat(473)}`);
+        }"""
+    )
+    expect(page.locator("jw-codes svg")).to_have_count(12)
+
+    [sheet] = PdfReader(io.BytesIO(page.pdf(format=paper, prefer_css_page_size=False))).pages
+
+    assert "12 of 12" in sheet.extract_text()
+    assert sheet.mediabox.height > sheet.mediabox.width
 
 
 def test_several_pictures_in_any_order_and_missing_ones_named(visit: Visit) -> None:

@@ -188,7 +188,7 @@ def test_a_label_tells_what_the_book_says(visit: Visit) -> None:
     enter(page, "Torque used", "2 N·m")
 
     expect(label).to_contain_text(f"Fitted {LONG_AGO} by Ann")
-    expect(label.locator(".torque")).to_have_text("Torque 2 N·m")
+    expect(label.locator(".torque")).to_have_text("Torque used 2 N·m")
     expect(label.locator(".next")).to_have_text(
         f"Next inspection {of_line(date=LONG_AGO)['joints'][4]['inspection']['due']}"
     )
