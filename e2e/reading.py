@@ -34,13 +34,38 @@ def fragment(page: Page) -> str:
 
 
 def cell(page: Page, family: str, band: str) -> Locator:
-    """The button of one cell."""
-    return page.locator(f"td[data-family='{family}'][data-band='{band}'] button")
+    """One cell."""
+    return page.locator(f"td[data-family='{family}'][data-band='{band}']")
+
+
+def seldom(page: Page, group: str) -> None:
+    """Unfold a group of the matrix's settings."""
+    page.get_by_role("button", name="More settings").click()
+    page.get_by_role("button", name=group, exact=True).click()
 
 
 def sheet(page: Page) -> Locator:
     """The sheet that is open."""
     return page.get_by_role("dialog")
+
+
+def share(page: Page) -> Locator:
+    """The menu of what can be taken along and saved, opened."""
+    return menu(page, "#share")
+
+
+def more(page: Page) -> Locator:
+    """The menu of what is seldom wanted, opened."""
+    return menu(page, "#more")
+
+
+def menu(page: Page, which: str) -> Locator:
+    """A menu of the masthead, opened; it is left open where it is."""
+    masthead = page.locator(f"jw-masthead {which}")
+    button = masthead.locator("#button")
+    if button.get_attribute("aria-expanded") == "false":
+        button.click()
+    return masthead.locator("#panel")
 
 
 def open_cell(page: Page, family: str, band: str) -> Locator:
@@ -50,15 +75,27 @@ def open_cell(page: Page, family: str, band: str) -> Locator:
 
 
 def drawn(page: Page) -> Locator:
-    """The derivation, once all its charts are drawn."""
+    """The derivation, once its bars are there."""
     derivation = page.locator("jw-derivation")
+    expect(derivation.locator("[data-bar]")).to_have_count(3)
+    return derivation
+
+
+def unfolded(derivation: Locator, heading: str) -> Locator:
+    """A part of the derivation, unfolded."""
+    derivation.locator("details > summary").filter(has_text=heading).click()
+    return derivation
+
+
+def with_charts(page: Page) -> Locator:
+    """The derivation, once all its charts are drawn."""
+    derivation = unfolded(drawn(page), "Charts")
     expect(derivation.locator("jw-chart .main-svg .scatterlayer")).to_have_count(3)
-    expect(derivation.locator("math").first).to_be_visible()
     return derivation
 
 
 class Step(NamedTuple):
-    """One step of the colour scale as the legend shows it."""
+    """One step of the colour scale as the key shows it."""
 
     low: float
     high: float
@@ -66,16 +103,16 @@ class Step(NamedTuple):
     ground: str
 
 
-def legend_steps(page: Page) -> list[Step]:
-    """The colour scale, from far below the limit to far above it."""
-    entries = page.locator("jw-legend .scale [data-step]").evaluate_all(
+def key_steps(page: Page) -> list[Step]:
+    """The colour scale, from over the limit to ample."""
+    entries = page.locator("jw-key [data-step]:not([data-step=refused])").evaluate_all(
         "(all) => all.map((one) => ({words: one.textContent, ...readers.colours(one)}))"
     )
     return [Step(*covered(entry["words"]), entry["ink"], entry["ground"]) for entry in entries]
 
 
 def covered(words: str) -> tuple[float, float]:
-    """The margins that a step of the legend covers, in dB."""
+    """The margins that a step of the key covers, in dB."""
     edges = [float(edge.replace("−", "-")) for edge in re.findall(r"[+−]?\d+", words)]
     if "below" in words:
         return -inf, edges[0]

@@ -9,7 +9,7 @@ import pytest
 from click.testing import CliRunner
 from hosts import STRICT, File, website
 from playwright.sync_api import Browser, Page, expect
-from reading import settled
+from reading import settled, share
 from visits import AXE, DESKTOP, ROOT, SIZES, START_MS, Visit, clean
 
 from jointwise.backend.cli import main
@@ -22,13 +22,13 @@ STATION = {"mode": "fm", "vswr": 3}
 
 def panel(page: Page) -> Page:
     """The page, once the panel shows its preview."""
-    page.locator("jw-website jointwise-matrix td button").first.wait_for()
+    page.locator("jw-website jointwise-matrix td[data-row]").first.wait_for()
     return page
 
 
 def preview(page: Page) -> list[str]:
     """What the cells of the preview print, words for refusals left out."""
-    return [text for text in page.locator("jw-website td .number").all_text_contents() if text[0] in "+−R"]
+    return [text for text in page.locator("jw-website td[data-row]").all_text_contents() if text[0] in "+−R"]
 
 
 def printed(**scenario: object) -> list[str]:
@@ -54,14 +54,14 @@ def on_a_website(browser: Browser, line: str, files: dict[str, bytes]) -> list[s
     ):
         page = context.new_page()
         page.goto(club.address)
-        page.locator("jointwise-matrix td button").first.wait_for()
+        page.locator("jointwise-matrix td[data-row]").first.wait_for()
         return page.evaluate("() => readers.numbers()")
 
 
 def test_what_the_panel_saves_shows_the_matrix_elsewhere(visit: Visit, browser: Browser) -> None:
     """The line and the two files of the panel, put on another website, show the margins that the page showed."""
     page = settled(visit("#mode=fm&vswr=3"))
-    page.get_by_role("button", name="Put on a website").click()
+    share(page).get_by_role("button", name="Put on a website").click()
     panel(page)
     assert preview(page) == printed(**STATION)
 
@@ -95,7 +95,7 @@ def test_the_panel_follows_the_controls(visit: Visit) -> None:
     page.locator("#vswr").fill("3")
     page.keyboard.press("Tab")
 
-    expect(page.locator("jw-website td .number").first).to_have_text(printed(vswr=3)[0])
+    expect(page.locator("jw-website td[data-row]").first).to_have_text(printed(vswr=3)[0])
     assert preview(page) == printed(vswr=3)
 
 
@@ -133,7 +133,7 @@ def test_the_saved_file_has_the_panel_too(browser: Browser) -> None:
     context.on("request", lambda request: asked.append(request.url))
     page = context.new_page()
     page.goto(f"{SAVED.as_uri()}#mode=fm&vswr=3&view=website")
-    page.locator("jw-website jointwise-matrix td button").first.wait_for(timeout=START_MS)
+    page.locator("jw-website jointwise-matrix td[data-row]").first.wait_for(timeout=START_MS)
 
     assert preview(page) == printed(**STATION)
     assert saved(page, "Save embed.js") == (ROOT / "dist/site/embed.js").read_bytes()

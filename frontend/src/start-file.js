@@ -17,7 +17,7 @@ import {withPacks} from './transport/with-packs.js';
 import {workerTransport} from './transport/worker.js';
 import {embeddedPayload} from './worker/embedded.js';
 
-const UNABLE = 'The live page cannot be started from this file in this browser; only the built-in tables can be shown.';
+const UNABLE = 'The live page cannot start from this file in this browser; only the built-in tables can be shown.';
 
 const app = /** @type {import('./app/jw-app.js').JwApp} */ (document.querySelector('jw-app'));
 

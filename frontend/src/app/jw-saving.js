@@ -1,5 +1,5 @@
 import {css, html, nothing} from 'lit';
-import {carriedBy, carriedIn, gathered, takeIn} from '../saved/carried.js';
+import {carriedBy, carriedIn, gathered, packsIn, stationFile, takeIn} from '../saved/carried.js';
 import {collected, fromTexts} from '../saved/on-paper.js';
 import {filledPage} from '../saved/page-file.js';
 import {stationTables} from '../saved/station-tables.js';
@@ -14,7 +14,7 @@ import {today} from '../shared/text/days.js';
 import {fewOf} from '../shared/text/few.js';
 import {codesIn} from './pictures.js';
 import {PLACES} from './places.js';
-import {stationAnswers} from './station-answers.js';
+import {stationAnswers, stationSnapshot} from './station-answers.js';
 
 /**
  * @import {Transport} from '../shared/answers.js'
@@ -63,12 +63,14 @@ class JwSaving extends element(
     panelStyles,
     pickStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; margin-top: 12px; }
-      .panel { display: grid; gap: 8px; justify-items: start; background: none; }
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); margin-top: var(--space-3); }
+      .panel { display: grid; gap: var(--space-2); justify-items: start; background: none; }
       h2 { margin-bottom: 0; }
-      .row { display: flex; flex-wrap: wrap; gap: 8px; }
-      .row button { font-size: 0.85rem; padding: 0 11px; }
-      .name { display: grid; gap: 3px; width: 100%; max-width: 20rem; font-size: 0.8rem; font-weight: 600; }
+      .row { display: flex; flex-wrap: wrap; gap: var(--space-2); }
+      .name {
+        display: grid; gap: var(--space-1); width: 100%; max-width: 20rem; font-size: var(--type-small);
+        font-weight: 600;
+      }
     `,
   ];
 
@@ -86,20 +88,21 @@ class JwSaving extends element(
     return html`<section class="panel">
         <h2>Save my page</h2>
         <p class="quiet">A page as one file, with your station, lines, kit, packs and sweeps in it. It opens with no
-          network, and its tables can be read with scripts off. A station file holds the same and is small.</p>
+          network, and its tables can be read with scripts off. A station file holds the same and is small; a
+          website shows its matrix.</p>
         <label class="name">Name on it<input id="save-name" maxlength=${LONGEST_NAME} autocomplete="off"
           .value=${this._called} @input=${({target}) => (this._name = target.value)}></label>
         <div class="row">
           <button id="save-page" ?disabled=${this._busy} @click=${this._savePage}>
             ${this._busy ? 'Calculating…' : 'Save my page'}</button>
-          <button id="save-station" @click=${this._saveStation}>Save as a station file</button>
+          <button id="save-station" ?disabled=${this._busy} @click=${this._saveStation}>Save as a station file</button>
         </div>
         ${this._carriedNote()}
       </section>
       <section class="panel">
         <h2>Open what was saved</h2>
-        <p class="quiet">What is in it comes in beside what you have: lines, packs and sweeps by their names. Nothing of
-          yours is overwritten without asking.</p>
+        <p class="quiet">Its lines, packs and sweeps are added to yours. Nothing of yours is overwritten without
+          asking.</p>
         <label class="pick">Open a saved page or station file<input id="open-station" type="file" accept=".json,.html"
           @change=${this._picked}></label>
         <label class="pick">Read pictures of its codes<input id="open-pictures" type="file" accept="image/*" multiple
@@ -123,7 +126,7 @@ class JwSaving extends element(
     const {asks} = /** @type {{asks: string[]}} */ (this._asked);
     const what = asks.join(' and ');
     return html`<div class="row" role="alert">
-      <p>This browser has a ${what} of its own. Replace it with the one of the file?</p>
+      <p>This browser already holds a ${what}. Replace it with the one from the file?</p>
       <button id="replace-own" @click=${() => this._takeIn(asks)}>Replace mine</button>
       <button id="keep-own" @click=${this._done}>Keep mine</button>
     </div>`;
@@ -149,13 +152,21 @@ class JwSaving extends element(
     this._busy = false;
   }
 
-  _saveStation() {
+  async _saveStation() {
+    let carried;
     try {
-      const carried = this._gathered();
-      save(fileName(carried.name, 'json'), 'application/json', JSON.stringify(carried, null, 1));
+      carried = this._gathered();
     } catch {
       this._say('This browser keeps nothing for the page, so there is nothing to put into a file.');
+      return;
     }
+    this._busy = true;
+    const snapshot = await stationSnapshot(this.transport, this.station, this.vocabulary).catch(({message}) => {
+      this._say(`The file has no matrix for a website in it: ${message}`);
+      return undefined;
+    });
+    save(fileName(carried.name, 'json'), 'application/json', stationFile(carried, snapshot));
+    this._busy = false;
   }
 
   async _picked({target}) {
@@ -198,7 +209,9 @@ class JwSaving extends element(
   /** @param {string[]} replaced */
   _takeIn(replaced) {
     const {carried} = /** @type {{carried: Carried}} */ (this._asked);
-    const {asks, problem} = takeIn(PLACES, browserStore, this.vocabulary.fields, carried, replaced);
+    // lines and kit may name what only a pack of the file knows
+    const {fields} = this.vocabulary.withPacks(packsIn(carried));
+    const {asks, problem} = takeIn(PLACES, browserStore, fields, carried, replaced);
     if (problem) return this._say(problem);
     if (asks.length > 0) this._asked = {carried, asks};
     else this._done();
@@ -239,7 +252,7 @@ function collectedWords({total, missing, isMixed}, unread) {
 /** The one-file page at an address. */
 async function parsed(address) {
   const answer = await fetch(address);
-  if (!answer.ok) throw new Error('the server did not hand it out.');
+  if (!answer.ok) throw new Error('the server did not send it.');
   return new DOMParser().parseFromString(await answer.text(), 'text/html');
 }
 

@@ -4,12 +4,14 @@ import {lineRequest as sheetsRequest} from '../fitout/request.js';
 import {EXAMPLE as KIT} from '../kit/example.js';
 import {KEPT_KIT} from '../kit/kept.js';
 import {portNames} from '../kit/names.js';
+import {withoutTicks} from '../kit/ticks.js';
 import {matrixRequest} from '../matrix/requests.js';
 import {KEPT_TICKS, NO_TICKS} from '../shared/checklist/kept.js';
 import {EMPTY_BOOK} from '../shared/joints/book.js';
 import {KEPT_JOINTS} from '../shared/joints/kept.js';
 import {FIRST_DOCUMENT} from '../shared/lines/document.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
+import {levelsWith} from '../shared/state/levels.js';
 import {kitRequest} from '../shared/station/kit-request.js';
 import {lineRequest} from '../shared/station/line-request.js';
 import {withSettings} from '../shared/station/station.js';
@@ -75,7 +77,7 @@ export async function lineAnswers(asked, vocabulary) {
  */
 export async function kitAnswer(asked, vocabulary) {
   const {document: kit = KIT} = KEPT_KIT.recalled(asked.storage, vocabulary.fields);
-  const answer = await ask(asked, 'Kit', 'kit', kitRequest(kit, asked.station, vocabulary));
+  const answer = await ask(asked, 'Kit', 'kit', kitRequest(withoutTicks(kit), asked.station, vocabulary));
   return answer && {ports: portNames(vocabulary.lists.families, kit.ports), answer};
 }
 
@@ -114,4 +116,18 @@ export async function stationAnswers(transport, storage, station, vocabulary, {n
     refused: asked.refused,
     cautions: START.cautions,
   };
+}
+
+/**
+ * The matrix of a station with every derivation, as another website shows it.
+ *
+ * @param {Transport} transport
+ * @param {Station} station
+ * @param {Vocabulary} vocabulary
+ * @returns {Promise<object>}
+ */
+export function stationSnapshot(transport, station, vocabulary) {
+  const {power_w, powers_w, ...state} = withSettings({}, station, vocabulary.first.matrix);
+  const request = matrixRequest({...state, powers_w: levelsWith(powers_w, power_w)}, vocabulary);
+  return transport.ask('snapshot', {...request, power_w});
 }

@@ -4,7 +4,7 @@ import {today} from '../shared/text/days.js';
 
 /** A day, or none. */
 class JwFitoutDate extends Field {
-  static styles = [...Field.styles, css`div { display: flex; gap: 6px; } button { flex: none; }`];
+  static styles = [...Field.styles, css`div { display: flex; gap: var(--space-2); } button { flex: none; }`];
 
   render() {
     return html`<label for=${this.name}>${this.label}</label>

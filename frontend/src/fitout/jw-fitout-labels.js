@@ -37,15 +37,18 @@ class JwFitoutLabels extends element(
     base,
     panelStyles,
     css`
-      .address { max-width: 640px; margin-bottom: 10px; }
-      label { display: block; font-size: 0.8rem; font-weight: 600; }
-      .labels { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 340px), 1fr)); gap: 10px; }
+      .address { max-width: 640px; margin-bottom: var(--space-3); }
+      label { display: block; font-size: var(--type-small); font-weight: 600; }
+      .labels {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 340px), 1fr)); gap: var(--space-3);
+      }
       .label {
-        display: flex; gap: 8px; justify-content: space-between; padding: 8px; color: #000; background: #fff;
+        display: flex; gap: var(--space-2); justify-content: space-between; padding: var(--space-2); color: #000;
+        background: #fff;
         border: 1px dashed #666; break-inside: avoid;
       }
-      .label p { font-size: 0.8rem; line-height: 1.3; }
-      .label .name { font-size: 1rem; font-weight: 700; overflow-wrap: anywhere; }
+      .label p { font-size: var(--type-small); line-height: 1.3; }
+      .label .name { font-size: var(--type-text); font-weight: 700; overflow-wrap: anywhere; }
       svg { flex: none; width: 128px; height: 128px; }
       @media print {
         .noprint { display: none; }
@@ -55,8 +58,8 @@ class JwFitoutLabels extends element(
           display: inline-flex; width: 88mm; height: 36mm; padding: 2mm; margin: 0 2mm 2mm 0; vertical-align: top;
           overflow: hidden;
         }
-        .label p { font-size: 7.5pt; }
-        .label .name { font-size: 10pt; }
+        .label p { font-size: var(--type-small); }
+        .label .name { font-size: var(--type-lead); }
         svg { width: 31mm; height: 31mm; }
       }
     `,
@@ -99,7 +102,7 @@ class JwFitoutLabels extends element(
         'give the address of a served page, and the codes open the joint there.'
       );
     return (
-      'This page is a file, so its codes open on this device alone; ' +
+      'This page is a file, so its codes open on this device only; ' +
       'give the address of a served page, and they open there.'
     );
   }

@@ -28,7 +28,8 @@ class JwFitoutSheet extends element({
     sheetStyles,
     css`
       article {
-        padding: 14px 16px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round);
+        padding: var(--space-4) var(--space-4); background: var(--card); border: 1px solid var(--line);
+        border-radius: var(--round);
       }
       @media print { article { padding: 0; border: 0; } }
     `,
@@ -64,10 +65,10 @@ class JwFitoutSheet extends element({
 
   _parts() {
     const {adapter, gender, halves} = this.sheet;
-    return html`<table class="plain"><thead><tr><th scope="col">Half</th><th scope="col">On</th><th
+    return html`<table class="plain"><thead><tr><th scope="col">Plug or jack</th><th scope="col">On</th><th
       scope="col">Put on by</th></tr></thead>
       <tbody>${halves.map(
-        (half) => html`<tr><th scope="row">${half.half}, ${this.sheet.family_name}</th>
+        (half) => html`<tr><th scope="row">${this.sheet.family_name} ${half.half}</th>
           <td>${half.on}${half.cable_diameter_m === null ? '' : `, ${sizeText(half.cable_diameter_m)}`}</td><td
             >${half.attachment || '–'}</td></tr>`,
       )}</tbody></table>

@@ -15,7 +15,7 @@ import {browserStore} from '../shared/state/browser-store.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
 import * as linesOf from '../shared/station/line-request.js';
 import {base} from '../shared/styles/base.js';
-import {pageStyles} from '../shared/styles/forms.js';
+import {pageStyles} from '../shared/styles/view.js';
 import {KEPT_SWEEPS} from '../shared/sweeps/kept.js';
 import {sweptJoint} from '../shared/sweeps/of-joint.js';
 import {today} from '../shared/text/days.js';
@@ -111,17 +111,18 @@ export class JwFitoutView extends element(
   }
 
   _bar() {
-    return html`<div class="bar" role="group" aria-label="Take along">
-      <button @click=${this._copy}>Copy link</button>
+    return html`<div class="bar" role="group" aria-label="Paper">
       <label>On paper <select id="paper" @change=${(event) => (this._paper = event.target.value)}>
         ${PAPERS.map(([id, words]) => html`<option value=${id} .selected=${id === this._paper}>${words}</option>`)}
       </select></label>
       <button id="flowing" aria-pressed=${this._flowing}
         @click=${() => (this._flowing = !this._flowing)}>Several joints a page</button>
-      <button @click=${() => window.print()}>Print</button>
-      <button @click=${() => this._reset()}>Reset</button>
-      ${this._undoButtons()}
     </div>`;
+  }
+
+  get ways() {
+    const [link, print] = super.ways;
+    return [{...link, run: () => this._copy()}, print];
   }
 
   _answer(result) {
