@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Locator, Page, expect
 from reading import fragment, settled
-from test_saved_own import opened, saved
+from test_saved_own import opened, own, saved
 from test_served_fitout import READ_CODES, of_line, with_codes
 from visits import DESKTOP, READERS, Visit
 
@@ -214,7 +214,7 @@ def test_a_station_file_adds_its_entries(visit: Visit, tmp_path: Path) -> None:
     """Entries of a station file come in beside one's own of the same joint."""
     page = at_joint(visit, 1)
     enter(page, "Fitted by", "Ann")
-    page.locator("#station").click()
+    own(page)
     with page.expect_download() as saving:
         page.locator("#save-station").click()
     file = tmp_path / "station.json"
@@ -222,6 +222,6 @@ def test_a_station_file_adds_its_entries(visit: Visit, tmp_path: Path) -> None:
 
     other = at_joint(visit, 1)
     enter(other, "Torque used", "hand")
-    other.locator("#station").click()
+    own(other)
     other.locator("#open-station").set_input_files(file)
     other.wait_for_function("() => JSON.parse(localStorage.getItem('jointwise-joints')).joints[0].entries.length === 2")

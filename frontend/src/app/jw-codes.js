@@ -37,7 +37,7 @@ class JwCodes extends element({
   render() {
     const count = this.texts.length;
     return html`<p>${this.of}. ${count === 1 ? 'One code holds' : `${count} codes together hold`} this station. Take a
-        picture of ${count === 1 ? 'it' : 'them'}, and open it in Jointwise: Station, Open what was saved.</p>
+        picture of ${count === 1 ? 'it' : 'them'}, and open it in Jointwise: Share and save, Save or open my page.</p>
       <div class="codes" ?data-few=${count <= FEW}>
         ${this.texts.map((text, at) => this._code(text, at + 1, count))}
       </div>`;

@@ -308,7 +308,7 @@ export class JwFitoutView extends element(
     if (at === -1) {
       const text =
         `No line kept in this browser has a joint ${spokenCode(code)}. Open the saved page or the station file that ` +
-        'it belongs to, under Station.';
+        'it belongs to, under Share and save.';
       return {text};
     }
     if (at !== current) KEPT_LINES.remember(browserStore, {lines, current: at});
