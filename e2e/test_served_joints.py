@@ -159,6 +159,14 @@ def test_a_code_is_typed_or_not_known(visit: Visit) -> None:
     expect(shown(page).locator("#heading")).to_have_text(of_line()["joints"][0]["heading"])
 
 
+def test_a_link_with_what_is_no_code_is_said(visit: Visit) -> None:
+    """A link whose joint is no code says so in a short sentence, and the line at hand is shown."""
+    page = settled(visit(f"{LINK}&joint={'x' * 500}"))
+
+    expect(page.get_by_text("The joint in this link is not a code; allowed: eight digits and letters.")).to_be_visible()
+    expect(shown(page).locator("#heading")).to_have_text(of_line()["joints"][0]["heading"])
+
+
 def test_a_record_follows_its_line_to_a_new_name_when_told(visit: Visit) -> None:
     """A renamed line's records are named, and said to be of its joints they are there with all entries."""
     page = at_joint(visit, 5)

@@ -20,7 +20,7 @@ class JwCodes extends element({
       figcaption { text-align: center; font-size: 0.85rem; }
       svg { display: block; width: 100%; height: auto; }
       @media print {
-        .codes { grid-template-columns: repeat(3, 54mm); gap: 3mm 8mm; margin-top: 2mm; }
+        .codes { grid-template-columns: repeat(3, 51mm); gap: 3mm 10mm; margin-top: 2mm; }
         .codes[data-few] { grid-template-columns: repeat(2, 86mm); }
         figure { padding: 0; }
         figcaption { font-size: 7.5pt; }
