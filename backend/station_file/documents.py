@@ -29,6 +29,7 @@ MOST_IN_USE = 59
 """Last place in the longest of a station's lists."""
 
 Name = Annotated[str, Meta(max_length=60)]
+JointField = Literal["fitted_by", "fitted_on", "torque", "sealed", "inspected_on", "state", "note", "belongs_to"]
 InUse = Annotated[int, Meta(ge=-1, le=MOST_IN_USE)]
 PackText = Annotated[str, Meta(description="Text of the pack's file, JSON by the schema of packs")]
 Day = Annotated[
@@ -97,6 +98,51 @@ class KeptSweep(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     verdict: Annotated[str, Meta(max_length=2000, description="Verdict")]
     joints: Annotated[list[SweptJoint], Meta(max_length=60, description="Joints")]
     resistance_ohm: Annotated[float | None, Meta(description="Resistance of a part", extra={"unit": "Ω"})]
+
+
+class JointEntry(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """What was written of a joint at a moment; of a field the newest counts, and an empty text takes it back."""
+
+    at: Annotated[
+        str,
+        Meta(
+            pattern=r"^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$",
+            description="When it was written, in universal time",
+            extra={"allowed": "a moment such as 2026-11-29T12:00:00.000Z"},
+        ),
+    ]
+    field: Annotated[JointField, Meta(description="What it is about")]
+    value: Annotated[str, Meta(max_length=500, description="What it says")]
+
+
+class JointRecord(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """The record of one joint in the joint book."""
+
+    code: Annotated[
+        str,
+        Meta(
+            pattern=r"^[0-9A-HJKMNP-TV-Z]{8}$",
+            description="The joint's code",
+            extra={"allowed": "eight digits and capital letters such as K7Q42MXA"},
+        ),
+    ]
+    line: Annotated[Name, Meta(description="Name of its line")]
+    name: Annotated[Name, Meta(description="Name of the joint")]
+    joins: Annotated[str, Meta(max_length=300, description="What it joined when it was last written of")]
+    months: Annotated[int, Meta(ge=1, le=1200, description="Months between inspections")]
+    entries: Annotated[list[JointEntry], Meta(max_length=5000, description="Entries")]
+
+
+class KeptBook(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """The joint book: what was done to each joint."""
+
+    joints: Annotated[list[JointRecord], Meta(max_length=5000, description="Joints")]
+
+
+class KeptTicks(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """The boxes of the checklist that are ticked."""
+
+    ticked: Annotated[list[Annotated[str, Meta(max_length=400)]], Meta(max_length=5000, description="Ticked boxes")]
 
 
 def _made(name: str, docstring: str, fields: dict[str, Any], *, required: dict[str, Any]) -> type[Struct]:
@@ -208,6 +254,8 @@ Kept = _made(
         "kit": Annotated[KeptKit, Meta(description="Kit")],
         "packs": Annotated[KeptPacks, Meta(description="Packs")],
         "sweeps": Annotated[list[KeptSweep], Meta(max_length=200, description="Sweeps")],
+        "joints": Annotated[KeptBook, Meta(description="Joint book")],
+        "checklist": Annotated[KeptTicks, Meta(description="Checklist")],
     },
     required={},
 )

@@ -80,6 +80,19 @@ KEPT = {
             "resistance_ohm": None,
         }
     ],
+    "joints": {
+        "joints": [
+            {
+                "code": "K7Q42MXA",
+                "line": "Garden",
+                "name": "Joint 1",
+                "joins": "UHF between the transmitter and RG-58",
+                "months": 24,
+                "entries": [{"at": "2026-11-29T12:00:00.000Z", "field": "fitted_on", "value": "2026-11-29"}],
+            }
+        ]
+    },
+    "checklist": {"ticked": ["spare/UHF"]},
 }
 FILE = {"format": "jointwise station", "version": 1, "name": "Hut \u2066 & co", "date": "2026-11-29", "kept": KEPT}
 
@@ -106,6 +119,11 @@ BROKEN = {  # path in the file -> value that may not stand there, and words of t
     "kept.kit.pairs": ([[0, 60]], "allowed: whole, 0 to 59"),
     "kept.packs.own.0.text": (5, "Packs, own packs, first entry, text of the pack's file: 5; allowed: a text."),
     "kept.sweeps.0.date": ("yesterday", '"yesterday"; allowed: a day such as'),
+    "kept.joints.joints.0.code": ("k7q4", 'code: "k7q4"; allowed: eight digits and capital letters'),
+    "kept.joints.joints.0.months": (0, "months between inspections: 0; allowed: whole, 1 to 1200"),
+    "kept.joints.joints.0.entries.0.at": ("noon", '"noon"; allowed: a moment such as'),
+    "kept.joints.joints.0.entries.0.field": ("colour", '"colour"; allowed: one of belongs_to, fitted_by'),
+    "kept.checklist.ticked": ([7], "allowed: a text"),
     "kept.sweeps.0.ports": (3, "Sweeps, first entry, ports of the file: 3; allowed: whole, 1 to 2"),
 }
 REFUSED = {  # the same where nothing of the file is read
@@ -185,8 +203,7 @@ def test_a_document_that_is_broken_is_left_out_with_its_reason(station, path):
     assert words in read["unread"][0]
     assert read["unread"][0] in listed.stdout
     whole = json.loads(station("--json").stdout)
-    of = {"station": "station", "lines": "lines", "kit": "kit", "packs": "packs", "sweeps": "sweeps"}
-    assert [key for key, listed_as in of.items() if read[listed_as] != whole[listed_as]] == [broken]
+    assert [key for key in KEPT if read[key] != whole[key]] == [broken]
 
 
 @pytest.mark.parametrize("path", REFUSED)
@@ -338,4 +355,4 @@ def test_a_number_out_of_range_is_refused_by_its_label(station):
     refused = station("matrix", content=changed("kept.station.settings.vswr", 0.5))
 
     assert refused.exit_code == 2
-    assert "VSWR on the line at the joint: 0.5; allowed: 1 to 20." in refused.stderr
+    assert "SWR on the line at the joint: 0.5; allowed: 1 to 20." in refused.stderr
