@@ -149,7 +149,7 @@ def test_without_a_core_the_tables_stay_and_the_page_says_so(saved: Saved, obsta
     page = saved.open()
 
     expect(page.get_by_role("alert")).to_contain_text(
-        f"core cannot be started in this browser; {ABLE}", timeout=START_MS
+        f"calculation cannot start in this browser; {ABLE}", timeout=START_MS
     )
     expect(page.get_by_text("Starting the core")).to_have_count(0)
     assert_numbers(page, numbers())
@@ -216,7 +216,9 @@ def test_the_page_works_where_text_is_no_markup(saved: Saved) -> None:
     page = saved.open(fragment="#family=n&band=20m&power_w=400")
     saved.ready()
 
+    page.locator("jw-derivation jw-match summary").click()
     expect(page.locator("jw-derivation math").first).to_be_visible()
+    page.locator("jw-derivation summary", has_text="Charts").click()
     expect(page.locator("jw-derivation jw-chart .main-svg .scatterlayer").first).to_be_visible()
     for view in ("choose", "line", "kit", "fitout", "sweep", "matrix"):
         page.locator(f"jw-masthead [data-view={view}]").click()

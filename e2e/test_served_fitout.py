@@ -227,13 +227,13 @@ def with_codes(context: BrowserContext) -> None:
     context.add_init_script(path=CODES)
 
 
-def test_codes_open_their_joints(visit: Visit, address: str) -> None:
-    """The code on each label, read from its picture, is the page's address with the joint's fragment."""
-    page = opened(visit, prepare=with_codes)
+def test_code_opens_the_derivation_of_a_single_joint(visit: Visit, address: str) -> None:
+    """The code on each label, read from its picture, is the page's address with the derivation of a single joint."""
+    page = opened(visit, JOINT_LINK, prepare=with_codes)
 
     texts = page.evaluate(READ_CODES)
 
-    assert texts == [f"{address}#{joint['label']['fragment']}" for joint in of_line()["joints"]]
+    assert texts == [f"{address}#{joint['label']['fragment']}" for joint in of_joint()["joints"]]
 
 
 def test_read_code_leads_to_the_derivation(visit: Visit, address: str) -> None:
@@ -327,7 +327,7 @@ def test_paper_stands_upright_with_a_joint_to_a_page(visit: Visit, paper: str) -
     assert len(set(firsts)) == len(joints)
     everything = " ".join(texts)
     assert [one for one in said(joints[4]) if plain(one) not in everything] == []
-    assert any(text.startswith("What to have ready") for text in texts)
+    assert any(text.startswith("What to get") for text in texts)
     assert texts[-1].startswith("Labels")
 
 

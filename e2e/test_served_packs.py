@@ -273,7 +273,7 @@ def test_the_form_makes_a_connector_a_cable_and_an_adapter(packs: Page) -> None:
     page = packs
     form = form_of(page)
     own_station(form)
-    form.get_by_role("button", name="Put it in force").click()
+    form.get_by_role("button", name="Use this pack").click()
     told = in_force(page, "my_station")
     expect(told).to_contain_text("Adds connector ham_bayonet; cable ham_cable; adapter ham_bayonet")
 
@@ -327,7 +327,7 @@ def test_what_is_wrong_is_said_by_its_label(packs: Page) -> None:
     fill(family, Body_length="2 m", Outer_diameter="2.04")
     unfold(family, "Heat")
     family.get_by_role("button", name="Add a row to Power rating").click()
-    form.get_by_role("button", name="Put it in force").click()
+    form.get_by_role("button", name="Use this pack").click()
     expect(alert).to_contain_text("Name of the pack is empty; allowed: a text.")
     expect(alert).to_contain_text("Connector Ham bayonet, Body length is 2000 mm; allowed: 1 to 1000 mm.")
     expect(alert).to_contain_text(
@@ -337,7 +337,7 @@ def test_what_is_wrong_is_said_by_its_label(packs: Page) -> None:
     form.get_by_label("Name of the pack").fill("My station")
     fill(family, Body_length="40")
     family.get_by_role("button", name="Remove Power rating 3").click()
-    form.get_by_role("button", name="Put it in force").click()
+    form.get_by_role("button", name="Use this pack").click()
     expect(alert).to_have_text(
         "Connector Ham bayonet, Outer diameter is 2.04 mm; allowed: 1.05 to 12 times Inner diameter, 1.95 mm.",
         timeout=START_MS,
@@ -367,14 +367,14 @@ def test_a_pack_is_opened_changed_and_changed_back(packs: Page) -> None:
     undo = form.get_by_role("button", name="Undo")
     undo.click()
     expect(form.locator(".entry")).to_have_count(3)
-    form.get_by_role("button", name="Put it in force").click()
-    expect(page.locator("#said")).to_have_text("Hill club is in force.", timeout=START_MS)
+    form.get_by_role("button", name="Use this pack").click()
+    expect(page.locator("#said")).to_have_text("Hill club is in use.", timeout=START_MS)
     changed = kept(page)
     assert (changed["modes"][0]["duty_factor"]["value"], changed["house_limits"][0]["interfaces"]) == (0.6, ["sma"])
 
     for _ in range(3):
         undo.click()
-    form.get_by_role("button", name="Put it in force").click()
+    form.get_by_role("button", name="Use this pack").click()
     expect(mode.get_by_label("Duty factor")).to_have_value("0.5")
     page.wait_for_function("() => JSON.parse(localStorage['jointwise-packs']).own[0].text.includes('\"value\": 0.5')")
     assert kept(page) == PACK
@@ -477,7 +477,7 @@ def test_the_packs_view_is_accessible_and_fits(visit: Visit, size: str) -> None:
     family = start(form, "Connector", "SMA", "Own thread")
     for group in family.locator("details.group > summary").all():
         group.click()
-    form.get_by_role("button", name="Put it in force").click()
+    form.get_by_role("button", name="Use this pack").click()
 
     assert violations(page) == []
     assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")

@@ -95,7 +95,7 @@ def test_joint_on_a_mast_is_chosen(visit: Visit) -> None:
     button(bands, "23 cm").click()
     button(bands, "20 m").click()
     type_into(page, "Power, peak envelope", "50 W")
-    page.get_by_label("Where it sits").select_option(label="Mast or tower")
+    page.get_by_label("Where", exact=True).select_option(label="Mast or tower")
     page.get_by_label("Cable", exact=True).select_option(label="RG-213")
 
     core = expected.asked("choose", bands=["23cm"], power_w=50, installation="mast", cable="rg_213")
@@ -171,7 +171,7 @@ def test_sheet_for_one_joint_is_made(visit: Visit) -> None:
 
     turn_to(page, "Fit-out")
     page.get_by_label("Sheets for").select_option(label="a single joint")
-    page.get_by_label("Family", exact=True).select_option(label="N")
+    page.get_by_label("Connector", exact=True).select_option(label="N")
     page.get_by_label("On this cable").select_option(label="RG-213")
     type_into(page, "Station", "Hill hut")
     button(page, "Today").click()
@@ -221,7 +221,7 @@ def test_pack_is_made_by_form(visit: Visit) -> None:
     adding.get_by_label("Its name").fill("Ham bayonet")
     button(adding, "Add").click()
     page.get_by_role("group", name="Connector Ham bayonet").get_by_label("Title of the source").fill("My bench")
-    button(page, "Put it in force").click()
+    button(page, "Use this pack").click()
     turn_to(page, "Matrix")
 
     expect(page.get_by_role("rowheader", name="Ham bayonet, data sheet, from pack My station")).to_be_visible()
@@ -301,7 +301,7 @@ def test_link_is_shared(visit: Visit) -> None:
 
 
 CHANGES = {
-    "Matrix": ("VSWR on the line", "2.2", "Reset"),
+    "Matrix": ("SWR on the line", "2.2", "Reset"),
     "Choose": ("Margin asked for", "6", "Reset"),
     "Line": ("SWR of the antenna", "4", "Start empty"),
     "Kit": ("Most loss of a pair", "1", "Start empty"),
@@ -326,7 +326,7 @@ def test_reset_is_taken_back_in_each_view(visit: Visit) -> None:
         expect(page).to_have_url(before)
 
 
-FOLDED = {"Matrix": ["Keying", "Line and cable", "Site", "Wear"], "Choose": [], "Line": [], "Kit": []}
+FOLDED = {"Matrix": ["More settings", "Keying", "Line and cable", "Site", "Wear"], "Choose": [], "Line": [], "Kit": []}
 """Of each view the groups of numbers to unfold, besides those that stand open."""
 
 
@@ -367,11 +367,11 @@ def test_units_and_station_outlast_reload_and_network(visit: Visit) -> None:
     """What is set once is there after a reload, and after one without a network."""
     page = kept(visit(service_workers="allow", forgiven=AWAY))
     button(more(page), "US").click()
-    type_into(page, "VSWR on the line", "2.2")
+    type_into(page, "SWR on the line", "2.2")
 
     for offline in (False, True):
         page.context.set_offline(offline)
         page.goto(page.url.split("#")[0])
         settled(page)
         expect(button(more(page), "US")).to_have_attribute("aria-pressed", "true")
-        expect(page.get_by_label("VSWR on the line", exact=True)).to_have_value("2.2")
+        expect(page.get_by_label("SWR on the line", exact=True)).to_have_value("2.2")

@@ -9,6 +9,8 @@ declare const runtime: {loadPyodide: (settings: object) => Promise<any>; [settin
 interface Window {
   /** Where the chart library puts itself. */
   Plotly?: import('./src/shared/charts/jw-chart.js').ChartLibrary;
+  /** Where the reader of codes puts itself. */
+  readCodes?: import('./src/app/pictures.js').ReadCodes;
 }
 
 declare module '*.css' {
@@ -28,6 +30,7 @@ declare module '*/start-data.json' {
   export const bands: StartData['bands'];
   export const families: StartData['families'];
   export const first_bands: StartData['first_bands'];
+  export const version: StartData['version'];
   export const longest_s: StartData['longest_s'];
 }
 

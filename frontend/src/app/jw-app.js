@@ -24,6 +24,7 @@ import {PANEL} from '../station/jw-station-panel.js';
 import {catchFaults} from './faults.js';
 import './jw-masthead.js';
 import './jw-notice.js';
+import './jw-on-paper.js';
 import './jw-saving.js';
 import {appStyles} from './styles.js';
 import {typingOn} from './typing.js';
@@ -36,6 +37,7 @@ import {PACKS, VIEWS} from './views.js';
  * @import {Shelf} from '../shared/packs/shelf.js'
  * @import {Transport} from '../shared/answers.js'
  * @import {Units} from '../shared/text/measures.js'
+ * @import {ReadCodes} from './pictures.js'
  * @import {ViewDescriptor} from './views.js'
  */
 
@@ -64,6 +66,8 @@ export class JwApp extends element({
   loadCharts: value(/** @type {LoadCharts} */ (of)),
   /** Brings the element for other websites, and its script's text. */
   loadEmbed: value(/** @type {() => Promise<string>} */ (of)),
+  /** Brings what reads codes out of pictures. */
+  loadCodes: value(/** @type {() => Promise<ReadCodes>} */ (of)),
   _view: state(/** @type {string} */ (of)),
   /** Metric or US, as the switch stands. */
   _units: state(/** @type {Units} */ (of)),
@@ -199,7 +203,9 @@ export class JwApp extends element({
   _inSheet() {
     if (this._sheet === 'station') return html`<jw-station-panel></jw-station-panel>`;
     if (this._sheet === '') return nothing;
-    return html`<jw-saving .transport=${this._spoken} .file=${this.file} @jw-taken-in=${this._readAnew}></jw-saving>`;
+    return html`<jw-saving .transport=${this._spoken} .file=${this.file} .loadCodes=${this.loadCodes}
+        @jw-taken-in=${this._readAnew}></jw-saving>
+      <jw-on-paper .transport=${this._spoken}></jw-on-paper>`;
   }
 
   /** The view that is shown. */

@@ -77,7 +77,7 @@ class JwChooseVerdict extends element(
   _doubts() {
     const {port_doubts: doubts} = this.result;
     if (doubts.length === 0) return nothing;
-    return html`<div class="doubts"><p>What speaks against what it plugs into:</p><ul>${doubts.map(
+    return html`<div class="doubts"><p>What speaks against that port:</p><ul>${doubts.map(
       (sentence) => html`<li>${sentence}</li>`,
     )}</ul></div>`;
   }

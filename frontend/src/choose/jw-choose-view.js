@@ -101,12 +101,12 @@ export class JwChooseView extends FormView {
     const linkOf = (choice) =>
       [cellFragment(choice, answered, result, first.matrix, bands), rest].filter(Boolean).join('&');
     return html`<section class="panel" id=${id}>
-      <h2>${heading} (${choices.length}) <small>a tap on a name opens its derivation in the matrix</small></h2>
+      <h2>${heading} (${choices.length}) <small>tap a name to see how its margin is made</small></h2>
       <jw-choose-table .choices=${choices} .all=${result.choices} .plan=${answered.plan ?? ''} .heading=${heading}
         .linkOf=${linkOf}></jw-choose-table>
       ${
         id === 'passing'
-          ? html`<p class="quiet legend">${result.rule} A tap on a column’s head orders by it, a tap on Rank goes back.
+          ? html`<p class="quiet legend">${result.rule} Tap a column’s head to sort by it, Rank to go back.
           Loss is that of the mated pair at the highest frequency${
             answered.port ? ', with the joint it plugs into' : ''
           }.</p>`
@@ -118,7 +118,7 @@ export class JwChooseView extends FormView {
   /** Why the answer shown is not of the form; empty while it is. */
   get _outdated() {
     const why = this._missing || this._choose.error?.message;
-    return why ? `Out of date, this is the answer from before the last change. ${why}` : '';
+    return why ? `Out of date: this is the answer before the last change. ${why}` : '';
   }
 
   /** What the reader has yet to say. */

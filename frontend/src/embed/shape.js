@@ -51,6 +51,15 @@ export const places =
     return checks.map((check, i) => check(value[i], `${path}[${i}]`));
   };
 
+/** A day such as 2026-11-29. */
+export const day = (value, path) =>
+  typeof value === 'string' && /^\d{4}-\d\d-\d\d$/.test(value) && Number.isFinite(Date.parse(value))
+    ? value
+    : refuse(path, 'a day such as 2026-11-29');
+
+/** What may be left out. */
+export const optional = (check) => (value, path) => (value === undefined ? undefined : check(value, path));
+
 const isObject = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** An object with these fields; each check is given the fields before it too. */

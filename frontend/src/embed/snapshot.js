@@ -13,16 +13,19 @@
  * @property {import('../shared/answers.js').Matrix & Ends} matrix
  * @property {any} derivations - the steps of all cells, each thing in them kept once
  * @property {string[]} cautions
+ * @property {{name: string, date: string}} [station] - whose it is, and of what day, as 2026-11-29
  */
 import {
   Misshapen,
   boolean,
+  day,
   dictionary,
   exactly,
   index,
   list,
   number,
   oneOf,
+  optional,
   orNull,
   places,
   record,
@@ -128,6 +131,9 @@ const step =
     return places(index(formulas.length), index(purposes.length), inputs, number)(value, path);
   };
 
+/** What the page and a station file add to the core's answer; a server's snapshot has none. */
+const station = optional(record({name, date: day}));
+
 const snapshot = record({
   format: exactly('jointwise snapshot 2'),
   request: dictionary(plain, 60),
@@ -135,6 +141,7 @@ const snapshot = record({
   matrix,
   derivations,
   cautions: list(sentence, 0, 30),
+  station,
 });
 
 /**

@@ -41,7 +41,7 @@ class JwFitoutCare extends element({
       <section id="wear"><h3>Wear</h3><p>${wear.sentence} ${origin([wear.kind], [wear.source], numbers)}</p></section>
       ${
         relatives.length > 0
-          ? html`<section id="relatives"><h3>Near relatives: what not to mate</h3>
+          ? html`<section id="relatives"><h3>Look-alikes: do not mate</h3>
             <ul>${relatives.map(
               (one) => html`<li><b>${one.name}, ${one.verdict}.</b> ${sentence(one, numbers)}</li>`,
             )}</ul></section>`

@@ -1,10 +1,6 @@
 import {css, html} from 'lit';
 import {Field} from '../shared/fields/field.js';
-
-const today = () => {
-  const now = new Date();
-  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
-};
+import {today} from '../shared/text/days.js';
 
 /** A day, or none. */
 class JwFitoutDate extends Field {

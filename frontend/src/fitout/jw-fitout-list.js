@@ -27,7 +27,7 @@ const EXPECTED = [
   ['shorted_return_loss_db', 'Return loss with the far end shorted', decibels],
 ];
 
-/** What to have ready, what to measure first, and how it is bonded. */
+/** What to get, what to measure first, and how it is bonded. */
 class JwFitoutList extends element({
   result: value(/** @type {Answer} */ (of)),
   /** The titles of the sources, by id. */
@@ -52,7 +52,7 @@ class JwFitoutList extends element({
     const {bonding, marks, measurement, quantities} = this.result;
     const numbers = numbered(measurement, {bonding});
     return html`<section class="panel" id="quantities">
-        <div class="head"><h2>What to have ready</h2>
+        <div class="head"><h2>What to get</h2>
           <button ?disabled=${quantities.length === 0}
             @click=${() => save('jointwise-quantities.csv', 'text/csv', quantitiesCsv(quantities))}>List as
             CSV</button></div>

@@ -42,6 +42,7 @@ export const fitoutViewStyles = css`
   }
   .bar select { font-weight: 400; }
   .joints { display: flex; flex-wrap: wrap; gap: var(--space-2); }
+  @media (min-width: 1180px) { jw-fitout-due { grid-column: 1 / -1; } }
   @media screen { jw-fitout-sheet:not([data-shown]) { display: none; } }
   @media print {
     .joints { display: none; }

@@ -72,7 +72,7 @@ export class JwKitView extends element(
     this._document = new KeptDocument(KEPT_KIT, browserStore, this.vocabulary.fields, this._firstKit);
     this._document.attach(this, (before) => {
       this.stationStore.change(this._name, {}, {before, after: this._own});
-      this._notice({text: 'Another tab changed the kit; Undo brings back the one that was here.'});
+      this._notice({text: 'The kit was changed in another tab; Undo brings back the one that was here.'});
       this._settle();
     });
     this._request = this._settled = this._wholeKit;
@@ -142,7 +142,7 @@ export class JwKitView extends element(
 
   _answer(result, answered, refused) {
     const names = portNames(this.vocabulary.lists.families, answered.ports);
-    const outdated = refused ? `Out of date, this is the answer from before the last change. ${refused.message}` : '';
+    const outdated = refused ? `Out of date: this is the answer before the last change. ${refused.message}` : '';
     return html`<div class="answer">
       <h2 class="onpaper">Adapters to carry</h2>
       <p class="onpaper">${this._limits(answered)}</p>

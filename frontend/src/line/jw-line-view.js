@@ -76,7 +76,7 @@ export class JwLineView extends element(
   _begin() {
     this._document = new KeptDocument(KEPT_LINES, browserStore, this.vocabulary.fields, FIRST_DOCUMENT);
     this._document.attach(this, () => {
-      this._notice({text: 'What another tab did with your lines came in.'});
+      this._notice({text: 'Your lines were changed in another tab; they are shown here now.'});
       this._settle();
     });
   }

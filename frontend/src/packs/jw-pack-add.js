@@ -110,8 +110,8 @@ class JwPackAdd extends element({
 
   _naming() {
     const places = [
-      ['no', 'stands beside the built-in one'],
-      ['yes', 'takes its place'],
+      ['no', 'beside the built-in one'],
+      ['yes', 'instead of the built-in one'],
     ];
     return html`<div><label for="new-name">Its name</label>
         <input id="new-name" type="text" autocomplete="off" maxlength="80" .value=${this._name}

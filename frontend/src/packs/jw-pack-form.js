@@ -149,7 +149,7 @@ class JwPackForm extends element({
 
   /** Tells, where the reader is, that the core took the pack. */
   accept() {
-    this._said = `${this._document.name} is in force.`;
+    this._said = `${this._document.name} is in use.`;
   }
 
   get _document() {
@@ -231,7 +231,7 @@ class JwPackForm extends element({
         </div>
         <p class="quiet" role="status">${this._said}</p>
         <div class="bar">
-          <button id="take">Put it in force</button>
+          <button id="take">Use this pack</button>
           <button type="button" id="save-draft" @click=${this._save}>Save as file</button>
         </div>
       </form>

@@ -136,7 +136,7 @@ export class JwPacksView extends element(
         ${
           ofServer
             ? html`<span class="quiet">of the server</span>`
-            : html`<button class="turn" aria-pressed=${on} @click=${() => this._turn(pack)}>In force</button>
+            : html`<button class="turn" aria-pressed=${on} @click=${() => this._turn(pack)}>In use</button>
               <button class="change" aria-label="Change ${pack.name} in the form"
                 @click=${() => this._open(pack, told)}>Change</button>`
         }
@@ -190,11 +190,11 @@ export class JwPacksView extends element(
   async _tried(text, label) {
     this._refused = undefined;
     this._busy = true;
-    this._said = 'The core is looking at the pack…';
+    this._said = 'Checking the pack…';
     try {
       await this.transport.ask('catalogue', {}, {packs: this.shelf.with(text, label)});
       this._change(() => this.shelf.put(text));
-      this._said = `${label} is in force.`;
+      this._said = `${label} is in use.`;
       return undefined;
     } catch (error) {
       return /** @type {Error} */ (error);

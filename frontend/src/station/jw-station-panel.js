@@ -36,7 +36,7 @@ const KNOWN_BY = {
   measured: 'known by a measured file',
   dummy: 'a dummy load',
 };
-const NO_BANDS = [{words: 'not said', value: null}];
+const NO_BANDS = [{words: 'not given', value: null}];
 const NO_CABLES = [{words: 'none', value: []}];
 
 /**
@@ -74,7 +74,7 @@ export class JwStationPanel extends AtStation {
         <jw-undo ?undo=${this.stationStore.canUndo(PANEL)} ?redo=${this.stationStore.canRedo(PANEL)}
           @jw-turn=${({detail}) => this.stationStore.turn(detail.way, PANEL)}></jw-undo>
       </div>
-      <p class="quiet">Every view asks about this station. This browser keeps it, and every link holds it.</p>
+      <p class="quiet">Every view uses this station. This browser keeps it, and every link holds it.</p>
       <div class="row chips" role="group" aria-label="Example stations">
         <span class="quiet">Example stations</span>
         ${EXAMPLES.map(
@@ -83,7 +83,7 @@ export class JwStationPanel extends AtStation {
         )}
         <button id="empty" @click=${() => this._change(inPlaceOf(this.station))}>Start empty</button>
       </div>
-      ${held ? html`<p class="quiet">${held.story} Invented.</p>` : nothing}
+      ${held ? html`<p class="quiet">${held.story}</p>` : nothing}
       <section class="panel" @jw-change=${this._told}>
         <div class="fields">
           <div class="double">${control(this.vocabulary, 'shack.name', station.name)}</div>
@@ -108,8 +108,8 @@ export class JwStationPanel extends AtStation {
       <section class="panel" @jw-change=${this._told}>
         <h2>Links</h2>
         ${control(this.vocabulary, 'shack.address', this._address || station.address, addressRefusal(this._address))}
-        <p class="quiet">Where links and the codes on labels lead when this page is a file on your disk. Empty: where
-          the page itself is.</p>
+        <p class="quiet">Where links and the codes on labels lead when this page is a file on your disk. Empty: to
+          this page itself.</p>
       </section>`;
   }
 
@@ -130,7 +130,7 @@ export class JwStationPanel extends AtStation {
       <section class="panel"><h2>Antennas</h2>
         <jw-station-list list="antennas" one="an antenna" .items=${antennas} .used=${antenna}
           ?full=${isFull(this.station, 'antennas')} .fieldsOf=${antennaRows} .wordsOf=${antennaWords}></jw-station-list>
-        <p class="quiet">One known by more than its SWR is described in a line, and kept here from there.</p>
+        <p class="quiet">An antenna known by more than its SWR is described in the Line view and added from there.</p>
       </section>
       <section class="panel"><h2>Gear <small>its ports; kits start from them</small></h2>
         <jw-station-list list="gear" one="a port" .items=${gear} ?full=${isFull(this.station, 'gear')}
@@ -144,7 +144,7 @@ export class JwStationPanel extends AtStation {
   _cables() {
     const {cables} = this.vocabulary.lists;
     const chosen = cables.filter(({id}) => this.station.cables.includes(id)).map(({name}) => name);
-    return html`<details><summary>${chosen.join(', ') || 'none said'}</summary>
+    return html`<details><summary>${chosen.join(', ') || 'none given'}</summary>
       <jw-toggles-field name="shack.cables" .choices=${cables} .sets=${NO_CABLES}
         .value=${this.station.cables}></jw-toggles-field></details>`;
   }

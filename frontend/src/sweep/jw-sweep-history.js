@@ -5,12 +5,12 @@ import {send} from '../shared/elements/send.js';
 import {saveJson} from '../shared/export/save.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles, pickStyles} from '../shared/styles/panels.js';
+import {contentOf, fromFile, historyOf} from '../shared/sweeps/history.js';
 import {historyFigure} from './figures.js';
-import {contentOf, fromFile, historyOf} from './history.js';
 
 /**
  * @import {LoadCharts} from '../shared/charts/jw-chart.js'
- * @import {KeptSweep} from './history.js'
+ * @import {KeptSweep} from '../shared/sweeps/history.js'
  */
 
 const today = () => new Date().toISOString().slice(0, 10);
@@ -89,7 +89,7 @@ class JwSweepHistory extends element({
     return html`<div class="scroll"><table class="plain">
       <thead>
         <tr>
-          <th scope="col">Day</th><th scope="col">Line</th><th scope="col">What it told</th><th scope="col">Do</th>
+          <th scope="col">Day</th><th scope="col">Line</th><th scope="col">Result</th><th scope="col">Do</th>
         </tr>
       </thead>
       <tbody>

@@ -174,7 +174,7 @@ class JwSweepHunt extends element(
         state.of === NO_LINE
           ? html`<div class="fields">${this._field('length_m')}${this._field('velocity_factor')}</div>`
           : isExample(state.of)
-            ? html`<p class="quiet">Line and measurement are invented, to try the steps on.</p>`
+            ? html`<p class="quiet">Example line and measurement, to try the steps on.</p>`
             : html`<a href="#view=line">Change the line in the Line view</a>`
       }
       ${this._next('This is the line')}`;
@@ -254,7 +254,7 @@ class JwSweepHunt extends element(
       </p>
       <jw-sweep-file name="again" label="The sweep after it" held=${this.hunt.before ? (this.file?.name ?? '') : ''}
         error=${this.hunt.before ? this._problem() : ''}></jw-sweep-file>
-      ${after ? html`<button @click=${invented}>Use the invented one</button>` : nothing}`;
+      ${after ? html`<button @click=${invented}>Use the example sweep</button>` : nothing}`;
   }
 
   _compare() {

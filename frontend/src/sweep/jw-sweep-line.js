@@ -164,7 +164,7 @@ class JwSweepLine extends element({
       ${
         candidates.length === 0
           ? html`<p>
-              The line as it should be leaves ${percent(noise)} of the reflection unexplained. Everyday lines leave
+              A sound line leaves ${percent(noise)} of the reflection unexplained. Everyday lines leave
               ${percent(floor)}, which counts as no fault.
             </p>`
           : candidatesTable(candidates)

@@ -48,7 +48,7 @@ class JwSweepVerdict extends element({
         <span class="mark ${mark === '!' ? 'bad' : ''}">${mark} ${words}</span><p id="verdict">${result.verdict}</p>
       </div>
       ${listed('advice', 'What to do', result.advice)}
-      ${listed('assumed', 'What this takes for granted', result.line?.assumed ?? [])}
+      ${listed('assumed', 'What this assumes', result.line?.assumed ?? [])}
       <p class="quiet">
         ${this.of}; ${result.points} points from ${frequency(result.low_hz)} to ${frequency(result.high_hz)},
         reference ${digits(result.reference_ohm)} Ω. ${result.notes.join(' ')}

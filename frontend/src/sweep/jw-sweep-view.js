@@ -11,8 +11,9 @@ import {KeptDocument} from '../shared/state/kept-document.js';
 import {lineRequest} from '../shared/station/line-request.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles} from '../shared/styles/panels.js';
+import {added, entryOf} from '../shared/sweeps/history.js';
+import {KEPT_SWEEPS} from '../shared/sweeps/kept.js';
 import {pageStyles} from '../shared/styles/view.js';
-import {added, entryOf} from './history.js';
 import {FIRST_HUNT, isAnswered} from './hunt.js';
 import './jw-sweep-change.js';
 import './jw-sweep-echoes.js';
@@ -22,7 +23,7 @@ import './jw-sweep-hunt.js';
 import './jw-sweep-line.js';
 import './jw-sweep-part.js';
 import './jw-sweep-verdict.js';
-import {KEPT_HUNT, KEPT_SWEEPS} from './kept.js';
+import {KEPT_HUNT} from './kept.js';
 import {isExample, isOwn, lineOf, ownId} from './lines.js';
 import {refusalWords} from './reading.js';
 import {spanRequest, sweepRequest} from './request.js';
@@ -30,7 +31,7 @@ import {spanRequest, sweepRequest} from './request.js';
 /**
  * @import {LoadCharts} from '../shared/charts/jw-chart.js'
  * @import {LineDocument} from '../shared/lines/document.js'
- * @import {KeptSweep} from './history.js'
+ * @import {KeptSweep} from '../shared/sweeps/history.js'
  * @import {Hunt} from './hunt.js'
  * @import {SweepState, SweepFile} from './request.js'
  */
@@ -100,7 +101,7 @@ export class JwSweepView extends element(
     super._begin();
     this._sweeps = new KeptDocument(KEPT_SWEEPS, browserStore, this.vocabulary.fields, []);
     this._sweeps.attach(this, () => {
-      this._notice({text: 'Sweeps that another tab keeps came in.'});
+      this._notice({text: 'Sweeps kept in another tab are shown here now.'});
       this.requestUpdate();
     });
     const {problem, spoilt} = this._sweeps;

@@ -44,7 +44,7 @@ class JwKitAnswer extends element({
       .ports=${answered.ports} .names=${names}></jw-kit-graph></section>
       ${
         traps.length > 0
-          ? html`<section class="panel" id="traps"><h2>Looks as if it fitted <small>and must not be tried</small></h2>
+          ? html`<section class="panel" id="traps"><h2>Looks as if it fits <small>but must not be tried</small></h2>
             <ul>${traps.map(
               ({sentence, pairs}) =>
                 html`<li><b>${pairs.map((pair) => pairName(pair, names)).join('; ')}</b>: ${sentence}</li>`,

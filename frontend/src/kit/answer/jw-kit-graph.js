@@ -70,9 +70,9 @@ class JwKitGraph extends element(
         ${drawn.lines.map(({mark}, at) => this._mark(mark, at))}
         ${drawn.ports.map((place, at) => this._port(place, at))}
       </svg>
-      <p class="quiet legend">On a line: how many adapters; 0, they mate as they are. Thick: some of them are to be
-        added. Dashed, “no”: can’t be joined.${
-          result.pairs.some(({trap}) => trap) ? ' “!”: looks as if it fitted without, and must not be tried.' : nothing
+      <p class="quiet legend">The number on a line is how many adapters join the two; 0: they mate
+        directly. Thick: some must be added. Dashed, “no”: can’t be joined.${
+          result.pairs.some(({trap}) => trap) ? ' “!”: looks as if it fits without, but must not be tried.' : nothing
         }</p>`;
   }
 

@@ -70,7 +70,7 @@ class JwLineDerivation extends element({
 
   _part(part) {
     const binding = part.binding ? `limited by ${limitedBy(part.binding)}` : '';
-    const doubt = part.undecided ? '; sources differ on which side of the limit it lies' : '';
+    const doubt = part.undecided ? '; the sources disagree on which side of the limit it lies' : '';
     const unlimited = part.margin_db === null;
     return html`<section>
       <div class="head">

@@ -41,7 +41,7 @@ const SAID = {
   vswr:
     'An SWR alone says nothing of its phase. With the angle left empty, the answer covers every phase: what is ' +
     'likely, and the worst.',
-  resonant: 'A series circuit: resistive at resonance, and this far off it at the edges of the bandwidth.',
+  resonant: 'A series circuit: resistive at resonance, with this SWR at the edges of the bandwidth.',
 };
 
 /**

@@ -4,7 +4,7 @@ import {base} from '../styles/base.js';
 import {quantity} from '../text/format.js';
 import {unitsInForce} from '../text/measures.js';
 import {mathNode} from '../text/mathml.js';
-import {reference} from '../text/source.js';
+import {isText, reference} from '../text/source.js';
 import {symbol} from '../text/symbol.js';
 import {element, of, value} from './element.js';
 import {reachable} from './reachable.js';
@@ -86,7 +86,7 @@ class JwSteps extends element({
 
   /** @param {Figure} input */
   _input(input) {
-    const source = this.catalogue?.sources.find(({id}) => id === input.source);
+    const source = isText(input.source) ? this.catalogue?.sources.find(({id}) => id === input.source) : undefined;
     const pack = packOfSource(input.source, this.catalogue?.packs);
     return html`<tr>
       <td>${symbol(input.symbol)} = ${quantity(input.value, input.unit)}</td>
