@@ -55,7 +55,7 @@ class JwTypedQuestion extends element({
           aria-describedby="unread" aria-invalid=${said.length > 0 ? 'true' : 'false'}
           @input=${this._typed}>
         <datalist id="offers">${this._offers.map((offer) => html`<option value=${offer}></option>`)}</datalist>
-        <button aria-busy=${this.busy ? 'true' : 'false'}>Answer</button>
+        <button class="primary" aria-busy=${this.busy ? 'true' : 'false'}>Answer</button>
       </form>
       <div id="unread" role="status">${
         this.unread.length + said.length > 0
