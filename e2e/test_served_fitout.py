@@ -147,7 +147,7 @@ def test_works_by_keyboard_alone(visit: Visit) -> None:
     expect(shown(page).locator("#heading")).to_have_text(joints[1]["heading"])
     page.get_by_role("button", name="Today").focus()
     page.keyboard.press("Space")
-    expect(page.locator("input[type=date]")).not_to_have_value("")
+    expect(page.get_by_label("Day of fitting")).not_to_have_value("")
     page.get_by_label("Sheets for").focus()
     page.keyboard.press("End")
 

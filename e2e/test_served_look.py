@@ -66,8 +66,9 @@ ABOVE_THE_FOLD = f"""() => {{{BUTTONS}
 }}"""
 
 TOO_SMALL = """(least) => readers
-  .everywhere('button, select, summary, .button, .pick, label:has(> input), input:not([type=radio], [type=checkbox])')
-  .filter((one) => one.checkVisibility() && !one.matches('label [type=file]'))
+  .everywhere('button, select, summary, .button, .pick, input:not([type=checkbox], [type=radio]), '
+    + 'label:has(> :is([type=checkbox], [type=radio]))')
+  .filter((one) => one.checkVisibility() && !one.matches('label > [type=file]'))
   .map((one) => [one, one.getBoundingClientRect()])
   .filter(([, {width, height}]) => width > 0 && (width < least || height < least))
   .map(([one, {width, height}]) => `${one.outerHTML.slice(0, 70)}: ${width} x ${height}`)"""

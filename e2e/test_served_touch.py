@@ -80,4 +80,4 @@ def test_taps_fit_a_joint_out(visit: Visit) -> None:
     expect(page.get_by_role("heading", name="Joint 4: N between")).to_be_visible()
     page.get_by_role("button", name="Today").tap()
 
-    expect(page.locator("input[type=date]")).not_to_have_value("")
+    expect(page.get_by_label("Day of fitting")).not_to_have_value("")

@@ -51,7 +51,7 @@ export const fitoutViewStyles = css`
   @media (min-width: 1180px) { jw-fitout-due { grid-column: 1 / -1; } }
   @media screen { jw-fitout-sheet:not([data-shown]) { display: none; } }
   @media print {
-    .joints { display: none; }
+    .beside, .joints { display: none; }
     jw-fitout-sheet { break-before: page; }
     jw-fitout-sheet:first-of-type { break-before: auto; }
     jw-fitout-list, jw-fitout-labels { break-before: page; }
