@@ -33,13 +33,13 @@ LOWER_FROM_MEMORY = "<"
 RETURN_LOSS = "RL"
 FROM_PACK = "*"
 SIGNS = {
-    UNDECIDED: "undecided: the sign depends on which source one believes",
+    UNDECIDED: "uncertain: the sources disagree on which side of the limit it lies",
     LOWER_FROM_MEMORY: "a power figure from memory is lower than the margin shown",
-    RETURN_LOSS: "return loss of the joint alone in dB; in receive there is no power to bear",
+    RETURN_LOSS: "return loss of the joint alone in dB; on receive there is no power to carry",
 }
 MATCHES = {
     "holds": "As asked for",
-    "depends": "In doubt: it depends on which source one believes",
+    "depends": "Uncertain: the sources disagree",
     "misses": "Less than asked for",
 }
 
@@ -78,7 +78,7 @@ def cell(result: CellResult, catalogue: CatalogueResult) -> str:
         *_section("At this power", _state(result)),
         *_section("Limits", (line for limit in result.limits for line in _limit(limit))),
         *_section("Match", [f"{MATCHES[result.match.state]}. {result.match.sentence}"]),
-        *_section("Gates", (f"{'pass' if gate.passed else 'FAIL'}  {gate.sentence}" for gate in result.gates)),
+        *_section("Checks", (f"{'pass' if gate.passed else 'FAIL'}  {gate.sentence}" for gate in result.gates)),
         *_section("Loss of the mated pair", _losses(result)),
         *_section("Power ratings as evidence", (line for rating in result.ratings for line in _rating(rating))),
     ]
@@ -105,8 +105,8 @@ def question(result: QuestionResult) -> str:
     lines += _section("Mind", (doubt.sentence for doubt in result.doubts))
     lines += _section("Better", (f"{change.title}. {change.sentence}" for change in result.better))
     lines += _section("Not understood", (_unread(word) for word in result.unread))
-    lines += _section("To be said", result.missing)
-    lines += _section("Taken as usual", result.taken)
+    lines += _section("Still to say", result.missing)
+    lines += _section("Assumed", result.taken)
     if result.verdict is not None:
         lines += _section("Cautions", result.cautions)
     return "\n".join(lines)
@@ -131,7 +131,7 @@ def _from(packs: dict[str, str], source: str) -> str:
 def _title(power_w: float) -> str:
     if power_w == 0:
         return "Return loss in dB, receive only (0 W)."
-    return f"Margin in dB at {_power(power_w)}: 0 is the limit, more is room left."
+    return f"Margin in dB at {_power(power_w)}: 0 is at the limit, below it is over."
 
 
 def _shown_power(powers_w: list[float], asked: float | None) -> float:
@@ -205,7 +205,7 @@ def _shows(result: MatrixResult, row: int, column: int, level: int, gate: int) -
 def _limit(limit: LimitResult) -> Iterator[str]:
     margin = _range(f"{end:+.1f} dB" for end in (limit.margin_db, limit.margin_high_db) if end is not None)
     allowed = _range(engineering(end, "W") for end in (limit.allowed_w, limit.allowed_high_w) if end is not None)
-    parts = [margin, f"allows {allowed}" if allowed else "", "the one that limits" if limit.binding else ""]
+    parts = [margin, f"allows {allowed}" if allowed else "", "this one limits" if limit.binding else ""]
     yield f"{limit.name}: {', '.join(part for part in parts if part) or 'does not apply'}"
     yield f"  {limit.sentence}"
 
@@ -218,10 +218,10 @@ def _range(ends: Iterable[str]) -> str:
 def _state(result: CellResult) -> Iterator[str]:
     yield _heated("centre contact", result.contact_temperature_c, result.allowed_temperature_c)
     yield _heated("cable", result.cable_temperature_c, result.cable_allowed_temperature_c)
-    yield f"cable counted: {result.cable_name}{'' if result.cable_given else ', the customary one of the family'}"
+    yield f"cable counted: {result.cable_name}{'' if result.cable_given else ', the usual one of the connector'}"
     yield f"peak voltage {engineering(result.peak_voltage_v, 'V')}"
     if result.largest_power_w is not None:
-        yield f"largest power that keeps every margin {engineering(result.largest_power_w, 'W')}"
+        yield f"largest safe power by these figures {engineering(result.largest_power_w, 'W')}"
 
 
 def _heated(what: str, temperature_c: float, allowed_c: float) -> str:

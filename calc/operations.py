@@ -160,7 +160,7 @@ OPERATIONS = {
     for operation in (
         Operation(
             "matrix",
-            "Margin of every interface family at every band and power level.",
+            "Margin of every connector on every band at every power level.",
             _matrix,
             cacheable=True,
         ),
@@ -184,7 +184,7 @@ OPERATIONS = {
         ),
         Operation(
             "choose",
-            "Which families meet every demand on a joint, ranked, and why the others do not.",
+            "Which connectors meet every demand on a joint, ranked, and why the others do not.",
             _choose,
             cacheable=True,
         ),

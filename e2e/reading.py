@@ -38,7 +38,7 @@ def cell(page: Page, family: str, band: str) -> Locator:
     return page.locator(f"td[data-family='{family}'][data-band='{band}']")
 
 
-def more(page: Page, group: str) -> None:
+def settings(page: Page, group: str) -> None:
     """Unfold a group of the matrix's settings."""
     page.get_by_role("button", name="More settings").click()
     page.get_by_role("button", name=group, exact=True).click()
@@ -47,6 +47,25 @@ def more(page: Page, group: str) -> None:
 def sheet(page: Page) -> Locator:
     """The sheet that is open."""
     return page.get_by_role("dialog")
+
+
+def share(page: Page) -> Locator:
+    """The menu of what can be taken along and saved, opened."""
+    return menu(page, "#share")
+
+
+def more(page: Page) -> Locator:
+    """The menu of what is seldom wanted, opened."""
+    return menu(page, "#more")
+
+
+def menu(page: Page, which: str) -> Locator:
+    """A menu of the masthead, opened; it is left open where it is."""
+    masthead = page.locator(f"jw-masthead {which}")
+    button = masthead.locator("#button")
+    if button.get_attribute("aria-expanded") == "false":
+        button.click()
+    return masthead.locator("#panel")
 
 
 def open_cell(page: Page, family: str, band: str) -> Locator:

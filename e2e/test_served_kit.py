@@ -13,7 +13,7 @@ import expected
 import pytest
 from playwright.sync_api import Locator, Page, expect
 from pypdf import PdfReader
-from reading import fragment, settled
+from reading import fragment, settled, share
 from test_served_accessibility import violations, with_axe
 from visits import DESKTOP, PHONE, SIZES, START_MS, WIDE, Visit
 
@@ -212,7 +212,7 @@ def test_typed_port_is_read_back(visit: Visit) -> None:
     line = page.get_by_label("Type a port")
 
     line.fill("Filter SO-239 54 MHz 100 W")
-    expect(page.locator("#read")).to_have_text("Filter: UHF jack, up to 54 MHz, 100 W")
+    expect(page.locator("#read")).to_have_text("Filter: UHF jack (SO-239), up to 54 MHz, 100 W")
     line.fill("Filter N 54")
     page.keyboard.press("Enter")
 
@@ -491,14 +491,14 @@ def test_csv_is_the_packing_list(visit: Visit) -> None:
     """The CSV file has the added adapters of the core, then the owned ones that are used."""
     page = opened(visit)
     with page.expect_download() as download:
-        page.get_by_role("button", name="CSV").click()
+        share(page).get_by_role("button", name="CSV").click()
 
     lines = list(csv.DictReader(io.StringIO(Path(download.value.path()).read_bytes().decode())))
 
     added = [(one["name"], str(one["count"]), one["kind"]) for one in answer()["adapters"]]
     assert [(line["adapter"], line["count"], line["known_from"]) for line in lines if line["from"] == "add"] == added
     used = [line["adapter"] for line in lines if line["from"] == "own"]
-    assert used == ["UHF plug to BNC jack", "N plug to BNC jack"]
+    assert used == ["UHF plug (PL-259) to BNC jack", "N plug to BNC jack"]
 
 
 @pytest.mark.parametrize("paper", PAPER_MM)

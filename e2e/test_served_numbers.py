@@ -2,7 +2,7 @@
 
 import expected
 from playwright.sync_api import Locator, Page, expect
-from reading import assert_numbers, fragment, more, settled
+from reading import assert_numbers, fragment, settings, settled
 from visits import Visit
 
 LOWER, HIGHER = "2.5", "2500"
@@ -117,7 +117,7 @@ def test_arrow_keys_step_within_the_range(visit: Visit) -> None:
 def test_list_takes_units_and_asks_what_a_comma_is(visit: Visit) -> None:
     """Power levels can be in kilowatts; a comma between two numbers could be before decimals."""
     page = settled(visit())
-    more(page, "Bands and powers")
+    settings(page, "Bands and powers")
 
     powers = type_into(page, "powers_w", "receive 5 W 1,5kW")
     expect(powers.get_by_role("button")).to_have_count(2)
@@ -156,12 +156,12 @@ def test_pack_is_not_made_of_an_open_question(visit: Visit) -> None:
     power.fill("1.500")
     page.keyboard.press("Tab")
     expect(limit.get_by_role("alert").first).to_contain_text(asked_back)
-    form.get_by_role("button", name="Put it in force").click()
+    form.get_by_role("button", name="Use this pack").click()
     expect(form.locator(".faults")).to_contain_text(asked_back)
     limit.get_by_role("button", name="1500 W").click()
 
     expect(power).to_have_value("1500")
-    form.get_by_role("button", name="Put it in force").click()
+    form.get_by_role("button", name="Use this pack").click()
     expect(form.locator(".faults")).not_to_contain_text(asked_back)
     power.fill("0,1 kW")
     page.keyboard.press("Tab")

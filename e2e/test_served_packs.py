@@ -10,7 +10,7 @@ import msgspec
 import pytest
 from engines import SAVED
 from playwright.sync_api import Browser, Locator, Page, expect
-from reading import cell, settled
+from reading import cell, more, settled
 from test_served_accessibility import violations, with_axe
 from visits import DESKTOP, READERS, SIZES, START_MS, Visit, served
 
@@ -97,7 +97,7 @@ def test_a_dropped_pack_counts_and_is_marked_in_every_view(packs: Page) -> None:
     page = packs
     drop(page, PACK)
     expect(in_force(page)).to_contain_text("Adds connector own_bnc; house limit low")
-    expect(page.locator("#packs b")).to_have_text("1")
+    expect(more(page).locator("#packs b")).to_have_text("1")
 
     turn_to(page, "matrix")
     expect(page.locator("th[data-family=own_bnc] button")).to_have_accessible_name(
@@ -180,7 +180,7 @@ def test_a_pack_is_turned_off_saved_and_removed(packs: Page) -> None:
     expect(entry.locator(".turn")).to_have_attribute("aria-pressed", "false")
     turn_to(page, "matrix")
     expect(page.locator("th[data-family=own_bnc]")).to_have_count(0)
-    page.locator("#packs").click()
+    more(page).locator("#packs").click()
     entry.locator(".remove").click()
     expect(page.locator("jw-packs-view li")).to_have_count(0)
 
@@ -273,7 +273,7 @@ def test_the_form_makes_a_connector_a_cable_and_an_adapter(packs: Page) -> None:
     page = packs
     form = form_of(page)
     own_station(form)
-    form.get_by_role("button", name="Put it in force").click()
+    form.get_by_role("button", name="Use this pack").click()
     told = in_force(page, "my_station")
     expect(told).to_contain_text("Adds connector ham_bayonet; cable ham_cable; adapter ham_bayonet")
 
@@ -327,7 +327,7 @@ def test_what_is_wrong_is_said_by_its_label(packs: Page) -> None:
     fill(family, Body_length="2 m", Outer_diameter="2.04")
     unfold(family, "Heat")
     family.get_by_role("button", name="Add a row to Power rating").click()
-    form.get_by_role("button", name="Put it in force").click()
+    form.get_by_role("button", name="Use this pack").click()
     expect(alert).to_contain_text("Name of the pack is empty; allowed: a text.")
     expect(alert).to_contain_text("Connector Ham bayonet, Body length is 2000 mm; allowed: 1 to 1000 mm.")
     expect(alert).to_contain_text(
@@ -337,7 +337,7 @@ def test_what_is_wrong_is_said_by_its_label(packs: Page) -> None:
     form.get_by_label("Name of the pack").fill("My station")
     fill(family, Body_length="40")
     family.get_by_role("button", name="Remove Power rating 3").click()
-    form.get_by_role("button", name="Put it in force").click()
+    form.get_by_role("button", name="Use this pack").click()
     expect(alert).to_have_text(
         "Connector Ham bayonet, Outer diameter is 2.04 mm; allowed: 1.05 to 12 times Inner diameter, 1.95 mm.",
         timeout=START_MS,
@@ -367,14 +367,14 @@ def test_a_pack_is_opened_changed_and_changed_back(packs: Page) -> None:
     undo = form.get_by_role("button", name="Undo")
     undo.click()
     expect(form.locator(".entry")).to_have_count(3)
-    form.get_by_role("button", name="Put it in force").click()
-    expect(page.locator("#said")).to_have_text("Hill club is in force.", timeout=START_MS)
+    form.get_by_role("button", name="Use this pack").click()
+    expect(page.locator("#said")).to_have_text("Hill club is in use.", timeout=START_MS)
     changed = kept(page)
     assert (changed["modes"][0]["duty_factor"]["value"], changed["house_limits"][0]["interfaces"]) == (0.6, ["sma"])
 
     for _ in range(3):
         undo.click()
-    form.get_by_role("button", name="Put it in force").click()
+    form.get_by_role("button", name="Use this pack").click()
     expect(mode.get_by_label("Duty factor")).to_have_value("0.5")
     page.wait_for_function("() => JSON.parse(localStorage['jointwise-packs']).own[0].text.includes('\"value\": 0.5')")
     assert kept(page) == PACK
@@ -413,7 +413,7 @@ def test_the_form_goes_by_keys(packs: Page) -> None:
     page.keyboard.press("Tab")
     page.keyboard.press("Enter")
     expect(menu).to_be_focused()
-    chips = form.get_by_role("group", name="Through").locator(".chip")
+    chips = form.get_by_role("group", name="Through").locator(".choice")
     expect(chips).to_have_count(1)
     page.keyboard.press("Shift+Tab")
     expect(chips).to_be_focused()
@@ -439,7 +439,7 @@ def test_the_server_s_packs_count_and_are_listed(visit: Visit, tmp_path: Path) -
         page = visit(site=site)
         expect(page.locator("th[data-family=own_bnc] .pack")).to_contain_text("from pack Hill club")
         expect(cell(settled(page), "bnc", "20m")).to_contain_text("house")
-        page.locator("#packs").click()
+        more(page).locator("#packs").click()
         expect(in_force(page)).to_contain_text("of the server")
 
 
@@ -477,7 +477,7 @@ def test_the_packs_view_is_accessible_and_fits(visit: Visit, size: str) -> None:
     family = start(form, "Connector", "SMA", "Own thread")
     for group in family.locator("details.group > summary").all():
         group.click()
-    form.get_by_role("button", name="Put it in force").click()
+    form.get_by_role("button", name="Use this pack").click()
 
     assert violations(page) == []
     assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")

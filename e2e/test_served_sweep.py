@@ -260,7 +260,7 @@ def test_hunt_leads_from_the_line_to_what_changed(visit: Visit) -> None:
     expect(page.locator("#body-place .places")).to_contain_text("Mast foot")
     expect(page.locator("#body-place .hands")).to_contain_text("locked out")
     walk(page, "place")
-    page.get_by_role("button", name="Use the invented one").focus()
+    page.get_by_role("button", name="Use the example sweep").focus()
     page.keyboard.press("Enter")
 
     expect(page.locator("#step-compare")).to_be_focused()

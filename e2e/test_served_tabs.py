@@ -56,7 +56,7 @@ def test_what_came_in_is_told_and_undo_is_ones_own(visit: Visit) -> None:
     one.locator("#name").fill("Mine")
     one.locator("#name").blur()
     other.locator("#keep").click()
-    expect(one.get_by_text("What another tab did with your lines came in.")).to_be_visible()
+    expect(one.get_by_text("Your lines were changed in another tab; they are shown here now.")).to_be_visible()
 
     one.locator("#undo").click()
 

@@ -7,7 +7,7 @@ from urllib.parse import quote
 import expected
 import pytest
 from playwright.sync_api import Page, expect
-from reading import assert_numbers, more, settled, sheet
+from reading import assert_numbers, settings, settled, sheet
 from visits import Visit, served
 
 MARKUP = "<img src=x onerror=alert(1)><script>alert(2)</script>"
@@ -110,7 +110,7 @@ def test_refused_field_of_a_closed_group_is_seen(visit: Visit) -> None:
 def test_no_number_is_said_at_the_field(visit: Visit) -> None:
     """A word among the power levels is named at the field, and nothing changes."""
     page = settled(visit())
-    more(page, "Bands and powers")
+    settings(page, "Bands and powers")
 
     page.locator("#powers_w").fill("5 lots 100")
     page.keyboard.press("Tab")
@@ -132,7 +132,7 @@ def test_lost_server_is_said_in_words(visit: Visit) -> None:
         page = settled(visit(site=site, forgiven=LOST))
     type_vswr(page, "3")
 
-    expect(page.get_by_role("alert").filter(has_text="The core cannot be reached")).to_be_visible()
+    expect(page.get_by_role("alert").filter(has_text="The server cannot be reached")).to_be_visible()
     assert_numbers(page, expected.numbers())
 
 
@@ -142,7 +142,7 @@ def test_lost_server_is_said_where_a_cell_opens(visit: Visit) -> None:
         page = settled(visit(site=site, forgiven=LOST))
     page.locator("td[data-family=n][data-band='20m']").click()
 
-    expect(page.locator("jw-detail").get_by_role("status")).to_contain_text("The core cannot be reached")
+    expect(page.locator("jw-detail").get_by_role("status")).to_contain_text("The server cannot be reached")
 
 
 def test_page_recovers_with_its_server(visit: Visit) -> None:

@@ -3,7 +3,7 @@
 from typing import Literal, NamedTuple
 
 from .edition import catalogue, per_edition
-from .schema import Mating
+from .schema import EVERYDAY_MARK, Mating
 
 __all__ = ["OPPOSITE", "ConnectorEnd", "Gender", "Meeting", "end_name", "mates_of", "meeting"]
 
@@ -38,14 +38,18 @@ class Meeting(NamedTuple):
 
 
 def end_name(end: ConnectorEnd) -> str:
-    """The end in words, "N plug"."""
-    return f"{catalogue().interfaces[end.family].name} {end.gender}"
+    """The end in words, "N plug", with its everyday name where it has one: "UHF plug (PL-259)"."""
+    interface = catalogue().interfaces[end.family]
+    plug, _, jack = interface.everyday_names.partition(EVERYDAY_MARK)
+    everyday = plug if end.gender == "plug" else jack
+    return f"{interface.name} {end.gender}" + (f" ({everyday})" if everyday else "")
 
 
 def meeting(near: ConnectorEnd, far: ConnectorEnd) -> Meeting:
     """What comes of joining two ends."""
     if near.gender == far.gender:
-        pair = f"Two {end_name(near)}s" if near == far else f"{end_name(near)} and {end_name(far)}"
+        two = f"Two {catalogue().interfaces[near.family].name} {near.gender}s"
+        pair = two if near == far else f"{end_name(near)} and {end_name(far)}"
         return Meeting(False, "same gender", f"{pair} do not mate: a plug needs a jack.", "common_practice", PRACTICE)
     if near.family == far.family:
         return Meeting(True, "mates", "", "common_practice", PRACTICE)

@@ -72,14 +72,14 @@ class Pack(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     note: Annotated[Text, Meta(title="What the pack is for")] = ""
     overrides: Overrides = Overrides()
     interfaces: Annotated[
-        list[Interface], Meta(max_length=60, title="Connector", description="Interface families")
+        list[Interface], Meta(max_length=60, title="Connector", description="Kinds of connector")
     ] = []
     cables: Annotated[list[Cable], Meta(max_length=60, title="Cable", description="Cables")] = []
     wire_lines: Annotated[list[WireLine], Meta(max_length=60, title="Two-wire line", description="Two-wire lines")] = []
     adapters: Annotated[list[Adapter], Meta(max_length=60, title="Adapters", description="What the trade sells")] = []
     matings: Annotated[
         list[Mating],
-        Meta(max_length=200, title="Meeting of two connectors", description="What comes of two families meeting"),
+        Meta(max_length=200, title="Meeting of two connectors", description="What comes of two connectors meeting"),
     ] = []
     bands: Annotated[list[Band], Meta(max_length=60, title="Band", description="Amateur bands")] = []
     modes: Annotated[list[Mode], Meta(max_length=60, title="Mode", description="Emission modes")] = []

@@ -14,6 +14,7 @@ from msgspec import Meta, Struct
 from ..numeric.measures import prose
 
 __all__ = [
+    "EVERYDAY_MARK",
     "GROUPS",
     "Adapter",
     "AdapterFigures",
@@ -48,6 +49,9 @@ __all__ = [
     "WireLine",
     "ZenithAttenuation",
 ]
+
+EVERYDAY_MARK = " / "
+"""Between the everyday names of plug and jack: "PL-259 / SO-239"."""
 
 Kind = Literal["standard", "datasheet", "handbook", "common practice", "memory"]
 ID = "^(?!constructor$)[a-z0-9][a-z0-9_]*$"
@@ -283,6 +287,16 @@ class Interface(Struct, forbid_unknown_fields=True, frozen=True):
     special_use: Annotated[Label | None, Words("What it is made for"), FITS] = None
     """What it is made for, where that isn't the everyday joint of a station."""
     typed_as: TypedNames = []
+
+    @property
+    def everyday_names(self) -> str:
+        """The everyday names of plug and jack, "PL-259 / SO-239"; empty where they have none of their own."""
+        return next((name for name in self.also_called if EVERYDAY_MARK in name), "")
+
+    @property
+    def spoken_name(self) -> str:
+        """Its name with the everyday ones: "UHF (PL-259 / SO-239)"."""
+        return f"{self.name} ({self.everyday_names})" if self.everyday_names else self.name
 
 
 class Mating(Struct, forbid_unknown_fields=True, frozen=True):

@@ -45,7 +45,7 @@ def cell(request: CellRequest) -> CellResult:
         undecided=joint.uncertain,
         refused_by=joint.refusing.id if joint.refusing else None,
         verdict=verdict(
-            joint.interface.name,
+            joint.interface.spoken_name,
             column,
             power_w,
             joint.binding,

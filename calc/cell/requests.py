@@ -12,7 +12,7 @@ __all__ = ["CellRequest"]
 class CellRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True):
     """One cell of the matrix with its derivation: a band or a spot frequency."""
 
-    family: Annotated[Identifier, Meta(description="Interface family")]
+    family: Annotated[Identifier, Meta(description="Connector, an id of the catalogue")]
     band: Annotated[Identifier | None, Meta(description="Amateur band; or give frequency_hz")] = None
     frequency_hz: Annotated[
         Frequency | None, Meta(description="Spot frequency; or give band", extra={"unit": "Hz"})

@@ -20,10 +20,9 @@ SELDOM, NOT_MADE_FOR = 1, 4
 OTHER_CABLES = "seldom put on this cable"
 
 RULE = (
-    "What meets every demand is ranked by what one would fit. First what has the margin asked for; what has less comes"
-    " behind, the least last. Then what needs no adapter and no tape; what the trade usually fits there, by use,"
-    f" impedance, cable, frequency and power; the smallest loss, in steps of {LOSS_STEP_DB:g} dB; the smaller body; the"
-    " longer life in matings. Equals are ties."
+    "Connectors that meet every demand are ranked in this order: the margin asked for (with less, the least last); no"
+    " adapter and no tape needed; usual in the trade for this use, impedance, cable, frequency and power; the smallest"
+    f" loss, in steps of {LOSS_STEP_DB:g} dB; the smaller body; the longer life in matings. Equals are ties."
 )
 
 

@@ -41,7 +41,7 @@ class Reasons(NamedTuple):
         if one.short_tenths != two.short_tenths:
             return f"{name} {self.shortfall(second)}"
         if one.changes != two.changes:
-            good = " and ".join(self._changes(first)) or "stands the weather by itself"
+            good = " and ".join(self._changes(first)) or "needs no tape against the weather"
             return f"it {good}, {name} {' and '.join(self._changes(second))}"
         if one.unusual != two.unusual:
             against = max((one for one in second.unusual if one not in first.unusual), key=lambda one: one.weight).words

@@ -40,10 +40,8 @@ class ChooseRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=T
             " place's"
         ),
     ] = "fixed"
-    port: Annotated[Identifier | None, Meta(description="Family of a port that can't be changed; left out, none")] = (
-        None
-    )
+    port: Annotated[Identifier | None, Meta(description="Connector of the port it plugs into; left out, none")] = None
     largest_diameter_m: Annotated[
         Diameter | None, Meta(description="Room for the mated body; left out, not checked", extra={"unit": "m"})
     ] = None
-    plan: Annotated[Identifier | None, Meta(description="The family you have in mind; it comes first")] = None
+    plan: Annotated[Identifier | None, Meta(description="The connector you have in mind; it comes first")] = None

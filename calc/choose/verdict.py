@@ -6,7 +6,7 @@ from ..catalogue import catalogue
 from ..numeric.measures import size_words, temperature_words
 from ..numeric.units import engineering
 from ..physics.direct_current import drop_v_per_m
-from ..physics.gates import CABLE_TE11, MATCH, MATCH_DOUBT
+from ..physics.gates import CABLE_TE11, MATCH, MATCH_DOUBT, WEATHER_WORDS
 from ..physics.limits import LIMIT_NAMES, LimitId
 from .evaluation import Evaluation
 from .ranking import Contender
@@ -28,10 +28,10 @@ __all__ = [
 
 CONCESSIONS = {
     "use": "For receive only",
-    "air temperature": "In cooler air or in shade",
+    "air temperature": "In cooler air or in the shade",
     "vibration": "With less vibration",
-    "weather": "Kept from the weather",
-    "cable": "On another cable",
+    "weather": "Sheltered from the weather",
+    "cable": "With another cable",
     "cold": "Where it gets less cold",
     "house limit": "Within the house limit",
     "port": "With another port on the equipment",
@@ -39,16 +39,10 @@ CONCESSIONS = {
 """Of the demands that give way by kind, not by a figure."""
 
 
-WEATHER = {
-    "indoor": "indoors",
-    "sheltered": "outdoors, sheltered",
-    "exposed": "outdoors, in the weather",
-    "immersed": "under water",
-}
-SHAKING = {"none": "at rest", "vehicle": "shaken as in a vehicle", "severe": "shaken hard"}
+SHAKING = {"none": "not shaken", "vehicle": "shaken as in a vehicle", "severe": "shaken hard"}
 CURRENT_NOTES = [
-    "What a contact stands of direct current is computed from its resistance and its cooling; a maker's rating counts.",
-    "Arresters, tuners, filters and baluns may block direct current or short it to ground: ask it of each in the line.",
+    "The direct current a contact can carry is computed from its resistance and cooling; a maker's rating comes first.",
+    "Arresters, tuners, filters and baluns may block direct current or short it to ground: check each one in the line.",
 ]
 
 
@@ -56,13 +50,13 @@ def verdict(request: ChooseRequest, ranked: list[Contender], words: Reasons) -> 
     """The answer in one sentence: what to fit, and why before the next."""
     level = "for receive" if request.use == "receive" else f"at {engineering(request.power_w, 'W')} PEP"
     if not ranked:
-        return f"Nothing in the catalogue meets every demand {level}."
+        return f"No connector meets every demand {level}."
     first, *others = ranked
-    ties = [one.interface.name for one in ranked if one.rank == 1]
+    ties = [one.interface.spoken_name for one in ranked if one.rank == 1]
     short = words.shortfall(first)
     fit = f"Fit {' or '.join(ties)}{f', though it {short}' if short else ''}"
     if len(ties) > 1:
-        return f"{fit}: nothing tells them apart here."
+        return f"{fit}: nothing here tells them apart."
     if not others:
         return f"{fit}: nothing else meets every demand {level}."
     return f"{fit}: {words.over(first, others[0])}."
@@ -71,13 +65,13 @@ def verdict(request: ChooseRequest, ranked: list[Contender], words: Reasons) -> 
 def place_sentence(evaluation: Evaluation) -> str:
     """What weather, shaking and sealing are counted on, by the place or by their own fields."""
     scenario = evaluation.scenario
-    taped = "taped or booted" if scenario.added_sealing else "not taped"
-    return f"The joint sits {WEATHER[scenario.exposure]}, {SHAKING[scenario.vibration]}, {taped}."
+    taped = "sealed with tape or a boot" if scenario.added_sealing else "not sealed"
+    return f"The joint sits {WEATHER_WORDS[scenario.exposure]}, {SHAKING[scenario.vibration]}, {taped}."
 
 
 def current_sentence(asked_a: float, allowed_a: float) -> str:
     """A direct current [A] that is more than heat allows."""
-    return f"Asked: {asked_a:g} A of direct current; contact and cable stand {allowed_a:.1f} A by their heat."
+    return f"Asked: {asked_a:g} A of direct current; heat of contact and cable allows {allowed_a:.1f} A."
 
 
 def current_notes(request: ChooseRequest) -> list[str]:
@@ -88,7 +82,7 @@ def current_notes(request: ChooseRequest) -> list[str]:
         return CURRENT_NOTES
     drop_v = drop_v_per_m(request.cable, request.dc_current_a)
     name = catalogue().cables[request.cable].name
-    lost = f"{name} loses {drop_v:.2g} V a metre at {request.dc_current_a:g} A, there and back."
+    lost = f"{name} drops {drop_v:.2g} V a metre at {request.dc_current_a:g} A, there and back."
     return [lost, *CURRENT_NOTES]
 
 
@@ -102,7 +96,7 @@ def gate_request(evaluation: Evaluation, row: int) -> dict[str, str]:
         **dict.fromkeys(("te11", CABLE_TE11, "no_figures", "customary_frequency"), reach),
         "receive_only": f" Asked: to transmit {engineering(evaluation.power_w, 'W')}.",
         "no_heat_room": f" Asked: {heated} with the sun; allowed: {allowed}.",
-        "immersion": f" Asked: {evaluation.scenario.exposure}.",
+        "immersion": f" Asked: {WEATHER_WORDS[evaluation.scenario.exposure]}.",
         **dict.fromkeys((MATCH, MATCH_DOUBT), _match_request(evaluation, row)),
     }
 
@@ -116,7 +110,7 @@ def limit_sentence(limit: LimitId, column: str, margin_db: float, power_w: float
     """By how much a limit is exceeded in a column, against the power [W] asked for."""
     named = LIMIT_NAMES[limit]
     if not math.isfinite(margin_db):
-        return f"On {column}: no room for the {named}."
+        return f"On {column}: the {named} allows no power."
     asked, allowed = engineering(power_w, "W"), engineering(power_w * 10 ** (margin_db / 10), "W")
     return f"On {column}: asked {asked}, allowed {allowed} by the {named}, {-margin_db:.1f} dB over."
 
@@ -125,7 +119,7 @@ def port_sentence(port: str, refused_by: list[str], margin_db: float) -> str:
     """Why nothing passes behind a port: the hard gates that refuse it, else its margin below 0 dB."""
     if refused_by:
         return f"The port's own {port} joint in front of it is refused: {', '.join(refused_by)}."
-    state = f"is {-margin_db:.1f} dB over its limit" if math.isfinite(margin_db) else "has no room"
+    state = f"is {-margin_db:.1f} dB over its limit" if math.isfinite(margin_db) else "allows no power"
     return f"The port's own {port} joint in front of it {state}."
 
 

@@ -39,11 +39,11 @@ Reactance = Annotated[float, Meta(ge=-1e6, le=1e6, extra={"unit": "Ω"})]
 Loss = Annotated[float, Meta(ge=0, le=100, description="Insertion loss, matched", extra={"unit": "dB"})]
 PowerLimit = Annotated[
     Annotated[float, Meta(ge=0.001, le=1e6)] | None,
-    Meta(description="Average power it stands; left out, not checked", extra={"unit": "W"}),
+    Meta(description="Rated average power; left out, not checked", extra={"unit": "W"}),
 ]
 VoltageLimit = Annotated[
     Annotated[float, Meta(ge=1, le=1e6)] | None,
-    Meta(description="Peak voltage it stands; left out, not checked", extra={"unit": "V"}),
+    Meta(description="Rated peak voltage; left out, not checked", extra={"unit": "V"}),
 ]
 Length = Annotated[float, Meta(ge=0.01, le=10_000, description="Length of the run", extra={"unit": "m"})]
 
@@ -59,9 +59,9 @@ class CableRun(Struct, tag_field="kind", tag="cable", kw_only=True, forbid_unkno
 class Joint(Struct, tag_field="kind", tag="joint", kw_only=True, forbid_unknown_fields=True, frozen=True):
     """A mated pair of one family; with `adapter_to`, an adapter with a mated pair at either end."""
 
-    family: Annotated[Identifier, Meta(description="Interface family")]
+    family: Annotated[Identifier, Meta(description="Connector, an id of the catalogue")]
     adapter_to: Annotated[
-        Identifier | None, Meta(description="Family on the antenna side of an adapter; left out, no adapter")
+        Identifier | None, Meta(description="Connector on the antenna side of an adapter; left out, no adapter")
     ] = None
     condition: Condition = "new"
     added_resistance_ohm: AddedResistance = 0.0
@@ -85,7 +85,7 @@ class Part(Struct, tag_field="kind", tag="part", kw_only=True, forbid_unknown_fi
         Meta(description="What it is; the voltage limit of an arrester is where it fires"),
     ] = "other"
     loss_db: Loss
-    vswr: Annotated[float, Meta(ge=1, le=20, description="VSWR of the part between matched ends")] = 1.0
+    vswr: Annotated[float, Meta(ge=1, le=20, description="SWR of the part between matched ends")] = 1.0
     power_limit_w: PowerLimit = None
     voltage_limit_v: VoltageLimit = None
     directivity_db: Annotated[
@@ -119,11 +119,11 @@ class Tuner(Struct, tag_field="kind", tag="tuner", kw_only=True, forbid_unknown_
     ] = 30e-6
     voltage_limit_v: Annotated[
         Annotated[float, Meta(ge=1, le=1e6)] | None,
-        Meta(description="Peak voltage each capacitor stands; left out, not checked", extra={"unit": "V"}),
+        Meta(description="Rated peak voltage of each capacitor; left out, not checked", extra={"unit": "V"}),
     ] = None
     current_limit_a: Annotated[
         Annotated[float, Meta(ge=0.001, le=10_000)] | None,
-        Meta(description="Current the coil carries for good, rms; left out, not checked", extra={"unit": "A"}),
+        Meta(description="Rated current of the coil, rms; left out, not checked", extra={"unit": "A"}),
     ] = None
     name: Name = ""
 
@@ -143,9 +143,7 @@ class Transformer(Struct, tag_field="kind", tag="transformer", kw_only=True, for
     power_limit_w: PowerLimit = None
     voltage_limit_v: Annotated[
         Annotated[float, Meta(ge=1, le=1e6)] | None,
-        Meta(
-            description="Peak voltage it stands on the transmitter's side; left out, not checked", extra={"unit": "V"}
-        ),
+        Meta(description="Rated peak voltage on the transmitter's side; left out, not checked", extra={"unit": "V"}),
     ] = None
     name: Name = ""
 
@@ -182,9 +180,9 @@ class ResonantAntenna(Struct, tag_field="kind", tag="resonant", kw_only=True, fo
     """An antenna known by its resonance; whether its resistance there is high or low a VSWR does not say."""
 
     resonance_hz: Frequency
-    vswr: Annotated[float, Meta(ge=1, le=20, description="VSWR at resonance")] = 1.2
+    vswr: Annotated[float, Meta(ge=1, le=20, description="SWR at resonance")] = 1.2
     bandwidth_hz: Annotated[float, Meta(ge=100, le=1e10, description="Between both edges", extra={"unit": "Hz"})]
-    bandwidth_vswr: Annotated[float, Meta(ge=1.01, le=20, description="VSWR at both edges of the bandwidth")] = 2.0
+    bandwidth_vswr: Annotated[float, Meta(ge=1.01, le=20, description="SWR at both edges of the bandwidth")] = 2.0
 
 
 class DummyLoad(Struct, tag_field="kind", tag="dummy", kw_only=True, forbid_unknown_fields=True, frozen=True):
@@ -193,7 +191,7 @@ class DummyLoad(Struct, tag_field="kind", tag="dummy", kw_only=True, forbid_unkn
     vswr: Annotated[float, Meta(ge=1, le=20)] = 1.1
     power_limit_w: Annotated[
         Annotated[float, Meta(ge=0.001, le=1e6)] | None,
-        Meta(description="Average power it stands; left out, not checked", extra={"unit": "W"}),
+        Meta(description="Rated average power; left out, not checked", extra={"unit": "W"}),
     ] = None
 
 
@@ -239,7 +237,7 @@ class Transmitter(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True)
     behaviour: Annotated[Identifier, Meta(description="An id of the catalogue's transmitters")] = "transceiver"
     holds_to_vswr: Annotated[
         Annotated[float, Meta(ge=1.01, le=100)] | None,
-        Meta(description="It holds its power up to this VSWR; left out, as its kind does"),
+        Meta(description="Full power up to this SWR; left out, as its kind does"),
     ] = None
 
 

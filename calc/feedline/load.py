@@ -123,7 +123,7 @@ def _of_vswr(load: GivenVswr | DummyLoad) -> LoadReflection:
 def _resonant(load: ResonantAntenna, impedance: float) -> LoadReflection:
     """Its resistance lies above the line's impedance or below: a VSWR does not say."""
     if load.bandwidth_vswr <= load.vswr:
-        raise InputError("load.bandwidth_vswr", load.bandwidth_vswr, f"more than the VSWR at resonance, {load.vswr:g}")
+        raise InputError("load.bandwidth_vswr", load.bandwidth_vswr, f"more than the SWR at resonance, {load.vswr:g}")
     if load.bandwidth_hz >= load.resonance_hz:
         raise InputError("load.bandwidth_hz", load.bandwidth_hz, "less than the frequency of resonance")
     edge = reflection_of_vswr(load.bandwidth_vswr)

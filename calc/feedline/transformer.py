@@ -61,5 +61,5 @@ def transformer_marks(name: str, given: Transformer) -> list[str]:
     """A sentence where it lets current through on the outside of the line, by its choking impedance where given."""
     if given.choking_ohm is None or given.choking_ohm >= LEAST_CHOKING_OHM:
         return []
-    least = f"well over {LEAST_CHOKING_OHM:g} Ω keeps current off the outside of the line (common practice)"
+    least = f"well over {LEAST_CHOKING_OHM:g} Ω keeps current off the outside of the line"
     return [f"{name} chokes by {given.choking_ohm:g} Ω; {least}."]

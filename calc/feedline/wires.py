@@ -60,6 +60,6 @@ def wire_marks(entry: WireLine, frequency: float, site: Surroundings) -> list[st
         here = temperature_words(site.ambient_temperature_c)
         marks.append(f"{entry.spoken_name} is rated up to {highest}; the site: {here}.")
     if EXPOSURES.index(site.exposure) >= DRIEST_WET:
-        marks.append(f"{entry.spoken_name} is counted clean and dry. {entry.wet.value}")
-    marks.append(f"Keep {entry.spoken_name} a few spacings away from metal, walls and the ground (common practice).")
+        marks.append(f"{entry.spoken_name} counts as clean and dry. {entry.wet.value}")
+    marks.append(f"Keep {entry.spoken_name} a few spacings away from metal, walls and the ground.")
     return marks

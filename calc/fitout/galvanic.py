@@ -8,6 +8,8 @@ from itertools import combinations_with_replacement
 from ..catalogue import catalogue
 from ..catalogue.fitting import GalvanicMetal, PlatingSold
 from ..catalogue.schema import Cable, Interface
+from ..physics.gates import WEATHER_WORDS
+from ..physics.scenario import Exposure
 from .pairs import screen_of
 from .results import Contact, GalvanicCheck
 
@@ -24,7 +26,7 @@ REMEDIES: dict[Contact, str] = {
 }
 
 
-def galvanic_checks(interface: Interface, cables: list[Cable], exposure: str) -> list[GalvanicCheck]:
+def galvanic_checks(interface: Interface, cables: list[Cable], exposure: Exposure) -> list[GalvanicCheck]:
     """The worst pair of platings the family is sold with, outside and inside, and each cable's conductors."""
     usual = PlatingSold(interface.id, [interface.inner_plating.value], [interface.outer_plating.value], "", "memory")
     sold = catalogue().platings_sold.get(interface.id, usual)
@@ -60,8 +62,8 @@ def _difference(first: GalvanicMetal, second: GalvanicMetal) -> float:
     return round(abs(first.anodic_index_v.value - second.anodic_index_v.value), DIGITS)
 
 
-def _check(contact: Contact, first: GalvanicMetal, second: GalvanicMetal, exposure: str) -> GalvanicCheck:
-    limit = catalogue().galvanic_limits[exposure].largest_difference_v
+def _check(contact: Contact, first: GalvanicMetal, second: GalvanicMetal, exposure: Exposure) -> GalvanicCheck:
+    limit, site = catalogue().galvanic_limits[exposure].largest_difference_v, WEATHER_WORDS[exposure]
     difference = _difference(first, second)
     passed = difference <= limit.value
     origins = (first.anodic_index_v, second.anodic_index_v, limit)
@@ -74,7 +76,7 @@ def _check(contact: Contact, first: GalvanicMetal, second: GalvanicMetal, exposu
         difference_v=difference,
         limit_v=limit.value,
         passed=passed,
-        sentence=f"{metals.capitalize()}: {difference:.2f} V; {exposure}: up to {limit.value:.2f} V; {verdict}.",
+        sentence=f"{metals.capitalize()}: {difference:.2f} V; {site}: up to {limit.value:.2f} V; {verdict}.",
         sources=list(dict.fromkeys(origin.source for origin in origins)),
         kinds=list(dict.fromkeys(origin.kind for origin in origins)),
     )

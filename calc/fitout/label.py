@@ -54,7 +54,7 @@ def _measures(joint: LabelledJoint) -> JointLabel:
     least, expected = sorted(matches, key=lambda match: float(match.return_loss_db))
     return JointLabel(
         name="",
-        family=catalogue().interfaces[joint.family].name,
+        family=catalogue().interfaces[joint.family].spoken_name,
         date="",
         frequency_hz=frequency,
         expected_loss_db=pair_losses(joint.family, frequency, station, expected).expected_db,

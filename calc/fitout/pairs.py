@@ -4,7 +4,7 @@ from typing import NamedTuple
 
 from ..catalogue import catalogue
 from ..catalogue.fitting import Attachment, Screen
-from ..catalogue.mating import OPPOSITE, Gender
+from ..catalogue.mating import OPPOSITE, ConnectorEnd, Gender, end_name
 from ..catalogue.schema import Cable, Interface
 from ..feedline.elements import CableRun, Element, Joint, WireRun
 from ..feedline.feedline import Feedline
@@ -108,7 +108,7 @@ def adapter_names(joints: list[Pair]) -> dict[int, str]:
     for joint in joints:
         for side in joint.sides:
             if side.on.adapter:
-                ends.setdefault(joint.element, []).append(f"{joint.interface.name} {side.half}")
+                ends.setdefault(joint.element, []).append(end_name(ConnectorEnd(joint.interface.id, side.half)))
     return {element: " to ".join(names) for element, names in ends.items()}
 
 

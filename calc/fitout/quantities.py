@@ -1,8 +1,9 @@
-"""What to have ready for all joints of a station."""
+"""What to get for all joints of a station."""
 
 from collections import Counter, defaultdict
 
 from ..catalogue import catalogue
+from ..catalogue.mating import ConnectorEnd, end_name
 from ..feedline.elements import CableRun, Element, Joint, WireRun
 from ..numeric.measures import length_words, size_words
 from ..physics.ratings import assumption
@@ -38,7 +39,8 @@ def quantities(
 
 
 def _half(pair: Pair, side: Side) -> Key:
-    what, family = f"{side.half.capitalize()}, {pair.interface.name}", pair.interface.id
+    family = pair.interface.id
+    what = end_name(ConnectorEnd(family, side.half))
     cable = side.on.cable
     if cable is None:
         return what, family, "", f"on {side.on.name}: see that it is there"

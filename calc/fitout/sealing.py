@@ -7,7 +7,7 @@ from ..catalogue import catalogue
 from ..catalogue.fitting import SealingLayer
 from ..catalogue.schema import Interface
 from ..numeric.measures import prose
-from ..physics.gates import EXPOSURES, SEALED_TO
+from ..physics.gates import EXPOSURES, SEALED_TO, SEALING_WORDS, WEATHER_WORDS
 from ..physics.scenario import Exposure
 from .advice import advice
 from .results import Advice, Layer, Sealing
@@ -64,11 +64,12 @@ def _layer(layer: SealingLayer, interface: Interface) -> Layer:
 
 
 def _sentence(interface: Interface, exposure: Exposure, refused: bool, needed: bool, sealed: bool) -> str:
-    mated = f"Mated it stands: {interface.exposure_mated}; the site: {exposure}."
+    is_mated = SEALING_WORDS[interface.exposure_mated]
+    mated = f"Mated it is {is_mated}; the joint sits {WEATHER_WORDS[exposure]}."
     if refused:
-        return f"{mated} No tape makes it stand that: take the joint out of the water."
+        return f"{mated} No tape is enough: take the joint out of the water."
     if not sealed:
         return f"{mated} It needs no sealing here."
     if needed:
-        return f"{mated} Sealed as below it stands: {EXPOSURES[SEALED_TO]}."
-    return f"{mated} The tape guards what the joint already stands."
+        return f"{mated} Sealed as below it is {SEALING_WORDS[EXPOSURES[SEALED_TO]]}."
+    return f"{mated} The tape is a second guard."

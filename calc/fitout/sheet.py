@@ -44,7 +44,7 @@ def joint_sheet(
         number=number,
         element=pair.element,
         end=pair.end,
-        heading=f"{name}: {interface.name} between {left.on.name} and {right.on.name}",
+        heading=f"{name}: {interface.spoken_name} between {left.on.name} and {right.on.name}",
         family=interface.id,
         family_name=interface.name,
         pack=catalogue().pack_of("interfaces", interface.id),

@@ -64,13 +64,13 @@ def contact_life(interface: Interface, site: Surroundings) -> ContactLife:
     yearly = site.matings_per_year
     opened = yearly > NEVER
     lasts = low.value / yearly if opened else None
-    length = f"{yearly:g} a year use them up in {lasts:.3g} years" if opened else "it is never opened"
+    used = f"{yearly * site.service_life_years:g} in {site.service_life_years:g} years" if opened else "never opened"
     return ContactLife(
         matings_per_year=yearly,
         durability_low=low.value,
         durability_high=high.value,
         lasts_years=lasts,
-        sentence=f"Good for {low.value:g} matings; {length}. Wanted: {site.service_life_years:g} years.",
+        sentence=f"Made for {low.value:g} matings; here: {used}.",
         source=low.source,
         kind=low.kind,
     )

@@ -49,9 +49,9 @@ def obstacle(request: KitRequest, pair: RequiredPair, figures: JointFigures, sto
         between = [end.family for adapter in chain.adapters for end in adapter]
         refusal = next((figures.refusal[family] for family in between if figures.refusal[family]), "")
         if refusal:
-            return _said("stand", f"what could join them does not stand it: {refusal.rstrip('.')}")
+            return _said("stand", f"what could join them would not take it: {refusal.rstrip('.')}")
     names = " and ".join(catalogue().interfaces[end.family].name for end in (pair.first, pair.second))
-    return _said("trade", f"the trade sells no adapters that join {names} within these limits")
+    return _said("trade", f"no adapters are sold that join {names} within these limits")
 
 
 def _said(reason: Reason, cause: str) -> Obstacle:

@@ -22,7 +22,7 @@ Pair = Annotated[list[PortIndex], Meta(min_length=2, max_length=2)]
 class Port(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     """A connector on the user's gear, or on the end of a cable."""
 
-    family: Annotated[Identifier, Meta(description="Interface family")]
+    family: Annotated[Identifier, Meta(description="Connector, an id of the catalogue")]
     gender: Annotated[Gender, Meta(description="Plug or jack, by the coupling: the plug has the nut or ring")]
     highest_frequency_hz: Annotated[
         Frequency, Meta(description="Highest frequency this gear is used at", extra={"unit": "Hz"})
@@ -39,7 +39,7 @@ class Port(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     impedance_ohm: Annotated[
         Annotated[float, Meta(ge=25, le=150)] | None,
         Meta(
-            description="Impedance behind a family that has none of its own; left out, the line's",
+            description="Impedance behind a connector that has none of its own; left out, the line's",
             extra={"unit": "Ω"},
         ),
     ] = None
@@ -49,9 +49,9 @@ class Port(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
 class OwnedAdapter(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     """Adapters of one type that are in the bag already."""
 
-    one_family: Annotated[Identifier, Meta(description="Interface family at the one end")]
+    one_family: Annotated[Identifier, Meta(description="Connector at the one end")]
     one_gender: Annotated[Gender, Meta(description="Gender of the one end")]
-    other_family: Annotated[Identifier, Meta(description="Interface family at the other end")]
+    other_family: Annotated[Identifier, Meta(description="Connector at the other end")]
     other_gender: Annotated[Gender, Meta(description="Gender of the other end")]
     count: Annotated[int, Meta(ge=1, le=20, description="How many of them")] = 1
 

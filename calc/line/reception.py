@@ -59,7 +59,7 @@ def _heard(receiver: Receiver, frequency_hz: float) -> str:
         return "Antenna temperature as given"
     place = catalogue().noise_environments[receiver.environment].name
     if frequency_hz < VIEW_FROM_HZ:
-        return f"{place}; what the antenna looks at counts from 30 MHz up"
+        return f"{place}; where the antenna points counts from 30 MHz up"
     view = catalogue().antenna_views[receiver.antenna_view]
     up = "" if view.elevation_deg else f", {receiver.elevation_deg:g}° up"
     return f"{view.name}{up}; {place.lower()}"

@@ -27,7 +27,7 @@ class Receiver(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     environment: Annotated[Identifier, Meta(description="Noise around the antenna, an id of the catalogue")] = "rural"
     antenna_view: Annotated[
         Identifier,
-        Meta(description="What the antenna looks at from 30 MHz up, an id of the catalogue: horizon, sky or cold_sky"),
+        Meta(description="Where the antenna points from 30 MHz up, an id of the catalogue: horizon, sky or cold_sky"),
     ] = "horizon"
     elevation_deg: Annotated[
         float, Meta(ge=0, le=90, description="Of an antenna that looks at the sky", extra={"unit": "°"})

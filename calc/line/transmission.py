@@ -44,7 +44,7 @@ def transmitter_state(feedline: Feedline, solutions: Solutions, power_w: float) 
 
 def _sentence(feedline: Feedline, worst: float, expected_w: float, low_w: float, power_w: float) -> str:
     seen, set_to = vswr(worst), engineering(power_w, "W")
-    looks_at = "a load that takes nothing" if seen is None else f"SWR {seen:.1f}"
+    looks_at = "a load that takes no power" if seen is None else f"SWR {seen:.1f}"
     if feedline.net:
         return ""
     if low_w < FOLDED_BELOW * power_w:

@@ -18,7 +18,9 @@ Families = Annotated[list[Identifier], Meta(min_length=1, max_length=100)]
 class MatrixRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen=True):
     """Margins of many families at many bands and powers."""
 
-    families: Annotated[Families | None, Meta(description="Interface families; left out, all of them")] = None
+    families: Annotated[
+        Families | None, Meta(description="Connectors, ids of the catalogue; left out, all of them")
+    ] = None
     bands: Annotated[Bands | None, Meta(description="Amateur bands; left out, all of the region")] = None
     frequencies_hz: Annotated[
         list[Frequency], Meta(max_length=200, description="Spot frequencies, shown among the bands")

@@ -77,19 +77,35 @@ GATES = [
     GateKind("no_heat_room", "Air temperature", hard=True),
     GateKind("immersion", "Immersion", hard=True),
     GateKind(MATCH, "Match", hard=True),
-    GateKind("customary_frequency", "Customary frequency", hard=False),
+    GateKind("customary_frequency", "Usual frequency", hard=False),
     GateKind("weather", "Weather", hard=False),
     GateKind("vibration", "Vibration", hard=False),
     GateKind("wear", "Wear", hard=False),
     GateKind("cable_fit", "Cable fit", hard=False),
     GateKind("cold", "Cold", hard=False),
-    GateKind(MATCH_DOUBT, "Match in doubt", hard=False),
+    GateKind(MATCH_DOUBT, "Match uncertain", hard=False),
     GateKind(HOUSE, "House limit", hard=True),
 ]
 """In the order they are tried: the first hard one that fails names the refusal, physics before house rules."""
 
 EXPOSURES: list[Exposure] = ["indoor", "sheltered", "exposed", "immersed"]
 VIBRATIONS = ["none", "vehicle", "severe"]
+WEATHER_WORDS: dict[Exposure, str] = {
+    "indoor": "indoors",
+    "sheltered": "outdoors, sheltered",
+    "exposed": "outdoors, in the weather",
+    "immersed": "under water",
+}
+"""The site as it reads after "the joint sits"."""
+SEALING_WORDS: dict[Exposure, str] = {
+    "indoor": "for indoors only",
+    "sheltered": "safe from damp, not from rain",
+    "exposed": "weatherproof",
+    "immersed": "watertight",
+}
+"""What a mated joint is against the weather, as it reads after "it is"."""
+VIBRATION_WORDS = {"none": "no vibration", "vehicle": "the vibration of a vehicle", "severe": "severe vibration"}
+"""As it reads after "stands"."""
 SEALED_TO = EXPOSURES.index("exposed")
 """What tape and butyl over a mated joint raise it to: rain, never immersion (common practice)."""
 
@@ -227,7 +243,7 @@ def heat_room(highest_temperature_c: Number, solar_rise_k: float, station: Stati
     air_c = station.ambient_temperature_c + solar_rise_k
     surroundings = "the air with the sun" if solar_rise_k else "the air"
     highest, heated = temperature_words(float(highest_temperature_c)), temperature_words(air_c, whole=True)
-    sentence = f"It may get {highest} hot; {surroundings}: {heated}."
+    sentence = f"It may get as hot as {highest}; {surroundings} here: {heated}."
     origin = highest_temperature_c if isinstance(highest_temperature_c, Sourced) else Sourced(0.0, "", "")
     passed = bool(air_c < highest_temperature_c)
     return _result(Demand("no_heat_room", passed, sentence, origin.source, origin.kind))
@@ -299,7 +315,7 @@ def _family_sentences(family: str) -> dict[str, str]:
     _, highest, customary, _ = _thresholds(family)
     cutoff = engineering(_cutoff_hz(family), "Hz")
     return {
-        "te11": f"By a guessed bore or filling its TE11 cutoff is {cutoff}; the published limit, higher, counts."
+        "te11": f"Its TE11 cutoff, by a guessed bore or filling, is {cutoff}; the published limit, higher, counts."
         if _published_beyond_cutoff(family)
         else f"Below its TE11 cutoff, {cutoff}, one wave travels; above it no figure holds.",
         CABLE_TE11: "Above the TE11 cutoff of its cable, where a second wave travels, no figure holds.",
@@ -311,7 +327,7 @@ def _family_sentences(family: str) -> dict[str, str]:
         MATCH: "The joint alone misses the return loss asked for, even by the generous sources.",
         MATCH_DOUBT: "The joint alone misses the return loss asked for by the cautious sources, not by the generous.",
         HOUSE: house_sentence(family),
-        "customary_frequency": f"Customarily used up to {engineering(customary, 'Hz')}.",
+        "customary_frequency": f"Usually used up to {engineering(customary, 'Hz')}.",
     }
 
 
@@ -331,24 +347,23 @@ def _weather(interface: Interface, scenario: Scenario) -> Demand:
     if scenario.added_sealing:
         rated = max(rated, SEALED_TO)
     asked = min(EXPOSURES.index(scenario.exposure), SEALED_TO)  # immersion has a gate of its own
-    sealed = " with the added sealing" if scenario.added_sealing else ""
-    sentence = f"Mated{sealed} it stands: {EXPOSURES[rated]}; asked: {scenario.exposure}."
+    sealed = "Mated and sealed" if scenario.added_sealing else "Mated"
+    sentence = f"{sealed} it is {SEALING_WORDS[EXPOSURES[rated]]}; the joint sits {WEATHER_WORDS[scenario.exposure]}."
     return _demand("weather", rated >= asked, sentence, interface.sealing_mated)
 
 
 def _vibration(interface: Interface, scenario: Scenario) -> Demand:
     rated = interface.vibration.value
     passed = VIBRATIONS.index(rated) >= VIBRATIONS.index(scenario.vibration)
-    sentence = (
-        f"{interface.coupling.value.capitalize()} coupling suits vibration: {rated}; asked: {scenario.vibration}."
-    )
+    coupling = interface.coupling.value.capitalize()
+    sentence = f"{coupling} coupling stands {VIBRATION_WORDS[rated]}; asked: {VIBRATION_WORDS[scenario.vibration]}."
     return _demand("vibration", passed, sentence, interface.vibration)
 
 
 def _wear(interface: Interface, scenario: Scenario) -> Demand:
     needed = scenario.matings_per_year * scenario.service_life_years
     durability = interface.durability_matings.low
-    sentence = f"Good for {durability.value:g} matings; {needed:g} are needed over the service life."
+    sentence = f"Made for {durability.value:g} matings; {needed:g} are needed over the service life."
     return _demand("wear", needed <= durability.value, sentence, durability)
 
 
@@ -367,7 +382,7 @@ def _cable_fit(interface: Interface, scenario: Scenario) -> Demand:
 def _cold(interface: Interface, scenario: Scenario) -> Demand:
     lowest = interface.lowest_temperature_c
     site = temperature_words(scenario.ambient_temperature_c)
-    sentence = f"Rated down to {temperature_words(lowest.value)}; the site: {site}."
+    sentence = f"Rated down to {temperature_words(lowest.value)}; the air here: {site}."
     return _demand("cold", scenario.ambient_temperature_c >= lowest.value, sentence, lowest)
 
 

@@ -84,7 +84,7 @@ class Surroundings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True
         Meta(ge=6, le=40, description="Least return loss of the joint alone", extra={"unit": "dB"}),
     ] = 14.0
     ambient_temperature_c: Annotated[
-        float, Meta(ge=-60, le=80, description="Air temperature in the shade", extra={"unit": "°C"})
+        float, Meta(ge=-60, le=80, description="Air temperature", extra={"unit": "°C"})
     ] = 40.0
     solar_irradiance_w_per_m2: Annotated[
         float, Meta(ge=0, le=1400, description="Sun on the joint; 0 in shade", extra={"unit": "W/m²"})
@@ -94,8 +94,8 @@ class Surroundings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True
         Exposure,
         Meta(description="What weather reaches the joint"),
     ] = "indoor"
-    added_sealing: Annotated[bool, Meta(description="Whether the mated joint is taped or booted against water")] = False
-    vibration: Annotated[Literal["none", "vehicle", "severe"], Meta(description="Shaking at the joint")] = "none"
+    added_sealing: Annotated[bool, Meta(description="Whether the mated joint is sealed with tape or a boot")] = False
+    vibration: Annotated[Literal["none", "vehicle", "severe"], Meta(description="Vibration at the joint")] = "none"
     matings_per_year: Annotated[float, Meta(ge=0, le=10000, description="How often the joint is swapped in a year")] = (
         5.0
     )
@@ -108,10 +108,10 @@ class Surroundings(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True
 class Scenario(Surroundings, kw_only=True, forbid_unknown_fields=True, frozen=True):
     """The station around one joint: everything but family, frequency and power."""
 
-    vswr: Annotated[float, Meta(ge=1, le=20, description="VSWR on the line at the joint")] = 1.5
+    vswr: Annotated[float, Meta(ge=1, le=20, description="SWR on the line at the joint")] = 1.5
     cable: Annotated[
         Identifier | None,
-        Meta(description="Cable at the joint, an id of the catalogue; left out, the family's customary one"),
+        Meta(description="Cable at the joint, an id of the catalogue; left out, the usual one of the connector"),
     ] = None
     cable_diameter_m: Annotated[
         Diameter | None,

@@ -109,10 +109,10 @@ def _taken(request: QuestionRequest, reading: Reading, full: QuestionRequest) ->
     """What was neither typed nor given by a field, where it counts."""
     usual = QuestionRequest()
     words = {
-        "power_w": f"No power is said: {power_in_words(full.power_w)} is taken.",
-        "mode": f"No mode is said: {mode_in_words(full.mode)} is taken.",
-        "vswr": f"No SWR is said: {full.vswr:g} is taken.",
-        "exposure": f"No place is said: {value_in_words('exposure', full.exposure)} is taken.",
+        "power_w": f"No power given: {power_in_words(full.power_w)} is taken.",
+        "mode": f"No mode given: {mode_in_words(full.mode)} is taken.",
+        "vswr": f"No SWR given: {full.vswr:g} is taken.",
+        "exposure": f"No place given: {value_in_words('exposure', full.exposure)} is taken.",
     }
     return [
         sentence

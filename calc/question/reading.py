@@ -191,7 +191,7 @@ class _Taking:
             self._at_least.add(meaning.field)
 
     def _refuse_second(self, typed: str, meaning: Meaning, kept: str) -> None:
-        words = f"{FIELD_NAMES[meaning.field]} is said twice: {kept} is taken, “{typed}” is not."
+        words = f"{FIELD_NAMES[meaning.field]} is given twice: {kept} is taken, “{typed}” is not."
         self._refuse(typed, Complaint(words, []))
 
     def _is_harsher(self, meaning: Meaning) -> bool:

@@ -15,7 +15,7 @@ class QuestionRequest(Scenario, kw_only=True, forbid_unknown_fields=True, frozen
     text: Annotated[
         str, Meta(max_length=300, description='The question as typed, such as "so239 1kw ft8 10m swr 3"')
     ] = ""
-    family: Annotated[Identifier | None, Meta(description="Interface family")] = None
+    family: Annotated[Identifier | None, Meta(description="Connector, an id of the catalogue")] = None
     band: Annotated[Identifier | None, Meta(description="Amateur band; or give frequency_hz")] = None
     frequency_hz: Annotated[
         Frequency | None, Meta(description="Spot frequency; or give band", extra={"unit": "Hz"})

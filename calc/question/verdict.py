@@ -90,9 +90,9 @@ def _sentence(joint: Judgement, step: VerdictStep, mode: str) -> str:
         case "over":
             return f"No: {name} does not stand {asked} here; {most}."
         case "at":
-            return f"Only just: {most}, so nothing is left in hand{_by_good_parts(joint)}."
+            return f"Only just: {most}, so nothing is left over{_by_good_parts(joint)}."
         case "tight":
-            return f"Yes, with little in hand: {most}{_by_good_parts(joint)}."
+            return f"Yes, but it is tight: {most}{_by_good_parts(joint)}."
         case "fine":
             return f"Yes, with room to spare: {most}."
     return f"Yes, easily: {most}."

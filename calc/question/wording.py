@@ -38,9 +38,7 @@ VIBRATION_WORDS = {"none": "no vibration", "vehicle": "shaken as in a vehicle", 
 
 def family_in_words(family: str) -> str:
     """A connector with its everyday names: "UHF (PL-259 / SO-239)"."""
-    interface = catalogue().interfaces[family]
-    names = [name for name in interface.also_called if " / " in name]
-    return f"{interface.name} ({names[0]})" if names else interface.name
+    return catalogue().interfaces[family].spoken_name
 
 
 def mode_in_words(mode: str) -> str:
@@ -63,7 +61,7 @@ def _frequency(value: float) -> str:
 
 
 def _sealing(value: bool) -> str:
-    return "taped or booted" if value else "not sealed"
+    return "sealed with tape or a boot" if value else "not sealed"
 
 
 def _condition(value: str) -> str:

@@ -62,7 +62,7 @@ def line_advice(check: LineCheck, load: Load | KnownEnd) -> list[str]:
         advice.append(f"A bad contact would not show at {_names(blind)} with an open end: sweep again with a short.")
     elif hidden and check.finding != "no fit":
         end = "an open end" if load.what == "short" else "a short"
-        advice.append(f"Can't be judged with this end: {_names(hidden)}. Sweep again with {end}, or wider.")
+        advice.append(f"Can't be judged with this termination: {_names(hidden)}. Sweep again with {end}, or wider.")
     return advice
 
 

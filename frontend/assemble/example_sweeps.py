@@ -28,7 +28,7 @@ DECIMALS = 4
 
 EXAMPLES: dict[str, dict[str, Any]] = {
     "line": {
-        "name": "Hill hut, invented",
+        "name": "Hill hut",
         "elements": [
             {"kind": "joint", "family": "n", "name": "Shack panel"},
             {"kind": "cable", "cable": "rg_223", "length_m": 3.0},
@@ -41,7 +41,7 @@ EXAMPLES: dict[str, dict[str, Any]] = {
         "load": {"kind": "end", "what": "short"},
     },
     "jumper": {
-        "name": "Jumper, invented",
+        "name": "Jumper",
         "elements": [
             {"kind": "joint", "family": "n"},
             {"kind": "cable", "cable": "rg_223", "length_m": 1.5},
@@ -92,7 +92,7 @@ def measured_jumper() -> str:
 
 
 def _text(of: str, frequency: np.ndarray, columns: list[np.ndarray]) -> str:
-    rows = [f"! Invented: {of}, made by a script", "# MHz S RI R 50"]
+    rows = [f"! Example: {of}, made by a script", "# MHz S RI R 50"]
     for hertz, *row in zip(frequency, *columns, strict=True):
         pairs = " ".join(f"{value.real:.{DECIMALS}f} {value.imag:.{DECIMALS}f}" for value in row)
         rows.append(f"{hertz / 1e6:g} {pairs}")
@@ -110,7 +110,7 @@ def main() -> None:
         },
         "jumper": {**jumper, "file": {"name": "jumper.s2p", "text": measured_jumper()}},
     }
-    head = "/** Invented measurements to start from; written by frontend/assemble/example_sweeps.py. */\n"
+    head = "/** Example measurements to start from; written by frontend/assemble/example_sweeps.py. */\n"
     MODULE.parent.mkdir(exist_ok=True)
     MODULE.write_text(f"{head}export const EXAMPLES = {json.dumps(examples, indent=1)};\n", "utf-8")
 

@@ -16,7 +16,7 @@ from .version import PROJECT
 __all__ = ["SITUATIONS", "Situation", "markup"]
 
 DERIVED = {"band": "20m", "power_w": 100.0}
-DERIVED_WORDS = "Each family on 20 m at 100 W SSB"
+DERIVED_WORDS = "Each connector on 20 m at 100 W SSB"
 SCRIPT = Path("frontend") / "tables.mjs"
 
 
@@ -29,7 +29,7 @@ class Situation(NamedTuple):
 
 
 SITUATIONS = [
-    Situation("100 W SSB", "a station indoors, 40 °C, VSWR 1.5", {"powers_w": [100.0]}),
+    Situation("100 W SSB", "a station indoors, 40 °C, SWR 1.5", {"powers_w": [100.0]}),
     Situation("Receive only", "the match alone counts: return loss in dB", {"powers_w": [0.0]}),
     Situation(
         "5 W FM, portable",
@@ -42,11 +42,11 @@ SITUATIONS = [
             "matings_per_year": 50.0,
         },
     ),
-    Situation("100 W FT8", "a station indoors, 40 °C, VSWR 1.5", {"powers_w": [100.0], "mode": "ft8"}),
-    Situation("1.5 kW SSB", "a station indoors, 40 °C, VSWR 1.5", {"powers_w": [1500.0]}),
+    Situation("100 W FT8", "a station indoors, 40 °C, SWR 1.5", {"powers_w": [100.0], "mode": "ft8"}),
+    Situation("1.5 kW SSB", "a station indoors, 40 °C, SWR 1.5", {"powers_w": [1500.0]}),
     Situation(
         "1.5 kW SSB on a mast",
-        "exposed and sealed with tape, full sun, 35 °C in the shade, severe vibration",
+        "in the weather and sealed with tape, full sun, air of 35 °C, severe vibration",
         {
             "powers_w": [1500.0],
             "exposure": "exposed",

@@ -25,7 +25,7 @@ def test_the_page_holds_what_the_script_makes(example, which):
 
     assert np.abs(committed - made).max() <= 2 * 10**-DECIMALS
     assert {name: COMMITTED[example][name] for name in EXAMPLES[example]} == EXAMPLES[example]
-    assert text.startswith("! Invented")
+    assert text.startswith("! Example")
 
 
 def judged(which):

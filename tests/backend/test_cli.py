@@ -17,22 +17,22 @@ from jointwise.calc.matrix.snapshot.requests import SnapshotRequest
 from jointwise.calc.operations import call
 
 REFUSED = [
-    (["cell", "--family", "nothing", "--band", "2m"], 'Interface family: "nothing"; allowed: one of uhf'),
+    (["cell", "--family", "nothing", "--band", "2m"], 'Connector: "nothing"; allowed: one of uhf'),
     (["cell", "--family", "n", "--band", "2m", "--power-w", "-1"], "Peak envelope power: −1 W; allowed: 0 to 100 kW."),
     (
         ["cell", "--family", "n", "--band", "2m", "--vswr", "0.5"],
-        "VSWR on the line at the joint: 0.5; allowed: 1 to",
+        "SWR on the line at the joint: 0.5; allowed: 1 to",
     ),
     (
         ["cell", "--family", "n", "--band", "2m", "--vswr", "nan"],
-        "VSWR on the line at the joint: NaN; allowed: 1 to",
+        "SWR on the line at the joint: NaN; allowed: 1 to",
     ),
     (
         ["cell", "--family", "n", "--frequency-hz", "0"],
         "Spot frequency: 0 Hz; allowed: 100 kHz to 50 GHz",
     ),
-    (["cell", "--band", "2m"], "Interface family: nothing; allowed: a value"),
-    (["question", "n 2m", "--vswr", "0.5"], "VSWR on the line at the joint: 0.5; allowed: 1 to"),
+    (["cell", "--band", "2m"], "Connector: nothing; allowed: a value"),
+    (["question", "n 2m", "--vswr", "0.5"], "SWR on the line at the joint: 0.5; allowed: 1 to"),
     (["question", "x" * 301], "The question as typed: "),
     (["snapshot", "--families", "n", "--power-w", "-1"], "Peak envelope power: −1 W"),
     (["serve", "--embed-origins", "club.example"], "embed_origins[0] is"),
@@ -40,7 +40,7 @@ REFUSED = [
     (["matrix", "--powers-w", "-5"], "Power levels, first entry: −5 W; allowed: 0 to 100 kW."),
     (["matrix", "--on-time-s", "3"], "Pause between two overs: nothing; allowed: a time in seconds"),
     (["matrix", "--region", "7"], "ITU Region whose band edges count: 7; allowed: whole, 1 to 3."),
-    (["matrix", "--families", "n,nothing"], "Interface families, second entry: "),
+    (["matrix", "--families", "n,nothing"], "Connectors, second entry: "),
     (["matrix", "--powers-w", "5,50", "--show-power", "75"], "show_power is"),
     (["serve", "--port", "65536"], "port is 65536"),
 ]
@@ -181,7 +181,7 @@ def test_undecodable_argument_is_refused_without_a_traceback():
     outcome = subprocess.run(command, capture_output=True, text=True, check=False)
 
     assert outcome.returncode == 2
-    assert outcome.stderr.startswith("Error: Interface family: ")
+    assert outcome.stderr.startswith("Error: Connector: ")
 
 
 def test_serve_prints_its_address_and_answers_there():
@@ -231,7 +231,7 @@ def test_taken_port_is_said(client):
 
 def test_a_fault_of_ours_is_one_sentence(monkeypatch):
     """A command that fails inside prints a sentence and exit code 70, never a traceback."""
-    monkeypatch.setattr("jointwise.backend.cli.call", lambda name, body: 1 / 0)
+    monkeypatch.setattr("jointwise.backend.asking.call", lambda name, body, edition: 1 / 0)
 
     result = CliRunner().invoke(main, ["matrix"])
 

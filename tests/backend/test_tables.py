@@ -39,15 +39,15 @@ RESULT = MatrixResult(
 )
 
 AT_50_W = """\
-Margin in dB at 50 W: 0 is the limit, more is room left.
+Margin in dB at 50 W: 0 is at the limit, below it is over.
 
         20 m     2 m   3 cm
 One    +12.3   -0.0?  RL 8!
 Three     --  +3.0<a  RL 5!
 
-?  undecided: the sign depends on which source one believes
+?  uncertain: the sources disagree on which side of the limit it lies
 <  a power figure from memory is lower than the margin shown
-RL  return loss of the joint alone in dB; in receive there is no power to bear
+RL  return loss of the joint alone in dB; on receive there is no power to carry
 !  One (3 cm): It reflects too much.
 --  Three (20 m): It is not waterproof.
 a  Three (2 m): It wears out.

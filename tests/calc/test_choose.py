@@ -82,7 +82,7 @@ def test_every_family_either_passes_or_says_why(station):
 
 SCORCHING = {"ambient_temperature_c": 80, "solar_irradiance_w_per_m2": 1400}
 NAMED = [  # demands, family, name of what it misses, value asked and limit as its sentence has them
-    ({"bands": ["70cm"]}, "uhf", "Customary frequency", ["440 MHz", "300 MHz"]),
+    ({"bands": ["70cm"]}, "uhf", "Usual frequency", ["440 MHz", "300 MHz"]),
     ({"bands": ["3cm"]}, "uhf", "TE11 cutoff", ["10.5 GHz", "6.341 GHz"]),
     ({"bands": ["3cm"]}, "bnc", "Published figures", ["10.5 GHz", "4 GHz"]),
     ({}, "f", "Receive only", ["100 W", "no standard"]),
@@ -103,15 +103,15 @@ NAMED = [  # demands, family, name of what it misses, value asked and limit as i
     (
         {"bands": ["70cm"], "return_loss_asked_db": 18},
         "uhf",
-        "Match in doubt",
+        "Match uncertain",
         ["return loss ", "It has ", "asked: 18 dB"],
     ),
-    ({"exposure": "immersed"}, "n", "Immersion", ["immersed", "IP"]),
-    ({"exposure": "exposed"}, "bnc", "Weather", ["exposed", "sheltered"]),
+    ({"exposure": "immersed"}, "n", "Immersion", ["under water", "IP"]),
+    ({"exposure": "exposed"}, "bnc", "Weather", ["safe from damp", "in the weather"]),
     ({"vibration": "severe"}, "bnc", "Vibration", ["severe", "vehicle"]),
     ({"matings_per_year": 60}, "n", "Wear", ["600", "500"]),
     ({"cable": "rg_213"}, "sma", "Cable fit", ["10.3 mm", "6.2 mm"]),
-    ({"dc_current_a": 50, "bands": ["2m"]}, "bnc", "Direct current", ["50 A", "stand "]),
+    ({"dc_current_a": 50, "bands": ["2m"]}, "bnc", "Direct current", ["50 A", "allows "]),
     ({"largest_diameter_m": 0.012}, "n", "Room", ["12 mm", "20.3 mm"]),
     (SCORCHING, "7_16", "Air temperature", ["°C with the sun", "allowed: 100 °C"]),  # that of its customary cable
     (SCORCHING | {"cable": "rg_213"}, "7_16", "Air temperature", ["°C with the sun", "allowed: 85 °C"]),
@@ -214,17 +214,20 @@ def test_the_verdict_names_the_first_and_the_second(station):
     assert ". " not in answer["verdict"]
     for choice in found[:2]:
         assert choice["name"] in answer["verdict"]
-    assert answer["verdict"].startswith("Fit " if found else "Nothing in the catalogue ")
+    assert answer["verdict"].startswith("Fit " if found else "No connector ")
 
 
 VERDICTS = [  # what is asked, what is said
-    ({"port": "uhf", "cable": "rg_58"}, "Fit UHF: it fits the UHF socket as it is, N needs an adapter."),
+    (
+        {"port": "uhf", "cable": "rg_58"},
+        "Fit UHF (PL-259 / SO-239): it fits the UHF socket as it is, N needs an adapter.",
+    ),
     ({"bands": ["23cm"], "cable": "foam_10_mm", "power_w": 10}, "it is made for this cable, TNC is seldom put on it."),
     ({"bands": ["2m"], "cable": "rg_316", "power_w": 5, "mode": "fm"}, "Fit SMA: BNC would do as well but is larger."),
     ({"power_w": 1500, "bands": ["10m"], "margin_asked_db": 9, "cable": "rg_213"}, "dB of the 9 dB asked for"),
     (
         {"power_w": 1500, "bands": ["10m"], "port": "uhf", "cable": "rg_213"},
-        "Fit UHF, though it is at the limit",
+        "Fit UHF (PL-259 / SO-239), though it is at the limit",
     ),
     ({"use": "receive", "bands": ["2m"], "system_impedance_ohm": 75}, "Fit F: "),
     ({"largest_diameter_m": 0.0036, "power_w": 10}, "Fit MMCX: nothing else meets every demand at 10 W PEP."),
@@ -251,14 +254,14 @@ def test_a_place_sets_weather_shaking_and_sealing(place):
 
     assert at_once["choices"] == by_field["choices"]
     assert at_once["place"] == by_field["place"]
-    assert at_once["place"].endswith(", taped or booted." if entry.taped else ", not taped.")
+    assert at_once["place"].endswith(", sealed with tape or a boot." if entry.taped else ", not sealed.")
 
 
 def test_what_is_no_better_behind_an_adapter_is_not_held_against_the_port():
     """On 70 cm a UHF socket is doubted, yet its own plug comes before an adapter with the same joint in front of it."""
     answer = choose(bands=["70cm"], power_w=25, mode="fm", port="uhf", cable="rg_58")
 
-    assert answer["port_doubts"] == ["Customarily used up to 300 MHz. Asked: up to 440 MHz."]
+    assert answer["port_doubts"] == ["Usually used up to 300 MHz. Asked: up to 440 MHz."]
     assert answer["passing"][0] == "uhf"
 
 
@@ -305,7 +308,7 @@ def test_direct_current_brings_its_notes():
     """What may block it, how it is reckoned, and what the cable loses are said where there is a current."""
     assert choose(bands=["2m"])["notes"] == []
     lost, *others = choose(bands=["2m"], dc_current_a=2, cable="rg_58")["notes"]
-    assert lost == "RG-58 loses 0.11 V a metre at 2 A, there and back."
+    assert lost == "RG-58 drops 0.11 V a metre at 2 A, there and back."
     assert any("Arresters" in note for note in others)
 
 
@@ -384,7 +387,7 @@ def test_a_port_that_stays_counts_for_every_other_family():
     behind = choose(**asked, port="uhf")
     port = next(choice for choice in behind["choices"] if choice["family"] == "uhf")
 
-    assert behind["port_doubts"] == ["Customarily used up to 300 MHz. Asked: up to 440 MHz."]
+    assert behind["port_doubts"] == ["Usually used up to 300 MHz. Asked: up to 440 MHz."]
     assert port["margin_db"] < alone["uhf"]["margin_db"]  # a panel carries no heat away
     for choice in behind["choices"]:
         family = choice["family"]

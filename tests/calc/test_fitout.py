@@ -170,7 +170,12 @@ def test_an_adapter_is_named_by_both_its_ends():
     """Both sheets of an adapter name it, and the list has it once."""
     result = sheets(STATION)
 
-    assert [sheet["adapter"] for sheet in result["joints"]] == ["", "UHF plug to N jack", "UHF plug to N jack", ""]
+    assert [sheet["adapter"] for sheet in result["joints"]] == [
+        "",
+        "UHF plug (PL-259) to N jack",
+        "UHF plug (PL-259) to N jack",
+        "",
+    ]
     assert [row["quantity"] for row in result["quantities"] if row["what"] == "Adapter"] == [1]
 
 

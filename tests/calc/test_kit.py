@@ -345,4 +345,4 @@ def test_uhf_takes_the_impedance_it_is_given():
     """A UHF port of 75 Ω gear has no impedance of its own and meets a 75 Ω port without a step."""
     pair = answer([port("uhf", "jack", impedance_ohm=75.0, power_w=0.0), port("f", "jack", power_w=0.0)]).pairs[0]
 
-    assert pair.joined.adapters[0].name == "UHF plug to F plug"
+    assert pair.joined.adapters[0].name == "UHF plug (PL-259) to F plug"

@@ -135,7 +135,7 @@ def test_double_power_costs_three_decibels(request):
 @examples(20)
 @given(request=LINES, data=st.data())
 def test_the_largest_power_leaves_no_margin(request, data):
-    """At its largest power a part has no room left in heat or voltage, whichever is nearer."""
+    """At its largest power a part allows no power left in heat or voltage, whichever is nearer."""
     parts = ask("line", **request)["parts"]
     within = [at for at, part in enumerate(parts) if part["largest_power_w"] and part["largest_power_w"] <= 1e5]
     if not within:
@@ -554,7 +554,7 @@ def test_a_request_without_a_view_looks_at_the_horizon():
     for frequency_hz in (14.2e6, 145e6, 10.368e9):
         assert listening(frequency_hz) == listening(frequency_hz, antenna_view="horizon", environment="rural")
     below, above = (listening(hertz)["heard"] for hertz in (29.9e6, 30e6))
-    assert (below, above) == ("Rural; what the antenna looks at counts from 30 MHz up", "Horizon; rural")
+    assert (below, above) == ("Rural; where the antenna points counts from 30 MHz up", "Horizon; rural")
 
 
 @pytest.mark.parametrize("frequency_hz", [1.9e6, 28.5e6])

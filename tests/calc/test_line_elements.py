@@ -74,11 +74,7 @@ def test_a_weak_choke_is_marked(choking, marked):
     """A choking impedance below 1 kΩ bears a mark; one not given bears none."""
     marks = first({"kind": "transformer", "choking_ohm": choking, "name": "Choke"})["marks"]
 
-    assert (
-        marks
-        == ["Choke chokes by 999 Ω; well over 1000 Ω keeps current off the outside of the line (common practice)."]
-        * marked
-    )
+    assert marks == ["Choke chokes by 999 Ω; well over 1000 Ω keeps current off the outside of the line."] * marked
 
 
 @pytest.mark.parametrize(("limit", "marked"), [(90.0, True), (130.0, True), (150.0, False)])
@@ -118,7 +114,7 @@ def test_outdoors_a_two_wire_line_is_marked_as_dry():
     assert len(indoors) == 1
     assert "a few spacings away" in indoors[0]
     (dry,) = (mark for mark in outdoors if mark not in indoors)
-    assert dry.startswith("450-class window line, 1.0 mm solid is counted clean and dry. Wet or iced it may lose")
+    assert dry.startswith("450-class window line, 1.0 mm solid counts as clean and dry. Wet or iced it may lose")
 
 
 def test_a_joint_takes_no_heat_from_a_two_wire_line():

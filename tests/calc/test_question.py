@@ -265,7 +265,7 @@ def test_what_is_typed_wins_over_the_fields():
     answer = ask("14.2 MHz 50 w", family="bnc", band="20m", power_w=400, mode="rtty")
 
     assert answer["asked"] == {"family": "bnc", "frequency_hz": 14.2e6, "power_w": 50, "mode": "rtty"}
-    assert answer["taken"] == ["No SWR is said: 1.5 is taken.", "No place is said: indoors is taken."]
+    assert answer["taken"] == ["No SWR given: 1.5 is taken.", "No place given: indoors is taken."]
 
 
 def test_what_must_be_said_is_asked_for():

@@ -248,8 +248,11 @@ test('a tap on a column brings the best to the top, the next turns the order rou
 });
 
 test('wear, weather, range and reasons are said in words', () => {
-  assert.equal(wearWords({needed: 50, good_for: 500, runs_out_after_years: null}), '50 matings of 500; never opened');
-  assert.equal(weatherWords({stands: 'sheltered', stands_sealed: 'exposed'}), 'damp, no rain; weatherproof when taped');
+  assert.equal(wearWords({needed: 50, good_for: 500}), '50 matings of 500');
+  assert.equal(
+    weatherWords({stands: 'sheltered', stands_sealed: 'exposed'}),
+    'damp, no rain; weatherproof once sealed',
+  );
   assert.equal(rangeWords(choice({margin_db: -1, margin_high_db: 2, undecided: true})), 'up to +2.0 dB, uncertain');
   assert.equal(reasonWords(choice()), 'Made for this cable; larger than N');
 });

@@ -80,7 +80,7 @@ test('what the owned adapters can do is told for a pair and for all', () => {
   const say = (one) => ownedWords(one, ['Radio', 'Load'], FAMILIES);
 
   assert.equal(say(pair([0, 1], DIRECT, DIRECT)), 'Needs no adapter.');
-  assert.equal(say(pair([0, 1], BY_ONE)), 'Not with what you own alone.');
+  assert.equal(say(pair([0, 1], BY_ONE)), 'What you own is not enough.');
   assert.equal(say(pair([0, 1], BY_ONE, BY_ONE)), 'With what you own already.');
   assert.match(say(pair([0, 1], DIRECT, BY_ONE)), /^Needs no adapter/);
   assert.match(

@@ -85,7 +85,7 @@ def costs_of(request: LineRequest, feedline: Feedline, candidate: Candidate) -> 
     needed = request.matings_per_year * request.service_life_years
     for family, exposure in new_families.items():
         rated = catalogue().interfaces[family].durability_matings.low.value
-        costs.append(f"{_family(family)} is good for {rated:g} matings; {needed:g} are needed")
+        costs.append(f"{_family(family)} is made for {rated:g} matings; {needed:g} are needed")
         costs += _sealing(family, exposure)
     return costs
 

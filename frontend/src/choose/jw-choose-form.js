@@ -39,7 +39,7 @@ const GROUPS = [
   ['used', 'How it is used', ['matings_per_year', 'service_life_years', 'condition']],
   [
     'meets',
-    'What it meets',
+    'What it must fit',
     [
       'cable',
       'cable_diameter_m',
@@ -51,7 +51,7 @@ const GROUPS = [
     ],
   ],
 ];
-const PLACE_WORDS = 'Where it sits sets weather, sealing and shaking together; each may be changed after it.';
+const PLACE_WORDS = 'The place sets weather, sealing and vibration together; change any of them afterwards.';
 const NO_BANDS = [{words: 'none: spot frequencies only', value: []}];
 const ROOMY = '(min-width: 1180px)';
 
@@ -80,7 +80,9 @@ class JwChooseForm extends element(
   static styles = [
     base,
     formStyles,
-    css`:host { padding: 12px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
+    css`:host {
+      padding: var(--space-3); background: var(--card); border: 1px solid var(--line); border-radius: var(--round);
+    }
     .plan { max-width: 420px; }`,
   ];
 

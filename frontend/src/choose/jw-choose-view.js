@@ -6,8 +6,8 @@ import {refusedField} from '../shared/fields/refused.js';
 import {given} from '../shared/state/given.js';
 import {stationPart} from '../shared/station/link.js';
 import {base} from '../shared/styles/base.js';
-import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
+import {pageStyles} from '../shared/styles/view.js';
 import {cellFragment} from './cell.js';
 import {choicesCsv} from './csv.js';
 import {chooseRequest, missingWords} from './fields.js';
@@ -40,14 +40,13 @@ export class JwChooseView extends FormView {
     panelStyles,
     pageStyles,
     css`
-      .onpaper { display: none; }
       @media screen and (max-width: 1179px) {
         .answer { display: contents; }
         jw-choose-verdict, .waiting { order: -1; min-height: 6rem; }
-        .bar, .trouble { order: -2; }
+        .trouble { order: -2; }
       }
       @media print {
-        .onpaper { display: block; font-size: 7.5pt; }
+        .onpaper { display: block; }
         #passing, #missed { break-inside: auto; }
         h2 small { display: none; }
       }
@@ -63,14 +62,6 @@ export class JwChooseView extends FormView {
     const {error, result} = this._choose;
     return html`${this._progress(this._choose)}
       <main @jw-choose-change=${({detail}) => this._change(detail.changes, detail.live)}>
-        <div class="bar" role="group" aria-label="Take along">
-          <button @click=${() => this._copyLink()}>Copy link</button>
-          <button ?disabled=${!result} @click=${() => save('jointwise-choose.csv', 'text/csv', choicesCsv(result))}
-            >CSV</button>
-          <button @click=${() => window.print()}>Print</button>
-          <button @click=${() => this._reset()}>Reset</button>
-          ${this._undoButtons()}
-        </div>
         ${this._trouble()}
         <jw-choose-form class="noprint" .state=${this._state} .refusal=${error}></jw-choose-form>
         ${
@@ -79,6 +70,13 @@ export class JwChooseView extends FormView {
             : html`<p class="waiting quiet">${this._missing || error?.message || 'Calculating…'}</p>`
         }
       </main>`;
+  }
+
+  get ways() {
+    const [link, print] = super.ways;
+    const file = (result) => save('jointwise-choose.csv', 'text/csv', choicesCsv(result));
+    const csv = () => this._withAnswer(this._choose.result, file);
+    return [link, {id: 'csv', words: 'Save as CSV', run: csv}, print];
   }
 
   _answer() {
@@ -103,12 +101,12 @@ export class JwChooseView extends FormView {
     const linkOf = (choice) =>
       [cellFragment(choice, answered, result, first.matrix, bands), rest].filter(Boolean).join('&');
     return html`<section class="panel" id=${id}>
-      <h2>${heading} (${choices.length}) <small>a tap on a name opens its derivation in the matrix</small></h2>
+      <h2>${heading} (${choices.length}) <small>tap a name to see how its margin is made</small></h2>
       <jw-choose-table .choices=${choices} .all=${result.choices} .plan=${answered.plan ?? ''} .heading=${heading}
         .linkOf=${linkOf}></jw-choose-table>
       ${
         id === 'passing'
-          ? html`<p class="quiet legend">${result.rule} A tap on a column’s head orders by it, a tap on Rank goes back.
+          ? html`<p class="quiet legend">${result.rule} Tap a column’s head to sort by it, Rank to go back.
           Loss is that of the mated pair at the highest frequency${
             answered.port ? ', with the joint it plugs into' : ''
           }.</p>`
@@ -120,7 +118,7 @@ export class JwChooseView extends FormView {
   /** Why the answer shown is not of the form; empty while it is. */
   get _outdated() {
     const why = this._missing || this._choose.error?.message;
-    return why ? `Out of date, this is the answer from before the last change. ${why}` : '';
+    return why ? `Out of date: this is the answer before the last change. ${why}` : '';
   }
 
   /** What the reader has yet to say. */

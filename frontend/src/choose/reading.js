@@ -59,13 +59,10 @@ export function couplingWords({coupling, torque_nm: torque, by_hand: byHand}) {
   return torque > 0 ? `${coupling}, ${torqueText(torque)}` : coupling;
 }
 
-export function wearWords({needed, good_for: good, runs_out_after_years: years}) {
-  const over = years === null ? 'never opened' : `runs out after ${digits(years, 3)} years`;
-  return `${digits(needed, 4)} matings of ${digits(good, 5)}; ${over}`;
-}
+export const wearWords = ({needed, good_for: good}) => `${digits(needed, 4)} matings of ${digits(good, 5)}`;
 
 export function weatherWords({stands, stands_sealed: sealed}) {
-  return stands === sealed ? STANDS[stands] : `${STANDS[stands]}; weatherproof when taped`;
+  return stands === sealed ? STANDS[stands] : `${STANDS[stands]}; weatherproof once sealed`;
 }
 
 /** Why it stands where it does, as a text begins. */

@@ -2,8 +2,10 @@
 import {html, nothing} from 'lit';
 import {fromWords} from './from.js';
 
-export const origin = (kinds, sources, numbers) =>
-  html`<small class="from">${fromWords(kinds, sources, numbers)}</small>`;
+export function origin(kinds, sources, numbers) {
+  const words = fromWords(kinds, sources, numbers);
+  return words ? html`<small class="from">${words}</small>` : nothing;
+}
 
 export const sentence = ({text, kind, source}, numbers) => html`${text} ${origin([kind], [source], numbers)}`;
 
@@ -24,8 +26,7 @@ export function stepList(steps, numbers) {
 
 /** The texts that the numbers lead to. */
 export function sourceList(numbers, titles) {
-  if (numbers.size === 0) return nothing;
-  return html`<p class="sources">${[...numbers].map(
+  return html`<p class="sources">What carries no mark is common practice. ${[...numbers].map(
     ([id, number]) => html`<span>[${number}] ${titles.get(id) ?? id}. </span>`,
   )}</p>`;
 }

@@ -17,7 +17,7 @@ class JwFitoutCare extends element({
     sheetStyles,
     css`
       :host { display: contents; }
-      section { padding-bottom: 12px; break-inside: avoid-column; }
+      section { padding-bottom: var(--space-3); break-inside: avoid-column; }
       @media print { section { padding-bottom: 2mm; break-inside: auto; } }
       .not { color: var(--alarm); font-weight: 700; }
     `,
@@ -41,7 +41,7 @@ class JwFitoutCare extends element({
       <section id="wear"><h3>Wear</h3><p>${wear.sentence} ${origin([wear.kind], [wear.source], numbers)}</p></section>
       ${
         relatives.length > 0
-          ? html`<section id="relatives"><h3>Near relatives: what not to mate</h3>
+          ? html`<section id="relatives"><h3>Look-alikes: do not mate</h3>
             <ul>${relatives.map(
               (one) => html`<li><b>${one.name}, ${one.verdict}.</b> ${sentence(one, numbers)}</li>`,
             )}</ul></section>`

@@ -27,7 +27,7 @@ const EXPECTED = [
   ['shorted_return_loss_db', 'Return loss with the far end shorted', decibels],
 ];
 
-/** What to have ready, what to measure first, and how it is bonded. */
+/** What to get, what to measure first, and how it is bonded. */
 class JwFitoutList extends element({
   result: value(/** @type {Answer} */ (of)),
   /** The titles of the sources, by id. */
@@ -38,11 +38,12 @@ class JwFitoutList extends element({
     panelStyles,
     sheetStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
-      .head { display: flex; flex-wrap: wrap; gap: 8px; justify-content: space-between; align-items: center; }
-      .head button { font-size: 0.85rem; }
-      p { font-size: 0.9rem; }
-      .plain { margin: 4px 0 8px; }
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); }
+      .head {
+        display: flex; flex-wrap: wrap; gap: var(--space-2); justify-content: space-between; align-items: center;
+      }
+      p { font-size: var(--type-text); }
+      .plain { margin: var(--space-1) 0 var(--space-2); }
       @media print { button { display: none; } .panel { border: 0; padding: 0; break-inside: auto; } }
     `,
   ];
@@ -51,7 +52,7 @@ class JwFitoutList extends element({
     const {bonding, marks, measurement, quantities} = this.result;
     const numbers = numbered(measurement, {bonding});
     return html`<section class="panel" id="quantities">
-        <div class="head"><h2>What to have ready</h2>
+        <div class="head"><h2>What to get</h2>
           <button ?disabled=${quantities.length === 0}
             @click=${() => save('jointwise-quantities.csv', 'text/csv', quantitiesCsv(quantities))}>List as
             CSV</button></div>

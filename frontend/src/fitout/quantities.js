@@ -1,4 +1,4 @@
-/** What to have ready: figures as one buys them, and the list as a file. */
+/** What to get: figures as one buys them, and the list as a file. */
 import {valuesOf} from '../shared/export/values.js';
 import {scaleOf} from '../shared/text/measures.js';
 

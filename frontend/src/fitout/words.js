@@ -1,12 +1,12 @@
 /** How the form speaks of what is fitted. */
-import {optional} from '../shared/vocabulary/choices.js';
+import {optional, spokenFamilies} from '../shared/vocabulary/choices.js';
 
 export const fitoutWords = ({bands, cables, families}) => ({
   'fitout.of': {label: 'Sheets for', options: {line: 'the whole line', joint: 'a single joint'}},
   'fitout.station': {label: 'Station'},
   'fitout.date': {label: 'Day of fitting'},
-  'fitout.family': {label: 'Family', entries: families},
-  'fitout.adapter_to': {label: 'Adapter to', options: optional('no adapter', families)},
+  'fitout.family': {label: 'Connector', entries: spokenFamilies(families)},
+  'fitout.adapter_to': {label: 'Adapter to', options: optional('no adapter', spokenFamilies(families))},
   'fitout.name': {label: 'Name on the label'},
   'fitout.cable': {label: 'On this cable', options: optional('no cable', cables)},
   'fitout.length_m': {label: 'Length of the cable', unit: 'm'},

@@ -1,16 +1,21 @@
 /** What ports, ends and pairs are called; ports as the core calls them. */
 import {frequency, power} from '../shared/text/format.js';
+import {BETWEEN_ENDS, everydayNames} from '../shared/vocabulary/choices.js';
 
 /** @import {Port} from './edits.js' */
 
-/** "N plug"; a family the page does not know is called by its id. */
-export const endWords = (families, family, gender) =>
-  `${families.find(({id}) => id === family)?.name ?? family} ${gender}`;
+/** "N plug", "UHF plug (PL-259)"; a family the page does not know is called by its id. */
+export function endWords(families, family, gender) {
+  const known = families.find(({id}) => id === family);
+  const [plug, jack] = everydayNames(known).split(BETWEEN_ENDS);
+  const everyday = gender === 'plug' ? plug : jack;
+  return `${known?.name ?? family} ${gender}${everyday ? ` (${everyday})` : ''}`;
+}
 
 /**
  * What every port is called: the reader's own name, with its number where others have the same; else "port 3 (N jack)".
  *
- * @param {{id: string, name: string}[]} families
+ * @param {{id: string, name: string, also_called?: string[]}[]} families
  * @param {Pick<Port, 'name' | 'family' | 'gender'>[]} ports
  */
 export const portNames = (families, ports) =>

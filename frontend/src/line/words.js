@@ -1,6 +1,6 @@
 /** How the form speaks of a line's own fields; those of the station are spoken of as in the matrix. */
 import {PARTS} from '../shared/lines/kinds.js';
-import {optional} from '../shared/vocabulary/choices.js';
+import {optional, spokenFamilies} from '../shared/vocabulary/choices.js';
 
 const WEATHER = {
   '': 'as the site',
@@ -13,8 +13,8 @@ const WEATHER = {
 const NAME = {label: 'Your name for it'};
 const LENGTH = {label: 'Length', unit: 'm'};
 const STANDS = {
-  power_limit_w: {label: 'Stands, average', empty: 'not checked'},
-  voltage_limit_v: {label: 'Stands, peak', empty: 'not checked'},
+  power_limit_w: {label: 'Rated average power', empty: 'not checked'},
+  voltage_limit_v: {label: 'Rated peak voltage', empty: 'not checked'},
 };
 const PICOFARAD = {factor: 1e-12, unit: 'pF'};
 const MICROHENRY = {factor: 1e-6, unit: 'µH'};
@@ -53,8 +53,8 @@ export const lineWords = ({
   ...grouped('cable', {cable: {label: 'Cable', entries: cables}, length_m: LENGTH, name: NAME}),
   ...grouped('wires', {line: {label: 'Open-wire line', entries: wireLines}, length_m: LENGTH, name: NAME}),
   ...grouped('joint', {
-    family: {label: 'Connector', entries: families},
-    adapter_to: {label: 'Adapter to', options: optional('no adapter', families)},
+    family: {label: 'Connector', entries: spokenFamilies(families)},
+    adapter_to: {label: 'Adapter to', options: optional('no adapter', spokenFamilies(families))},
     exposure: {label: 'Weather here', options: WEATHER},
     name: NAME,
   }),
@@ -64,8 +64,8 @@ export const lineWords = ({
     capacitor_q: {label: 'Q of the capacitors'},
     largest_capacitor_f: {label: 'Largest capacitor', ...PICOFARAD, empty: 'as usual'},
     largest_coil_h: {label: 'Largest coil', ...MICROHENRY},
-    voltage_limit_v: {label: 'Capacitors stand, peak', empty: 'not checked'},
-    current_limit_a: {label: 'Coil stands, rms', empty: 'not checked'},
+    voltage_limit_v: {label: 'Capacitors, rated peak voltage', empty: 'not checked'},
+    current_limit_a: {label: 'Coil, rated current (rms)', empty: 'not checked'},
     name: NAME,
   }),
   ...grouped('transformer', {
@@ -84,7 +84,7 @@ export const lineWords = ({
     name: NAME,
   }),
   ...Object.assign({}, ...['part', ...PARTS].map((group) => grouped(group, PART))),
-  'arrester.voltage_limit_v': {label: 'Fires at, peak', empty: 'not checked'},
+  'arrester.voltage_limit_v': {label: 'Fires at (peak voltage)', empty: 'not checked'},
   'meter.directivity_db': {label: 'Directivity', empty: 'not known'},
   ...grouped('measured', {touchstone: {label: 'Touchstone file, two ports'}, ...STANDS, name: {label: 'What it is'}}),
   ...grouped('load_vswr', {
@@ -101,7 +101,7 @@ export const lineWords = ({
   ...grouped('load_measured', {touchstone: {label: 'Touchstone file, one port'}}),
   ...grouped('load_dummy', {
     vswr: {label: 'SWR of the dummy load'},
-    power_limit_w: {label: 'Stands, average', empty: 'not checked'},
+    power_limit_w: {label: 'Rated average power', empty: 'not checked'},
   }),
   ...grouped('transmitter', {
     behaviour: {label: 'At a bad SWR', entries: transmitters},
@@ -115,7 +115,7 @@ export const lineWords = ({
   ...grouped('receiver', {
     noise_figure_db: {label: 'Receiver noise figure'},
     environment: {label: 'Noise around the antenna', entries: environments},
-    antenna_view: {label: 'What the antenna looks at', entries: views},
+    antenna_view: {label: 'Where the antenna points', entries: views},
     elevation_deg: {label: 'Elevation of its beam'},
     antenna_temperature_k: {label: 'Noise temperature of the antenna'},
   }),

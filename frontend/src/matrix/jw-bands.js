@@ -20,9 +20,9 @@ class JwBands extends element({
     base,
     css`
       div { display: flex; gap: 6px; align-items: center; justify-content: space-between; }
-      select { flex: 1; text-align-last: center; font-weight: 650; font-size: 1rem; }
+      select { flex: 1; text-align-last: center; font-weight: 650; font-size: var(--type-text); }
       button { padding: 0 12px; }
-      .step { font-size: 1.25rem; line-height: 1; }
+      .step { font-size: var(--type-title); line-height: 1; }
     `,
   ];
 

@@ -9,9 +9,9 @@ class JwKey extends element({}) {
     base,
     unsafeCSS(STEP_RULES),
     css`
-      div { display: flex; flex-wrap: wrap; gap: 2px 12px; align-items: center; font-size: 0.85rem; }
+      div { display: flex; flex-wrap: wrap; gap: 2px 12px; align-items: center; font-size: var(--type-small); }
       .scale { display: flex; flex: 1 1 20rem; max-width: 46rem; gap: 1px; margin: 0; padding: 0; list-style: none; }
-      li { flex: 1; padding: 2px 4px; text-align: center; font-size: 0.75rem; line-height: 1.3; }
+      li { flex: 1; padding: 2px 4px; text-align: center; font-size: var(--type-fine); line-height: 1.3; }
       li:first-child { border-radius: 5px 0 0 5px; }
       li:last-child { border-radius: 0 5px 5px 0; }
       li b { display: block; font-weight: 600; }

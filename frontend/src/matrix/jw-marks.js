@@ -25,11 +25,11 @@ class JwMarks extends element({
     unsafeCSS(STEP_RULES),
     unsafeCSS(MARK_RULES),
     css`
-      :host { font-size: 0.85rem; }
+      :host { font-size: var(--type-small); }
       h3 { margin-bottom: 4px; }
       ol { display: flex; flex-wrap: wrap; gap: 2px; margin: 0 0 12px; padding: 0; list-style: none; }
       li { min-width: 74px; padding: 4px 8px; border-radius: 5px; text-align: center; }
-      li b { display: block; font-size: 1rem; }
+      li b { display: block; font-size: var(--type-text); }
       li[data-chosen] { outline: 2px solid var(--accent); outline-offset: -2px; }
       [data-step='refused'] { background: var(--refused); color: var(--refused-ink); }
       dl { display: grid; grid-template-columns: repeat(auto-fill, minmax(260px, 1fr)); gap: 4px 20px; }

@@ -25,7 +25,7 @@ class JwPowerChoice extends element({
     css`
       :host { display: flex; flex-wrap: wrap; gap: 8px 20px; align-items: end; }
       fieldset { margin: 0; padding: 0; border: 0; min-width: 0; }
-      legend { font-size: 0.85rem; font-weight: 600; padding: 0; margin-bottom: 3px; }
+      legend { font-size: var(--type-small); font-weight: 600; padding: 0; margin-bottom: 3px; }
       div { display: flex; flex-wrap: wrap; }
       label {
         display: grid; place-items: center; min-height: var(--target); min-width: var(--target); padding: 0 11px;
@@ -40,7 +40,7 @@ class JwPowerChoice extends element({
         outline: 3px solid var(--accent); outline-offset: 2px; z-index: 1; position: relative;
       }
       input { position: absolute; opacity: 0; pointer-events: none; }
-      @media (max-width: 420px) { label { padding: 0 8px; font-size: 0.85rem; } }
+      @media (max-width: 420px) { label { padding: 0 8px; font-size: var(--type-small); } }
     `,
   ];
 

@@ -42,19 +42,19 @@ const table = css`
   :is(th button, td):hover { outline: 1px solid var(--ink); outline-offset: -1px; }
   :focus-visible { outline: 3px solid var(--accent); outline-offset: -3px; position: relative; z-index: 1; }
   tbody th button {
-    text-align: left; padding: 2px 4px 2px 8px; font-size: 0.75rem; line-height: 1.15; font-weight: 600;
+    text-align: left; padding: 2px 4px 2px 8px; font-size: var(--type-fine); line-height: 1.15; font-weight: 600;
     overflow-wrap: anywhere;
   }
-  thead button { text-align: center; font-size: 0.85rem; font-weight: 650; line-height: 1.05; }
+  thead button { text-align: center; font-size: var(--type-small); font-weight: 650; line-height: 1.05; }
   thead button span { font-stretch: condensed; letter-spacing: -0.02em; }
-  thead button small { display: block; font-size: 0.75rem; font-weight: 400; color: var(--soft); }
+  thead button small { display: block; font-size: var(--type-fine); font-weight: 400; color: var(--soft); }
   td {
     height: var(--row); border: 1px solid var(--card); border-radius: 5px; text-align: center; cursor: pointer;
-    font-size: 0.85rem; font-stretch: condensed; font-weight: 600; line-height: 16px; letter-spacing: -0.02em;
+    font-size: var(--type-small); font-stretch: condensed; font-weight: 600; line-height: 16px; letter-spacing: -0.02em;
     white-space: nowrap;
     background: var(--sunk);
   }
-  td[data-long] { font-size: 0.75rem; font-weight: 500; letter-spacing: -0.04em; }
+  td[data-long] { font-size: var(--type-fine); font-weight: 500; letter-spacing: -0.04em; }
   td[data-step='refused'] { background: var(--hatch); color: var(--refused-ink); font-weight: 500; }
   td[data-open] { outline: 3px solid var(--accent); outline-offset: -2px; position: relative; z-index: 1; }
   .powers { display: none; }
@@ -68,8 +68,8 @@ const list = css`
       --head: 50%; --least: 120px; --most: 400px;
       thead { display: none; }
       .frame { max-width: none; touch-action: pan-y; }
-      tbody th button { font-size: 1rem; }
-      td { padding: 0 12px; font-size: 1rem; text-align: right; letter-spacing: 0; }
+      tbody th button { font-size: var(--type-text); }
+      td { padding: 0 12px; font-size: var(--type-text); text-align: right; letter-spacing: 0; }
       td::after { float: left; font-weight: 400; }
       .marks { grid-template-columns: minmax(0, 1fr); }
     }

@@ -36,7 +36,7 @@ const KNOWN_BY = {
   measured: 'known by a measured file',
   dummy: 'a dummy load',
 };
-const NO_BANDS = [{words: 'not said', value: null}];
+const NO_BANDS = [{words: 'not given', value: null}];
 const NO_CABLES = [{words: 'none', value: []}];
 
 /**
@@ -54,17 +54,16 @@ export class JwStationPanel extends AtStation {
     formStyles,
     panelStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
-      .row { display: flex; flex-wrap: wrap; gap: 6px; align-items: center; }
-      .row button { font-size: 0.85rem; padding: 0 11px; }
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); }
+      .row { display: flex; flex-wrap: wrap; gap: var(--space-2); align-items: center; }
       .chips button { border-radius: 99px; }
       .panel { background: none; }
-      .lists { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
+      .lists { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); }
       .double { grid-column: 1 / -1; }
       .wide { grid-column: 1 / -1; }
-      h3 { margin: 0 0 6px; }
+      h3 { margin: 0 0 var(--space-2); }
       details { border-top: 0; }
-      .panel p { margin-top: 6px; }
+      .panel p { margin-top: var(--space-2); }
     `,
   ];
 
@@ -75,7 +74,7 @@ export class JwStationPanel extends AtStation {
         <jw-undo ?undo=${this.stationStore.canUndo(PANEL)} ?redo=${this.stationStore.canRedo(PANEL)}
           @jw-turn=${({detail}) => this.stationStore.turn(detail.way, PANEL)}></jw-undo>
       </div>
-      <p class="quiet">Every view asks about this station. This browser keeps it, and every link holds it.</p>
+      <p class="quiet">Every view uses this station. This browser keeps it, and every link holds it.</p>
       <div class="row chips" role="group" aria-label="Example stations">
         <span class="quiet">Example stations</span>
         ${EXAMPLES.map(
@@ -84,7 +83,7 @@ export class JwStationPanel extends AtStation {
         )}
         <button id="empty" @click=${() => this._change(inPlaceOf(this.station))}>Start empty</button>
       </div>
-      ${held ? html`<p class="quiet">${held.story} Invented.</p>` : nothing}
+      ${held ? html`<p class="quiet">${held.story}</p>` : nothing}
       <section class="panel" @jw-change=${this._told}>
         <div class="fields">
           <div class="double">${control(this.vocabulary, 'shack.name', station.name)}</div>
@@ -109,8 +108,8 @@ export class JwStationPanel extends AtStation {
       <section class="panel" @jw-change=${this._told}>
         <h2>Links</h2>
         ${control(this.vocabulary, 'shack.address', this._address || station.address, addressRefusal(this._address))}
-        <p class="quiet">Where links and the codes on labels lead when this page is a file on your disk. Empty: where
-          the page itself is.</p>
+        <p class="quiet">Where links and the codes on labels lead when this page is a file on your disk. Empty: to
+          this page itself.</p>
       </section>`;
   }
 
@@ -131,7 +130,7 @@ export class JwStationPanel extends AtStation {
       <section class="panel"><h2>Antennas</h2>
         <jw-station-list list="antennas" one="an antenna" .items=${antennas} .used=${antenna}
           ?full=${isFull(this.station, 'antennas')} .fieldsOf=${antennaRows} .wordsOf=${antennaWords}></jw-station-list>
-        <p class="quiet">One known by more than its SWR is described in a line, and kept here from there.</p>
+        <p class="quiet">An antenna known by more than its SWR is described in the Line view and added from there.</p>
       </section>
       <section class="panel"><h2>Gear <small>its ports; kits start from them</small></h2>
         <jw-station-list list="gear" one="a port" .items=${gear} ?full=${isFull(this.station, 'gear')}
@@ -145,7 +144,7 @@ export class JwStationPanel extends AtStation {
   _cables() {
     const {cables} = this.vocabulary.lists;
     const chosen = cables.filter(({id}) => this.station.cables.includes(id)).map(({name}) => name);
-    return html`<details><summary>${chosen.join(', ') || 'none said'}</summary>
+    return html`<details><summary>${chosen.join(', ') || 'none given'}</summary>
       <jw-toggles-field name="shack.cables" .choices=${cables} .sets=${NO_CABLES}
         .value=${this.station.cables}></jw-toggles-field></details>`;
   }

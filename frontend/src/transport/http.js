@@ -31,8 +31,8 @@ export function httpTransport(base) {
       } catch {
         signal?.throwIfAborted();
         const detail = patience.aborted
-          ? `The core gave no answer within ${PATIENCE_MS / 1000} seconds; try again.`
-          : 'The core cannot be reached; check that it is running, then try again.';
+          ? `No answer came within ${PATIENCE_MS / 1000} seconds; try again.`
+          : 'The server cannot be reached; check that it is running, then try again.';
         throw new Unreachable(detail);
       }
       if (!answer.ok) throw new Refusal(body);

@@ -36,9 +36,9 @@ const STEP_MS = 1_000;
 /** How many workers a request may see die. */
 const TRIES = 2;
 
-const UNABLE = 'The calculation core cannot be started in this browser; only the built-in tables can be shown.';
-const BROKEN = 'The calculation core broke down over this request; change it, or try again.';
-const silent = (seconds) => `The core gave no answer within ${seconds} seconds; try again.`;
+const UNABLE = 'The calculation cannot start in this browser; only the built-in tables can be shown.';
+const BROKEN = 'The calculation failed on this request; change it, or try again.';
+const silent = (seconds) => `No answer came within ${seconds} seconds; try again.`;
 
 /**
  * A transport; its worker starts with `start()` or the first request.

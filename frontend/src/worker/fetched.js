@@ -9,7 +9,7 @@ import {ofBuild} from './build.js';
 export function fetchedPayload(base) {
   const get = async (name) => {
     const answer = await fetch(new URL(ofBuild(name), base));
-    if (!answer.ok) throw new Error(`${name} is not to be had: ${answer.status}`);
+    if (!answer.ok) throw new Error(`${name} cannot be fetched: ${answer.status}`);
     return answer;
   };
   return {

@@ -31,18 +31,18 @@ class JwKitGraph extends element(
     base,
     css`
       svg { display: block; width: 100%; height: auto; }
-      text { fill: var(--ink); font-size: 12.5px; font-weight: 600; }
-      .end { fill: var(--soft); font-size: 11px; font-weight: 400; }
+      text { fill: var(--ink); font-size: var(--type-fine); font-weight: 600; }
+      .end { fill: var(--soft); font-size: var(--type-fine); font-weight: 400; }
       .dot { fill: var(--card); stroke: var(--ink); stroke-width: 2; }
       .line { fill: none; stroke: var(--edge); stroke-width: 2; }
-      [data-added] .line { stroke: var(--accent); stroke-width: 3; }
+      [data-added] .line { stroke: var(--ink); stroke-width: 3; }
       [data-apart] .line { stroke: var(--alarm); stroke-dasharray: 5 5; }
       .plate { fill: var(--card); stroke: var(--edge); }
-      [data-added] .plate { stroke: var(--accent); }
+      [data-added] .plate { stroke: var(--ink); }
       [data-apart] .plate { stroke: var(--alarm); }
-      .mark { font-size: 11.5px; text-anchor: middle; }
-      .legend { margin-top: 6px; }
-      @media print { svg { max-height: 110mm; } .legend { font-size: 7.5pt; } }
+      .mark { font-size: var(--type-fine); text-anchor: middle; }
+      .legend { margin-top: var(--space-2); }
+      @media print { svg { max-height: 110mm; } }
     `,
   ];
 
@@ -70,9 +70,9 @@ class JwKitGraph extends element(
         ${drawn.lines.map(({mark}, at) => this._mark(mark, at))}
         ${drawn.ports.map((place, at) => this._port(place, at))}
       </svg>
-      <p class="quiet legend">On a line: how many adapters; 0, they mate as they are. Thick: some of them are to be
-        added. Dashed, “no”: can’t be joined.${
-          result.pairs.some(({trap}) => trap) ? ' “!”: looks as if it fitted without, and must not be tried.' : nothing
+      <p class="quiet legend">The number on a line is how many adapters join the two; 0: they mate
+        directly. Thick: some must be added. Dashed, “no”: can’t be joined.${
+          result.pairs.some(({trap}) => trap) ? ' “!”: looks as if it fits without, but must not be tried.' : nothing
         }</p>`;
   }
 

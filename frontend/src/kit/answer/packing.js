@@ -28,7 +28,7 @@ function typesOwned(owned) {
  *
  * @param {Pick<Answer, 'adapters' | 'pairs'>} result
  * @param {Pick<Request, 'owned'>} request
- * @param {{id: string, name: string}[]} families
+ * @param {{id: string, name: string, also_called?: string[]}[]} families
  * @returns {Row[]}
  */
 export function packingOf(result, request, families) {

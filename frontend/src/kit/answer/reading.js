@@ -24,7 +24,7 @@ const sameChain = (one, other) => JSON.stringify(one.adapters) === JSON.stringif
 /** How the pair fares with the owned adapters alone. */
 export function ownedWords({joined, joined_by_owned: owned}, names, families) {
   if (!joined) return '';
-  if (!owned) return 'Not with what you own alone.';
+  if (!owned) return 'What you own is not enough.';
   if (joined.adapters.length === 0) return 'Needs no adapter.';
   if (sameChain(joined, owned)) return 'With what you own already.';
   return `With what you own alone: ${chainWords(owned, names, families)}, ${lossOf(owned)}.`;

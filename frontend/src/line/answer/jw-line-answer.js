@@ -23,7 +23,9 @@ class JwLineAnswer extends element({
   static styles = [
     base,
     panelStyles,
-    css`:host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; min-width: 0; }`,
+    css`:host {
+      display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); align-content: start; min-width: 0;
+    }`,
   ];
 
   render() {
@@ -32,7 +34,7 @@ class JwLineAnswer extends element({
         <h2 class="unseen">Answer</h2><jw-line-verdict .result=${result} .outdated=${this.outdated}></jw-line-verdict>
       </section>
       <section class="panel">
-        <h2>The line drawn <small>a tap on a part opens its derivation</small></h2>
+        <h2>The line drawn <small>tap a part to see how its figures are made</small></h2>
         <jw-line-drawing .result=${result} .elements=${answered.elements} .open=${this.open}></jw-line-drawing>
         <p class="legend quiet">Under each part its margin in dB, coloured as in the matrix, and what it loses.</p>
       </section>`;

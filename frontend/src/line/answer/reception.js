@@ -32,7 +32,7 @@ export function contrast(result) {
 }
 
 function sentenceOf({name, loss, cost}) {
-  const felt = Math.abs(cost) < NOTICED_DB ? 'nothing one would notice' : `${cost.toFixed(1)} dB`;
+  const felt = Math.abs(cost) < NOTICED_DB ? 'nothing audible' : `${cost.toFixed(1)} dB`;
   return `on ${name} this line loses up to ${loss.toFixed(1)} dB and costs ${felt} on receive (${lossWords(cost)})`;
 }
 

@@ -14,7 +14,7 @@ export const foldStyles = css`
   details[open] summary::after { content: '▴'; }
   .binds { font-weight: 600; text-decoration: underline; }
   .number { padding: 3px 8px; border-radius: 5px; font-weight: 700; }
-  p { flex: 1 0 100%; font-size: 0.85rem; }
+  p { flex: 1 0 100%; font-size: var(--type-small); }
   jw-steps { padding: 0 12px 10px; }
   @media print {
     summary { min-height: 0; break-inside: avoid; break-after: avoid; }

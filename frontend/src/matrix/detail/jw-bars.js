@@ -30,7 +30,7 @@ class JwBars extends element({cell: value(/** @type {Cell} */ (of))}) {
     unsafeCSS(STEP_RULES),
     css`
       :host { display: grid; gap: 12px; }
-      h4 { display: flex; flex-wrap: wrap; gap: 0 10px; justify-content: space-between; font-size: 1rem; }
+      h4 { display: flex; flex-wrap: wrap; gap: 0 10px; justify-content: space-between; font-size: var(--type-text); }
       h4 span { font-weight: 400; }
       .bar {
         position: relative; height: 14px; margin: 4px 0; background: var(--sunk); border: 1px solid var(--edge);

@@ -50,7 +50,7 @@ class JwLosses extends element({
     css`
       .two { display: grid; grid-template-columns: 1.6fr 1fr; gap: 14px; }
       section { padding: 10px 12px; border: 1px solid var(--line); border-radius: var(--round); }
-      .total { font-size: 1.2rem; font-weight: 700; }
+      .total { font-size: var(--type-lead); font-weight: 700; }
       i { display: block; height: 6px; min-width: 1px; background: var(--accent); border-radius: 3px; }
       td:last-child { width: 35%; vertical-align: middle; }
       @media print { .two { break-inside: avoid; } }

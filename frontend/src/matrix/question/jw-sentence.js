@@ -42,7 +42,7 @@ class JwSentence extends element(
   static styles = [
     base,
     css`
-      p { font-size: 1.15rem; line-height: 44px; }
+      p { font-size: var(--type-lead); line-height: 44px; }
       span { white-space: nowrap; }
       select.word {
         appearance: none; width: auto; max-width: 100%; field-sizing: content; min-height: var(--target);
@@ -55,7 +55,7 @@ class JwSentence extends element(
         content: '▾'; position: absolute; right: 2px; top: 0; line-height: 1.2; pointer-events: none;
         color: var(--soft); font-size: 0.8em;
       }
-      @media (max-width: 480px) { p { font-size: 1.05rem; } }
+      @media (max-width: 480px) { p { font-size: var(--type-lead); } }
     `,
   ];
 

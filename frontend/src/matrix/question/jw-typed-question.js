@@ -29,10 +29,10 @@ class JwTypedQuestion extends element({
     base,
     css`
       form { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 6px; }
-      #text { font-size: 1rem; }
-      ul { list-style: none; margin: 6px 0 0; padding: 0; display: grid; gap: 4px; font-size: 0.9rem; }
+      #text { font-size: var(--type-text); }
+      ul { list-style: none; margin: 6px 0 0; padding: 0; display: grid; gap: 4px; font-size: var(--type-small); }
       li { display: flex; flex-wrap: wrap; gap: 4px 8px; align-items: center; }
-      li button { font-size: 0.85rem; padding: 0 10px; }
+      li button { font-size: var(--type-small); padding: 0 10px; }
     `,
   ];
 

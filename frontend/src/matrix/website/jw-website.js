@@ -72,12 +72,13 @@ class JwWebsite extends element(
       .choices {
         display: grid; grid-template-columns: repeat(auto-fill, minmax(190px, 1fr)); gap: 10px 14px; align-items: end;
       }
-      label { display: grid; gap: 3px; font-size: 0.85rem; }
+      label { display: grid; gap: 3px; font-size: var(--type-small); }
       label:has([type='checkbox']) { display: flex; gap: 10px; align-items: center; min-height: var(--target); }
       input[type='checkbox'] { width: 22px; height: 22px; }
       .wide { grid-column: 1 / -1; }
       textarea {
-        width: 100%; min-height: 7.5rem; padding: 10px; font: 0.82rem/1.45 ui-monospace, monospace; color: inherit;
+        width: 100%; min-height: 7.5rem; padding: 10px;
+        font: var(--type-small)/1.45 ui-monospace, monospace; color: inherit;
         resize: vertical;
         background: var(--sunk); border: 1px solid var(--edge); border-radius: var(--round); overflow-wrap: anywhere;
       }
@@ -158,8 +159,8 @@ class JwWebsite extends element(
     const trouble = this._failed ?? (error && refusedWords(error, this.vocabulary, 'snapshot', {}));
     if (trouble) return html`<p class="error" role="alert">${trouble}</p>`;
     if (!result || !this._script) return html`<p class="preview" role="status">Calculating…</p>`;
-    const station = {name: this.station.name, date: new Date().toISOString().slice(0, 10)};
-    const text = JSON.stringify({...result, station});
+    const whose = {name: this.station.name, date: new Date().toISOString().slice(0, 10)};
+    const text = JSON.stringify({...result, ...whose});
     const {families, columns} = result.matrix;
     const fragment = toFragment({...this.state, ...NOTHING_OPEN, power_w: this.power}, this.vocabulary.first.matrix);
     const line = snippet(this._way, {

@@ -28,3 +28,26 @@ export const optional = (words, entries) => ({
   '': words,
   ...Object.fromEntries(entries.map(({id, name}) => [id, name])),
 });
+
+/** Between the everyday names of plug and jack: "PL-259 / SO-239". */
+export const BETWEEN_ENDS = ' / ';
+
+/**
+ * The everyday names of plug and jack; empty where they have none of their own.
+ *
+ * @param {{also_called?: string[]}} [family]
+ */
+export const everydayNames = (family) => family?.also_called?.find((name) => name.includes(BETWEEN_ENDS)) ?? '';
+
+/**
+ * Connectors to choose among, by their names with the everyday ones: "UHF (PL-259 / SO-239)".
+ *
+ * @template {Entry & {also_called?: string[]}} Family
+ * @param {Family[]} families
+ * @returns {Family[]}
+ */
+export const spokenFamilies = (families) =>
+  families.map((family) => {
+    const everyday = everydayNames(family);
+    return everyday ? {...family, name: `${family.name} (${everyday})`} : family;
+  });
