@@ -47,7 +47,8 @@ class JwDerivation extends element({
       section > * + :is(jw-limit, jw-match) { margin-top: 8px; display: block; }
       details { margin-top: 12px; border-top: 1px solid var(--line); }
       summary {
-        cursor: pointer; min-height: var(--target); align-content: center; font-size: var(--type-text); font-weight: 600;
+        cursor: pointer; min-height: var(--target); align-content: center; font-size: var(--type-text);
+        font-weight: 600;
       }
       .gate td:first-child { width: 1.6rem; font-weight: 700; }
       .failed td { color: var(--alarm); }
