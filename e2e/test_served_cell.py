@@ -97,6 +97,18 @@ def test_enter_opens_and_escape_gives_the_focus_back(visit: Visit, size: dict) -
     assert fragment(page) == ""
 
 
+def test_focus_goes_back_to_the_cell_that_was_opened_last(visit: Visit) -> None:
+    """Where one cell was opened after another, the focus returns to the last."""
+    page = settled(visit())
+    open_cell(page, "bnc", "40m")
+    open_cell(page, "n", "20m")
+
+    page.keyboard.press("Escape")
+
+    expect(sheet(page)).to_be_hidden()
+    assert focused_cell(page) == ["n", "20m"]
+
+
 def test_close_button_closes(visit: Visit) -> None:
     """The sheet has a button that closes it."""
     page = visit(LINK)
