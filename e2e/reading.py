@@ -38,7 +38,7 @@ def cell(page: Page, family: str, band: str) -> Locator:
     return page.locator(f"td[data-family='{family}'][data-band='{band}']")
 
 
-def settings(page: Page, group: str) -> None:
+def seldom(page: Page, group: str) -> None:
     """Unfold a group of the matrix's settings."""
     page.get_by_role("button", name="More settings").click()
     # a dot behind the name says that something in the group was changed

@@ -217,7 +217,7 @@ def test_colours_are_those_of_the_page_around(club: Website, visit: Callable[...
 
 def test_it_says_whose_station_it_is(club: Website, visit: Callable[..., Page]) -> None:
     """Below the title stand the station and the day that a snapshot names; of none it is an example of this version."""
-    named = json.loads(snapshot(families=["n"])) | {"name": "DL0ABC", "date": "2026-11-29"}
+    named = json.loads(snapshot(families=["n"])) | {"station": {"name": "Hill club", "date": "2026-11-29"}}
     club.files["/named.json"] = File(json.dumps(named).encode(), "application/json")
     club.files["/"] = page_with(PLAIN, element(src="named.json", size="1x16"), element(src="named.json", lang="de"))
 
@@ -226,8 +226,8 @@ def test_it_says_whose_station_it_is(club: Website, visit: Callable[..., Page]) 
     expect(page.locator("jointwise-matrix .station")).to_have_text(
         [
             f"Example station, Jointwise {VERSION}",
-            "Station: DL0ABC, 29 November 2026",
-            "Station: DL0ABC, 29. November 2026",
+            "Station: Hill club, 29 November 2026",
+            "Station: Hill club, 29. November 2026",
         ]
     )
 

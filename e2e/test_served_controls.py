@@ -6,7 +6,7 @@ from typing import Any
 import expected
 import pytest
 from playwright.sync_api import Page, Route, expect
-from reading import assert_numbers, fragment, key_steps, more, settings, settled
+from reading import assert_numbers, fragment, key_steps, more, seldom, settled
 from visits import TABLET, Visit
 
 FINGER_PX = 44
@@ -31,7 +31,7 @@ def unfold(group: str, act: Callable[[Page], Any]) -> Callable[[Page], None]:
     """Acts on a control of a group, which has to be opened first."""
 
     def acted(page: Page) -> None:
-        settings(page, group)
+        seldom(page, group)
         act(page)
 
     return acted
@@ -92,7 +92,7 @@ def test_added_band_gets_a_column(visit: Visit) -> None:
     """A band taken up stands in its place among the columns, with the core's numbers."""
     page = settled(visit())
 
-    settings(page, "Bands and powers")
+    seldom(page, "Bands and powers")
     page.get_by_role("button", name="60 m", exact=True).click()
 
     bands = ["160m", "80m", "60m", *expected.FIRST_BANDS[2:]]
@@ -104,7 +104,7 @@ def test_dropped_band_loses_its_column(visit: Visit) -> None:
     """A band put away leaves the other columns as they were."""
     page = settled(visit())
 
-    settings(page, "Bands and powers")
+    seldom(page, "Bands and powers")
     page.get_by_role("button", name="3 cm", exact=True).click()
 
     assert_numbers(page, expected.numbers(bands=expected.FIRST_BANDS[:-1]))
@@ -114,7 +114,7 @@ def test_picked_families_are_the_rows(visit: Visit) -> None:
     """Families picked one after the other are the only rows, in the catalogue's order, and the address holds them."""
     page = settled(visit())
 
-    settings(page, "Connectors")
+    seldom(page, "Connectors")
     for name in ("N", "BNC"):
         page.get_by_role("group", name="Connectors").get_by_role("button", name=name, exact=True).click()
 
@@ -125,7 +125,7 @@ def test_picked_families_are_the_rows(visit: Visit) -> None:
 def test_link_shows_its_families_pressed(visit: Visit) -> None:
     """A link that picks families shows them as buttons that are down, and puts away works by keyboard."""
     page = visit("#families=bnc,n")
-    settings(page, "Connectors")
+    seldom(page, "Connectors")
     group = page.get_by_role("group", name="Connectors")
     expect(group.get_by_role("button", pressed=True)).to_have_text(["BNC", "N"])
 
@@ -137,7 +137,7 @@ def test_link_shows_its_families_pressed(visit: Visit) -> None:
 def test_no_family_is_every_family(visit: Visit) -> None:
     """Putting the last picked family away brings all of them back."""
     page = visit("#families=n")
-    settings(page, "Connectors")
+    seldom(page, "Connectors")
     group = page.get_by_role("group", name="Connectors")
 
     group.get_by_role("button", name="N", exact=True).click()
@@ -163,7 +163,7 @@ def test_bands_of_another_region_stay_chosen(visit: Visit) -> None:
     """A band that only another Region has stays chosen while this one's bands change."""
     page = settled(visit("#bands=4m,2m&region=2"))
 
-    settings(page, "Bands and powers")
+    seldom(page, "Bands and powers")
     page.get_by_role("button", name="6 m", exact=True).click()
     page.locator("#region").select_option("1")
 

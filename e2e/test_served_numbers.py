@@ -2,7 +2,7 @@
 
 import expected
 from playwright.sync_api import Locator, Page, expect
-from reading import assert_numbers, fragment, settings, settled
+from reading import assert_numbers, fragment, seldom, settled
 from visits import Visit
 
 LOWER, HIGHER = "2.5", "2500"
@@ -117,7 +117,7 @@ def test_arrow_keys_step_within_the_range(visit: Visit) -> None:
 def test_list_takes_units_and_asks_what_a_comma_is(visit: Visit) -> None:
     """Power levels can be in kilowatts; a comma between two numbers could be before decimals."""
     page = settled(visit())
-    settings(page, "Bands and powers")
+    seldom(page, "Bands and powers")
 
     powers = type_into(page, "powers_w", "receive 5 W 1,5kW")
     expect(powers.get_by_role("button")).to_have_count(2)

@@ -7,7 +7,7 @@ from urllib.parse import quote
 import expected
 import pytest
 from playwright.sync_api import Page, expect
-from reading import assert_numbers, settings, settled, sheet
+from reading import assert_numbers, seldom, settled, sheet
 from visits import Visit, served
 
 MARKUP = "<img src=x onerror=alert(1)><script>alert(2)</script>"
@@ -110,7 +110,7 @@ def test_refused_field_of_a_closed_group_is_seen(visit: Visit) -> None:
 def test_no_number_is_said_at_the_field(visit: Visit) -> None:
     """A word among the power levels is named at the field, and nothing changes."""
     page = settled(visit())
-    settings(page, "Bands and powers")
+    seldom(page, "Bands and powers")
 
     page.locator("#powers_w").fill("5 lots 100")
     page.keyboard.press("Tab")

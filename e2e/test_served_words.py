@@ -4,7 +4,7 @@ import re
 
 import pytest
 from playwright.sync_api import Page, expect
-from reading import settings, settled
+from reading import seldom, settled
 from test_served_trouble import type_vswr
 from visits import Visit
 
@@ -66,7 +66,7 @@ def test_a_spot_frequency_stands_among_the_bands(visit: Visit) -> None:
 def test_an_entry_of_a_list_is_refused_by_label_value_and_range(visit: Visit) -> None:
     """A negative power level is refused by the field's label, with its unit, and without a name of the program's."""
     page = settled(visit(forgiven="status of 400"))
-    settings(page, "Bands and powers")
+    seldom(page, "Bands and powers")
 
     page.locator("#powers_w").fill("-5 100")
     page.keyboard.press("Tab")
@@ -111,7 +111,7 @@ def test_no_refusal_has_a_name_of_the_programs(visit: Visit, link: str) -> None:
 def test_an_emptied_field_does_not_complain_of_what_stood_there(visit: Visit) -> None:
     """Once a refused number is cleared away, its field says so no more, whether or not the core has answered."""
     page = settled(visit(forgiven="status of 400"))
-    settings(page, "Line and cable")
+    seldom(page, "Line and cable")
     field = page.locator("jw-number-field[name=cable_diameter_m]")
     box = page.locator("#cable_diameter_m")
     box.fill("500")

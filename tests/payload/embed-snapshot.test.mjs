@@ -94,14 +94,14 @@ test('what is not declared stays behind', () => {
 
 test('a snapshot may say whose station it is and of what day, and of no other kind of day', () => {
   const station = {name: 'DL0ABC', date: '2026-11-29'};
-  const said = (one) => stationIn(wordsFor('en'), read({...small(), ...one}), '9.9');
+  const said = (one) => stationIn(wordsFor('en'), read({...small(), station: one}), '9.9');
 
   assert.equal(said(station), 'Station: DL0ABC, 29 November 2026');
-  assert.equal(stationIn(wordsFor('de'), read({...small(), ...station}), '9.9'), 'Station: DL0ABC, 29. November 2026');
+  assert.equal(stationIn(wordsFor('de'), read({...small(), station}), '9.9'), 'Station: DL0ABC, 29. November 2026');
   assert.equal(said({...station, name: ''}), 'Example station, 29 November 2026');
-  assert.equal(said({}), 'Example station, Jointwise 9.9');
+  assert.equal(said(undefined), 'Example station, Jointwise 9.9');
   assert.equal(stationIn(wordsFor('de'), undefined, '9.9'), 'Beispielstation, Jointwise 9.9');
-  assert.throws(() => said({...station, date: 'yesterday'}), /date must be a day such as 2026-11-29/);
+  assert.throws(() => said({...station, date: 'yesterday'}), /station\.date must be a day such as 2026-11-29/);
 });
 
 test('misshapen parts are refused by their place', () => {

@@ -281,7 +281,7 @@ export const printedIn = (words, cell) => words.words[cell.refusedBy?.id] ?? wor
  * @param {string} version - of this script
  */
 export function stationIn(words, snapshot, version) {
-  const {name = '', date} = snapshot ?? {};
+  const {name = '', date} = snapshot?.station ?? {};
   return [words.station(name), date ? words.day(date) : `Jointwise ${version}`].join(', ');
 }
 

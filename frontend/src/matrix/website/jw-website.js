@@ -159,8 +159,8 @@ class JwWebsite extends element(
     const trouble = this._failed ?? (error && refusedWords(error, this.vocabulary, 'snapshot', {}));
     if (trouble) return html`<p class="error" role="alert">${trouble}</p>`;
     if (!result || !this._script) return html`<p class="preview" role="status">Calculating…</p>`;
-    const whose = {name: this.station.name, date: new Date().toISOString().slice(0, 10)};
-    const text = JSON.stringify({...result, ...whose});
+    const station = {name: this.station.name, date: new Date().toISOString().slice(0, 10)};
+    const text = JSON.stringify({...result, station});
     const {families, columns} = result.matrix;
     const fragment = toFragment({...this.state, ...NOTHING_OPEN, power_w: this.power}, this.vocabulary.first.matrix);
     const line = snippet(this._way, {
