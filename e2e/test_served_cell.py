@@ -262,7 +262,7 @@ def test_steps_are_folded_by_purpose(visit: Visit) -> None:
 
 
 def test_steps_name_sources_and_kinds(visit: Visit) -> None:
-    """Every catalogue value put into a formula stands there with its kind, and with the title of its text if it has one."""
+    """Every catalogue value put into a formula has its kind beside it, and the title of its text if it has one."""
     titles = {source["id"]: source["title"] for source in expected.asked("catalogue")["sources"]}
     step = next(step for step in core()["limits"][0]["steps"] if any(put_in["source"] for put_in in step["inputs"]))
 
