@@ -36,6 +36,7 @@ from .packs import documents
 from .problem import problem_response
 from .repeated import ANSWER_KEY, RepeatedRequests, WsgiApp
 from .settings import Settings, environment_name
+from .station_file.documents import station_schema
 from .texts import request_body
 
 __all__ = ["create_app"]
@@ -175,6 +176,7 @@ def _serve_interface(app: FrontedFlask, chosen: Settings) -> None:
     published = {
         "openapi": document(),
         "pack-schema": pack_schema(),
+        "station-schema": station_schema(),
         "packs": [{"label": pack.label, "text": pack.text.decode()} for pack in packs],
     }
     health = msgspec.json.encode({"status": "ok", "version": version("jointwise")})

@@ -19,21 +19,16 @@ from jointwise.calc.operations import OPERATIONS, InputError, call
 
 from . import tables
 from .app import create_app
+from .asking import Refused, called, result_of
 from .local_server import LocalServer, NoTemporaryFolderError
 from .packs import edition_of_files, from_files
-from .refused import refused_words
 from .settings import Settings, environment_name
+from .station_file.commands import station
 from .texts import plain, range_words, request_body, single, unit_of
 
 __all__ = ["main"]
 
 logger = logging.getLogger(__name__)
-
-
-class Refused(click.ClickException):
-    """Input that can't be taken: one sentence, and the exit code of a usage error."""
-
-    exit_code = 2
 
 
 class Fault(click.ClickException):
@@ -86,15 +81,7 @@ def _typed(options: Mapping[str, Any]) -> dict[str, str]:
 
 def _ask(name: str, options: Mapping[str, Any], edition: Edition | None) -> bytes:
     texts = {field: [text] for field, text in _typed(options).items()}
-    return _called(name, request_body(OPERATIONS[name].request, texts), edition)
-
-
-def _called(name: str, body: bytes, edition: Edition | None) -> bytes:
-    """The core's answer. Raises Refused in the words of the options."""
-    try:
-        return call(name, body, edition)
-    except InputError as error:
-        raise Refused(refused_words(error, OPERATIONS[name].request)) from error
+    return called(name, request_body(OPERATIONS[name].request, texts), edition)
 
 
 _packs = click.option(
@@ -105,10 +92,6 @@ _packs = click.option(
     metavar="FILE",
     help="Lay a pack over the catalogue; may be given several times",
 )
-
-
-def _result(name: str, answer: bytes) -> Any:
-    return msgspec.json.decode(answer, type=OPERATIONS[name].result)
 
 
 @click.group(cls=Commands)
@@ -140,7 +123,7 @@ def serve(**options: Any) -> None:
 def matrix(show_power: float | None, as_json: bool, packs: tuple[Path, ...], **options: Any) -> None:
     """Print the margins of the families on the bands, in dB."""
     answer = _ask("matrix", options, edition_of_files(packs))
-    click.echo(answer if as_json else tables.matrix(_result("matrix", answer), show_power))
+    click.echo(answer if as_json else tables.matrix(result_of("matrix", answer), show_power))
 
 
 @main.command(params=_options(OPERATIONS["cell"].request))
@@ -153,9 +136,9 @@ def cell(as_json: bool, packs: tuple[Path, ...], **options: Any) -> None:
     if as_json:
         click.echo(answer)
         return
-    catalogue = _result("catalogue", call("catalogue", b"{}", edition))
+    catalogue = result_of("catalogue", call("catalogue", b"{}", edition))
     with spoken_in(options["units"] or "metric"):
-        click.echo(tables.cell(_result("cell", answer), catalogue))
+        click.echo(tables.cell(result_of("cell", answer), catalogue))
 
 
 def _fields_of_question() -> list[click.Parameter]:
@@ -170,7 +153,7 @@ def _fields_of_question() -> list[click.Parameter]:
 def question(text: tuple[str, ...], as_json: bool, packs: tuple[Path, ...], **options: Any) -> None:
     """Answer a question as it is typed, such as: so239 1kw ft8 10m swr 3."""
     answer = _ask("question", options | {"text": " ".join(text)}, edition_of_files(packs))
-    click.echo(answer if as_json else tables.question(_result("question", answer)))
+    click.echo(answer if as_json else tables.question(result_of("question", answer)))
 
 
 @main.command(params=_options(OPERATIONS["snapshot"].request))
@@ -211,6 +194,9 @@ def check(files: tuple[Path, ...]) -> None:
 def schema() -> None:
     """Print the JSON Schema of a pack."""
     click.echo(msgspec.json.format(msgspec.json.encode(pack_schema())))
+
+
+main.add_command(station)
 
 
 @main.command()

@@ -43,6 +43,25 @@ def sheet(page: Page) -> Locator:
     return page.get_by_role("dialog")
 
 
+def share(page: Page) -> Locator:
+    """The menu of what can be taken along and saved, opened."""
+    return menu(page, "#share")
+
+
+def more(page: Page) -> Locator:
+    """The menu of what is seldom wanted, opened."""
+    return menu(page, "#more")
+
+
+def menu(page: Page, which: str) -> Locator:
+    """A menu of the masthead, opened; it is left open where it is."""
+    masthead = page.locator(f"jw-masthead {which}")
+    button = masthead.locator("#button")
+    if button.get_attribute("aria-expanded") == "false":
+        button.click()
+    return masthead.locator("#panel")
+
+
 def open_cell(page: Page, family: str, band: str) -> Locator:
     """Open a cell; its derivation, drawn to the end."""
     cell(page, family, band).click()

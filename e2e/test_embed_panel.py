@@ -9,7 +9,7 @@ import pytest
 from click.testing import CliRunner
 from hosts import STRICT, File, website
 from playwright.sync_api import Browser, Page, expect
-from reading import settled
+from reading import settled, share
 from visits import AXE, DESKTOP, ROOT, SIZES, START_MS, Visit, clean
 
 from jointwise.backend.cli import main
@@ -61,7 +61,7 @@ def on_a_website(browser: Browser, line: str, files: dict[str, bytes]) -> list[s
 def test_what_the_panel_saves_shows_the_matrix_elsewhere(visit: Visit, browser: Browser) -> None:
     """The line and the two files of the panel, put on another website, show the margins that the page showed."""
     page = settled(visit("#mode=fm&vswr=3"))
-    page.get_by_role("button", name="Put on a website").click()
+    share(page).get_by_role("button", name="Put on a website").click()
     panel(page)
     assert preview(page) == printed(**STATION)
 

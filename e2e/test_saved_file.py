@@ -7,7 +7,7 @@ import pytest
 from engines import SAVED
 from expected import numbers
 from playwright.sync_api import Browser, Page, expect
-from reading import assert_numbers
+from reading import assert_numbers, more, share
 from visits import DESKTOP, READERS, START_MS, TABLET
 
 
@@ -112,7 +112,7 @@ def test_storage_that_is_blocked_is_no_obstacle(browser: Browser) -> None:
     saved.open()
     page = saved.ready()
 
-    page.get_by_role("button", name="Dark").click()
+    more(page).get_by_role("button", name="Dark").click()
 
     expect(page.locator("html")).to_have_attribute("data-theme", "dark")
     assert_numbers(page, numbers())
@@ -221,7 +221,7 @@ def test_the_page_works_where_text_is_no_markup(saved: Saved) -> None:
     for view in ("choose", "line", "kit", "fitout", "sweep", "matrix"):
         page.locator(f"jw-masthead [data-view={view}]").click()
         expect(page.locator(f"jw-{view}-view main")).to_be_visible()
-    page.get_by_role("button", name="Put on a website").click()
+    share(page).get_by_role("button", name="Put on a website").click()
     expect(page.locator("jw-website")).to_be_visible()
 
     assert page.evaluate("() => window.barred") == []
@@ -249,7 +249,7 @@ def test_without_a_core_numbers_of_another_station_are_marked(saved: Saved) -> N
     page.locator("#vswr").fill("3")
     page.keyboard.press("Tab")
     expect(page.locator("#outdated")).to_contain_text("these are the built-in numbers of a first visit")
-    page.get_by_role("button", name="Method").click()
+    more(page).get_by_role("button", name="Method").click()
 
     expect(page.locator("jw-detail").get_by_role("status")).to_contain_text(ABLE)
 
@@ -304,7 +304,7 @@ def test_full_storage_is_said(saved: Saved) -> None:
     saved.open()
     page = saved.ready()
 
-    page.get_by_role("button", name="Dark").click()
+    more(page).get_by_role("button", name="Dark").click()
 
     expect(page.locator("html")).to_have_attribute("data-theme", "dark")
     expect(page.get_by_role("status").filter(has_text="keeps nothing for the page")).to_be_visible()
@@ -318,5 +318,5 @@ def test_the_file_offers_no_copy_of_itself(saved: Saved) -> None:
     page = saved.open(fragment="#vswr=2")
     saved.ready()
 
-    expect(page.get_by_role("button", name="Copy link")).to_be_visible()
+    expect(share(page).get_by_role("button", name="Copy link")).to_be_visible()
     expect(page.get_by_role("link", name="Save for offline use")).to_have_count(0)

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from engines import SAVED
 from playwright.sync_api import Browser, BrowserContext, Page, expect
-from reading import settled
+from reading import settled, share
 from visits import DESKTOP, READERS, START_MS, Visit
 
 NAME = 'Hut </script><img src=x onerror="window.ran=1"> & co \u202e'
@@ -35,14 +35,19 @@ def opened(context: BrowserContext, file: Path, fragment: str = "") -> Page:
 
 def saved(page: Page, target: Path, name: str | None = None) -> Path:
     """What the page's own button saves."""
-    page.locator("#station").click()
+    own(page)
     if name is not None:
         page.locator("#save-name").fill(name)
     with page.expect_download(timeout=START_MS) as saving:
         page.locator("#save-page").click()
     saving.value.save_as(target)
-    page.locator("#station").click()
+    page.get_by_role("dialog").get_by_role("button", name="Close").click()
     return target
+
+
+def own(page: Page) -> None:
+    """Open what saves and opens a page of one's own."""
+    share(page).get_by_role("button", name="Save or open my page").click()
 
 
 def test_a_page_carries_the_station_and_saves_itself_the_same(
@@ -89,7 +94,7 @@ def test_a_file_comes_in_beside_what_is_there(visit: Visit, tmp_path: Path) -> N
     page = settled(visit("#view=line"))
     page.locator("#name").fill("From the file")
     page.locator("#name").blur()
-    page.locator("#station").click()
+    own(page)
     with page.expect_download() as saving:
         page.locator("#save-station").click()
     file = tmp_path / "station.json"
@@ -99,7 +104,7 @@ def test_a_file_comes_in_beside_what_is_there(visit: Visit, tmp_path: Path) -> N
     other = settled(visit("#view=line"))
     other.locator("#name").fill("Here before")
     other.locator("#name").blur()
-    other.locator("#station").click()
+    own(other)
     other.locator("#open-station").set_input_files(file)
     other.wait_for_function(
         "() => ['From the file', 'Here before'].every((name) => "
@@ -115,6 +120,7 @@ def test_ones_own_station_is_replaced_only_when_asked(visit: Visit, tmp_path: Pa
     page.locator("#station").click()
     page.get_by_label("Name of the station").fill("Theirs")
     page.get_by_label("Name of the station").blur()
+    own(page)
     with page.expect_download() as saving:
         page.locator("#save-station").click()
     file = tmp_path / "station.json"
@@ -125,9 +131,10 @@ def test_ones_own_station_is_replaced_only_when_asked(visit: Visit, tmp_path: Pa
         other.locator("#station").click()
         other.get_by_label("Name of the station").fill("Mine")
         other.get_by_label("Name of the station").blur()
+        own(other)
         other.locator("#open-station").set_input_files(file)
         other.locator(button).click()
-        expect(other.locator("jw-station-panel")).to_have_count(0)
+        expect(other.locator("jw-saving")).to_have_count(0)
         settled(other).locator("#station").click()
         expect(other.get_by_label("Name of the station")).to_have_value(name)
         other.wait_for_function(
@@ -140,7 +147,7 @@ def test_ones_own_station_is_replaced_only_when_asked(visit: Visit, tmp_path: Pa
 def test_what_is_no_station_is_refused(visit: Visit, text: str) -> None:
     """Any other file changes nothing, and the reader is told why."""
     page = settled(visit("#view=line"))
-    page.locator("#station").click()
+    own(page)
     page.locator("#open-station").set_input_files(
         {"name": "x.json", "mimeType": "application/json", "buffer": text.encode()}
     )

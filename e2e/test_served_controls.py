@@ -6,7 +6,7 @@ from typing import Any
 import expected
 import pytest
 from playwright.sync_api import Page, Route, expect
-from reading import assert_numbers, cell, fragment, legend_steps, settled
+from reading import assert_numbers, cell, fragment, legend_steps, more, settled
 from visits import TABLET, WIDE, Visit
 
 FINGER_PX = 44
@@ -294,7 +294,7 @@ def test_reset_goes_back_to_the_first_visit(visit: Visit) -> None:
     """Reset undoes every condition and empties the address."""
     page = settled(visit("#mode=fm&vswr=7&exposure=exposed"))
 
-    page.get_by_role("button", name="Reset").click()
+    more(page).get_by_role("button", name="Reset").click()
 
     assert_numbers(page, expected.numbers())
     assert fragment(page) == ""

@@ -12,7 +12,7 @@ import expected
 import pytest
 from playwright.sync_api import Browser, Page, expect
 from pypdf import PdfReader
-from reading import assert_numbers, drawn, settled, sheet
+from reading import assert_numbers, drawn, settled, share, sheet
 from visits import SIZES, TABLET, Visit, clean
 
 from jointwise.assemble.version import VERSION
@@ -24,7 +24,7 @@ PAPER_MM = {"A4": (297, 210), "Letter": (279.4, 215.9)}
 def downloaded(page: Page, button: str) -> str:
     """The text of the file that a button saves."""
     with page.expect_download() as waiting:
-        page.get_by_role("button", name=button, exact=True).click()
+        share(page).get_by_role("button", name=f"Save as {button}", exact=True).click()
     return Path(waiting.value.path()).read_bytes().decode()
 
 
@@ -70,7 +70,7 @@ def test_print_button_prints(visit: Visit) -> None:
     page = settled(visit())
     page.evaluate("() => addEventListener('beforeprint', () => (window.printed = true))")
 
-    page.get_by_role("button", name="Print").click()
+    share(page).get_by_role("button", name="Print").click()
 
     page.wait_for_function("() => window.printed")
 
@@ -166,9 +166,9 @@ def test_no_file_before_there_are_numbers(visit: Visit) -> None:
     """Asked for a file while the first numbers are awaited, the page says so and saves nothing."""
     page = visit("#vswr=3", prepare=lambda context: context.route("**/api/v1/matrix", lambda _: None))
 
-    page.get_by_role("button", name="CSV").click()
+    share(page).get_by_role("button", name="CSV").click()
 
-    expect(page.get_by_role("status").filter(has_text="still at work on the numbers")).to_be_visible()
+    expect(page.get_by_role("status").filter(has_text="not there yet")).to_be_visible()
 
 
 def test_paper_never_names_conditions_that_were_refused(visit: Visit) -> None:

@@ -12,7 +12,7 @@ import expected
 import pytest
 from playwright.sync_api import BrowserContext, Locator, Page, expect
 from pypdf import PdfReader
-from reading import drawn, fragment, settled
+from reading import drawn, fragment, settled, share
 from test_served_accessibility import violations, with_axe
 from test_served_line import ELEMENTS, EXAMPLE, add
 from visits import PHONE, ROOT, SIZES, WIDE, Visit
@@ -227,13 +227,13 @@ def with_codes(context: BrowserContext) -> None:
     context.add_init_script(path=CODES)
 
 
-def test_codes_open_their_joints(visit: Visit, address: str) -> None:
-    """The code on each label, read from its picture, is the page's address with the joint's fragment."""
-    page = opened(visit, prepare=with_codes)
+def test_code_opens_the_derivation_of_a_single_joint(visit: Visit, address: str) -> None:
+    """The code on each label, read from its picture, is the page's address with the derivation of a single joint."""
+    page = opened(visit, JOINT_LINK, prepare=with_codes)
 
     texts = page.evaluate(READ_CODES)
 
-    assert texts == [f"{address}#{joint['label']['fragment']}" for joint in of_line()["joints"]]
+    assert texts == [f"{address}#{joint['label']['fragment']}" for joint in of_joint()["joints"]]
 
 
 def test_read_code_leads_to_the_derivation(visit: Visit, address: str) -> None:
@@ -288,7 +288,7 @@ def test_link_brings_the_line_along(visit: Visit) -> None:
     page.get_by_role("button", name="Fit-out", exact=True).click()
     more = len(of_line()["joints"]) + 1
     expect(page.locator(".joints button")).to_have_count(more)
-    page.get_by_role("button", name="Copy link").click()
+    share(page).get_by_role("button", name="Copy link").click()
     expect(page.get_by_text("Link copied.")).to_be_visible()
     link = page.evaluate("() => navigator.clipboard.readText()")
 

@@ -13,7 +13,7 @@ import expected
 import pytest
 from playwright.sync_api import Locator, Page, expect
 from pypdf import PdfReader
-from reading import fragment, settled
+from reading import fragment, settled, share
 from test_served_accessibility import violations, with_axe
 from visits import DESKTOP, PHONE, SIZES, START_MS, WIDE, Visit
 
@@ -491,7 +491,7 @@ def test_csv_is_the_packing_list(visit: Visit) -> None:
     """The CSV file has the added adapters of the core, then the owned ones that are used."""
     page = opened(visit)
     with page.expect_download() as download:
-        page.get_by_role("button", name="CSV").click()
+        share(page).get_by_role("button", name="CSV").click()
 
     lines = list(csv.DictReader(io.StringIO(Path(download.value.path()).read_bytes().decode())))
 

@@ -9,7 +9,7 @@ from typing import Any
 import expected
 import pytest
 from playwright.sync_api import Locator, Page, expect
-from reading import fragment, settled, sheet
+from reading import fragment, settled, share, sheet
 from test_served_accessibility import violations, with_axe
 from visits import PHONE, SIZES, Visit
 
@@ -304,12 +304,12 @@ def test_exported_lines_come_back(visit: Visit) -> None:
     page = opened(visit)
     type_length(page, LONG_RUN, "77")
     with page.expect_download() as download:
-        page.get_by_role("button", name="Export lines").click()
+        share(page).get_by_role("button", name="Save all lines").click()
 
     file = download.value.path()
     assert json.loads(file.read_text())["made_by"] == f"Jointwise {VERSION}"
     elsewhere = opened(visit)
-    elsewhere.locator("jw-line-bar #import").set_input_files(file)
+    share(elsewhere).locator("#import").set_input_files(file)
 
     assert_shows(elsewhere, answer(elements=with_element(LONG_RUN, length_m=77)))
     expect(elsewhere.locator("jw-line-compare tbody tr")).to_have_count(2)
@@ -323,7 +323,7 @@ def test_bad_file_is_refused_whole(visit: Visit, tmp_path: Path) -> None:
     file.write_text(json.dumps({"format": "jointwise lines", "version": 1, "lines": lines}))
     page = opened(visit)
 
-    page.locator("jw-line-bar #import").set_input_files(file)
+    share(page).locator("#import").set_input_files(file)
 
     refusal = 'elements[5].length_m is "long"; allowed: a number from 0.01 to 10000.'
     expect(page.get_by_role("status").filter(has_text=refusal)).to_be_visible()

@@ -3,7 +3,7 @@
 import expected
 import pytest
 from playwright.sync_api import expect
-from reading import assert_numbers, fragment, settled, sheet
+from reading import assert_numbers, fragment, settled, share, sheet
 from visits import Visit
 
 STATION = "#mode=rtty&vswr=3&exposure=exposed&power_w=400"
@@ -33,7 +33,7 @@ def test_copied_link_opens_the_same_view(visit: Visit) -> None:
     """What the page puts on the clipboard restores the view in another page."""
     page = settled(visit(STATION, permissions=["clipboard-read", "clipboard-write"]))
 
-    page.get_by_role("button", name="Copy link").click()
+    share(page).get_by_role("button", name="Copy link").click()
     expect(page.get_by_text("Link copied.")).to_be_visible()
     link = page.evaluate("() => navigator.clipboard.readText()")
     other = page.context.new_page()

@@ -11,7 +11,7 @@ from urllib.parse import urljoin
 import pytest
 from expected import numbers
 from playwright.sync_api import Page, Route, expect
-from reading import assert_numbers, open_cell, settled
+from reading import assert_numbers, open_cell, settled, share
 from test_served_trouble import LOST, free_port, type_vswr
 from visits import ROOT, START_MS, Visit, served
 
@@ -326,7 +326,7 @@ def test_the_one_file_is_saved_whole(visit: Visit) -> None:
     page = kept(visit(service_workers="allow"))
 
     with page.expect_download() as waiting:
-        page.get_by_role("link", name="Save for offline use").click()
+        share(page).get_by_role("link", name="Save for offline use").click()
 
     assert waiting.value.suggested_filename == "jointwise.html"
     assert Path(waiting.value.path()).read_bytes() == (DIST / "jointwise.html").read_bytes()

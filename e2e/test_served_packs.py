@@ -10,7 +10,7 @@ import msgspec
 import pytest
 from engines import SAVED
 from playwright.sync_api import Browser, Locator, Page, expect
-from reading import cell, settled
+from reading import cell, more, settled
 from test_served_accessibility import violations, with_axe
 from visits import DESKTOP, READERS, SIZES, START_MS, Visit, served
 
@@ -97,7 +97,7 @@ def test_a_dropped_pack_counts_and_is_marked_in_every_view(packs: Page) -> None:
     page = packs
     drop(page, PACK)
     expect(in_force(page)).to_contain_text("Adds connector own_bnc; house limit low")
-    expect(page.locator("#packs b")).to_have_text("1")
+    expect(more(page).locator("#packs b")).to_have_text("1")
 
     turn_to(page, "matrix")
     expect(page.locator("th[data-family=own_bnc] button")).to_have_accessible_name(
@@ -180,7 +180,7 @@ def test_a_pack_is_turned_off_saved_and_removed(packs: Page) -> None:
     expect(entry.locator(".turn")).to_have_attribute("aria-pressed", "false")
     turn_to(page, "matrix")
     expect(page.locator("th[data-family=own_bnc]")).to_have_count(0)
-    page.locator("#packs").click()
+    more(page).locator("#packs").click()
     entry.locator(".remove").click()
     expect(page.locator("jw-packs-view li")).to_have_count(0)
 
@@ -413,7 +413,7 @@ def test_the_form_goes_by_keys(packs: Page) -> None:
     page.keyboard.press("Tab")
     page.keyboard.press("Enter")
     expect(menu).to_be_focused()
-    chips = form.get_by_role("group", name="Through").locator(".chip")
+    chips = form.get_by_role("group", name="Through").locator(".choice")
     expect(chips).to_have_count(1)
     page.keyboard.press("Shift+Tab")
     expect(chips).to_be_focused()
@@ -439,7 +439,7 @@ def test_the_server_s_packs_count_and_are_listed(visit: Visit, tmp_path: Path) -
         page = visit(site=site)
         expect(page.locator("th[data-family=own_bnc] .pack")).to_contain_text("from pack Hill club")
         expect(cell(settled(page), "bnc", "20m")).to_contain_text("house")
-        page.locator("#packs").click()
+        more(page).locator("#packs").click()
         expect(in_force(page)).to_contain_text("of the server")
 
 

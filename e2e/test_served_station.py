@@ -8,7 +8,7 @@ import pytest
 from engines import SAVED
 from expected import asked, numbers
 from playwright.sync_api import Browser, Locator, Page, expect
-from reading import assert_numbers, fragment, settled
+from reading import assert_numbers, fragment, more, settled, share
 from test_served_accessibility import violations, with_axe
 from visits import PHONE, READERS, SIZES, START_MS, Visit
 
@@ -26,7 +26,7 @@ def panel(page: Page) -> Locator:
     """The station, open."""
     page.get_by_role("button", name="Station", exact=True).click()
     expect(page.get_by_role("dialog", name="Station")).to_be_visible()
-    return page.locator("jw-sheet.station")
+    return page.locator("jw-sheet.own")
 
 
 def field(page: Page, group: str, name: str) -> Locator:
@@ -131,7 +131,7 @@ def test_a_link_of_any_view_restores_the_station_in_another_browser(visit: Visit
     if view == "Sweep":
         link = page.url
     else:
-        page.get_by_role("button", name="Copy link").click()
+        share(page).get_by_role("button", name="Copy link").click()
         expect(page.get_by_text("Link copied.")).to_be_visible()
         link = page.evaluate("() => navigator.clipboard.readText()")
     other = visit(link.removeprefix(page.url.split("#")[0]))
@@ -145,7 +145,7 @@ def test_a_link_of_any_view_restores_the_station_in_another_browser(visit: Visit
 def test_a_link_of_an_untouched_station_says_so_to_one_that_is_not(visit: Visit) -> None:
     """Who has a station of his own sees the link's numbers, is told, and gets his own back."""
     page = settled(visit(**CLIPBOARD))
-    page.get_by_role("button", name="Copy link").click()
+    share(page).get_by_role("button", name="Copy link").click()
     expect(page.get_by_text("Link copied.")).to_be_visible()
     link = page.evaluate("() => navigator.clipboard.readText()")
     other = settled(visit(LINK))
@@ -199,7 +199,7 @@ def test_a_saved_file_keeps_the_station_and_tells_where_its_links_work(browser: 
     page.reload()
     expect(page.locator("#mode")).to_have_value("fm")
 
-    page.get_by_role("button", name="Copy link").click()
+    share(page).get_by_role("button", name="Copy link").click()
     expect(page.get_by_text("works on this device only")).to_be_visible()
     page.get_by_role("button", name="Copy as text").click()
     expect(page.get_by_text("put it behind the address of another copy")).to_be_visible()
@@ -211,7 +211,7 @@ def test_a_saved_file_keeps_the_station_and_tells_where_its_links_work(browser: 
     expect(station.get_by_text("allowed: a web address")).to_be_visible()
     type_into(address, "https://club.example/jointwise/")
     station.get_by_role("button", name="Close").click()
-    page.get_by_role("button", name="Copy link").click()
+    share(page).get_by_role("button", name="Copy link").click()
     expect(page.get_by_text("Link copied. It holds everything you set.", exact=True)).to_be_visible()
     assert page.evaluate("() => navigator.clipboard.readText()") == f"https://club.example/jointwise/{LINK}"
     context.close()
@@ -227,7 +227,7 @@ def test_reset_of_the_matrix_is_undone(visit: Visit) -> None:
     page = settled(visit(f"{LINK}&families=n,bnc&shows=largest"))
     before = fragment(page)
 
-    page.get_by_role("button", name="Reset").click()
+    more(page).get_by_role("button", name="Reset").click()
     expect(page.locator("#mode")).to_have_value("ssb")
     assert fragment(page) == ""
     undo(page)
@@ -241,7 +241,7 @@ def test_reset_of_choose_is_undone_by_the_keyboard(visit: Visit) -> None:
     """Reset of the demands and of the station is one step."""
     page = settled(visit("#view=choose&port=n&use=receive&mode=fm"))
 
-    page.get_by_role("button", name="Reset").click()
+    more(page).get_by_role("button", name="Reset").click()
     expect(field(page, "choose", "mode")).to_have_value("ssb")
     page.keyboard.press("Control+z")
 
@@ -253,7 +253,7 @@ def test_reset_of_the_fit_out_is_undone(visit: Visit) -> None:
     """The single joint and what stands on its label come back."""
     page = settled(visit("#view=fitout&of=joint&family=bnc&name=Top&exposure=exposed"))
 
-    page.get_by_role("button", name="Reset").click()
+    more(page).get_by_role("button", name="Reset").click()
     expect(field(page, "fitout", "of")).to_have_value("line")
     undo(page)
 
@@ -267,7 +267,7 @@ def test_reset_of_the_sweeps_settings_is_undone(visit: Visit) -> None:
     page = visit("#view=sweep&of=own-0&end=open&length_tolerance=0.1")
     expect(page.locator("#of")).to_have_value("own-0")
 
-    page.get_by_role("button", name="Reset").click()
+    more(page).get_by_role("button", name="Reset").click()
     expect(page.locator("#of")).to_have_value("line")
     undo(page)
 

@@ -10,7 +10,7 @@ import re
 import expected
 import pytest
 from playwright.sync_api import Locator, Page, expect
-from reading import settled
+from reading import more, settled, share
 from test_served_offline import AWAY, kept
 from test_served_sweep import SWEEP, file
 from test_served_theme import ground_of
@@ -200,7 +200,7 @@ def test_matrix_is_put_on_a_clubs_page(visit: Visit) -> None:
     """Put on a website: a language chosen, the line at hand, both files saved."""
     page = settled(visit())
 
-    button(page, "Put on a website").click()
+    button(share(page), "Put on a website").click()
     page.get_by_label("Language").select_option(label="Deutsch")
 
     expect(page.get_by_label("The line to paste")).to_have_value(re.compile("<jointwise-matrix .* lang=.de"))
@@ -212,7 +212,7 @@ def test_pack_is_made_by_form(visit: Visit) -> None:
     """Packs: a copy of BNC with a name of its own is in force, and stands in the matrix."""
     page = settled(visit())
 
-    button(page, "Packs").click()
+    button(more(page), "Packs").click()
     page.get_by_text("Make a pack").click()
     page.get_by_label("Name of the pack").fill("My station")
     adding = page.get_by_role("group", name="Add to the pack")
@@ -257,7 +257,7 @@ def test_paper_has_the_answer_and_no_controls(visit: Visit) -> None:
         expect(page.get_by_role("grid").first if view == "Matrix" else answer(page, view)).to_be_visible()
         for role in CONTROLS:
             expect(page.get_by_role(role), f"{role} of {view}").to_have_count(0)
-        for name in ("Print", "Reset", "Start empty", "Undo", "Station", view):
+        for name in ("Share and save", "More", "Start empty", "Undo", "Station", view):
             expect(button(page, name), f"{name} of {view}").to_have_count(0)
         page.emulate_media(media="screen")
 
@@ -267,26 +267,26 @@ def test_dark_is_chosen_once(visit: Visit) -> None:
     page = settled(visit(color_scheme="light"))
     assert ground_of(page) > 0.5
 
-    button(page, "Dark").click()
+    button(more(page), "Dark").click()
     for view in ANSWERS:
         turn_to(page, view)
         expect(answer(page, view)).to_be_visible()
         assert ground_of(page) < 0.2
     page.reload()
 
-    expect(button(page, "Dark")).to_have_attribute("aria-pressed", "true")
+    expect(button(more(page), "Dark")).to_have_attribute("aria-pressed", "true")
     assert ground_of(page) < 0.2
 
 
 def test_link_is_shared(visit: Visit) -> None:
     """Share: a link made in Choose restores that view, the station in all views, and the units, elsewhere."""
     page = settled(visit(**CLIPBOARD))
-    button(page, "US").click()
+    button(more(page), "US").click()
     turn_to(page, "Choose")
     type_into(page, "Power, peak envelope", "1.2 kW")
     page.get_by_label("Mode", exact=True).select_option(label="FT8")
     page.get_by_label("What it plugs into").select_option(label="N")
-    button(page, "Copy link").click()
+    button(share(page), "Copy link").click()
     expect(page.get_by_text("Link copied.")).to_be_visible()
     link = page.evaluate("() => navigator.clipboard.readText()")
 
@@ -294,7 +294,7 @@ def test_link_is_shared(visit: Visit) -> None:
 
     expect(other.get_by_label("What it plugs into")).to_have_value("n")
     expect(other.get_by_label("Power, peak envelope")).to_have_value("1200")
-    expect(button(other, "US")).to_have_attribute("aria-pressed", "true")
+    expect(button(more(other), "US")).to_have_attribute("aria-pressed", "true")
     turn_to(other, "Line")
     expect(other.get_by_label("Transmitter power")).to_have_value("1200")
     expect(other.get_by_label("Mode", exact=True)).to_have_value("ft8")
@@ -319,7 +319,7 @@ def test_reset_is_taken_back_in_each_view(visit: Visit) -> None:
         turn_to(page, view)
         field = type_into(page, label, text)
         before = page.url
-        button(page, resets).click()
+        button(more(page) if resets == "Reset" else page, resets).click()
         expect(page).not_to_have_url(before)
         button(page, "Undo").click()
         expect(field, label).to_have_value(text)
@@ -366,12 +366,12 @@ def try_nonsense(page: Page, field: Locator, label: str) -> None:
 def test_units_and_station_outlast_reload_and_network(visit: Visit) -> None:
     """What is set once is there after a reload, and after one without a network."""
     page = kept(visit(service_workers="allow", forgiven=AWAY))
-    button(page, "US").click()
+    button(more(page), "US").click()
     type_into(page, "VSWR on the line", "2.2")
 
     for offline in (False, True):
         page.context.set_offline(offline)
         page.goto(page.url.split("#")[0])
         settled(page)
-        expect(button(page, "US")).to_have_attribute("aria-pressed", "true")
+        expect(button(more(page), "US")).to_have_attribute("aria-pressed", "true")
         expect(page.get_by_label("VSWR on the line", exact=True)).to_have_value("2.2")

@@ -4,7 +4,7 @@ import re
 
 import pytest
 from playwright.sync_api import Page, expect
-from reading import legend_steps, settled
+from reading import legend_steps, more, settled
 from visits import Visit
 
 LEAST_CONTRAST = 4.5
@@ -39,7 +39,7 @@ def test_page_follows_the_system(visit: Visit, scheme: str, dark: bool) -> None:
     page = settled(visit(color_scheme=scheme))
 
     assert (ground_of(page) < 0.2) is dark
-    expect(page.get_by_role("button", name="Dark")).to_have_attribute("aria-pressed", str(dark).lower())
+    expect(more(page).get_by_role("button", name="Dark")).to_have_attribute("aria-pressed", str(dark).lower())
 
 
 @pytest.mark.parametrize(("scheme", "dark"), [("light", True), ("dark", False)])
@@ -47,16 +47,16 @@ def test_switch_turns_the_theme(visit: Visit, scheme: str, dark: bool) -> None:
     """The switch turns the whole page to the other theme, whatever the system asks for."""
     page = settled(visit(color_scheme=scheme))
 
-    page.get_by_role("button", name="Dark").click()
+    more(page).get_by_role("button", name="Dark").click()
 
-    expect(page.get_by_role("button", name="Dark")).to_have_attribute("aria-pressed", str(dark).lower())
+    expect(more(page).get_by_role("button", name="Dark")).to_have_attribute("aria-pressed", str(dark).lower())
     assert (ground_of(page) < 0.2) is dark
 
 
 def test_theme_is_kept_for_the_next_visit(visit: Visit) -> None:
     """The theme chosen by the switch is still chosen when the page is loaded again."""
     page = settled(visit(color_scheme="light"))
-    page.get_by_role("button", name="Dark").click()
+    more(page).get_by_role("button", name="Dark").click()
 
     settled(page.reload() and page)
 

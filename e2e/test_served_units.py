@@ -4,7 +4,7 @@ import re
 
 import pytest
 from playwright.sync_api import Locator, Page, expect
-from reading import fragment, open_cell, settled
+from reading import fragment, more, open_cell, settled, share
 from visits import START_MS, Visit
 
 from jointwise.assemble.start_data import start_data
@@ -53,7 +53,7 @@ SAID = {
 
 def switch(page: Page, name: str) -> Locator:
     """A button of the switch."""
-    return page.get_by_role("group", name="Units").get_by_role("button", name=name, exact=True)
+    return more(page).get_by_role("group", name="Units").get_by_role("button", name=name, exact=True)
 
 
 def metric_in(text: str) -> list[str]:
@@ -132,7 +132,7 @@ def test_link_brings_the_units_along(visit: Visit) -> None:
     expect(page.locator("jw-notice")).not_to_contain_text("does not know")
 
     page.context.grant_permissions(["clipboard-read", "clipboard-write"])
-    page.get_by_role("button", name="Copy link").click()
+    share(page).get_by_role("button", name="Copy link").click()
     copied = page.evaluate("() => navigator.clipboard.readText()")
     assert copied.endswith("#vswr=3&units=us")
 
@@ -143,7 +143,7 @@ def test_link_brings_the_units_along(visit: Visit) -> None:
 
 
 def test_units_are_chosen_in_the_station_on_a_phone(visit: Visit) -> None:
-    """On a narrow screen, where the masthead has no room for the switch, the station has it."""
+    """The units are among the station's own fields too."""
     page = settled(visit(viewport={"width": 390, "height": 844}))
 
     page.get_by_role("button", name="Station").click()

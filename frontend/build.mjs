@@ -60,6 +60,7 @@ await bundle('start-file.js', 'start.js', 'iife');
 await bundle('worker/service-worker.js', 'service-worker.js', 'iife');
 await bundle('embed/embed.js', 'embed.js', 'iife');
 await bundle('embed/frame.js', 'frame.js', 'iife');
+await bundle('code-library/library.js', 'codes.js', 'iife');
 copyFileSync(`${here}src/embed/frame.html`, `${out}embed.html`);
 copyFileSync(`${here}src/embed/frame.css`, `${out}embed.css`);
 writeFileSync(`${out}app.css`, read('src/tokens.css') + read('src/theme.css') + scaleCss() + STEP_RULES);
@@ -74,6 +75,7 @@ for (const [part, name] of Object.entries({
   page: 'file.js',
   charts: 'charts.js',
   embed: 'embed.js',
+  codes: 'codes.js',
   licences: 'licences.txt',
 })) {
   writeFileSync(`${out}${part}.part`, packed(readFileSync(out + name)));
@@ -88,6 +90,7 @@ for (const name of [
   'service-worker.js',
   'app.css',
   'charts.js',
+  'codes.js',
   'embed.js',
   'frame.js',
 ]) {
@@ -99,6 +102,7 @@ for (const name of [
   'start.js',
   'service-worker.js',
   'app.css',
+  'codes.js',
   'embed.js',
   'frame.js',
   'embed.html',

@@ -9,6 +9,8 @@ declare const runtime: {loadPyodide: (settings: object) => Promise<any>; [settin
 interface Window {
   /** Where the chart library puts itself. */
   Plotly?: import('./src/shared/charts/jw-chart.js').ChartLibrary;
+  /** Where the reader of codes puts itself. */
+  readCodes?: import('./src/app/pictures.js').ReadCodes;
 }
 
 declare module '*.css' {

@@ -25,7 +25,7 @@ SITE = PROJECT / "dist" / "site"
 ONE_FILE = PROJECT / "dist" / "jointwise.html"
 
 COPIED = [
-    *("app.js", "app.css", "charts.js", "licences.txt"),
+    *("app.js", "app.css", "charts.js", "codes.js", "licences.txt"),
     *("embed.js", "embed.html", "embed.css", "frame.js"),
     *("icon.svg", "manifest.webmanifest", "icon-192.png", "icon-512.png"),
 ]
@@ -46,7 +46,7 @@ TITLE = "Jointwise"
 NOTHING_CARRIED = '<script type="application/json" id="carried">null</script>'
 """Where a page that a reader saves has the reader's own station."""
 
-FIRST, LAST = ["page"], ["charts", "embed", "licences"]
+FIRST, LAST = ["page"], ["charts", "embed", "codes", "licences"]
 """What the one-file page holds packed before the payload, so that it survives a cut, and after, so that Python is
 begun before it is read."""
 
@@ -112,7 +112,7 @@ def _integrity(path: Path) -> str:
 
 def _write_one_file(tables: str) -> None:
     start = script_text((MADE / "start.js").read_text("utf-8"))
-    scripts = [start, *((MADE / name).read_text("utf-8") for name in ("file.js", "charts.js", "embed.js"))]
+    scripts = [start, *((MADE / name).read_text("utf-8") for name in ("file.js", "charts.js", "embed.js", "codes.js"))]
     description = (MADE / "payload" / "payload.json").read_text("utf-8")
     files = {name: MADE / f"{name}.part" for name in FIRST}
     files |= {part["name"]: MADE / "payload" / part["file"] for part in json.loads(description)["parts"]}

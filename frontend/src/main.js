@@ -4,8 +4,8 @@
  */
 import {longest_s as longestS} from '../build/start-data.json';
 import './app/jw-app.js';
-import {chartScript} from './parts/charts-script.js';
 import {embedScript} from './parts/embed-script.js';
+import {libraryScript} from './parts/library-script.js';
 import {Shelf} from './shared/packs/shelf.js';
 import {browserStore} from './shared/state/browser-store.js';
 import {eitherTransport, serverAnswers} from './transport/either.js';
@@ -32,7 +32,8 @@ packsOfServer(api).then(
   (texts) => app.shelf.takeServer(texts),
   (error) => console.info(String(error)),
 );
-app.loadCharts = chartScript(ofBuild('charts.js'));
+app.loadCharts = libraryScript(ofBuild('charts.js'), () => window.Plotly, 'chart library');
+app.loadCodes = libraryScript(ofBuild('codes.js'), () => window.readCodes, 'reader of codes');
 app.loadEmbed = embedScript(ofBuild('embed.js'));
 app.file = ofBuild('jointwise.html');
 // the page does without where the browser refuses to keep it

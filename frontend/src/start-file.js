@@ -7,8 +7,8 @@
  * waiting when it is defined.
  */
 import {longest_s as longestS} from '../build/start-data.json';
-import {embeddedCharts} from './parts/packed-charts.js';
 import {packedEmbed} from './parts/packed-embed.js';
+import {packedLibrary} from './parts/packed-library.js';
 import {partText, runPart} from './parts/part-text.js';
 import './saved/carry-now.js';
 import {Shelf} from './shared/packs/shelf.js';
@@ -37,7 +37,8 @@ worker.start();
 app.shelf = new Shelf(browserStore);
 app.shelf.follow();
 app.transport = withPacks({plain: worker, worker, shelf: app.shelf});
-app.loadCharts = embeddedCharts(document);
+app.loadCharts = packedLibrary(document, 'charts', () => window.Plotly, 'chart library');
+app.loadCodes = packedLibrary(document, 'codes', () => window.readCodes, 'reader of codes');
 app.loadEmbed = packedEmbed(document);
 
 function showPage() {

@@ -231,7 +231,7 @@ def test_taken_port_is_said(client):
 
 def test_a_fault_of_ours_is_one_sentence(monkeypatch):
     """A command that fails inside prints a sentence and exit code 70, never a traceback."""
-    monkeypatch.setattr("jointwise.backend.cli.call", lambda name, body: 1 / 0)
+    monkeypatch.setattr("jointwise.backend.asking.call", lambda name, body, edition: 1 / 0)
 
     result = CliRunner().invoke(main, ["matrix"])
 

@@ -8,6 +8,8 @@ from urllib.parse import parse_qs
 
 import msgspec
 
+from jointwise.backend.station_file.reading import read
+from jointwise.backend.station_file.words import listing
 from jointwise.backend.texts import request_body
 from jointwise.calc.catalogue import catalogue
 from jointwise.calc.catalogue.merge import edition_of
@@ -60,6 +62,10 @@ def _typed(data: bytes) -> bytes:
     return call("question", json.dumps({"text": text}).encode())
 
 
+def _listed(data: bytes) -> str:
+    return listing(read(data.decode("utf-8", "replace")))
+
+
 def _by_query(data: bytes) -> bytes:
     texts = parse_qs(data.decode("utf-8", "replace"), keep_blank_values=True)
     return call("matrix", request_body(OPERATIONS["matrix"].request, texts))
@@ -80,6 +86,20 @@ PACK = (
 )
 
 
+STATION = {
+    "format": "jointwise station",
+    "version": 1,
+    "name": "Hut",
+    "date": "2026-11-29",
+    "kept": {
+        "station": {"settings": {"vswr": 2}, "antennas": [{"load": {"kind": "vswr", "vswr": 2}}], "antenna": 0},
+        "lines": {"lines": [{"name": "Garden", "request": {"elements": RUN}}], "current": 0},
+        "kit": {"ports": [{"family": "n", "gender": "jack", "highest_frequency_hz": 1e8}]},
+        "packs": {"own": [{"text": PACK, "on": True}], "server": []},
+    },
+}
+
+
 def _earlier_pack() -> str:
     """A pack as an earlier version had it: both ends of a family's power, a field that is no longer used."""
     family = msgspec.to_builtins(catalogue().interfaces["bnc"]) | {"id": "own", "name": "Own", "customary_cable": None}
@@ -96,6 +116,7 @@ PARSERS = {
     "line": Parser(_asking("line"), [json.dumps(LINE)]),
     "sweep": Parser(_asking("sweep"), [json.dumps(SWEEP)]),
     "pack": Parser(lambda data: edition_of([Document("pack.json", data)]), [PACK, _earlier_pack()]),
+    "station file": Parser(_listed, [json.dumps(STATION)]),
     "question": Parser(
         _typed, ["Will the SO-239 take 1 kW FT8 on 10 m at SWR 3?", "n 28074 kHz 1,5kW 5000 ft 95 F mast"]
     ),

@@ -2,12 +2,14 @@
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import jsQR from '../../frontend/node_modules/jsqr/dist/jsQR.js';
-import {codePath, codeText} from '../../frontend/src/fitout/code.js';
+import {codeText, jointText} from '../../frontend/src/fitout/code.js';
 import {fromWords, numbered} from '../../frontend/src/fitout/from.js';
-import {lineIn, withLine} from '../../frontend/src/fitout/link.js';
+import {jointIn, lineIn, withLine} from '../../frontend/src/fitout/link.js';
 import {quantitiesCsv, toBuy} from '../../frontend/src/fitout/quantities.js';
 import {elementsOf, fieldOf, jointRequest, lineRequest} from '../../frontend/src/fitout/request.js';
+import {codePath} from '../../frontend/src/shared/codes/path.js';
 import {EXAMPLE} from '../../frontend/src/shared/lines/example.js';
+import {sweptJoint} from '../../frontend/src/shared/sweeps/of-joint.js';
 
 const name = {type: 'text', longest: 60, nullable: false, default: ''};
 const number = (min, max, more = {}) => ({type: 'number', min, max, nullable: false, default: null, ...more});
@@ -114,6 +116,39 @@ test('a code says what it was made of', () => {
 
   assert.equal(text, 'https://example.org/#family=n&band=20m&power_w=100');
   assert.equal(decoded(codePath(text)), text);
+});
+
+test('the code of a joint opens it where the page has an address, and else says which it is', () => {
+  const text = jointText('https://example.org/', 'K7Q42MXA');
+
+  assert.equal(text, 'https://example.org/#view=fitout&joint=K7Q42MXA');
+  assert.equal(decoded(codePath(text)), text);
+  assert.equal(jointText('file:///hut.html', 'K7Q42MXA'), 'Joint K7Q4-2MXA');
+  assert.deepEqual(jointIn('view=fitout&joint=K7Q42MXA&shown=2'), {joint: 'K7Q42MXA', rest: 'view=fitout&shown=2'});
+  assert.deepEqual(jointIn('view=fitout'), {joint: '', rest: 'view=fitout'});
+});
+
+test('sweeps of a line tell of a joint by its name, or by its place', () => {
+  const told = (element, called, excess) => ({element, name: called, excess});
+  const plain = {ports: 1, name: 'a.s1p', text: '', resistance_ohm: null};
+  const sweep = (date, line, joints) => ({...plain, date, line, joints, verdict: date});
+  const sweeps = [
+    sweep('2026-01-01', 'Hut', [told(0, 'N', 0.1), told(2, 'Top', null)]),
+    sweep('2026-02-02', 'Shed', [told(0, 'N', 0.2)]),
+    sweep('2026-03-03', 'Hut', [told(0, 'N', 0.3), told(4, 'Top', 0.4)]),
+  ];
+  const excesses = (joint) =>
+    sweptJoint(sweeps, 'Hut', {code: '', end: 'whole', ...joint}).map(({date, excess}) => [date, excess]);
+
+  assert.deepEqual(excesses({element: 0, name: ''}), [
+    ['2026-01-01', 0.1],
+    ['2026-03-03', 0.3],
+  ]);
+  assert.deepEqual(excesses({element: 2, name: 'Top'}), [
+    ['2026-01-01', null],
+    ['2026-03-03', 0.4],
+  ]);
+  assert.deepEqual(excesses({element: 9, name: ''}), []);
 });
 
 test('a power that is no level of the matrix becomes one', () => {

@@ -22,6 +22,7 @@ const ALLOWED = {
   parts: ['worker'],
   worker: [],
   'chart-library': [],
+  'code-library': [],
 };
 
 /** The room of a file; the main files, which bring the others together, have none. */

@@ -13,7 +13,14 @@ import {
   impedanceOf,
   lineSmith,
 } from '../../frontend/src/sweep/figures.js';
-import {added, checkedEntries, contentOf, entryOf, fromFile, historyOf} from '../../frontend/src/sweep/history.js';
+import {
+  added,
+  checkedEntries,
+  contentOf,
+  entryOf,
+  fromFile,
+  historyOf,
+} from '../../frontend/src/shared/sweeps/history.js';
 import {STEPS, checkedHunt, errand, stepAfter} from '../../frontend/src/sweep/hunt.js';
 import {NO_LINE, choices, isExample, lineOf, ownId} from '../../frontend/src/sweep/lines.js';
 import {placeAt} from '../../frontend/src/sweep/places.js';

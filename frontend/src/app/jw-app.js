@@ -15,6 +15,7 @@ import {stationContext} from '../shared/station/at-station.js';
 import {ofStation} from '../shared/station/fields.js';
 import {StationStore} from '../shared/station/store.js';
 import {base} from '../shared/styles/base.js';
+import {viewStyles} from '../shared/styles/view.js';
 import {speakIn} from '../shared/text/measures.js';
 import {vocabularyContext} from '../shared/vocabulary/speaking.js';
 import {Vocabulary} from '../shared/vocabulary/vocabulary.js';
@@ -23,6 +24,7 @@ import {PANEL} from '../station/jw-station-panel.js';
 import {catchFaults} from './faults.js';
 import './jw-masthead.js';
 import './jw-notice.js';
+import './jw-on-paper.js';
 import './jw-saving.js';
 import {appStyles} from './styles.js';
 import {typingOn} from './typing.js';
@@ -35,12 +37,16 @@ import {PACKS, VIEWS} from './views.js';
  * @import {Shelf} from '../shared/packs/shelf.js'
  * @import {Transport} from '../shared/answers.js'
  * @import {Units} from '../shared/text/measures.js'
+ * @import {ReadCodes} from './pictures.js'
  * @import {ViewDescriptor} from './views.js'
  */
 
 const ALL = [...VIEWS, PACKS];
 const [MATRIX] = VIEWS;
 const IDS = ALL.map(({id}) => id);
+
+/** What stands beside the view when asked for. */
+const SHEETS = {station: 'Station', saving: 'Save or open my page'};
 
 /** @type {Notice} */
 const NO_NOTICE = {text: '', link: '', action: undefined};
@@ -60,21 +66,23 @@ export class JwApp extends element({
   loadCharts: value(/** @type {LoadCharts} */ (of)),
   /** Brings the element for other websites, and its script's text. */
   loadEmbed: value(/** @type {() => Promise<string>} */ (of)),
+  /** Brings what reads codes out of pictures. */
+  loadCodes: value(/** @type {() => Promise<ReadCodes>} */ (of)),
   _view: state(/** @type {string} */ (of)),
   /** Metric or US, as the switch stands. */
   _units: state(/** @type {Units} */ (of)),
   _notice: state(/** @type {Notice} */ (of)),
-  /** Whether the station is open beside the view. */
-  _isOpen: state(/** @type {boolean} */ (of)),
+  /** The sheet that is open beside the view: station, saving or none. */
+  _sheet: state(/** @type {'station' | 'saving' | ''} */ (of)),
 }) {
-  static styles = [base, appStyles];
+  static styles = [base, viewStyles, appStyles];
 
   constructor() {
     super();
     this.stage = '';
     this.file = '';
     this._notice = NO_NOTICE;
-    this._isOpen = false;
+    this._sheet = /** @type {'station' | 'saving' | ''} */ ('');
     this._isTyping = typingOn(this);
     this._pressed = (event) => this._key(event);
     /** Another one after every change of the packs. */
@@ -143,7 +151,10 @@ export class JwApp extends element({
     this._tellStation();
     store.listen((live) => {
       follow();
-      if (!live) this._tellStation();
+      if (live) return;
+      this._tellStation();
+      // what can be taken back
+      this.requestUpdate();
     });
   }
 
@@ -166,26 +177,47 @@ export class JwApp extends element({
 
   render() {
     const {_notice: notice} = this;
-    const {file, loadCharts, loadEmbed, shelf, stage, version} = this;
-    const page = {transport: this._spoken, file, loadCharts, loadEmbed, shelf, stage, version};
+    const {_sheet: sheet, file, loadCharts, loadEmbed, shelf, stage, version} = this;
+    const store = this._station.value;
+    const page = {transport: this._spoken, loadCharts, loadEmbed, shelf, stage, version};
     const view = /** @type {ViewDescriptor} */ (ALL.find(({id}) => id === this._view));
     return html`<div class="page" data-view=${view.id} ?data-upright=${view.upright}
       @jw-notice=${({detail}) => (this._notice = {...NO_NOTICE, ...detail})}
       @jw-dismiss=${() => (this._notice = NO_NOTICE)}>
-      <jw-masthead .view=${view.id} packs=${this.shelf?.inForce.length ?? 0} @jw-view=${this._turned}
-        @jw-methods=${this._methods} @jw-station=${() => (this._isOpen = !this._isOpen)}
-        units=${this._units} @jw-units=${({detail}) => this._station.value.change(PANEL, {units: detail.units})}
-        ?open=${this._isOpen} station=${this._station.value?.present.name ?? ''}></jw-masthead>
+      <button class="skip" @click=${this._skip}>Skip to the answer</button>
+      <jw-masthead .view=${view.id} .description=${view.description} packs=${shelf?.inForce.length ?? 0}
+        .ways=${() => this._shown.ways ?? []} .resets=${() => Boolean(this._shown.reset)} file=${file}
+        ?undo=${store?.canUndo(view.id)} ?redo=${store?.canRedo(view.id)} units=${this._units}
+        ?open=${sheet === 'station'} station=${store?.present.name ?? ''}
+        @jw-view=${this._turned} @jw-methods=${this._methods} @jw-reset=${() => this._shown.reset?.()}
+        @jw-sheet=${({detail: {name}}) => (this._sheet = sheet === name ? '' : name)}
+        @jw-turn=${({detail}) => this._shown.turn(detail.way)}
+        @jw-units=${({detail}) => store.change(PANEL, {units: detail.units})}></jw-masthead>
       ${cache(view === PACKS ? view.element(page) : html`${keyed(this.version, cache(view.element(page)))}`)}
-      <jw-sheet class="station" ?beside=${this._isOpen} .heading=${this._isOpen ? 'Station' : ''}
-        @jw-close=${this._close}>${
-          this._isOpen
-            ? html`<jw-station-panel></jw-station-panel>
-            <jw-saving .transport=${this._spoken} .file=${this.file} @jw-taken-in=${this._readAnew}></jw-saving>`
-            : nothing
-        }</jw-sheet>
+      <jw-sheet class="own" ?beside=${sheet !== ''} .heading=${sheet && SHEETS[sheet]}
+        @jw-close=${this._close}>${this._inSheet()}</jw-sheet>
       <jw-notice .text=${notice.text} .link=${notice.link} .action=${notice.action}></jw-notice>
     </div>`;
+  }
+
+  _inSheet() {
+    if (this._sheet === 'station') return html`<jw-station-panel></jw-station-panel>`;
+    if (this._sheet === '') return nothing;
+    return html`<jw-saving .transport=${this._spoken} .file=${this.file} .loadCodes=${this.loadCodes}
+        @jw-taken-in=${this._readAnew}></jw-saving>
+      <jw-on-paper .transport=${this._spoken}></jw-on-paper>`;
+  }
+
+  /** The view that is shown. */
+  get _shown() {
+    return /** @type {View & {reset?: () => void}} */ (inside(this.renderRoot, '.view'));
+  }
+
+  /** To the view, past the switches of the page. */
+  _skip() {
+    const main = inside(/** @type {ParentNode} */ (this._shown.renderRoot), 'main');
+    main.tabIndex = -1;
+    main.focus();
   }
 
   /** Every view holds what it has read of what is kept. */
@@ -195,7 +227,7 @@ export class JwApp extends element({
 
   _close(event) {
     event.stopPropagation();
-    this._isOpen = false;
+    this._sheet = '';
   }
 
   /** Undo by the keyboard goes to the station while that is open, else to the view; a field has its own. */
@@ -204,8 +236,8 @@ export class JwApp extends element({
     if (!(ctrlKey || metaKey) || event.key.toLowerCase() !== 'z' || this._isTyping(event)) return;
     event.preventDefault();
     const way = shiftKey ? 'redo' : 'undo';
-    if (this._isOpen) this._station.value.turn(way, PANEL);
-    else /** @type {View} */ (inside(this.renderRoot, '.view')).turn?.(way);
+    if (this._sheet === 'station') this._station.value.turn(way, PANEL);
+    else this._shown.turn(way);
   }
 
   _turned({detail: {view}}) {
@@ -223,7 +255,7 @@ export class JwApp extends element({
 
   /** The method stands beside the matrix; from elsewhere the way back is the browser's. */
   _methods() {
-    if (this._view === MATRIX.id) /** @type {JwMatrixView} */ (inside(this.renderRoot, '.view')).openMethods();
+    if (this._view === MATRIX.id) /** @type {JwMatrixView} */ (/** @type {unknown} */ (this._shown)).openMethods();
     else location.hash = 'view=methods';
   }
 

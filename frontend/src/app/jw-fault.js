@@ -27,12 +27,16 @@ export class JwFault extends element({
     base,
     css`
       dialog {
-        position: fixed; inset: auto 12px 12px; z-index: 40; width: auto; max-width: 640px; margin: 0 auto;
-        padding: 12px 14px; color: inherit; background: var(--alarm-wash); border: 1px solid var(--alarm);
+        position: fixed; inset: auto var(--space-3) calc(var(--foot) + var(--space-3)); z-index: 40; width: auto;
+        max-width: 640px; margin: 0 auto;
+        padding: var(--space-3) var(--space-4); color: inherit; background: var(--alarm-wash);
+        border: 1px solid var(--alarm);
         border-radius: var(--round); box-shadow: 0 6px 30px #0004;
       }
-      .acts { display: flex; flex-wrap: wrap; gap: 8px; margin-top: 8px; }
-      textarea { width: 100%; min-height: 8rem; margin-top: 8px; font: 0.8rem/1.4 ui-monospace, monospace; }
+      .acts { display: flex; flex-wrap: wrap; gap: var(--space-2); margin-top: var(--space-2); }
+      textarea {
+        width: 100%; min-height: 8rem; margin-top: var(--space-2); font: var(--type-small)/1.4 ui-monospace, monospace;
+      }
       @media print { :host { display: none; } }
     `,
   ];

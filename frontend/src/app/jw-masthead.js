@@ -1,8 +1,13 @@
 import {css, html, nothing} from 'lit';
-import {element, of, state} from '../shared/elements/element.js';
+import {element, of, state, value} from '../shared/elements/element.js';
+import '../shared/elements/jw-menu.js';
+import '../shared/elements/jw-undo.js';
 import {send} from '../shared/elements/send.js';
+import {wayButton} from '../shared/export/ways.js';
 import {base} from '../shared/styles/base.js';
 import {PACKS, VIEWS} from './views.js';
+
+/** @import {Way} from '../shared/export/ways.js' */
 
 const DARK = matchMedia('(prefers-color-scheme: dark)');
 const KEPT = 'jointwise-theme';
@@ -21,17 +26,30 @@ function kept() {
 }
 
 /**
- * The name of the tool, what it does, and the switches of the whole page.
+ * The name of the tool, what the view answers, and the switches of the whole page; on a phone the views stand at the
+ * bottom edge.
  *
  * @fires jw-view - {view}: another one is wanted
  * @fires jw-methods - the method is wanted
- * @fires jw-station - the station is wanted, or no more
+ * @fires jw-sheet - {name}: station or saving is wanted, or no more
  * @fires jw-units - {units}: those wanted
+ * @fires jw-turn - {way}: undo or redo
+ * @fires jw-reset - the view as on a first visit
  * @fires jw-notice - {text}: the browser does not keep the theme
  */
 class JwMasthead extends element({
   /** The one that is shown. */
   view: {type: String},
+  /** What that answers. */
+  description: {type: String},
+  /** What of it can be taken along. */
+  ways: value(/** @type {() => Way[]} */ (of)),
+  /** Whether it can be as on a first visit. */
+  resets: value(/** @type {() => boolean} */ (of)),
+  undo: {type: Boolean},
+  redo: {type: Boolean},
+  /** Address of the page as one file; empty where there is none. */
+  file: {type: String},
   /** How many packs count. */
   packs: {type: Number},
   /** Whether the station is open. */
@@ -46,47 +64,41 @@ class JwMasthead extends element({
     base,
     css`
       header {
-        display: flex; flex-wrap: wrap; gap: 4px 14px; align-items: center; padding: 8px 16px; background: var(--card);
+        display: flex; flex-wrap: wrap; gap: 0 var(--space-4); align-items: center;
+        padding: var(--space-2) var(--space-4) 0; background: var(--card); border-bottom: 1px solid var(--line);
       }
       svg { width: 34px; height: 34px; flex: none; }
-      h1 { margin: 0; font-size: 1.35rem; letter-spacing: -0.02em; line-height: 1; }
-      p { flex: 1 1 13rem; color: var(--soft); font-size: 0.85rem; line-height: 1.3; text-wrap: balance; }
-      nav, .switches { display: flex; gap: 6px; }
-      .switches { margin-left: auto; }
-      nav button { margin-left: -7px; border-radius: 0; font-weight: 600; }
+      h1 { margin: 0; font-size: var(--type-title); letter-spacing: -0.02em; line-height: 1; }
+      nav { display: flex; }
+      nav button { margin-left: -1px; border-radius: 0; font-weight: 600; }
       nav button:first-child { margin-left: 0; border-radius: var(--round) 0 0 var(--round); }
       nav button:last-child { border-radius: 0 var(--round) var(--round) 0; }
-      [aria-current] { background: var(--accent); border-color: var(--accent); color: var(--accent-ink); }
-      button { font-size: 0.85rem; padding: 0 12px; }
-      .units { display: flex; }
-      .units button { padding: 0 9px; }
-      .units button:first-child { border-radius: var(--round) 0 0 var(--round); }
-      .units button:last-child { margin-left: -1px; border-radius: 0 var(--round) var(--round) 0; }
-      /* two rows: the page's switches beside its name, the views below; the units are among the station's fields */
+      .switches { display: flex; gap: var(--space-2); margin-left: auto; }
+      .about { flex: 1 0 100%; display: flex; gap: var(--space-3); align-items: center; min-height: 44px; }
+      .about p { flex: 1; color: var(--soft); line-height: 1.3; text-wrap: pretty; }
+      @media (max-width: 940px) { nav { order: 1; } .about { order: 2; } }
       @media (max-width: 640px) {
-        header { gap: 6px 8px; padding: 6px 10px; }
-        h1 { font-size: 1.15rem; }
-        svg { width: 26px; height: 26px; }
-        .switches { gap: 4px; }
-        .switches button { padding: 0 6px; font-size: 0.8rem; }
-        /* where letters are large it scrolls inside itself; the padding is for the ring around what has the focus */
-        nav { order: 3; flex: 1 1 100%; margin: -5px; padding: 5px; overflow-x: auto; }
-        nav button { flex: 1 0 auto; padding: 0 6px; white-space: nowrap; }
-        p, .units { display: none; }
-      }
-      @media (max-width: 380px) {
-        header { gap: 6px 4px; padding: 6px; }
-        h1 { font-size: 1rem; }
+        header { padding: var(--space-1) var(--space-2) 0 var(--space-3); gap: 0 var(--space-2); }
+        h1 { font-size: var(--type-lead); }
         svg { display: none; }
-        .switches { gap: 2px; }
-        .switches button { padding: 0 2px; font-size: 0.75rem; }
-        nav button { padding: 0 3px; font-size: 0.75rem; }
+        .switches { gap: var(--space-1); }
+        .about p { font-size: var(--type-small); }
+        nav { flex: 1 0 100%; overflow-x: auto; }
+        nav button { flex: 1 0 auto; min-width: 0; padding: 0 var(--space-half); font-size: var(--type-fine); }
+      }
+      /* a phone: in the thumb's reach */
+      @media (max-width: 640px) and (min-height: 480px) {
+        nav {
+          position: fixed; inset: auto 0 0; z-index: 15; height: var(--foot); background: var(--card);
+          border-top: 1px solid var(--edge);
+        }
+        nav button, nav button:is(:first-child, :last-child) { height: 100%; border: 0; border-radius: 0; }
+        nav button:focus-visible { outline-offset: -3px; }
       }
       @media print {
-        header { padding: 0 0 2mm; }
-        nav, .switches { display: none; }
-        h1 { font-size: 13pt; }
-        p { font-size: 8pt; }
+        header { padding: 0 0 2mm; border: 0; }
+        nav, .switches, jw-undo { display: none; }
+        .about { min-height: 0; }
       }
     `,
   ];
@@ -94,6 +106,8 @@ class JwMasthead extends element({
   constructor() {
     super();
     this.station = '';
+    this.description = '';
+    this.file = '';
     this._turned = () => this.requestUpdate();
     this._theme = kept();
   }
@@ -113,7 +127,6 @@ class JwMasthead extends element({
   }
 
   render() {
-    const packs = this.packs > 0 ? html` <b>${this.packs}</b><span class="unseen"> in force</span>` : nothing;
     return html`<header>
       <svg viewBox="0 0 32 32" aria-hidden="true">
         <circle cx="16" cy="16" r="15" fill="#1f5690"></circle>
@@ -128,38 +141,67 @@ class JwMasthead extends element({
               @click=${() => send(this, 'jw-view', {view: id})}>${label}</button>`,
         )}
       </nav>
-      <p>How much power a coaxial joint stands, band by band.</p>
       <div class="switches">
         <button id="station" aria-expanded=${this.open} title=${this.station || nothing}
-          @click=${() => send(this, 'jw-station')}>Station</button>
-        <button id="packs" aria-current=${this.view === PACKS.id ? 'page' : nothing}
-          @click=${() => send(this, 'jw-view', {view: PACKS.id})}>Packs${packs}</button>
-        <button id="methods" @click=${() => send(this, 'jw-methods')}>Method</button>
-        <span class="units" role="group" aria-label="Units">
-          ${Object.entries(UNITS).map(
-            ([id, words]) =>
-              html`<button id=${id} aria-pressed=${id === this.units} title=${words.title}
-                @click=${() => send(this, 'jw-units', {units: id})}>${words.label}</button>`,
-          )}
-        </span>
-        <button id="theme" aria-pressed=${this._dark} @click=${this._turn}>Dark</button>
+          @click=${() => send(this, 'jw-sheet', {name: 'station'})}>Station</button>
+        <jw-menu id="share" label="Share" rest="and save" .content=${() => this._share()}></jw-menu>
+        <jw-menu id="more" label="More" .content=${() => this._more()}></jw-menu>
+      </div>
+      <div class="about">
+        <p>${this.description}</p>
+        <jw-undo ?undo=${this.undo} ?redo=${this.redo}></jw-undo>
       </div>
     </header>`;
+  }
+
+  _share() {
+    const ways = this.ways();
+    return html`${ways.length > 0 ? html`<h2>What this view shows</h2>${ways.map(wayButton)}` : nothing}
+      <h2>All that is yours</h2>
+      <button id="saving" class="quiet" @click=${() => send(this, 'jw-sheet', {name: 'saving'})}
+        >Save or open my page…</button>
+      ${
+        this.file
+          ? html`<h2>Without a network</h2>
+            <a id="offline" class="quiet button" href=${this.file} download="jointwise.html">Save for offline use</a>`
+          : nothing
+      }`;
+  }
+
+  _more() {
+    const packs = this.packs > 0 ? html` <b>${this.packs}</b><span class="unseen"> in force</span>` : nothing;
+    const isReset = this.resets();
+    return html`<button id="methods" class="quiet" @click=${() => send(this, 'jw-methods')}>Method</button>
+      <button id="packs" class="quiet" aria-current=${this.view === PACKS.id ? 'page' : nothing}
+        @click=${() => send(this, 'jw-view', {view: PACKS.id})}>Packs${packs}</button>
+      ${
+        isReset ? html`<button id="reset" class="quiet" @click=${() => send(this, 'jw-reset')}>Reset</button>` : nothing
+      }
+      <h2 id="units">Units</h2>
+      <div class="row" role="group" aria-labelledby="units">
+        ${Object.entries(UNITS).map(
+          ([id, words]) =>
+            html`<button id=${id} aria-pressed=${id === this.units} title=${words.title}
+              @click=${() => send(this, 'jw-units', {units: id})}>${words.label}</button>`,
+        )}
+      </div>
+      <h2>Colours</h2>
+      <div class="row"><button id="theme" aria-pressed=${this._dark} @click=${this._turn}>Dark</button></div>`;
   }
 
   get _dark() {
     return this._theme ? this._theme === 'dark' : DARK.matches;
   }
 
-  _turn() {
+  _turn = () => {
     this._theme = this._dark ? 'light' : 'dark';
     try {
       localStorage.setItem(KEPT, this._theme);
     } catch {
       const text = 'This browser keeps nothing for the page, so the choice of light or dark ends when it is closed.';
-      this.dispatchEvent(new CustomEvent('jw-notice', {detail: {text}, bubbles: true, composed: true}));
+      send(this, 'jw-notice', {text});
     }
-  }
+  };
 }
 
 customElements.define('jw-masthead', JwMasthead);

@@ -19,11 +19,15 @@ class JwNotice extends element({
   static styles = [
     base,
     css`
-      :host { position: fixed; inset: auto 12px 12px; z-index: 30; max-width: 640px; margin: 0 auto; }
+      :host {
+        position: fixed; inset: auto var(--space-3) calc(var(--foot) + var(--space-3)); z-index: 30; max-width: 640px;
+        margin: 0 auto;
+      }
       div {
         box-shadow: 0 6px 30px #0004;
-        display: flex; flex-wrap: wrap; gap: 8px 12px; align-items: center; padding: 4px 4px 4px 14px;
-        background: var(--accent-wash); border: 1px solid var(--accent); border-radius: var(--round);
+        display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-3); align-items: center;
+        padding: var(--space-1) var(--space-1) var(--space-1) var(--space-4);
+        background: var(--card); border: 1px solid var(--edge); border-radius: var(--round);
       }
       p { flex: 1 1 14rem; }
       input { flex: 2 1 14rem; }

@@ -7,10 +7,11 @@
  *
  * @typedef {object} Shown
  * @property {string} label - what the switch says
+ * @property {string} description - what it answers, in a sentence
  * @property {boolean} [upright] - whether paper is held upright for it, and shows no masthead
  * @property {(page: Page) => TemplateResult} element - draws it, from the page's transport, stage and loaders
  *
- * @typedef {Pick<JwApp, 'transport' | 'stage' | 'file' | 'loadCharts' | 'loadEmbed' | 'shelf' | 'version'>} Page
+ * @typedef {Pick<JwApp, 'transport' | 'stage' | 'loadCharts' | 'loadEmbed' | 'shelf' | 'version'>} Page
  *
  * @typedef {Speaker & Shown} ViewDescriptor
  */

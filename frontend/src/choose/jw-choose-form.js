@@ -80,7 +80,9 @@ class JwChooseForm extends element(
   static styles = [
     base,
     formStyles,
-    css`:host { padding: 12px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
+    css`:host {
+      padding: var(--space-3); background: var(--card); border: 1px solid var(--line); border-radius: var(--round);
+    }
     .plan { max-width: 420px; }`,
   ];
 

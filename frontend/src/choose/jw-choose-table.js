@@ -41,31 +41,27 @@ class JwChooseTable extends element({
     packStyles,
     unsafeCSS(STEP_RULES),
     css`
-      table { width: 100%; border-collapse: collapse; font-size: 0.85rem; }
-      th, td { padding: 4px 10px 4px 0; text-align: left; border-bottom: 1px solid var(--line); }
-      thead th { color: var(--soft); font-weight: 500; }
-      thead button {
-        min-width: var(--target); padding: 0; border: 0; background: none; color: inherit; font: inherit;
-        text-align: left;
+      table { width: 100%; border-collapse: collapse; font-size: var(--type-small); }
+      th, td {
+        padding: var(--space-1) var(--space-3) var(--space-1) 0; text-align: left; border-bottom: 1px solid var(--line);
       }
+      thead th { color: var(--soft); font-weight: 500; }
       [aria-sort='ascending'] button::after { content: ' ▲'; }
       [aria-sort='descending'] button::after { content: ' ▼'; }
       .why { max-width: 24em; }
       tbody th a {
-        display: inline-grid; align-items: center; min-height: var(--target); min-width: var(--target); font-size: 1rem;
+        display: inline-grid; align-items: center; min-height: var(--target); min-width: var(--target);
+        font-size: var(--type-text);
         font-weight: 700;
       }
-      .chip {
-        display: inline-block; min-width: 4.6em; padding: 4px 6px; border-radius: 6px; text-align: center;
-        font-weight: 700; white-space: nowrap;
-      }
-      .chip[data-step='refused'] { background: var(--refused); color: var(--refused-ink); font-weight: 500; }
+      .chip { min-width: 4.6em; }
       .number { white-space: nowrap; }
-      .rank { font-size: 1.05rem; font-weight: 700; }
+      .rank { font-size: var(--type-lead); font-weight: 700; }
       small { display: block; color: var(--soft); line-height: 1.3; font-weight: 400; }
       .mark {
-        display: inline-block; white-space: nowrap; margin: 0 4px 2px 0; padding: 0 7px; border: 1px solid var(--edge);
-        border-radius: 99px; font-size: 0.75rem; font-weight: 500; color: inherit;
+        display: inline-block; white-space: nowrap; margin: 0 var(--space-1) var(--space-half) 0;
+        padding: 0 var(--space-2); border: 1px solid var(--edge);
+        border-radius: 99px; font-size: var(--type-fine); font-weight: 500; color: inherit;
       }
       .mark.plan { background: var(--accent-wash); border-color: var(--accent); }
       ul { padding-left: 1.1em; }
@@ -73,25 +69,25 @@ class JwChooseTable extends element({
       @media (max-width: 760px) {
         .missed thead { position: absolute; clip-path: inset(50%); }
         table, tbody, thead { display: block; }
-        .passing thead tr { display: flex; flex-wrap: wrap; align-items: center; gap: 0 12px; }
+        .passing thead tr { display: flex; flex-wrap: wrap; align-items: center; gap: 0 var(--space-3); }
         .passing thead tr::before { content: 'Order by: '; }
         .passing thead th { padding: 0; border: 0; }
         .passing thead th:not([aria-sort]) { display: none; }
         tbody tr {
-          display: grid; grid-template-columns: 2.2em 1fr; align-items: center; padding: 8px 0;
+          display: grid; grid-template-columns: 2.2em 1fr; align-items: center; padding: var(--space-2) 0;
           border-bottom: 1px solid var(--edge);
         }
-        td, tbody th { padding: 2px 0; border: 0; }
+        td, tbody th { padding: var(--space-half) 0; border: 0; }
         td:not(.rank), .missed th { grid-column: 1 / -1; }
         td[data-head]::before { content: attr(data-head) ': '; color: var(--soft); }
-        .margin { display: flex; flex-wrap: wrap; gap: 0 10px; align-items: center; }
-        tbody th { display: flex; flex-wrap: wrap; gap: 0 12px; align-items: center; }
+        .margin { display: flex; flex-wrap: wrap; gap: 0 var(--space-3); align-items: center; }
+        tbody th { display: flex; flex-wrap: wrap; gap: 0 var(--space-3); align-items: center; }
         .margin::before { content: none !important; }
       }
       @media print {
         tr { break-inside: avoid; }
         tbody th a { min-height: 0; color: inherit; text-decoration: none; }
-        th, td { padding: 1px 6px 1px 0; }
+        th, td { padding: var(--space-half) var(--space-2) var(--space-half) 0; }
       }
     `,
   ];
@@ -131,7 +127,7 @@ class JwChooseTable extends element({
     if (!by) return html`<th role="columnheader" scope="col">${head}</th>`;
     const {id: ordering, down} = this._order;
     const direction = id === ordering ? (down ? 'descending' : 'ascending') : 'none';
-    return html`<th role="columnheader" scope="col" aria-sort=${direction}><button
+    return html`<th role="columnheader" scope="col" aria-sort=${direction}><button class="head"
       @click=${() => (this._order = tapped(this._order, id))}>${head}</button></th>`;
   }
 

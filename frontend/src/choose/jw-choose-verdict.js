@@ -31,21 +31,23 @@ class JwChooseVerdict extends element(
     base,
     panelStyles,
     css`
-      #verdict { font-size: 1.1rem; font-weight: 600; line-height: 1.35; }
-      #plan { font-weight: 600; margin-top: 6px; }
-      .place { margin-top: 4px; }
+      #verdict { font-size: var(--type-lead); font-weight: 600; line-height: 1.35; }
+      #plan { font-weight: 600; margin-top: var(--space-2); }
+      .place { margin-top: var(--space-1); }
       .outdated, .doubts {
-        padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm);
+        padding: var(--space-2) var(--space-3); margin-top: var(--space-2); background: var(--alarm-wash);
+        border: 1px solid var(--alarm);
         border-radius: var(--round);
       }
-      h3 { margin-top: 10px; }
+      h3 { margin-top: var(--space-3); }
       ul { padding-left: 1.1em; }
-      .ways { display: grid; gap: 10px; padding: 4px 0 0; list-style: none; }
-      .ways li { display: flex; flex-wrap: wrap; gap: 4px 12px; align-items: center; min-height: var(--target); }
-      .ways button { font-size: 0.85rem; }
+      .ways { display: grid; gap: var(--space-3); padding: var(--space-1) 0 0; list-style: none; }
+      .ways li {
+        display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-3); align-items: center;
+        min-height: var(--target);
+      }
       @media print {
         button { display: none; }
-        #verdict { font-size: 11pt; }
         .ways { gap: 0; }
         .ways li { min-height: 0; }
       }

@@ -6,8 +6,8 @@ import {refusedField} from '../shared/fields/refused.js';
 import {given} from '../shared/state/given.js';
 import {stationPart} from '../shared/station/link.js';
 import {base} from '../shared/styles/base.js';
-import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
+import {pageStyles} from '../shared/styles/view.js';
 import {cellFragment} from './cell.js';
 import {choicesCsv} from './csv.js';
 import {chooseRequest, missingWords} from './fields.js';
@@ -40,14 +40,13 @@ export class JwChooseView extends FormView {
     panelStyles,
     pageStyles,
     css`
-      .onpaper { display: none; }
       @media screen and (max-width: 1179px) {
         .answer { display: contents; }
         jw-choose-verdict, .waiting { order: -1; min-height: 6rem; }
-        .bar, .trouble { order: -2; }
+        .trouble { order: -2; }
       }
       @media print {
-        .onpaper { display: block; font-size: 7.5pt; }
+        .onpaper { display: block; }
         #passing, #missed { break-inside: auto; }
         h2 small { display: none; }
       }
@@ -63,14 +62,6 @@ export class JwChooseView extends FormView {
     const {error, result} = this._choose;
     return html`${this._progress(this._choose)}
       <main @jw-choose-change=${({detail}) => this._change(detail.changes, detail.live)}>
-        <div class="bar" role="group" aria-label="Take along">
-          <button @click=${() => this._copyLink()}>Copy link</button>
-          <button ?disabled=${!result} @click=${() => save('jointwise-choose.csv', 'text/csv', choicesCsv(result))}
-            >CSV</button>
-          <button @click=${() => window.print()}>Print</button>
-          <button @click=${() => this._reset()}>Reset</button>
-          ${this._undoButtons()}
-        </div>
         ${this._trouble()}
         <jw-choose-form class="noprint" .state=${this._state} .refusal=${error}></jw-choose-form>
         ${
@@ -79,6 +70,13 @@ export class JwChooseView extends FormView {
             : html`<p class="waiting quiet">${this._missing || error?.message || 'Calculating…'}</p>`
         }
       </main>`;
+  }
+
+  get ways() {
+    const [link, print] = super.ways;
+    const file = (result) => save('jointwise-choose.csv', 'text/csv', choicesCsv(result));
+    const csv = () => this._withAnswer(this._choose.result, file);
+    return [link, {id: 'csv', words: 'Save as CSV', run: csv}, print];
   }
 
   _answer() {

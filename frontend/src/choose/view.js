@@ -7,6 +7,7 @@ import {chooseWords} from './words.js';
 export const choose = {
   id: JwChooseView.view,
   label: 'Choose',
+  description: 'Which connector to fit at a joint, and why the others won’t do.',
   fields: chooseFields,
   words: chooseWords,
   element: ({transport, stage}) =>

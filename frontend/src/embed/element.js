@@ -22,6 +22,7 @@ import {emptyGrid, grid} from './grid.js';
 import {keep, recall} from './kept.js';
 import {fullPage, snapshotAddress} from './question.js';
 import {readSnapshot} from './snapshot.js';
+import {snapshotText} from './source.js';
 import {sheets} from './styles.js';
 import {wordsFor} from './words.js';
 
@@ -145,10 +146,9 @@ export class JointwiseMatrix extends HTMLElement {
     }
     const stop = (this.#stop = new AbortController());
     try {
-      const text = await answered(address, this.#words, stop.signal);
+      const content = await answered(address, this.#words, stop.signal);
       if (stop.signal.aborted) return;
-      if (text === this.#text) return this.#say('');
-      if (this.#take(text, 'network')) keep(address, text);
+      if (this.#take(content, 'network')) keep(address, this.#text);
     } catch (error) {
       if (stop.signal.aborted) return;
       if (!this.#snapshot) return this.#fail(error);
@@ -157,9 +157,15 @@ export class JointwiseMatrix extends HTMLElement {
     }
   }
 
-  /** Show a snapshot; whether it is one. */
-  #take(text, from, day = new Date().toISOString()) {
+  /** Show the snapshot of a file; whether it has another than the one shown. */
+  #take(content, from, day = new Date().toISOString()) {
+    let text;
     try {
+      text = snapshotText(content);
+      if (text === this.#text) {
+        this.#say('');
+        return false;
+      }
       this.#snapshot = readSnapshot(text);
     } catch (error) {
       if (from === 'kept') return false;

@@ -13,6 +13,7 @@ const refuse = (path, allowed) => {
 
 export const number = (value, path) => (Number.isFinite(value) ? value : refuse(path, 'a number'));
 export const orNull = (check) => (value, path) => (value === null ? null : check(value, path));
+export const optional = (check) => (value, path) => (value === undefined ? value : check(value, path));
 export const boolean = (value, path) => (typeof value === 'boolean' ? value : refuse(path, 'true or false'));
 
 export const text = (longest) => (value, path) =>

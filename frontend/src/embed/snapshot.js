@@ -8,6 +8,8 @@
  * @property {[?number, ?number][][]} return_loss_db
  *
  * @typedef {object} Snapshot
+ * @property {string} [name] - of the station it is of, and the day, where it came in a station file
+ * @property {string} [date]
  * @property {Record<string, any>} request
  * @property {Record<string, string>} names - of what the request names by an id
  * @property {import('../shared/answers.js').Matrix & Ends} matrix
@@ -23,6 +25,7 @@ import {
   list,
   number,
   oneOf,
+  optional,
   orNull,
   places,
   record,
@@ -129,6 +132,8 @@ const step =
   };
 
 const snapshot = record({
+  name: optional(name),
+  date: optional(name),
   format: exactly('jointwise snapshot 2'),
   request: dictionary(plain, 60),
   names: dictionary(name, 10),

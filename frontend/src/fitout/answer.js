@@ -56,7 +56,7 @@
  * @property {string} adapter
  * @property {Advice[]} tools
  * @property {Step[]} steps
- * @property {SharedFinding & {notes: string[]}} torque
+ * @property {SharedFinding & {figures: string, notes: string[]}} torque
  * @property {Sealing & Finding} sealing
  * @property {Bend[]} bends
  * @property {Advice[]} relief

@@ -17,7 +17,7 @@ class JwFitoutCare extends element({
     sheetStyles,
     css`
       :host { display: contents; }
-      section { padding-bottom: 12px; break-inside: avoid-column; }
+      section { padding-bottom: var(--space-3); break-inside: avoid-column; }
       @media print { section { padding-bottom: 2mm; break-inside: auto; } }
       .not { color: var(--alarm); font-weight: 700; }
     `,

@@ -1,14 +1,10 @@
 import {css, html} from 'lit';
 import {Field} from '../shared/fields/field.js';
-
-const today = () => {
-  const now = new Date();
-  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
-};
+import {today} from '../shared/text/days.js';
 
 /** A day, or none. */
 class JwFitoutDate extends Field {
-  static styles = [...Field.styles, css`div { display: flex; gap: 6px; } button { flex: none; }`];
+  static styles = [...Field.styles, css`div { display: flex; gap: var(--space-2); } button { flex: none; }`];
 
   render() {
     return html`<label for=${this.name}>${this.label}</label>

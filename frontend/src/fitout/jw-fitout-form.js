@@ -48,9 +48,11 @@ class JwFitoutForm extends element(
   static styles = [
     base,
     formStyles,
-    css`:host { padding: 12px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
+    css`:host {
+      padding: var(--space-3); background: var(--card); border: 1px solid var(--line); border-radius: var(--round);
+    }
     .double { grid-column: span 2; }
-    p { margin: 4px 0 8px; font-size: 0.9rem; }
+    p { margin: var(--space-1) 0 var(--space-2); font-size: var(--type-text); }
     p a { display: inline-grid; min-height: var(--target); align-items: center; }`,
   ];
 

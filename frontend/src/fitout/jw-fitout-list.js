@@ -38,11 +38,12 @@ class JwFitoutList extends element({
     panelStyles,
     sheetStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
-      .head { display: flex; flex-wrap: wrap; gap: 8px; justify-content: space-between; align-items: center; }
-      .head button { font-size: 0.85rem; }
-      p { font-size: 0.9rem; }
-      .plain { margin: 4px 0 8px; }
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); }
+      .head {
+        display: flex; flex-wrap: wrap; gap: var(--space-2); justify-content: space-between; align-items: center;
+      }
+      p { font-size: var(--type-text); }
+      .plain { margin: var(--space-1) 0 var(--space-2); }
       @media print { button { display: none; } .panel { border: 0; padding: 0; break-inside: auto; } }
     `,
   ];

@@ -10,7 +10,11 @@ import {sheetStyles} from './styles.js';
 
 /** @import {Sheet} from './answer.js' */
 
-/** The sheet of one joint, from its parts to its care. */
+/**
+ * The sheet of one joint, from its parts to its care.
+ *
+ * @slot - its record
+ */
 class JwFitoutSheet extends element({
   sheet: value(/** @type {Sheet} */ (of)),
   /** The titles of the sources, by id. */
@@ -24,7 +28,8 @@ class JwFitoutSheet extends element({
     sheetStyles,
     css`
       article {
-        padding: 14px 16px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round);
+        padding: var(--space-4) var(--space-4); background: var(--card); border: 1px solid var(--line);
+        border-radius: var(--round);
       }
       @media print { article { padding: 0; border: 0; } }
     `,
@@ -36,6 +41,7 @@ class JwFitoutSheet extends element({
     return html`<article aria-labelledby="heading">
       <h2 id="heading">${sheet.heading}${packMark(sheet.pack)}</h2>
       ${this.of ? html`<p class="quiet">${this.of}</p>` : nothing}
+      <slot></slot>
       ${sheet.warnings.map(
         (one) =>
           html`<p class="warning"><b>${one.name}.</b> ${one.sentence} ${origin([one.kind], [one.source], numbers)}</p>`,

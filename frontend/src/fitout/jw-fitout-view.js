@@ -4,23 +4,38 @@ import {element, of, state} from '../shared/elements/element.js';
 import {FormView} from '../shared/elements/form-view.js';
 import '../shared/elements/jw-cautions.js';
 import {save} from '../shared/export/save.js';
+import {EMPTY_BOOK, entriesOf, strays, withEntry} from '../shared/joints/book.js';
+import {jointsOf, spokenCode, typedCode} from '../shared/joints/identity.js';
+import {KEPT_JOINTS} from '../shared/joints/kept.js';
+import {standings} from '../shared/joints/overview.js';
 import {FIRST_DOCUMENT, currentOf} from '../shared/lines/document.js';
 import {withoutLine} from '../shared/lines/fields.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
 import {browserStore} from '../shared/state/browser-store.js';
+import {KeptDocument} from '../shared/state/kept-document.js';
 import * as linesOf from '../shared/station/line-request.js';
 import {base} from '../shared/styles/base.js';
-import {pageStyles} from '../shared/styles/forms.js';
+import {pageStyles} from '../shared/styles/view.js';
+import {KEPT_SWEEPS} from '../shared/sweeps/kept.js';
+import {sweptJoint} from '../shared/sweeps/of-joint.js';
+import {today} from '../shared/text/days.js';
 import {titlesOf} from './from.js';
+import './jw-fitout-due.js';
 import './jw-fitout-form.js';
 import './jw-fitout-labels.js';
 import './jw-fitout-list.js';
+import './jw-fitout-record.js';
 import './jw-fitout-sheet.js';
-import {lineIn, withLine} from './link.js';
+import {jointIn, lineIn, withLine} from './link.js';
 import {fieldOf, jointRequest, lineRequest} from './request.js';
 import {fitoutViewStyles} from './styles.js';
 
-/** @import {Line} from '../shared/lines/document.js' */
+/**
+ * @import {JointRecord} from '../shared/joints/book.js'
+ * @import {Joint} from '../shared/joints/identity.js'
+ * @import {Line, LineDocument} from '../shared/lines/document.js'
+ * @import {Sheet} from './answer.js'
+ */
 
 const PAPERS = [
   ['all', 'everything'],
@@ -56,6 +71,12 @@ export class JwFitoutView extends element(
     super();
     /** The line this browser keeps; read with the address. */
     this._ownLine = /** @type {Line} */ (of);
+    /** All that it keeps. */
+    this._lines = /** @type {Line[]} */ ([]);
+    this._book = new KeptDocument(KEPT_JOINTS, browserStore, {}, EMPTY_BOOK);
+    this._book.attach(this, () => this.requestUpdate());
+    /** The code of the joint whose record is unfolded as it was asked for. */
+    this._opened = '';
     this._paper = 'all';
     this._flowing = false;
     this._fitout = this._enquiry('fitout');
@@ -76,7 +97,7 @@ export class JwFitoutView extends element(
     return html`${this._progress(this._fitout)}
       <main @jw-fitout-change=${({detail}) => this._change(detail.changes)}
         @jw-fitout-own=${() => this._useOwn()}>
-        ${this._bar()} ${this._trouble()}
+        ${this._bar()} ${this._trouble()} ${this._due()}
         <jw-fitout-form class="noprint" .state=${this._state} .line=${this._atHand} .linked=${this._line !== undefined}
           .refusal=${error}></jw-fitout-form>
         ${
@@ -90,23 +111,25 @@ export class JwFitoutView extends element(
   }
 
   _bar() {
-    return html`<div class="bar" role="group" aria-label="Take along">
-      <button @click=${this._copy}>Copy link</button>
+    return html`<div class="bar" role="group" aria-label="Paper">
       <label>On paper <select id="paper" @change=${(event) => (this._paper = event.target.value)}>
         ${PAPERS.map(([id, words]) => html`<option value=${id} .selected=${id === this._paper}>${words}</option>`)}
       </select></label>
       <button id="flowing" aria-pressed=${this._flowing}
         @click=${() => (this._flowing = !this._flowing)}>Several joints a page</button>
-      <button @click=${() => window.print()}>Print</button>
-      <button @click=${() => this._reset()}>Reset</button>
-      ${this._undoButtons()}
     </div>`;
+  }
+
+  get ways() {
+    const [link, print] = super.ways;
+    return [{...link, run: () => this._copy()}, print];
   }
 
   _answer(result) {
     const titles = titlesOf(this._catalogue.result);
     const subject = [result.station, result.date].filter(Boolean).join(', ');
     const shown = Math.min(this._state.shown, result.joints.length);
+    const joints = this._joints;
     return html`<div class="answer" data-paper=${this._paper} ?data-flowing=${this._flowing}>
       <p class="unseen" role="status"
         >${result.joints.length === 1 ? 'One sheet.' : `${result.joints.length} sheets.`}</p>
@@ -127,12 +150,78 @@ export class JwFitoutView extends element(
       ${result.joints.map(
         (sheet) =>
           html`<jw-fitout-sheet ?data-shown=${sheet.number === shown} .sheet=${sheet} .titles=${titles}
-            of=${subject}></jw-fitout-sheet>`,
+            of=${subject}>${this._record(sheet, joints[sheet.number - 1])}</jw-fitout-sheet>`,
       )}
       <jw-fitout-list .result=${result} .titles=${titles}></jw-fitout-list>
       <jw-cautions .cautions=${result.cautions}></jw-cautions>
-      ${result.joints.length > 0 ? html`<jw-fitout-labels .result=${result}></jw-fitout-labels>` : nothing}
+      ${
+        result.joints.length > 0
+          ? html`<jw-fitout-labels .result=${result} .joints=${joints}
+        .book=${this._book.present}></jw-fitout-labels>`
+          : nothing
+      }
     </div>`;
+  }
+
+  /**
+   * The joints of the sheets; none where their line is not kept.
+   *
+   * @returns {Joint[]}
+   */
+  get _joints() {
+    const {answered} = this._fitout;
+    if (this._line || this._state.of !== 'line' || !answered) return [];
+    return jointsOf({name: this._ownLine.name, request: answered});
+  }
+
+  /** What is due, of all lines. */
+  _due() {
+    const book = this._book.present;
+    const sheets = /** @type {Sheet[]} */ (this._fitout.result?.joints ?? []);
+    const joints = this._joints;
+    const known = joints.map(({code}, at) => this._written(sheets[at], code));
+    const codes = new Set(this._lines.flatMap(jointsOf).map(({code}) => code));
+    const byCode = new Map(known.map((joint) => [joint.code, joint]));
+    return html`<jw-fitout-due class="noprint" .standings=${standings(book, this._lines, byCode, today())}
+      .strays=${strays(book, codes)} .joints=${known.map(({code, name, joins}) => ({code, words: `${name}: ${joins}`}))}
+      @jw-joint-given=${({detail}) => this._enter(detail.record, {field: 'belongs_to', value: detail.to})}
+      ></jw-fitout-due>`;
+  }
+
+  _record(sheet, joint) {
+    if (!joint) return nothing;
+    const book = this._book.present;
+    const {joins} = this._written(sheet, joint.code);
+    const before = book.joints.find(({code}) => code === joint.code)?.joins ?? joins;
+    const sweeps = KEPT_SWEEPS.recalled(browserStore).document ?? [];
+    return html`<jw-fitout-record .joint=${joint} .sheet=${sheet} .entries=${entriesOf(book, joint.code)}
+      .sweeps=${sweptJoint(sweeps, this._ownLine.name, joint)} changed=${before === joins ? '' : before}
+      ?open=${joint.code === this._opened}
+      @jw-joint-entry=${({detail}) => this._enter(this._written(sheet, joint.code), detail)}></jw-fitout-record>`;
+  }
+
+  /**
+   * What is written down of a joint beside its entries.
+   *
+   * @param {Sheet} sheet
+   * @param {string} code
+   */
+  _written({family_name: family, halves, inspection, label}, code) {
+    const joins = `${family} between ${halves.map(({on}) => on).join(' and ')}`;
+    return {code, line: this._ownLine.name, name: label.name, joins, months: inspection.interval_months};
+  }
+
+  /**
+   * One more entry in the joint book.
+   *
+   * @param {Omit<JointRecord, 'entries'>} joint
+   * @param {{field: string, value: string}} entry
+   */
+  _enter({code, line, name, joins, months}, entry) {
+    const {present} = this._book;
+    this._book.put(withEntry(present, {code, line, name, joins, months}, entry, Date.now()));
+    if (this._book.problem) this._notice({text: this._book.problem});
+    this.requestUpdate();
   }
 
   /** A refusal that no field of the form can show; out of date is what stays on the page. */
@@ -193,14 +282,41 @@ export class JwFitoutView extends element(
 
   _restore(fragment) {
     const {fields} = this.vocabulary;
-    const {line, rest, problem} = lineIn(fragment, fields);
+    const {line, rest: withJoint, problem} = lineIn(fragment, fields);
+    const {joint, rest} = jointIn(withJoint);
     const {unknown = []} = super._restore(rest) ?? {};
     this._takeName();
     const kept = KEPT_LINES.recalled(browserStore, fields);
-    this._ownLine = currentOf(kept.document ?? FIRST_DOCUMENT);
+    const document = kept.document ?? FIRST_DOCUMENT;
+    this._lines = document.lines;
+    this._ownLine = currentOf(document);
     this._line = line;
+    if (joint) return this._open(typedCode(joint), document);
     if (problem) return {text: problem, unknown};
     return kept.problem && !line && unknown.length === 0 ? this._lost(kept) : {unknown};
+  }
+
+  /**
+   * Shows the joint of a code, and makes its line the one at hand.
+   *
+   * @param {string} code
+   * @param {LineDocument} document
+   */
+  _open(code, {lines, current}) {
+    const isIn = (line) => jointsOf(line).some((joint) => joint.code === code);
+    const at = isIn(lines[current]) ? current : lines.findIndex(isIn);
+    if (at === -1) {
+      const text =
+        `No line kept in this browser has a joint ${spokenCode(code)}. Open the saved page or the station file that ` +
+        'it belongs to, under Station.';
+      return {text};
+    }
+    if (at !== current) KEPT_LINES.remember(browserStore, {lines, current: at});
+    this._line = undefined;
+    this._ownLine = lines[at];
+    this._opened = code;
+    this._own = {...this._own, of: 'line', shown: jointsOf(lines[at]).findIndex((joint) => joint.code === code) + 1};
+    return undefined;
   }
 
   /** Older links had the station's name among the fields of the form. */

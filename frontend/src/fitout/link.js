@@ -20,3 +20,9 @@ export function lineIn(fragment, table) {
   const {line, problem} = fromLink(`view=line&line=${held.get('line')}&name=${name}`, table);
   return {line, rest, problem};
 }
+
+/** {joint, rest}: the code of the joint that a fragment asks for, empty where it names none; and what is left of it. */
+export function jointIn(fragment) {
+  const rest = fragment.split('&').filter((part) => !part.startsWith('joint='));
+  return {joint: new URLSearchParams(fragment).get('joint') ?? '', rest: rest.join('&')};
+}

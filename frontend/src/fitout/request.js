@@ -2,7 +2,7 @@
 import {filled} from '../shared/state/given.js';
 
 /** Of a line's request what the sheets do not ask for. */
-const LINE_ONLY = ['load', 'receiver', 'explain'];
+const LINE_ONLY = ['load', 'receiver', 'transmitter', 'explain'];
 
 /** A cable where one is named, and the joint at its end. */
 export function elementsOf({family, adapter_to, name, cable, length_m}) {

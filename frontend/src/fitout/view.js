@@ -7,6 +7,7 @@ import {fitoutWords} from './words.js';
 export const fitout = {
   id: JwFitoutView.view,
   label: 'Fit-out',
+  description: 'How to fit, seal and look after each joint of your line, with labels to print.',
   fields: fitoutFields,
   words: fitoutWords,
   upright: true,

@@ -6,7 +6,7 @@ import {browserStore} from '../shared/state/browser-store.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
 import {kitRequest, ownOfKit, withoutOwn} from '../shared/station/kit-request.js';
 import {base} from '../shared/styles/base.js';
-import {pageStyles} from '../shared/styles/forms.js';
+import {pageStyles} from '../shared/styles/view.js';
 import './answer/jw-kit-answer.js';
 import './answer/jw-kit-verdict.js';
 import {packingCsv, packingOf} from './answer/packing.js';
@@ -42,7 +42,6 @@ export class JwKitView extends element(
     base,
     pageStyles,
     css`
-      .onpaper { display: none; }
       @media screen and (max-width: 1179px) {
         .answer { display: contents; }
         jw-kit-verdict, .waiting { order: -1; }
@@ -51,8 +50,8 @@ export class JwKitView extends element(
       @media (min-width: 1180px) { main { grid-template-columns: minmax(400px, 32%) minmax(0, 1fr); } }
       @media print {
         .answer { display: block; }
-        .onpaper { display: block; font-size: 8pt; margin-bottom: 2mm; }
-        h2.onpaper { font-size: 13pt; }
+        .onpaper { display: block; margin-bottom: 2mm; }
+        h2.onpaper { font-size: var(--type-title); }
       }
     `,
   ];
@@ -122,7 +121,7 @@ export class JwKitView extends element(
     const refused = placed(error);
     return html`${this._progress(this._kit)}
       <main @jw-kit-edit=${({detail}) => this._edit(detail)} @jw-kit-search=${this._search}>
-        ${this._bar(result, answered)}
+        ${this._bar()}
         ${
           refused?.group === ''
             ? html`<p class="trouble" role="alert">${refused.message} <button
@@ -154,21 +153,21 @@ export class JwKitView extends element(
     </div>`;
   }
 
-  _bar(result, answered) {
-    const file = () =>
-      save(
-        'jointwise-packing-list.csv',
-        'text/csv',
-        packingCsv(
-          packingOf(result, answered, this.vocabulary.lists.families),
-          portNames(this.vocabulary.lists.families, answered.ports),
-        ),
-      );
-    return html`<div class="bar" role="group" aria-label="Undo and take along">
-      ${this._undoButtons()}
-      <button @click=${this._copy}>Copy link</button>
-      <button ?disabled=${!result} @click=${file}>CSV</button>
-      <button @click=${() => window.print()}>Print</button>
+  get ways() {
+    const [link, print] = super.ways;
+    const {answered, result} = this._kit;
+    const csv = () => this._withAnswer(result, () => this._saveCsv(result, answered));
+    return [{...link, run: () => this._copy()}, {id: 'csv', words: 'Save as CSV', run: csv}, print];
+  }
+
+  _saveCsv(result, answered) {
+    const {families} = this.vocabulary.lists;
+    const list = packingCsv(packingOf(result, answered, families), portNames(families, answered.ports));
+    save('jointwise-packing-list.csv', 'text/csv', list);
+  }
+
+  _bar() {
+    return html`<div class="bar" role="group" aria-label="Kit">
       <button @click=${() => this._edit({kind: 'replace', request: EXAMPLE})}>Example</button>
       <button id="empty" @click=${() => this._edit({kind: 'replace', request: EMPTY})}>Start empty</button>
       ${

@@ -7,6 +7,7 @@ import {kitWords} from './words.js';
 export const kit = {
   id: JwKitView.view,
   label: 'Kit',
+  description: 'Which adapters to carry so that everything you have can be joined.',
   fields: kitFields,
   words: kitWords,
   upright: true,

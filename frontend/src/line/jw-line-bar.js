@@ -1,61 +1,43 @@
 import {css, html, nothing} from 'lit';
 import {element, of, value} from '../shared/elements/element.js';
-import '../shared/elements/jw-undo.js';
 import {send} from '../shared/elements/send.js';
 import {MOST_LINES} from '../shared/lines/document.js';
 import {base} from '../shared/styles/base.js';
-import {pickStyles} from '../shared/styles/panels.js';
 
 /** @import {Line} from '../shared/lines/document.js' */
 
 /**
- * Which line is worked on, and what can be done with all of it.
+ * Which line is worked on, and others beside it.
  *
- * @fires jw-line-edit, jw-line-do - {what}: undo, redo, export, link, print; jw-line-import - {file}
+ * @fires jw-line-edit
  */
 class JwLineBar extends element({
   lines: value(/** @type {Line[]} */ (of)),
   current: {type: Number},
-  canUndo: {type: Boolean},
-  canRedo: {type: Boolean},
 }) {
   static styles = [
     base,
-    pickStyles,
     css`
-      div { display: flex; flex-wrap: wrap; gap: 6px; align-items: end; }
+      div { display: flex; flex-wrap: wrap; gap: var(--space-2); align-items: end; }
       .names { flex: 1 1 280px; flex-wrap: nowrap; }
       .names > label { flex: 1 1 120px; max-width: 280px; }
-      label > span { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
-      button { font-size: 0.85rem; padding: 0 10px; }
-      .file:hover { border-color: var(--accent); }
-      .file:focus-within { outline: 3px solid var(--accent); outline-offset: 2px; }
+      label > span { display: block; font-size: var(--type-small); font-weight: 600; margin-bottom: var(--space-1); }
       @media print { :host { display: none; } }
     `,
   ];
 
   render() {
-    const act = (what, words) =>
-      html`<button id=${what} @click=${() => send(this, 'jw-line-do', {what})}>${words}</button>`;
     return html`<div>
       <div class="names">
         ${this.lines.length > 1 ? this._lines() : nothing}
         <label><span>Name of this line</span><input id="name" maxlength="60" autocomplete="off"
           .value=${this.lines[this.current].name} @change=${this._renamed}></label>
       </div>
-      <div role="group" aria-label="Undo and keep">
-        <jw-undo ?undo=${this.canUndo} ?redo=${this.canRedo}
-          @jw-turn=${({detail}) => send(this, 'jw-line-do', {what: detail.way})}></jw-undo>
+      <div>
         <button id="keep" ?disabled=${this.lines.length >= MOST_LINES}
           @click=${() => this._edit({kind: 'keep'})}>Compare with a copy</button>
         <button id="empty" ?disabled=${this.lines.length >= MOST_LINES}
           @click=${() => this._edit({kind: 'empty'})}>Start empty</button>
-      </div>
-      <div role="group" aria-label="Take along">
-        ${act('link', 'Copy link')}${act('export', 'Export lines')}
-        <label class="pick">Import<input id="import" type="file" accept=".json,application/json"
-          @change=${this._picked}></label>
-        ${act('print', 'Print')}
       </div>
     </div>`;
   }
@@ -71,12 +53,6 @@ class JwLineBar extends element({
     const name = target.value.trim();
     if (name) this._edit({kind: 'rename', name});
     else target.value = this.lines[this.current].name;
-  }
-
-  _picked({target}) {
-    const [file] = target.files;
-    if (file) send(this, 'jw-line-import', {file});
-    target.value = '';
   }
 
   _edit(edit) {

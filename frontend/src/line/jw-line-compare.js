@@ -30,9 +30,7 @@ class JwLineCompare extends element({
       .scroll { position: relative; overflow-x: auto; }
       .plain :is(td, th) { vertical-align: middle; }
       .plain thead th { white-space: normal; vertical-align: bottom; }
-      tr[aria-current] th { border-left: 4px solid var(--accent); padding-left: 6px; }
-      .chip { padding: 3px 8px; border-radius: 5px; font-weight: 700; }
-      button { font-size: 0.82rem; padding: 0 9px; }
+      tr[aria-current] th { border-left: 4px solid var(--accent); padding-left: var(--space-2); }
       td { white-space: nowrap; }
       td small { display: block; color: var(--soft); }
       @media print { button { display: none; } }

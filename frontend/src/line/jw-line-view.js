@@ -2,7 +2,7 @@ import {html, nothing} from 'lit';
 import {element, of, state, value} from '../shared/elements/element.js';
 import '../shared/elements/jw-sheet.js';
 import {View} from '../shared/elements/view.js';
-import {save} from '../shared/export/save.js';
+import {save, saveJson} from '../shared/export/save.js';
 import {FIRST_DOCUMENT, currentOf} from '../shared/lines/document.js';
 import {KEPT_LINES} from '../shared/lines/kept.js';
 import {fromLink, toLink} from '../shared/lines/link.js';
@@ -14,18 +14,20 @@ import {lineRequest, ownOf} from '../shared/station/line-request.js';
 import {withInUse, withOneMore} from '../shared/station/edits.js';
 import {antennaOf, transmitterOf} from '../shared/station/station.js';
 import {base} from '../shared/styles/base.js';
-import {panelStyles, viewStyles} from '../shared/styles/panels.js';
-import {ALONG, broughtIn} from './along.js';
+import {panelStyles} from '../shared/styles/panels.js';
+import {viewStyles} from '../shared/styles/view.js';
 import './answer/jw-line-answer.js';
 import './answer/jw-line-detail.js';
 import './answer/jw-line-results.js';
 import {Answers} from './answers.js';
 import './editor/jw-line-editor.js';
 import {edited} from './edits.js';
+import {contentOf, fromFile} from './file.js';
 import './jw-line-bar.js';
 import './jw-line-compare.js';
 import {METHODS, explained, headingOf} from './open.js';
 import {placed} from './placed.js';
+import {lineViewStyles} from './styles.js';
 import {taken} from './take.js';
 
 /**
@@ -57,7 +59,7 @@ export class JwLineView extends element(
 
   static ownNames = ['line', 'name', 'open'];
 
-  static styles = [base, panelStyles, viewStyles];
+  static styles = [base, panelStyles, viewStyles, lineViewStyles];
 
   /** Made by `_begin`. */
   _document = /** @type {KeptDocument<LineDocument>} */ (of);
@@ -123,15 +125,14 @@ export class JwLineView extends element(
     const outdated = refused
       ? `Out of date, these are the numbers from before the last change. ${refused.message}`
       : '';
-    return html`<div @jw-line-edit=${this._edited} @jw-line-do=${this._do} @jw-line-import=${this._imported}
+    return html`<div @jw-line-edit=${this._edited}
         @jw-line-open=${({detail}) => this._show(detail.open)} @jw-close=${() => this._show(null)}
         @jw-line-compare=${({detail}) => (this._change = detail.change)} @jw-line-take=${this._taken}
         @jw-line-spread=${({detail}) => (detail.begin ? this._answers.drawAgain(line.answered) : spread.cancel())}>
       ${this._progress(line)}
       <main>
         <h2 class="onpaper wide">${name}</h2>
-        <jw-line-bar class="wide" .lines=${lines} .current=${current}
-          .canUndo=${this.canUndo} .canRedo=${this.canRedo}></jw-line-bar>
+        <jw-line-bar class="wide" .lines=${lines} .current=${current}></jw-line-bar>
         ${refused?.group === '' ? this._trouble(refused.message) : nothing}
         ${lines.length > 1 ? this._compared(lines, current, known) : nothing}
         <jw-line-editor antenna=${antennaOf(this.station)?.name ?? ''} .request=${request}
@@ -314,10 +315,14 @@ export class JwLineView extends element(
     return isTurned;
   }
 
-  async _do({detail: {what}}) {
-    if (what === 'undo' || what === 'redo') this.turn(what);
-    else if (what === 'link') await this._link();
-    else this._notice(await ALONG[what](this._own));
+  get ways() {
+    const [link, print] = super.ways;
+    return [
+      {...link, run: () => this._link()},
+      {id: 'export', words: 'Save all lines', run: () => saveJson('jointwise-lines.json', contentOf(this._own.lines))},
+      {id: 'import', words: 'Open saved lines', take: (file) => this._bringIn(file), accept: '.json,application/json'},
+      print,
+    ];
   }
 
   async _link() {
@@ -325,10 +330,14 @@ export class JwLineView extends element(
     else this._notice({text: TOO_LONG});
   }
 
-  async _imported({detail: {file}}) {
-    const {edit, notice} = await broughtIn(file, this.vocabulary.fields);
-    if (edit) this._edited({detail: edit});
-    this._notice(notice);
+  /** The lines of a file beside those at hand. */
+  async _bringIn(file) {
+    try {
+      this._edited({detail: {kind: 'insert', lines: fromFile(await file.text(), this.vocabulary.fields)}});
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      this._notice({text: `${file.name} is refused: ${error.message} Nothing was changed.`});
+    }
   }
 }
 

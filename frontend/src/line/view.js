@@ -7,6 +7,7 @@ import {lineWords} from './words.js';
 export const line = {
   id: JwLineView.view,
   label: 'Line',
+  description: 'What reaches the antenna through your line, where the loss goes, and which part is weakest.',
   fields: lineFields,
   words: lineWords,
   element: ({transport, stage, loadCharts}) =>

@@ -10,7 +10,6 @@ import {levelsWith, nearestPower} from '../shared/state/levels.js';
 import {power} from '../shared/text/format.js';
 import {isUnreachable} from '../transport/unreachable.js';
 import './detail/jw-detail.js';
-import './jw-exports.js';
 import './jw-legend.js';
 import './jw-matrix.js';
 import './jw-power-choice.js';
@@ -20,7 +19,7 @@ import {ASKED} from './question/changes.js';
 import './question/jw-question.js';
 import {NOTHING_OPEN, cellRequest, matrixRequest, openSheet} from './requests.js';
 import {awaitedMatrix, headingOf, isOpenCell, isSpot, openColumn} from './shown.js';
-import {MATRIX_WAYS, WAYS} from './ways.js';
+import {saveAnswer, saveCsv} from './ways.js';
 
 /** @import {LoadCharts} from '../shared/charts/jw-chart.js' */
 
@@ -32,8 +31,6 @@ import {MATRIX_WAYS, WAYS} from './ways.js';
  */
 export class JwMatrixView extends element(
   {
-    /** Address of the page as one file; empty where there is none. */
-    file: {type: String},
     /** Brings the chart library. */
     loadCharts: value(/** @type {LoadCharts} */ (of)),
     /** Brings the element for other websites, and its script's text. */
@@ -47,7 +44,6 @@ export class JwMatrixView extends element(
 
   constructor() {
     super();
-    this.file = '';
     this._matrix = this._enquiry('matrix');
     this._cell = this._enquiry('cell');
     this._catalogue = this._enquiry('catalogue');
@@ -74,14 +70,12 @@ export class JwMatrixView extends element(
     const {_state, _shown: matrix} = this;
     const sheet = openSheet(_state);
     return html`<div @jw-change=${this._changed} @jw-open=${this._opened}
-        @jw-close=${this._closed} @jw-export=${this._exported}>
+        @jw-close=${this._closed}>
       ${this._progress(this._matrix)}
       <main>
         ${this._trouble()}
         <jw-question .state=${_state} .transport=${this.transport} .stage=${this.stage}
           @jw-asked=${({detail}) => this._choose(detail.changes)} @jw-why=${this._explained}></jw-question>
-        <div class="bar tools"><div class="bar">${this._undoButtons()}<button id="reset"
-          @click=${() => this._reset()}>Reset</button></div><jw-exports file=${this.file}></jw-exports></div>
         <jw-scenario .state=${_state} .refusal=${this._matrix.error}></jw-scenario>
         <div class="bar">
           <jw-power-choice .powers=${matrix.powers_w} .chosen=${this._power} .shows=${_state.shows}></jw-power-choice>
@@ -242,14 +236,17 @@ export class JwMatrixView extends element(
     return fromFragment(fragment, fields, first);
   }
 
-  async _exported(event) {
-    if (event.detail.kind === 'link') return this._copyLink();
-    if (event.detail.kind === 'website') return this._show({...NOTHING_OPEN, view: 'website'});
-    if (this._shown.margin_db === undefined && MATRIX_WAYS.has(event.detail.kind)) {
-      this._notice({text: 'The core is still at work on the numbers; try again when they are here.'});
-      return;
-    }
-    this._notice(await WAYS[event.detail.kind](this._shown, matrixRequest(this._computed, this.vocabulary)));
+  get ways() {
+    const [link, print] = super.ways;
+    const matrix = this._shown.margin_db && this._shown;
+    const request = matrixRequest(this._computed, this.vocabulary);
+    return [
+      link,
+      {id: 'csv', words: 'Save as CSV', run: () => this._withAnswer(matrix, saveCsv)},
+      {id: 'json', words: 'Save as JSON', run: () => this._withAnswer(matrix, (shown) => saveAnswer(shown, request))},
+      print,
+      {id: 'website', words: 'Put on a website', run: () => this._show({...NOTHING_OPEN, view: 'website'})},
+    ];
   }
 }
 

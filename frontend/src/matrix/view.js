@@ -7,9 +7,10 @@ import {matrixWords} from './words.js';
 export const matrix = {
   id: JwMatrixView.view,
   label: 'Matrix',
+  description: 'How much power each connector takes on each band, and what limits it.',
   fields: matrixFields,
   words: matrixWords,
-  element: ({transport, stage, file, loadCharts, loadEmbed}) =>
-    html`<jw-matrix-view class="view" .transport=${transport} .stage=${stage} .file=${file}
+  element: ({transport, stage, loadCharts, loadEmbed}) =>
+    html`<jw-matrix-view class="view" .transport=${transport} .stage=${stage}
       .loadCharts=${loadCharts} .loadEmbed=${loadEmbed}></jw-matrix-view>`,
 };

@@ -5,12 +5,14 @@ import {css, html} from 'lit';
 
 export const chipStyles = css`
   .chips { min-width: 0; }
-  .chips > div { display: flex; flex-wrap: wrap; gap: 4px; align-items: center; }
-  .chips .chip { padding: 0 10px; font-size: 0.9rem; overflow-wrap: anywhere; text-align: left; }
-  .chips .more { display: flex; gap: 4px; min-width: 0; }
+  .chips > div { display: flex; flex-wrap: wrap; gap: var(--space-1); align-items: center; }
+  .chips .choice { padding: 0 var(--space-3); font-size: var(--type-text); overflow-wrap: anywhere; text-align: left; }
+  .chips .more { display: flex; gap: var(--space-1); min-width: 0; }
   .chips .more :is(select, input[type='text']) { width: 11rem; flex: 0 1 11rem; }
-  .label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
-  .hint { display: block; margin-top: 2px; font-size: 0.75rem; line-height: 1.35; color: var(--soft); }
+  .label { display: block; font-size: var(--type-small); font-weight: 600; margin-bottom: var(--space-1); }
+  .hint {
+    display: block; margin-top: var(--space-half); font-size: var(--type-fine); line-height: 1.35; color: var(--soft);
+  }
 `;
 
 /** Who came by keys goes on where the next one is added, as the chip is gone. */
@@ -51,7 +53,7 @@ export function chips({label, hint = '', chosen, put, offered, longest}) {
     <span class="label" aria-hidden="true">${label}</span>
     <div>
       ${chosen.map(
-        (id, at) => html`<button type="button" class="chip" aria-pressed="true" title="Take away"
+        (id, at) => html`<button type="button" class="choice" aria-pressed="true" title="Take away"
           @click=${(event) => take(event, at)}>${nameOf(id)} <span aria-hidden="true">✕</span></button>`,
       )}
       <div class="more">

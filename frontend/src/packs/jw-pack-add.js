@@ -42,11 +42,12 @@ class JwPackAdd extends element({
   static styles = [
     base,
     css`
-      :host { padding: 10px 12px; background: var(--sunk); border-radius: var(--round); }
+      :host { padding: var(--space-3) var(--space-3); background: var(--sunk); border-radius: var(--round); }
       div[role='group'] {
-        display: grid; grid-template-columns: repeat(auto-fill, minmax(190px, 1fr)); gap: 8px 14px; align-items: end;
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(190px, 1fr)); gap: var(--space-2) var(--space-4);
+        align-items: end;
       }
-      label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      label { display: block; font-size: var(--type-small); font-weight: 600; margin-bottom: var(--space-1); }
     `,
   ];
 

@@ -85,22 +85,26 @@ class JwPackForm extends element({
     chipStyles,
     partStyles,
     css`
-      label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
-      h3 { margin: 16px 0 6px; }
-      h4 { margin: 4px 0; font-size: 0.85rem; }
+      label { display: block; font-size: var(--type-small); font-weight: 600; margin-bottom: var(--space-1); }
+      h3 { margin: var(--space-4) 0 var(--space-2); }
+      h4 { margin: var(--space-1) 0; font-size: var(--type-small); }
       h4 small { font-weight: 400; color: var(--soft); }
-      .bar { display: flex; flex-wrap: wrap; gap: 8px; margin-top: 14px; }
-      .entry { padding: 4px 12px 12px; margin-top: 8px; border: 1px solid var(--line); border-radius: var(--round); }
-      .entry:not([open]) { padding-bottom: 4px; }
+      .bar { display: flex; flex-wrap: wrap; gap: var(--space-2); margin-top: var(--space-4); }
+      .entry {
+        padding: var(--space-1) var(--space-3) var(--space-3); margin-top: var(--space-2);
+        border: 1px solid var(--line); border-radius: var(--round);
+      }
+      .entry:not([open]) { padding-bottom: var(--space-1); }
       .entry > summary { overflow-wrap: anywhere; }
-      .entry > summary small { padding-left: 6px; }
-      .entry > .quiet { margin: 2px 0 8px; }
+      .entry > summary small { padding-left: var(--space-2); }
+      .entry > .quiet { margin: var(--space-half) 0 var(--space-2); }
       .faults { padding-left: 0; list-style: none; }
       .faults button {
-        min-height: 32px; padding: 2px 8px; text-align: left; color: var(--alarm); border-color: var(--alarm);
-        font-size: 0.85rem;
+        min-height: 32px; padding: var(--space-half) var(--space-2); text-align: left; color: var(--alarm);
+        border-color: var(--alarm);
+        font-size: var(--type-small);
       }
-      .faults { display: grid; gap: 4px; }
+      .faults { display: grid; gap: var(--space-1); }
     `,
   ];
 

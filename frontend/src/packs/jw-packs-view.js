@@ -1,14 +1,13 @@
 import {css, html, nothing} from 'lit';
 import {element, of, state, value} from '../shared/elements/element.js';
 import '../shared/elements/jw-progress.js';
-import '../shared/elements/jw-undo.js';
 import {save} from '../shared/export/save.js';
 import {packStyles} from '../shared/packs/mark.js';
 import {Enquiry} from '../shared/state/enquiry.js';
 import {AtStation} from '../shared/station/at-station.js';
 import {base} from '../shared/styles/base.js';
-import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
+import {pageStyles} from '../shared/styles/view.js';
 import {READY} from '../worker/messages.js';
 import './jw-pack-form.js';
 import {MOST_BYTES} from './start.js';
@@ -53,21 +52,25 @@ export class JwPacksView extends element(
     css`
       main { max-width: 1100px; margin: 0 auto; grid-template-columns: minmax(0, 1fr) !important; }
       .drop {
-        margin-top: 8px; display: grid; gap: 6px; padding: 14px; border: 2px dashed var(--edge);
+        margin-top: var(--space-2); display: grid; gap: var(--space-2); padding: var(--space-4);
+        border: 2px dashed var(--edge);
         border-radius: var(--round); background: var(--card);
       }
-      .drop[data-over] { border-color: var(--accent); background: var(--accent-wash); }
-      input[type='file'] { padding: 8px; width: 100%; }
+      .drop[data-over] { border-color: var(--focus); background: var(--sunk); }
+      input[type='file'] { padding: var(--space-2); width: 100%; }
       ::file-selector-button {
-        font: inherit; padding: 4px 10px; color: var(--ink); background: var(--sunk); border: 1px solid var(--edge);
+        font: inherit; padding: var(--space-1) var(--space-3); color: var(--ink); background: var(--sunk);
+        border: 1px solid var(--edge);
         border-radius: 6px;
       }
-      ul { list-style: none; padding: 0; display: grid; gap: 10px; }
-      li { padding: 12px 14px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
+      ul { list-style: none; padding: 0; display: grid; gap: var(--space-3); }
+      li {
+        padding: var(--space-3) var(--space-4); background: var(--card); border: 1px solid var(--line);
+        border-radius: var(--round);
+      }
       li[data-off] { border-style: dashed; }
-      li header { display: flex; flex-wrap: wrap; gap: 4px 12px; align-items: center; }
+      li header { display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-3); align-items: center; }
       li h3 { flex: 1 1 12rem; overflow-wrap: anywhere; }
-      li header button { font-size: 0.85rem; }
       p { overflow-wrap: anywhere; }
       #said { min-height: 1.4em; }
       .trouble b { overflow-wrap: anywhere; }
@@ -93,8 +96,6 @@ export class JwPacksView extends element(
     const busy = this._busy ? 'pending' : this._catalogue.status;
     return html`<jw-progress status=${busy} stage=${this.stage === READY ? '' : this.stage}></jw-progress>
       <main>
-        <jw-undo ?undo=${this.stationStore.canUndo(VIEW)} ?redo=${this.stationStore.canRedo(VIEW)}
-          @jw-turn=${({detail}) => this.turn(detail.way)}></jw-undo>
         <section class="panel">
           <h2>Packs</h2>
           <p>A pack holds entries of your own: connectors, cables, adapters, bands, modes, default powers, and the

@@ -28,19 +28,20 @@ import {ENDS, HANDLED} from './shapes.js';
 
 export const partStyles = css`
   .controls {
-    display: grid; grid-template-columns: repeat(auto-fill, minmax(190px, 1fr)); gap: 6px 14px; align-items: start;
+    display: grid; grid-template-columns: repeat(auto-fill, minmax(190px, 1fr)); gap: var(--space-2) var(--space-4);
+    align-items: start;
   }
   .controls > .across { grid-column: 1 / -1; min-width: 0; }
   .control { min-width: 0; }
-  .control .hint { margin: -2px 0 4px; }
+  .control .hint { margin: calc(-1 * var(--space-half)) 0 var(--space-1); }
   .row {
-    padding: 6px 0; border-top: 1px solid var(--line); grid-template-columns: repeat(auto-fit, minmax(110px, 1fr));
+    padding: var(--space-2) 0; border-top: 1px solid var(--line);
+    grid-template-columns: repeat(auto-fit, minmax(110px, 1fr));
   }
   .row > .across { grid-column: auto; }
   .row > .remove { margin-top: 1.2rem; }
-  .row button, .table button { font-size: 0.85rem; }
-  .part { padding: 8px 0 4px 12px; border-left: 3px solid var(--line); }
-  .tools { display: flex; flex-wrap: wrap; gap: 6px; margin-top: 4px; }
+  .part { padding: var(--space-2) 0 var(--space-1) var(--space-3); border-left: 3px solid var(--line); }
+  .tools { display: flex; flex-wrap: wrap; gap: var(--space-2); margin-top: var(--space-1); }
   @media (max-width: 480px) {
     .controls { grid-template-columns: repeat(2, minmax(0, 1fr)); }
     .row > .across { grid-column: 1 / -1; }

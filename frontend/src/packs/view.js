@@ -7,6 +7,7 @@ import {SHAPES} from './start.js';
 export const packs = {
   id: JwPacksView.view,
   label: 'Packs',
+  description: 'Connectors, cables and limits of your own.',
   fields: () => groupsOf(SHAPES),
   words: () => wordsOf(SHAPES),
   element: ({transport, stage, shelf, version}) =>

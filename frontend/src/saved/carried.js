@@ -1,12 +1,14 @@
 /**
  * What a saved page carries, and the same as a station file: all that the reader made, under a name and a date.
  *
+ * @import {Pack} from '../shared/packs/read.js'
  * @import {Kept, Store} from '../shared/state/kept.js'
  */
+import {KEPT_PACKS} from '../shared/packs/shelf.js';
 import {record, refuse, text} from '../shared/state/check.js';
 
 /** What the browser keeps for the reader, without the word every key begins with. */
-export const KEPT_KEYS = ['station', 'lines', 'kit', 'packs', 'sweeps'];
+export const KEPT_KEYS = ['station', 'lines', 'kit', 'packs', 'sweeps', 'joints', 'checklist'];
 const OWN = 'jointwise-';
 const FORMAT = 'jointwise station';
 const VERSION = 1;
@@ -42,6 +44,31 @@ export function carriedIn(content) {
   const {name, date, kept} = value;
   record('kept', kept);
   return {format: FORMAT, version: VERSION, name: text('name', name, 60), date: text('date', date, 10), kept};
+}
+
+/**
+ * The reader's packs in what is carried; none where they can't be read, which is said when they are taken in.
+ *
+ * @param {Carried} carried
+ * @returns {Pack[]}
+ */
+export function packsIn({kept: {packs}}) {
+  try {
+    return KEPT_PACKS.checked(packs).own;
+  } catch {
+    return [];
+  }
+}
+
+/**
+ * The text of a station file. A website takes it as it is: beside what is kept stands the matrix it shows.
+ *
+ * @param {Carried} carried
+ * @param {object | undefined} snapshot
+ */
+export function stationFile(carried, snapshot) {
+  const alone = JSON.stringify(carried, null, 1);
+  return snapshot ? `${alone.slice(0, -2)},\n "snapshot": ${JSON.stringify(snapshot)}\n}` : alone;
 }
 
 /**

@@ -35,26 +35,27 @@ class JwStationList extends element(
   static styles = [
     base,
     css`
-      ul { list-style: none; padding: 0; display: grid; gap: 6px; }
+      ul { list-style: none; padding: 0; display: grid; gap: var(--space-2); }
       li { background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
       .row { display: grid; grid-template-columns: auto minmax(0, 1fr); align-items: center; }
       .row:not(:has(.use)) { grid-template-columns: minmax(0, 1fr); }
       .use { display: grid; place-items: center; min-width: var(--target); min-height: 48px; cursor: pointer; }
       .use input { width: 20px; height: 20px; margin: 0; accent-color: var(--accent); }
       .toggle {
-        display: block; width: 100%; min-height: 48px; padding: 3px 10px; border: 0; background: none; color: inherit;
-        text-align: left;
+        display: block; width: 100%; min-height: 48px; padding: var(--space-1) var(--space-3);
       }
       .use + .toggle { padding-left: 0; }
-      .toggle[aria-expanded='true'] { background: none; color: inherit; }
       .name { display: block; font-weight: 600; overflow-wrap: anywhere; }
-      .more { display: block; color: var(--soft); font-size: 0.8rem; line-height: 1.25; }
-      .form { padding: 6px 12px 10px; background: var(--sunk); border-radius: 0 0 var(--round) var(--round); }
-      .fields {
-        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: start;
+      .more { display: block; color: var(--soft); font-size: var(--type-small); line-height: 1.25; }
+      .form {
+        padding: var(--space-2) var(--space-3) var(--space-3); background: var(--sunk);
+        border-radius: 0 0 var(--round) var(--round);
       }
-      .form button, .add { font-size: 0.85rem; }
-      .add { margin-top: 8px; }
+      .fields {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: var(--space-1) var(--space-3);
+        align-items: start;
+      }
+      .add { margin-top: var(--space-2); }
       @media (max-width: 420px) { .fields { grid-template-columns: 1fr 1fr; } }
     `,
   ];
@@ -81,7 +82,7 @@ class JwStationList extends element(
             : html`<label class="use"><input type="checkbox" .checked=${at === this.used}
                 aria-label="Use ${name}" @change=${use}></label>`
         }
-        <button class="toggle" aria-expanded=${isOpen} @click=${() => this._toggle(at)}>
+        <button class="head toggle" aria-expanded=${isOpen} @click=${() => this._toggle(at)}>
           <span class="name">${name}</span>
           <span class="more">${at === this.used ? `in use, ${more}` : more}</span>
         </button>

@@ -54,17 +54,16 @@ export class JwStationPanel extends AtStation {
     formStyles,
     panelStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
-      .row { display: flex; flex-wrap: wrap; gap: 6px; align-items: center; }
-      .row button { font-size: 0.85rem; padding: 0 11px; }
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); }
+      .row { display: flex; flex-wrap: wrap; gap: var(--space-2); align-items: center; }
       .chips button { border-radius: 99px; }
       .panel { background: none; }
-      .lists { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
+      .lists { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); }
       .double { grid-column: 1 / -1; }
       .wide { grid-column: 1 / -1; }
-      h3 { margin: 0 0 6px; }
+      h3 { margin: 0 0 var(--space-2); }
       details { border-top: 0; }
-      .panel p { margin-top: 6px; }
+      .panel p { margin-top: var(--space-2); }
     `,
   ];
 

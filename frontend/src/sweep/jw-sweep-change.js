@@ -23,8 +23,8 @@ class JwSweepChange extends element({
     base,
     panelStyles,
     css`
-      li { margin-bottom: 2px; }
-      ul { padding-left: 1.2em; margin-bottom: 8px; }
+      li { margin-bottom: var(--space-half); }
+      ul { padding-left: 1.2em; margin-bottom: var(--space-2); }
     `,
   ];
 

@@ -24,9 +24,9 @@ class JwSweepEchoes extends element({
     base,
     panelStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
-      ol { margin: 0; padding-left: 1.6em; font-size: 0.92rem; }
-      li + li { margin-top: 4px; }
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); }
+      ol { margin: 0; padding-left: 1.6em; font-size: var(--type-text); }
+      li + li { margin-top: var(--space-1); }
       @media print { :host { display: block; } .panel { margin-bottom: 2mm; } }
     `,
   ];

@@ -23,17 +23,21 @@ class JwSweepFile extends element({
   static styles = [
     base,
     css`
-      label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      label { display: block; font-size: var(--type-small); font-weight: 600; margin-bottom: var(--space-1); }
       .drop {
-        position: relative; display: grid; place-content: center; min-height: 76px; padding: 8px 12px;
-        text-align: center; font-size: 0.9rem; overflow-wrap: anywhere;
+        position: relative; display: grid; place-content: center; min-height: 76px;
+        padding: var(--space-2) var(--space-3);
+        text-align: center; font-size: var(--type-text); overflow-wrap: anywhere;
         border: 2px dashed var(--edge); border-radius: var(--round); background: var(--card);
       }
-      .drop:hover, .over { border-color: var(--accent); }
-      .drop:focus-within { outline: 3px solid var(--accent); outline-offset: 2px; }
+      .drop:hover, .over { border-color: var(--focus); }
+      .drop:focus-within { outline: 3px solid var(--focus); outline-offset: 2px; }
       .drop.bad { border-color: var(--alarm); }
       input { position: absolute; inset: 0; width: 100%; height: 100%; opacity: 0; cursor: pointer; }
-      .under { display: block; min-height: 1.35em; margin-top: 2px; font-size: 0.8rem; color: var(--soft); }
+      .under {
+        display: block; min-height: 1.35em; margin-top: var(--space-half); font-size: var(--type-small);
+        color: var(--soft);
+      }
       .under.error { color: var(--alarm); font-weight: 600; }
     `,
   ];

@@ -39,13 +39,14 @@ class JwSweepForm extends element(
     formStyles,
     css`
       :host {
-        display: grid; gap: 8px; padding: 12px; background: var(--card); border: 1px solid var(--line);
+        display: grid; gap: var(--space-2); padding: var(--space-3); background: var(--card);
+        border: 1px solid var(--line);
         border-radius: var(--round); align-content: start;
       }
-      h2 { font-size: 1.05rem; }
-      .of label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      h2 { font-size: var(--type-lead); }
+      .of label { display: block; font-size: var(--type-small); font-weight: 600; margin-bottom: var(--space-1); }
       p a { display: inline-grid; min-height: var(--target); align-items: center; }
-      p { font-size: 0.9rem; }
+      p { font-size: var(--type-text); }
     `,
   ];
 

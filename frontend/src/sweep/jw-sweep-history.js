@@ -5,12 +5,12 @@ import {send} from '../shared/elements/send.js';
 import {saveJson} from '../shared/export/save.js';
 import {base} from '../shared/styles/base.js';
 import {panelStyles, pickStyles} from '../shared/styles/panels.js';
+import {contentOf, fromFile, historyOf} from '../shared/sweeps/history.js';
 import {historyFigure} from './figures.js';
-import {contentOf, fromFile, historyOf} from './history.js';
 
 /**
  * @import {LoadCharts} from '../shared/charts/jw-chart.js'
- * @import {KeptSweep} from './history.js'
+ * @import {KeptSweep} from '../shared/sweeps/history.js'
  */
 
 const today = () => new Date().toISOString().slice(0, 10);
@@ -35,10 +35,12 @@ class JwSweepHistory extends element({
     panelStyles,
     pickStyles,
     css`
-      .bar { display: flex; flex-wrap: wrap; gap: 6px 10px; align-items: end; margin-bottom: 8px; }
-      .bar label:not(.pick) { font-size: 0.8rem; font-weight: 600; }
+      .bar {
+        display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-3); align-items: end;
+        margin-bottom: var(--space-2);
+      }
+      .bar label:not(.pick) { font-size: var(--type-small); font-weight: 600; }
       .bar input[type='date'] { width: auto; }
-      td button { font-size: 0.85rem; padding: 0 10px; }
       .scroll { overflow-x: auto; }
       @media print { .bar, td:last-child, th:last-child { display: none; } }
     `,

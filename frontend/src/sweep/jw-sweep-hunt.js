@@ -53,38 +53,46 @@ class JwSweepHunt extends element(
     base,
     formStyles,
     css`
-      :host { padding: 12px; background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
-      h2 { font-size: 1.05rem; margin-bottom: 4px; }
+      :host {
+        padding: var(--space-3); background: var(--card); border: 1px solid var(--line); border-radius: var(--round);
+      }
+      h2 { font-size: var(--type-lead); margin-bottom: var(--space-1); }
       ol.steps { list-style: none; margin: 0; padding: 0; }
-      .steps > li { border-top: 1px solid var(--line); border-left: 4px solid transparent; padding-left: 6px; }
+      .steps > li {
+        border-top: 1px solid var(--line); border-left: 4px solid transparent; padding-left: var(--space-2);
+      }
       .steps > li[data-open] { border-left-color: var(--accent); }
       h3 { font-weight: 600; }
       h3 button {
-        display: grid; grid-template-columns: 1.8em minmax(0, 1fr); width: 100%; padding: 6px 2px; border: 0;
-        background: none; color: inherit; text-align: left; font-weight: 600; font-size: 0.95rem; align-items: center;
+        display: grid; grid-template-columns: 1.8em minmax(0, 1fr); width: 100%;
+        padding: var(--space-2) var(--space-half); font-weight: 600; font-size: var(--type-text); align-items: center;
       }
-      h3 button[aria-expanded='true'] { background: none; color: inherit; font-weight: 700; }
+      h3 button[aria-expanded='true'] { font-weight: 700; }
       h3 small { grid-column: 2; font-weight: 400; color: var(--soft); overflow-wrap: anywhere; }
-      .body { display: grid; gap: 8px; padding: 0 2px 12px 1.8em; font-size: 0.92rem; justify-items: start; }
+      .body {
+        display: grid; gap: var(--space-2); padding: 0 var(--space-half) var(--space-3) 1.8em;
+        font-size: var(--type-text); justify-items: start;
+      }
       .body[hidden] { display: none; }
       .body > * { max-width: 100%; min-width: 0; }
       .body ol, .body ul { margin: 0; padding-left: 1.2em; }
       .body ul { list-style: disc; }
-      .body li + li { margin-top: 4px; }
+      .body li + li { margin-top: var(--space-1); }
       .hands {
-        padding: 8px 12px; border-left: 4px solid var(--alarm); background: var(--alarm-wash); border-radius: 4px;
+        padding: var(--space-2) var(--space-3); border-left: 4px solid var(--alarm); background: var(--alarm-wash);
+        border-radius: 4px;
       }
       .next { background: var(--ink); border-color: var(--ink); color: var(--paper); font-weight: 600; }
-      .buttons { display: flex; flex-wrap: wrap; gap: 8px; }
+      .buttons { display: flex; flex-wrap: wrap; gap: var(--space-2); }
       .of { width: 100%; }
-      .of label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      .of label { display: block; font-size: var(--type-small); font-weight: 600; margin-bottom: var(--space-1); }
       .fields { width: 100%; }
-      dl { display: flex; flex-wrap: wrap; gap: 4px 20px; }
-      dt { font-size: 0.8rem; color: var(--soft); }
-      dd { font-size: 1.12rem; font-weight: 700; }
+      dl { display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-4); }
+      dt { font-size: var(--type-small); color: var(--soft); }
+      dd { font-size: var(--type-lead); font-weight: 700; }
       jw-sweep-file { width: 100%; }
       .places { font-weight: 650; }
-      @media (max-width: 600px) { .body { padding-left: 2px; } }
+      @media (max-width: 600px) { .body { padding-left: var(--space-half); } }
     `,
   ];
 
@@ -104,7 +112,7 @@ class JwSweepHunt extends element(
     const isOpen = id === this.hunt.at;
     const done = this._done(id);
     return html`<li ?data-open=${isOpen}>
-      <h3><button id="step-${id}" aria-expanded=${isOpen ? 'true' : 'false'} aria-controls="body-${id}"
+      <h3><button id="step-${id}" class="head" aria-expanded=${isOpen ? 'true' : 'false'} aria-controls="body-${id}"
         @click=${() => this._go(id)}>
         <span aria-hidden="true">${at + 1}</span><span>${title}</span>${done ? html`<small>${done}</small>` : nothing}
       </button></h3>

@@ -30,13 +30,15 @@ class JwSweepLine extends element({
     base,
     panelStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
-      .pair { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(420px, 100%), 1fr)); gap: 12px; }
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); }
+      .pair {
+        display: grid; grid-template-columns: repeat(auto-fit, minmax(min(420px, 100%), 1fr)); gap: var(--space-3);
+      }
       .scroll { overflow-x: auto; }
       ol { list-style: none; margin: 0; padding: 0; }
       #parts li {
-        display: grid; grid-template-columns: 1.6em minmax(0, 1fr); gap: 0 8px; padding: 5px 0;
-        border-bottom: 1px solid var(--line); font-size: 0.92rem;
+        display: grid; grid-template-columns: 1.6em minmax(0, 1fr); gap: 0 var(--space-2); padding: var(--space-1) 0;
+        border-bottom: 1px solid var(--line); font-size: var(--type-text);
       }
       #parts li:last-child { border-bottom: 0; }
       #parts li[data-accused] { background: var(--alarm-wash); font-weight: 650; }
@@ -49,10 +51,10 @@ class JwSweepLine extends element({
       #parts .cable { color: var(--soft); }
       tr[data-accused] { background: var(--alarm-wash); font-weight: 650; }
       td.words { min-width: 9em; }
-      details.panel { padding-top: 2px; padding-bottom: 2px; }
-      details[open].panel { padding-bottom: 12px; }
+      details.panel { padding-top: var(--space-half); padding-bottom: var(--space-half); }
+      details[open].panel { padding-bottom: var(--space-3); }
       summary { cursor: pointer; min-height: var(--target); align-content: center; font-weight: 600; }
-      p + .scroll { margin-top: 6px; }
+      p + .scroll { margin-top: var(--space-2); }
       @media print { :host, .pair { display: block; } .panel { margin-bottom: 2mm; } .scroll { overflow: visible; } }
     `,
   ];

@@ -26,7 +26,9 @@ class JwSweepPart extends element({
     base,
     panelStyles,
     css`
-      :host { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(420px, 100%), 1fr)); gap: 12px; }
+      :host {
+        display: grid; grid-template-columns: repeat(auto-fit, minmax(min(420px, 100%), 1fr)); gap: var(--space-3);
+      }
       .wide { grid-column: 1 / -1; }
       @media print { :host { display: block; } .panel { margin-bottom: 2mm; } }
     `,

@@ -14,10 +14,10 @@ class JwSweepPlace extends element({
   static styles = [
     base,
     css`
-      :host { margin-top: 8px; }
-      label { font-size: 0.92rem; font-weight: 600; }
-      input:not([type='checkbox']) { width: 6.5rem; margin: 0 4px; }
-      p { margin-top: 4px; font-size: 0.92rem; }
+      :host { margin-top: var(--space-2); }
+      label { font-size: var(--type-text); font-weight: 600; }
+      input:not([type='checkbox']) { width: 6.5rem; margin: 0 var(--space-1); }
+      p { margin-top: var(--space-1); font-size: var(--type-text); }
       @media print { :host { display: none; } }
     `,
   ];

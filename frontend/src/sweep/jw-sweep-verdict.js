@@ -19,20 +19,24 @@ class JwSweepVerdict extends element({
     base,
     panelStyles,
     css`
-      .finding { display: flex; flex-wrap: wrap; gap: 6px 10px; align-items: baseline; }
+      .finding { display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-3); align-items: baseline; }
       .mark {
-        flex: none; min-width: 1.6em; padding: 1px 10px; border-radius: 99px; background: var(--sunk);
+        flex: none; min-width: 1.6em; padding: var(--space-half) var(--space-3); border-radius: 99px;
+        background: var(--sunk);
         border: 1px solid var(--edge); font-weight: 700; text-align: center;
       }
       .mark.bad { background: var(--alarm-wash); border-color: var(--alarm); color: var(--alarm); }
-      #verdict { flex: 1 1 280px; font-size: 1.12rem; font-weight: 650; line-height: 1.35; overflow-wrap: anywhere; }
-      h2 { margin: 10px 0 2px; font-size: 0.92rem; }
-      ul { padding-left: 1.2em; font-size: 0.92rem; }
+      #verdict {
+        flex: 1 1 280px; font-size: var(--type-lead); font-weight: 650; line-height: 1.35; overflow-wrap: anywhere;
+      }
+      h2 { margin: var(--space-3) 0 var(--space-half); font-size: var(--type-text); }
+      ul { padding-left: 1.2em; font-size: var(--type-text); }
       .outdated {
-        padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm);
+        padding: var(--space-2) var(--space-3); margin-top: var(--space-2); background: var(--alarm-wash);
+        border: 1px solid var(--alarm);
         border-radius: var(--round);
       }
-      .quiet { margin-top: 8px; }
+      .quiet { margin-top: var(--space-2); }
     `,
   ];
 

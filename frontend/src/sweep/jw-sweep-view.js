@@ -10,9 +10,10 @@ import {browserStore} from '../shared/state/browser-store.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
 import {lineRequest} from '../shared/station/line-request.js';
 import {base} from '../shared/styles/base.js';
-import {pageStyles} from '../shared/styles/forms.js';
 import {panelStyles} from '../shared/styles/panels.js';
-import {added, entryOf} from './history.js';
+import {added, entryOf} from '../shared/sweeps/history.js';
+import {KEPT_SWEEPS} from '../shared/sweeps/kept.js';
+import {pageStyles} from '../shared/styles/view.js';
 import {FIRST_HUNT, isAnswered} from './hunt.js';
 import './jw-sweep-change.js';
 import './jw-sweep-echoes.js';
@@ -22,7 +23,7 @@ import './jw-sweep-hunt.js';
 import './jw-sweep-line.js';
 import './jw-sweep-part.js';
 import './jw-sweep-verdict.js';
-import {KEPT_HUNT, KEPT_SWEEPS} from './kept.js';
+import {KEPT_HUNT} from './kept.js';
 import {isExample, isOwn, lineOf, ownId} from './lines.js';
 import {refusalWords} from './reading.js';
 import {spanRequest, sweepRequest} from './request.js';
@@ -30,7 +31,7 @@ import {spanRequest, sweepRequest} from './request.js';
 /**
  * @import {LoadCharts} from '../shared/charts/jw-chart.js'
  * @import {LineDocument} from '../shared/lines/document.js'
- * @import {KeptSweep} from './history.js'
+ * @import {KeptSweep} from '../shared/sweeps/history.js'
  * @import {Hunt} from './hunt.js'
  * @import {SweepState, SweepFile} from './request.js'
  */
@@ -63,11 +64,11 @@ export class JwSweepView extends element(
     pageStyles,
     panelStyles,
     css`
-      details.panel { padding-top: 2px; padding-bottom: 2px; }
+      details.panel { padding-top: var(--space-half); padding-bottom: var(--space-half); }
       summary { cursor: pointer; min-height: var(--target); align-content: center; font-weight: 600; }
       .prompt { display: grid; place-content: center; min-height: 12em; }
       .headline .waiting { min-height: 12em; }
-      .headline { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; }
+      .headline { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); }
       @media (min-width: 1180px) {
         main { grid-template-rows: auto auto 1fr; }
         .bar { grid-row: 1; }
@@ -133,9 +134,6 @@ export class JwSweepView extends element(
         @jw-sweep-compare=${({detail}) => this._compare(detail.entry)}>
         <div class="bar">
           ${this._way('judge', 'Judge a sweep')} ${this._way('hunt', 'Find it step by step')}
-          <button @click=${() => window.print()}>Print</button>
-          <button @click=${this._empty}>Reset</button>
-          ${this._undoButtons()}
         </div>
         ${this._isHunt ? [this._steps(result, error), headline] : [headline, this._form(error)]}
         <div class="answer">
@@ -295,9 +293,14 @@ export class JwSweepView extends element(
   }
 
   /** The form as on a first visit. */
-  _empty() {
+  reset() {
     if (this._state.of !== this._first.of) this._forget();
-    this._reset();
+    super.reset();
+  }
+
+  /** A link holds no file. */
+  get ways() {
+    return super.ways.filter(({id}) => id !== 'link');
   }
 
   /** Without the files of the line before, and what was asked about them. */

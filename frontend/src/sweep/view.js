@@ -7,6 +7,7 @@ import {sweepWords} from './words.js';
 export const sweep = {
   id: JwSweepView.view,
   label: 'Sweep',
+  description: 'Which joint has gone bad, from a sweep of your antenna analyser.',
   fields: sweepFields,
   words: sweepWords,
   upright: true,

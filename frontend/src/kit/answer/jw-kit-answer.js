@@ -25,15 +25,14 @@ class JwKitAnswer extends element({
     base,
     panelStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; }
-      ul { padding-left: 1.1em; font-size: 0.9rem; }
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); align-content: start; }
+      ul { padding-left: 1.1em; font-size: var(--type-text); }
       @media print {
         :host { display: block; }
         .panel { margin-bottom: 2mm; }
         .long { break-inside: auto; }
         /* one sheet: a trap is told at its pair */
         #graph, #traps { display: none; }
-        ul { font-size: 8.5pt; }
       }
     `,
   ];

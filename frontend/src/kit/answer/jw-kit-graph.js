@@ -31,18 +31,18 @@ class JwKitGraph extends element(
     base,
     css`
       svg { display: block; width: 100%; height: auto; }
-      text { fill: var(--ink); font-size: 12.5px; font-weight: 600; }
-      .end { fill: var(--soft); font-size: 11px; font-weight: 400; }
+      text { fill: var(--ink); font-size: var(--type-fine); font-weight: 600; }
+      .end { fill: var(--soft); font-size: var(--type-fine); font-weight: 400; }
       .dot { fill: var(--card); stroke: var(--ink); stroke-width: 2; }
       .line { fill: none; stroke: var(--edge); stroke-width: 2; }
-      [data-added] .line { stroke: var(--accent); stroke-width: 3; }
+      [data-added] .line { stroke: var(--ink); stroke-width: 3; }
       [data-apart] .line { stroke: var(--alarm); stroke-dasharray: 5 5; }
       .plate { fill: var(--card); stroke: var(--edge); }
-      [data-added] .plate { stroke: var(--accent); }
+      [data-added] .plate { stroke: var(--ink); }
       [data-apart] .plate { stroke: var(--alarm); }
-      .mark { font-size: 11.5px; text-anchor: middle; }
-      .legend { margin-top: 6px; }
-      @media print { svg { max-height: 110mm; } .legend { font-size: 7.5pt; } }
+      .mark { font-size: var(--type-fine); text-anchor: middle; }
+      .legend { margin-top: var(--space-2); }
+      @media print { svg { max-height: 110mm; } }
     `,
   ];
 

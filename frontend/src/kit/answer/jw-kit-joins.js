@@ -24,25 +24,21 @@ class JwKitJoins extends element(
     css`
       ol { list-style: none; margin: 0; padding: 0; }
       li {
-        display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 1px 10px; padding: 7px 0;
+        display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: var(--space-half) var(--space-3);
+        padding: var(--space-2) 0;
         border-bottom: 1px solid var(--line); align-items: start; break-inside: avoid;
       }
       li > :not(h3, .chip) { grid-column: 1 / -1; }
-      h3 { font-size: 0.95rem; }
-      p { font-size: 0.88rem; }
-      .chip {
-        padding: 3px 6px; min-width: 4.8em; border-radius: 6px; text-align: center; font-weight: 700;
-        font-size: 0.85rem; white-space: nowrap;
-      }
-      .chip.none { background: var(--refused); color: var(--refused-ink); font-weight: 500; }
-      .mind { padding-left: 10px; border-left: 3px solid var(--alarm); }
+      h3 { font-size: var(--type-text); }
+      p { font-size: var(--type-text); }
+      .chip { min-width: 4.8em; font-size: var(--type-small); }
+      .mind { padding-left: var(--space-3); border-left: 3px solid var(--alarm); }
       @media print {
         ol { columns: 2; column-gap: 6mm; }
         li { padding: 0.5mm 0; gap: 0 2mm; }
-        h3 { font-size: 8pt; line-height: 1.25; }
-        p { font-size: 7pt; line-height: 1.25; }
+        h3 { line-height: 1.25; }
+        p { line-height: 1.25; }
         .owned { display: none; }
-        .chip { padding: 0 4px; font-size: 7.5pt; }
       }
     `,
   ];

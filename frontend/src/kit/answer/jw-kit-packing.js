@@ -33,16 +33,19 @@ class JwKitPacking extends element({
       .tick { width: 1px; padding-top: 0 !important; padding-bottom: 0 !important; }
       label { display: grid; place-items: center; min-width: var(--target); min-height: var(--target); }
       input { width: 22px; height: 22px; margin: 0; }
-      .pairs { display: block; overflow-wrap: anywhere; color: var(--soft); font-weight: 400; font-size: 0.8rem; }
+      .pairs {
+        display: block; overflow-wrap: anywhere; color: var(--soft); font-weight: 400; font-size: var(--type-small);
+      }
       .from { white-space: nowrap; }
       .plain thead .number { white-space: normal; }
       [data-packed] .what { color: var(--soft); }
       @media print {
         label { min-width: 0; min-height: 0; margin-right: 2mm; }
         input { appearance: none; width: 3.4mm; height: 3.4mm; border: 0.4mm solid var(--ink); border-radius: 0; }
-        input:checked::after { content: '✓'; display: block; font-size: 9pt; line-height: 2.6mm; text-align: center; }
-        .plain { font-size: 8.5pt; }
-        .pairs { display: inline; margin-left: 2mm; font-size: 7.5pt; }
+        input:checked::after {
+          content: '✓'; display: block; line-height: 2.6mm; text-align: center;
+        }
+        .pairs { display: inline; margin-left: 2mm; }
         [data-packed] .what { color: inherit; }
       }
     `,

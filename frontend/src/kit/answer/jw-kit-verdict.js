@@ -39,27 +39,29 @@ class JwKitVerdict extends element(
     base,
     panelStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; }
-      #headline { display: block; font-size: 1.15rem; line-height: 1.3; margin-bottom: 2px; }
-      #goals { margin: 6px 0 0; padding: 0; border: 0; min-width: 0; }
-      #goals label { display: flex; gap: 10px; align-items: center; min-height: var(--target); font-size: 0.9rem; }
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); align-content: start; }
+      #headline { display: block; font-size: var(--type-lead); line-height: 1.3; margin-bottom: var(--space-half); }
+      #goals { margin: var(--space-2) 0 0; padding: 0; border: 0; min-width: 0; }
+      #goals label {
+        display: flex; gap: var(--space-3); align-items: center; min-height: var(--target); font-size: var(--type-text);
+      }
       #goals input { flex: none; width: 20px; height: 20px; margin: 0; accent-color: var(--accent); }
       .price { color: var(--soft); }
       .outdated {
-        padding: 8px 12px; margin-top: 8px; background: var(--alarm-wash); border: 1px solid var(--alarm);
+        padding: var(--space-2) var(--space-3); margin-top: var(--space-2); background: var(--alarm-wash);
+        border: 1px solid var(--alarm);
         border-radius: var(--round);
       }
-      .longer { display: flex; gap: 8px; align-items: center; margin: 6px 0; }
+      .longer { display: flex; gap: var(--space-2); align-items: center; margin: var(--space-2) 0; }
       #longer { flex: none; }
       @media print {
         :host { display: block; }
         .panel { margin-bottom: 2mm; }
-        #headline { font-size: 10pt; margin-bottom: 0; }
+        #headline { margin-bottom: 0; }
         #goals { margin-top: 0; }
-        #goals label { min-height: 0; font-size: 8.5pt; }
+        #goals label { min-height: 0; }
         #goals input { display: none; }
         #goals [data-chosen] { display: none; }
-        p { font-size: 8.5pt; }
       }
     `,
   ];

@@ -53,10 +53,10 @@ class JwKitForm extends element(
     base,
     panelStyles,
     formStyles,
-    css`:host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; }
+    css`:host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); align-content: start; }
     details { border: 0; }
-    .ports { padding: 12px 8px; }
-    .ports h2 { padding-left: 6px; }`,
+    .ports { padding: var(--space-3) var(--space-2); }
+    .ports h2 { padding-left: var(--space-2); }`,
   ];
 
   /** A refused field must be seen. */

@@ -30,11 +30,10 @@ class JwKitOwned extends element(
     base,
     css`
       ul { list-style: none; margin: 0; padding: 0; }
-      li { padding: 6px 0; border-bottom: 1px solid var(--line); }
-      .fields { display: grid; grid-template-columns: 1fr 1fr; gap: 0 12px; align-items: end; }
+      li { padding: var(--space-2) 0; border-bottom: 1px solid var(--line); }
+      .fields { display: grid; grid-template-columns: 1fr 1fr; gap: 0 var(--space-3); align-items: end; }
       .fields > button { justify-self: start; margin-bottom: 1.5rem; }
-      button { font-size: 0.85rem; }
-      #acquire { margin-top: 8px; }
+      #acquire { margin-top: var(--space-2); }
     `,
   ];
 

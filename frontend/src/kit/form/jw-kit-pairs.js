@@ -30,14 +30,15 @@ class JwKitPairs extends element({
     base,
     css`
       .every {
-        display: flex; gap: 10px; align-items: center; min-height: var(--target); font-weight: 600; font-size: 0.9rem;
+        display: flex; gap: var(--space-3); align-items: center; min-height: var(--target); font-weight: 600;
+        font-size: var(--type-text);
       }
       input { width: 22px; height: 22px; margin: 0; }
       .box { display: grid; place-items: center; min-width: var(--target); min-height: var(--target); }
-      table { border-collapse: collapse; font-size: 0.85rem; }
+      table { border-collapse: collapse; font-size: var(--type-small); }
       td { padding: 0; border: 1px solid var(--line); }
-      th { font-weight: 600; padding: 0 6px 0 0; text-align: left; }
-      thead th { padding: 4px 0; vertical-align: bottom; }
+      th { font-weight: 600; padding: 0 var(--space-2) 0 0; text-align: left; }
+      thead th { padding: var(--space-1) 0; vertical-align: bottom; }
       thead span {
         display: block; margin: 0 auto; writing-mode: vertical-rl; rotate: 180deg; max-height: 120px; overflow: hidden;
         text-overflow: ellipsis; white-space: nowrap; line-height: 1.2;
@@ -45,15 +46,20 @@ class JwKitPairs extends element({
       tbody th { max-width: 130px; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
       .empty { border: 0; }
       td:has(:checked) { background: var(--accent-wash); }
-      fieldset { margin: 0 0 6px; padding: 0 0 4px; border: 0; border-bottom: 1px solid var(--line); min-width: 0; }
-      legend { font-size: 0.85rem; font-weight: 600; padding: 0; }
-      fieldset div { display: grid; grid-template-columns: repeat(auto-fill, minmax(118px, 1fr)); gap: 0 8px; }
+      fieldset {
+        margin: 0 0 var(--space-2); padding: 0 0 var(--space-1); border: 0; border-bottom: 1px solid var(--line);
+        min-width: 0;
+      }
+      legend { font-size: var(--type-small); font-weight: 600; padding: 0; }
+      fieldset div {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(118px, 1fr)); gap: 0 var(--space-2);
+      }
       fieldset label {
-        display: flex; gap: 8px; align-items: center; min-height: var(--target); font-size: 0.85rem;
+        display: flex; gap: var(--space-2); align-items: center; min-height: var(--target);
+        font-size: var(--type-small);
         overflow-wrap: anywhere;
       }
-      .acts { display: flex; gap: 6px; margin-top: 8px; }
-      .acts button { font-size: 0.85rem; }
+      .acts { display: flex; gap: var(--space-2); margin-top: var(--space-2); }
     `,
   ];
 

@@ -44,31 +44,30 @@ class JwKitPort extends element(
     css`
       article { background: var(--card); border: 1px solid var(--line); border-radius: var(--round); }
       #toggle {
-        display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 0 8px; align-items: center; width: 100%;
-        min-height: 48px;
-        padding: 3px 10px; border: 0; background: none; color: inherit; text-align: left;
+        display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 0 var(--space-2); align-items: center;
+        width: 100%; min-height: 48px; padding: var(--space-1) var(--space-3);
       }
-      #toggle:hover .name { color: var(--accent); }
       .name { display: block; font-weight: 600; overflow-wrap: anywhere; }
-      .sub, .end { color: var(--soft); font-size: 0.8rem; line-height: 1.25; }
+      .sub, .end { color: var(--soft); font-size: var(--type-small); line-height: 1.25; }
       .sub { display: block; }
       .end { white-space: nowrap; }
       .fields {
-        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end;
-        padding: 6px 12px 2px; background: var(--sunk);
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: var(--space-1) var(--space-3);
+        align-items: end;
+        padding: var(--space-2) var(--space-3) var(--space-half); background: var(--sunk);
       }
       .acts {
-        display: flex; flex-wrap: wrap; gap: 6px; padding: 4px 12px 10px; background: var(--sunk);
+        display: flex; flex-wrap: wrap; gap: var(--space-2); padding: var(--space-1) var(--space-3) var(--space-3);
+        background: var(--sunk);
         border-radius: 0 0 var(--round) var(--round);
       }
-      .acts button { font-size: 0.85rem; padding: 0 11px; }
     `,
   ];
 
   render() {
     const {at, name, port, refused} = this;
     return html`<article aria-label=${name}>
-      <button id="toggle" aria-expanded=${this.open} @click=${() => send(this, 'jw-kit-toggle', {at})}>
+      <button id="toggle" class="head" aria-expanded=${this.open} @click=${() => send(this, 'jw-kit-toggle', {at})}>
         <span><span class="name">${name}</span>
           <span class="sub">${
             refused ? html`<span class="error">needs a correction</span>` : dutyWords(port)

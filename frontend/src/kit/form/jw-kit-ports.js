@@ -32,8 +32,8 @@ class JwKitPorts extends element(
   static styles = [
     base,
     css`
-      ol { list-style: none; margin: 0; padding: 0; display: grid; gap: 6px; }
-      #add { margin-top: 8px; font-size: 0.85rem; }
+      ol { list-style: none; margin: 0; padding: 0; display: grid; gap: var(--space-2); }
+      #add { margin-top: var(--space-2); font-size: var(--type-small); }
     `,
   ];
 

@@ -29,10 +29,10 @@ class JwKitTyped extends element(
   static styles = [
     base,
     css`
-      :host { margin-top: 10px; }
-      form { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 6px; }
-      label { grid-column: 1 / -1; font-size: 0.85rem; font-weight: 600; }
-      p { min-height: 1.4em; margin: 2px 0 4px; }
+      :host { margin-top: var(--space-3); }
+      form { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: var(--space-2); }
+      label { grid-column: 1 / -1; font-size: var(--type-small); font-weight: 600; }
+      p { min-height: 1.4em; margin: var(--space-half) 0 var(--space-1); }
     `,
   ];
 

@@ -23,7 +23,9 @@ class JwLineAnswer extends element({
   static styles = [
     base,
     panelStyles,
-    css`:host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; min-width: 0; }`,
+    css`:host {
+      display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); align-content: start; min-width: 0;
+    }`,
   ];
 
   render() {

@@ -35,27 +35,29 @@ class JwLineChanges extends element({
     unsafeCSS(STEP_RULES),
     css`
       ol { list-style: none; margin: 0; padding: 0; }
-      li { padding: 8px 0; border-top: 1px solid var(--line); }
+      li { padding: var(--space-2) 0; border-top: 1px solid var(--line); }
       ol:first-child > li:first-child { border-top: 0; padding-top: 0; }
-      .row { display: grid; grid-template-columns: minmax(0, 1fr) auto auto; gap: 2px 12px; align-items: center; }
+      .row {
+        display: grid; grid-template-columns: minmax(0, 1fr) auto auto; gap: var(--space-half) var(--space-3);
+        align-items: center;
+      }
       .what { font-weight: 600; }
-      .cost { display: block; font-weight: 400; color: var(--soft); font-size: 0.85rem; }
-      .gain { text-align: right; font-size: 0.9rem; }
+      .cost { display: block; font-weight: 400; color: var(--soft); font-size: var(--type-small); }
+      .gain { text-align: right; font-size: var(--type-text); }
       .gain b { white-space: nowrap; }
-      .gain span { display: block; color: var(--soft); font-size: 0.78rem; }
-      button { font-size: 0.85rem; padding: 0 11px; }
-      .use { background: var(--accent); border-color: var(--accent); color: var(--accent-ink); font-weight: 600; }
+      .gain span { display: block; color: var(--soft); font-size: var(--type-fine); }
       summary {
-        cursor: pointer; min-height: var(--target); align-content: center; color: var(--accent); font-size: 0.9rem;
+        cursor: pointer; min-height: var(--target); align-content: center; font-size: var(--type-text);
         border-top: 1px solid var(--line);
       }
-      .beside { margin: 8px 0 4px; padding: 10px; background: var(--sunk); border-radius: var(--round); }
+      .beside {
+        margin: var(--space-2) 0 var(--space-1); padding: var(--space-3); background: var(--sunk);
+        border-radius: var(--round);
+      }
       .scroll { overflow-x: auto; }
       .plain td { font-weight: 650; }
       .plain td small { display: block; font-weight: 400; color: var(--soft); }
-      .chip { padding: 2px 8px; border-radius: 5px; font-weight: 700; white-space: nowrap; }
-      .chip.none { background: var(--refused); color: var(--refused-ink); }
-      .acts { display: flex; flex-wrap: wrap; gap: 6px; margin-top: 8px; }
+      .acts { display: flex; flex-wrap: wrap; gap: var(--space-2); margin-top: var(--space-2); }
       @media (max-width: 480px) {
         .row { grid-template-columns: minmax(0, 1fr) auto; }
         .row .what { grid-column: 1 / -1; }

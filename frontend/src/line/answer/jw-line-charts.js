@@ -33,16 +33,18 @@ class JwLineCharts extends element({
   static styles = [
     base,
     css`
-      :host { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(440px, 100%), 1fr)); gap: 12px; }
+      :host {
+        display: grid; grid-template-columns: repeat(auto-fit, minmax(min(440px, 100%), 1fr)); gap: var(--space-3);
+      }
       section {
-        min-width: 0; padding: 10px 12px; background: var(--card); border: 1px solid var(--line);
+        min-width: 0; padding: var(--space-3) var(--space-3); background: var(--card); border: 1px solid var(--line);
         border-radius: var(--round);
       }
       .spread {
-        grid-column: 1 / -1; display: flex; flex-wrap: wrap; gap: 6px 14px; align-items: center;
+        grid-column: 1 / -1; display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-4); align-items: center;
         min-height: var(--target);
       }
-      h3 { font-size: 0.95rem; }
+      h3 { font-size: var(--type-text); }
       @media print { .spread button { display: none; } section { break-inside: avoid; } }
     `,
   ];

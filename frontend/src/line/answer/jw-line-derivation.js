@@ -29,21 +29,24 @@ class JwLineDerivation extends element({
     packStyles,
     unsafeCSS(STEP_RULES),
     css`
-      section { margin-bottom: 18px; }
-      .head { display: flex; gap: 12px; align-items: center; margin-bottom: 8px; }
+      section { margin-bottom: var(--space-4); }
+      .head { display: flex; gap: var(--space-3); align-items: center; margin-bottom: var(--space-2); }
       .chip {
-        padding: 8px 10px; border-radius: var(--round); font-weight: 700; font-size: 1.2rem; line-height: 1;
+        padding: var(--space-2) var(--space-3); border-radius: var(--round); font-weight: 700;
+        font-size: var(--type-lead); line-height: 1;
         white-space: nowrap;
       }
-      .chip.none { background: var(--refused); color: var(--refused-ink); font-size: 0.95rem; }
-      .small { padding: 2px 8px; border-radius: 5px; font-weight: 700; }
-      .facts { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 8px 14px; }
-      dt { color: var(--soft); font-size: 0.78rem; }
+      .chip.none { background: var(--refused); color: var(--refused-ink); font-size: var(--type-text); }
+      .small { padding: var(--space-half) var(--space-2); border-radius: 5px; font-weight: 700; }
+      .facts {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: var(--space-2) var(--space-4);
+      }
+      dt { color: var(--soft); font-size: var(--type-fine); }
       dd { font-weight: 600; }
-      .note { margin-top: 6px; font-size: 0.88rem; }
-      .plain { margin-top: 10px; }
+      .note { margin-top: var(--space-2); font-size: var(--type-text); }
+      .plain { margin-top: var(--space-3); }
       .scroll { overflow-x: auto; }
-      h3 { margin-bottom: 6px; }
+      h3 { margin-bottom: var(--space-2); }
     `,
   ];
 

@@ -42,21 +42,21 @@ class JwLineDrawing extends element({
     base,
     css`
       svg { display: block; width: 100%; height: auto; overflow: visible; }
-      text { fill: var(--ink); font-size: 12px; text-anchor: middle; }
-      .name { font-size: 11.5px; }
-      .soft { fill: var(--soft); font-size: 11px; }
-      .margin { font-weight: 700; font-size: 12.5px; }
+      text { fill: var(--ink); font-size: var(--type-fine); text-anchor: middle; }
+      .name { font-size: var(--type-fine); }
+      .soft { fill: var(--soft); font-size: var(--type-fine); }
+      .margin { font-weight: 700; font-size: var(--type-fine); }
       .wire { fill: none; stroke: var(--edge); stroke-width: 2.5; }
       .turn { stroke-dasharray: 2 4; stroke-width: 2; }
       .body { stroke: var(--ink); stroke-width: 1.2; }
       .own { fill: var(--card); stroke: var(--ink); stroke-width: 1.5; }
       .hit { fill: transparent; rx: 8px; }
       .part { cursor: pointer; outline: none; }
-      .part:hover .hit { fill: color-mix(in srgb, var(--accent) 8%, transparent); }
-      .part:focus-visible .hit { stroke: var(--accent); stroke-width: 3; }
+      .part:hover .hit { fill: color-mix(in srgb, var(--ink) 8%, transparent); }
+      .part:focus-visible .hit { stroke: var(--focus); stroke-width: 3; }
       .part[data-open] .hit { fill: var(--accent-wash); }
       .weakest { fill: none; stroke: var(--ink); stroke-width: 3; }
-      .weak { font-weight: 700; font-size: 11px; }
+      .weak { font-weight: 700; font-size: var(--type-fine); }
       .refused { fill: var(--refused); }
     `,
   ];

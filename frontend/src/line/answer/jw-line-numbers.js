@@ -42,8 +42,7 @@ class JwLineNumbers extends element({
       .scroll { overflow-x: auto; }
       .plain { min-width: 900px; }
       tfoot :is(th, td) { font-weight: 650; }
-      .chip { padding: 2px 7px; border-radius: 5px; font-weight: 700; }
-      @media print { .plain { font-size: 7.5pt; min-width: 0; } }
+      @media print { .plain { min-width: 0; } }
     `,
   ];
 

@@ -41,17 +41,20 @@ class JwLineReceive extends element(
     base,
     css`
       .fields {
-        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end;
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: var(--space-1) var(--space-3);
+        align-items: end;
       }
-      label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
-      .own { padding-bottom: 18px; }
-      .why { margin: 4px 0 10px; }
+      label { display: block; font-size: var(--type-small); font-weight: 600; margin-bottom: var(--space-1); }
+      .own { padding-bottom: var(--space-4); }
+      .why { margin: var(--space-1) 0 var(--space-3); }
       .scroll { overflow-x: auto; }
       i { display: block; height: 8px; min-width: 1px; background: var(--soft); border-radius: 3px; }
-      .two { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(280px, 100%), 1fr)); gap: 14px; }
+      .two {
+        display: grid; grid-template-columns: repeat(auto-fit, minmax(min(280px, 100%), 1fr)); gap: var(--space-4);
+      }
       .bar { width: 40%; vertical-align: middle; }
-      h3 { margin-bottom: 2px; font-size: 0.9rem; }
-      .plain :is(th, td) { padding-top: 2px; padding-bottom: 2px; }
+      h3 { margin-bottom: var(--space-half); font-size: var(--type-text); }
+      .plain :is(th, td) { padding-top: var(--space-half); padding-bottom: var(--space-half); }
       .here { font-weight: 700; }
       @media print { .fields { display: none; } .two { gap: 4mm; } }
     `,

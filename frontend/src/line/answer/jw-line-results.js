@@ -42,7 +42,9 @@ class JwLineResults extends element({
     base,
     panelStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; min-width: 0; }
+      :host {
+        display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); align-content: start; min-width: 0;
+      }
       @media print { .numbers { order: -1; } }
     `,
   ];

@@ -25,27 +25,30 @@ class JwLineVerdict extends element({
     base,
     unsafeCSS(STEP_RULES),
     css`
-      .verdict { display: flex; gap: 14px; align-items: center; }
+      .verdict { display: flex; gap: var(--space-4); align-items: center; }
       b.chip {
-        padding: 10px 12px; border-radius: var(--round); font-size: 1.4rem; line-height: 1; white-space: nowrap;
+        padding: var(--space-3) var(--space-3); border-radius: var(--round); font-size: var(--type-title);
+        line-height: 1; white-space: nowrap;
       }
-      b.none { background: var(--refused); color: var(--refused-ink); font-size: 1rem; }
-      .sides + .quiet { margin-top: 4px; }
-      .note { margin-top: 8px; color: var(--soft); font-size: 0.9rem; }
-      .held { margin-top: 8px; padding-left: 10px; border-left: 4px solid var(--alarm); }
-      .sides { width: auto; min-width: min(100%, 420px); margin-top: 12px; font-size: 0.95rem; }
+      b.none { background: var(--refused); color: var(--refused-ink); font-size: var(--type-text); }
+      .sides + .quiet { margin-top: var(--space-1); }
+      .note { margin-top: var(--space-2); color: var(--soft); font-size: var(--type-text); }
+      .held { margin-top: var(--space-2); padding-left: var(--space-3); border-left: 4px solid var(--alarm); }
+      .sides { width: auto; min-width: min(100%, 420px); margin-top: var(--space-3); font-size: var(--type-text); }
       .sides td { font-weight: 650; }
       .sides th { font-weight: 400; }
-      .sides :is(th, td).number { padding-left: 10px; }
+      .sides :is(th, td).number { padding-left: var(--space-3); }
       .facts {
-        display: grid; grid-template-columns: repeat(auto-fill, minmax(130px, 1fr)); gap: 8px 14px; margin-top: 12px;
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(130px, 1fr)); gap: var(--space-2) var(--space-4);
+        margin-top: var(--space-3);
       }
-      dt { color: var(--soft); font-size: 0.78rem; }
+      dt { color: var(--soft); font-size: var(--type-fine); }
       dd { font-weight: 650; }
-      dd small { display: block; font-weight: 400; line-height: 1.25; color: var(--soft); font-size: 0.78rem; }
+      dd small { display: block; font-weight: 400; line-height: 1.25; color: var(--soft); font-size: var(--type-fine); }
       .outdated {
-        margin-bottom: 8px; padding: 8px 12px; border: 1px dashed var(--alarm); border-radius: var(--round);
-        color: var(--alarm); font-size: 0.9rem;
+        margin-bottom: var(--space-2); padding: var(--space-2) var(--space-3); border: 1px dashed var(--alarm);
+        border-radius: var(--round);
+        color: var(--alarm); font-size: var(--type-text);
       }
     `,
   ];

@@ -25,22 +25,24 @@ class JwLineAdd extends element({
     pickStyles,
     css`
       :host { position: relative; }
-      .head { display: flex; flex-wrap: wrap; gap: 4px 10px; align-items: center; }
+      .head { display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-3); align-items: center; }
       #menu {
-        position: absolute; z-index: 10; left: 0; right: 0; top: calc(100% + 4px); display: grid; gap: 10px 14px;
+        position: absolute; z-index: 10; left: 0; right: 0; top: calc(100% + 4px); display: grid;
+        gap: var(--space-3) var(--space-4);
         grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); align-items: start;
-        padding: 10px; background: var(--card); border: 1px solid var(--edge); border-radius: var(--round);
+        padding: var(--space-3); background: var(--card); border: 1px solid var(--edge); border-radius: var(--round);
         box-shadow: 0 8px 28px #0004; scroll-margin: 70px 0;
       }
-      h3 { font-size: 0.8rem; color: var(--soft); margin: 0 6px 2px; }
+      h3 { font-size: var(--type-small); color: var(--soft); margin: 0 var(--space-2) var(--space-half); }
       [role='group'] { display: grid; }
       #menu button, #menu .pick {
-        display: block; width: 100%; min-height: var(--target); padding: 4px 6px; border: 0; background: none;
-        border-radius: 6px; text-align: left; font-size: 0.92rem; line-height: 1.2;
+        display: block; width: 100%; min-height: var(--target); padding: var(--space-1) var(--space-2); border: 0;
+        background: none;
+        border-radius: 6px; text-align: left; font-size: var(--type-text); line-height: 1.2;
       }
       #menu .pick { align-content: center; justify-items: start; }
-      #menu :is(button, .pick):hover { background: var(--accent-wash); }
-      small { display: block; color: var(--soft); font-size: 0.78rem; }
+      #menu :is(button, .pick):hover { background: var(--sunk); }
+      small { display: block; color: var(--soft); font-size: var(--type-fine); }
       @media print { :host { display: none; } }
     `,
   ];

@@ -69,38 +69,37 @@ export class JwLineCard extends element(
       .row { display: flex; }
       #handle {
         padding: 0; border: 0; background: none; color: var(--soft); cursor: grab; touch-action: none;
-        font-size: 1.1rem;
+        font-size: var(--type-lead);
       }
       #toggle {
-        flex: 1; min-width: 0; display: grid; grid-template-columns: 1.6em minmax(0, 1fr) auto 3.6em; gap: 0 8px;
+        flex: 1; min-width: 0; display: grid; grid-template-columns: 1.6em minmax(0, 1fr) auto 3.6em;
+        gap: 0 var(--space-2);
         align-items: center;
-        min-height: 52px; padding: 4px 10px 4px 0; border: 0; background: none; color: inherit; text-align: left;
+        min-height: 52px; padding: var(--space-1) var(--space-3) var(--space-1) 0;
       }
-      #toggle:hover .name { color: var(--accent); }
-      .at { color: var(--soft); text-align: right; font-size: 0.85rem; }
+      .at { color: var(--soft); text-align: right; font-size: var(--type-small); }
       .name { display: block; font-weight: 600; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
-      .sub { display: block; color: var(--soft); font-size: 0.78rem; line-height: 1.2; }
-      .loss { font-size: 0.85rem; color: var(--soft); white-space: nowrap; }
-      .chip {
-        padding: 5px 4px; border-radius: 6px; text-align: center; font-weight: 700; font-size: 0.9rem;
-        white-space: nowrap;
+      .sub { display: block; color: var(--soft); font-size: var(--type-fine); line-height: 1.2; }
+      .loss { font-size: var(--type-small); color: var(--soft); white-space: nowrap; }
+      .chip { padding: var(--space-half) var(--space-1); }
+      .chip.none {
+        background: var(--refused); color: var(--refused-ink); font-weight: 500; font-size: var(--type-small);
       }
-      .chip.none { background: var(--refused); color: var(--refused-ink); font-weight: 500; font-size: 0.8rem; }
       .fields {
-        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end;
-        padding: 6px 12px 2px; background: var(--sunk);
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: var(--space-1) var(--space-3);
+        align-items: end;
+        padding: var(--space-2) var(--space-3) var(--space-half); background: var(--sunk);
       }
       .acts {
-        display: flex; flex-wrap: wrap; gap: 6px; padding: 4px 12px 10px; background: var(--sunk);
+        display: flex; flex-wrap: wrap; gap: var(--space-2); padding: var(--space-1) var(--space-3) var(--space-3);
+        background: var(--sunk);
         border-radius: 0 0 var(--round) var(--round);
       }
-      .acts button { font-size: 0.85rem; padding: 0 11px; }
-      .marks { padding: 6px 12px; font-size: 0.82rem; }
-      .whole { padding: 0 12px 6px; }
+      .marks { padding: var(--space-2) var(--space-3); font-size: var(--type-small); }
+      .whole { padding: 0 var(--space-3) var(--space-2); }
       @media print {
         #handle, .fields, .acts { display: none; }
-        #toggle { min-height: 0; padding: 1px 4px; }
-        .chip { padding: 0 4px; }
+        #toggle { min-height: 0; padding: var(--space-half) var(--space-1); }
       }
     `,
   ];
@@ -112,9 +111,9 @@ export class JwLineCard extends element(
   render() {
     return html`<article aria-label="Element ${this.at + 1}, ${this.name}">
       <div class="row">
-        <button id="handle" aria-label="Move ${this.name}: drag, or Alt with the up and down arrows"
+        <button id="handle" class="head" aria-label="Move ${this.name}: drag, or Alt with the up and down arrows"
           @pointerdown=${this._grab}>⠿</button>
-        <button id="toggle" aria-expanded=${this.open} aria-controls="fields"
+        <button id="toggle" class="head" aria-expanded=${this.open} aria-controls="fields"
           @click=${() => send(this, 'jw-line-toggle', {at: this.at})}>
           <span class="at">${this.at + 1}</span>
           <span><span class="name">${this.name}</span><span class="sub">${this._sub()}</span></span>

@@ -39,10 +39,12 @@ class JwLineEditor extends element(
     base,
     panelStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; align-content: start; min-width: 0; }
-      .list { padding: 12px 8px; }
-      .list h2 { padding-left: 6px; }
-      .keep { font-size: 0.85rem; }
+      :host {
+        display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); align-content: start; min-width: 0;
+      }
+      .list { padding: var(--space-3) var(--space-2); }
+      .list h2 { padding-left: var(--space-2); }
+      .keep { font-size: var(--type-small); }
       @media print { .keep { display: none; } }
     `,
   ];

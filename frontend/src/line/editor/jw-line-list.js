@@ -35,15 +35,15 @@ class JwLineList extends element({
   static styles = [
     base,
     css`
-      ol { list-style: none; margin: 0; padding: 0; display: grid; gap: 6px; }
+      ol { list-style: none; margin: 0; padding: 0; display: grid; gap: var(--space-2); }
       li { position: relative; }
       li[data-moved] { opacity: 0.5; }
       li[data-before]::before, li[data-after]::after {
-        content: ''; position: absolute; left: 0; right: 0; height: 4px; border-radius: 2px; background: var(--accent);
+        content: ''; position: absolute; left: 0; right: 0; height: 4px; border-radius: 2px; background: var(--focus);
       }
       li[data-before]::before { top: -5px; }
       li[data-after]::after { bottom: -5px; }
-      .end { padding: 2px 0 4px 44px; font-size: 0.85rem; color: var(--soft); }
+      .end { padding: 2px 0 4px 44px; font-size: var(--type-small); color: var(--soft); }
       @media print { ol { gap: 0; } }
     `,
   ];

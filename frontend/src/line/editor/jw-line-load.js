@@ -67,17 +67,19 @@ class JwLineLoad extends element(
     readingStyles,
     css`
       .fields {
-        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end;
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: var(--space-1) var(--space-3);
+        align-items: end;
       }
-      label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      label { display: block; font-size: var(--type-small); font-weight: 600; margin-bottom: var(--space-1); }
       textarea {
-        width: 100%; min-height: 130px; padding: 8px; font: 0.85rem/1.4 ui-monospace, monospace; color: inherit;
+        width: 100%; min-height: 130px; padding: var(--space-2); font: var(--type-small)/1.4 ui-monospace, monospace;
+        color: inherit;
         background: var(--card); border: 1px solid var(--edge); border-radius: var(--round);
       }
-      .own { padding-bottom: 18px; }
+      .own { padding-bottom: var(--space-4); }
       .wide { grid-column: 1 / -1; }
       .onpaper { display: none; }
-      @media print { .fields { display: none; } .onpaper { display: block; font-size: 8pt; } }
+      @media print { .fields { display: none; } .onpaper { display: block; } }
     `,
   ];
 

@@ -42,14 +42,15 @@ class JwLineStation extends element(
     base,
     css`
       .fields {
-        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end;
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: var(--space-1) var(--space-3);
+        align-items: end;
       }
       summary {
-        cursor: pointer; min-height: var(--target); align-content: center; color: var(--accent); font-size: 0.9rem;
+        cursor: pointer; min-height: var(--target); align-content: center; font-size: var(--type-text);
       }
       .onpaper { display: none; }
       @media (max-width: 420px) { .fields { grid-template-columns: 1fr 1fr; } }
-      @media print { .fields, details { display: none; } .onpaper { display: block; font-size: 8pt; } }
+      @media print { .fields, details { display: none; } .onpaper { display: block; } }
     `,
   ];
 

@@ -30,15 +30,21 @@ class JwLineTransmitter extends element(
     base,
     css`
       .fields {
-        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; align-items: end;
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: var(--space-1) var(--space-3);
+        align-items: end;
       }
       [name='transmitter.behaviour'] { grid-column: span 2; }
-      .tune { display: flex; flex-wrap: wrap; gap: 4px 12px; align-items: center; margin-top: 4px; }
-      .tune button { font-size: 0.9rem; }
+      .tune {
+        display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-3); align-items: center;
+        margin-top: var(--space-1);
+      }
       .tune p { flex: 1 1 200px; }
       .onpaper { display: none; }
       @media (max-width: 420px) { .fields { grid-template-columns: 1fr 1fr; } }
-      @media print { .fields, .tune, .quiet { display: none; } .onpaper { display: block; font-size: 8pt; } }
+      @media print {
+        .fields, .tune, .quiet { display: none; }
+        .onpaper { display: block; }
+      }
     `,
   ];
 

@@ -88,7 +88,7 @@ export class FormView extends element(
   }
 
   /** As on a first visit, but for what the station has: its rig gives the power, its antenna the SWR. */
-  _reset() {
+  reset() {
     const names = Object.keys(this._first).filter((name) => !this._ownNames.includes(name));
     const plain = plainSettings(this.station);
     const settings = Object.fromEntries(names.map((name) => [name, plain[name]]));

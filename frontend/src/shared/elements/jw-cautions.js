@@ -8,12 +8,13 @@ class JwCautions extends element({cautions: value(/** @type {string[]} */ (of)),
     base,
     css`
       section {
-        padding: 12px 16px; border-left: 4px solid var(--alarm); background: var(--alarm-wash); border-radius: 4px;
+        padding: var(--space-3) var(--space-4); border-left: 4px solid var(--alarm); background: var(--alarm-wash);
+        border-radius: 4px;
       }
-      h2 { margin-bottom: 4px; font-size: 1rem; }
-      ul { padding-left: 1.1em; font-size: 0.9rem; }
-      @media print { ul, h2 { font-size: 7.5pt; } section { padding: 1mm 3mm; } }
-      li + li { margin-top: 3px; }
+      h2 { margin-bottom: var(--space-1); font-size: var(--type-text); }
+      ul { padding-left: 1.1em; font-size: var(--type-text); }
+      @media print { section { padding: 1mm 3mm; } }
+      li + li { margin-top: var(--space-1); }
     `,
   ];
 

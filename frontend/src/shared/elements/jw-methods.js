@@ -13,9 +13,9 @@ class JwMethods extends element({catalogue: value(/** @type {Catalogue} */ (of))
   static styles = [
     base,
     css`
-      article { margin-top: 14px; padding-top: 14px; border-top: 1px solid var(--line); }
-      .formula { overflow-x: auto; padding: 8px 0; font-size: 1.1rem; }
-      li { padding: 3px 0; font-size: 0.85rem; }
+      article { margin-top: var(--space-4); padding-top: var(--space-4); border-top: 1px solid var(--line); }
+      .formula { overflow-x: auto; padding: var(--space-2) 0; font-size: var(--type-lead); }
+      li { padding: var(--space-1) 0; font-size: var(--type-small); }
     `,
   ];
 

@@ -23,10 +23,12 @@ class JwProgress extends element({
       :host { height: 3px; }
       div { height: 100%; overflow: hidden; }
       p {
-        position: fixed; bottom: 12px; left: 12px; padding: 4px 12px; font-size: 0.85rem; background: var(--card);
+        position: fixed; bottom: calc(var(--foot) + var(--space-3)); left: var(--space-3); z-index: 16;
+        padding: var(--space-1) var(--space-3); font-size: var(--type-small);
+        background: var(--card);
         border: 1px solid var(--line); border-radius: var(--round); box-shadow: 0 4px 20px #0003;
       }
-      i { display: block; height: 100%; width: 30%; background: var(--accent); opacity: 0; }
+      i { display: block; height: 100%; width: 30%; background: var(--focus); opacity: 0; }
       :host([status='pending']) i { opacity: 1; }
       :host([status='pending']) .moving { animation: pass 1.1s 0.15s infinite ease-in-out backwards; }
       @keyframes pass { from { translate: -100% 0; } to { translate: 340% 0; } }

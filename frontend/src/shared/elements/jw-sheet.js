@@ -32,11 +32,14 @@ class JwSheet extends element({heading: {type: String}}) {
       }
       dialog[open] { display: flex; flex-direction: column; }
       .head {
-        display: flex; gap: 12px; align-items: center; padding: 8px 8px 8px 18px; border-bottom: 1px solid var(--line);
+        display: flex; gap: var(--space-3); align-items: center;
+        padding: var(--space-2) var(--space-2) var(--space-2) var(--space-4); border-bottom: 1px solid var(--line);
       }
       h2:focus { outline: none; }
-      h2 { flex: 1; font-size: 1.15rem; line-height: 1.25; }
-      .body { flex: 1; overflow: auto; padding: 14px 18px 40px; overscroll-behavior: contain; }
+      h2 { flex: 1; font-size: var(--type-lead); line-height: 1.25; }
+      .body {
+        flex: 1; overflow: auto; padding: var(--space-4) var(--space-4) var(--space-10); overscroll-behavior: contain;
+      }
       @media (min-width: 700px) {
         dialog { inset: 0 0 0 auto; width: 600px; border-left: 1px solid var(--edge); box-shadow: 0 0 40px #0005; }
         dialog::backdrop { background: #0006; }

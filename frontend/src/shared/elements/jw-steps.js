@@ -21,20 +21,22 @@ class JwSteps extends element({
     packStyles,
     css`
       ol { list-style: none; margin: 0; padding: 0; }
-      li { padding: 10px 0; border-top: 1px solid var(--line); }
-      .title { display: flex; flex-wrap: wrap; gap: 0 8px; align-items: baseline; }
-      .formula { overflow-x: auto; padding: 6px 0; font-size: 1.05rem; }
-      .plain { font-size: 0.8rem; }
+      li { padding: var(--space-3) 0; border-top: 1px solid var(--line); }
+      .title { display: flex; flex-wrap: wrap; gap: 0 var(--space-2); align-items: baseline; }
+      .formula { overflow-x: auto; padding: var(--space-2) 0; font-size: var(--type-lead); }
+      .plain { font-size: var(--type-small); }
       .plain td { border-bottom-style: dotted; }
       .plain td:first-child { white-space: nowrap; }
-      .result { margin-top: 4px; font-weight: 650; }
+      .result { margin-top: var(--space-1); font-weight: 650; }
       summary {
-        cursor: pointer; min-height: var(--target); align-content: center; color: var(--soft); font-size: 0.85rem;
+        cursor: pointer; min-height: var(--target); align-content: center; color: var(--soft);
+        font-size: var(--type-small);
       }
       @media print {
         li { break-inside: avoid; padding: 1mm 0; }
-        .formula { overflow: visible; padding: 1px 0; font-size: 0.95rem; }
-        .formula[tabindex] { font-size: 0.52rem; }
+        .formula { overflow: visible; padding: var(--space-half) 0; font-size: var(--type-text); }
+        /* a long one fits the column */
+        .formula[tabindex] { font-size: 4.7pt; }
       }
     `,
   ];

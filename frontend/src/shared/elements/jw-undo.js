@@ -17,18 +17,20 @@ class JwUndo extends element({
   static styles = [
     base,
     css`
-      div { display: flex; gap: 6px; }
-      button { font-size: 0.85rem; padding: 0 10px; }
-      button:disabled { opacity: 0.6; cursor: default; }
+      div { display: flex; gap: var(--space-1); }
       @media print { :host { display: none; } }
     `,
   ];
 
   render() {
     return html`<div role="group" aria-label="Undo">
-      <button id="undo" ?disabled=${!this.undo} @click=${() => send(this, 'jw-turn', {way: 'undo'})}>Undo</button>
-      <button id="redo" ?disabled=${!this.redo} @click=${() => send(this, 'jw-turn', {way: 'redo'})}>Redo</button>
+      ${this._button('undo', 'Undo', this.undo)}${this._button('redo', 'Redo', this.redo)}
     </div>`;
+  }
+
+  _button(way, words, isThere) {
+    return html`<button id=${way} class="quiet" ?disabled=${!isThere}
+      @click=${() => send(this, 'jw-turn', {way})}>${words}</button>`;
   }
 }
 

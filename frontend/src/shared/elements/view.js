@@ -10,12 +10,12 @@ import {broughtBack, changed, fromLink} from '../station/station.js';
 import {addressOf, isServed} from '../station/web-address.js';
 import {element, of, value} from './element.js';
 import './jw-progress.js';
-import './jw-undo.js';
 import {send} from './send.js';
 
 /**
  * @import {Transport} from '../answers.js'
  * @import {StationChanges} from '../station/station.js'
+ * @import {Way} from '../export/ways.js'
  *
  * @typedef {{words: string, run: () => void}} Action - what the reader may do about it
  * @typedef {{text: string, link: string, action: Action | undefined}} Notice - a sentence, and a link to copy
@@ -244,12 +244,22 @@ export class View extends element(
     history[isSame ? 'replaceState' : 'pushState'](OWN, '', address);
   }
 
-  get canUndo() {
-    return this.stationStore.canUndo(this._name);
+  /**
+   * How what is shown can be taken along.
+   *
+   * @returns {Way[]}
+   */
+  get ways() {
+    return [
+      {id: 'link', words: 'Copy link', run: () => this._copyLink()},
+      {id: 'print', words: 'Print', run: () => window.print()},
+    ];
   }
 
-  get canRedo() {
-    return this.stationStore.canRedo(this._name);
+  /** Does something with the answer, once there is one. */
+  _withAnswer(answer, run) {
+    if (answer) run(answer);
+    else this._notice({text: 'The numbers are not there yet; try again when they are.'});
   }
 
   /**
@@ -274,12 +284,6 @@ export class View extends element(
    */
   _turned({to}) {
     return to;
-  }
-
-  /** Undo and Redo. */
-  _undoButtons() {
-    return html`<jw-undo ?undo=${this.canUndo} ?redo=${this.canRedo}
-      @jw-turn=${({detail}) => this.turn(detail.way)}></jw-undo>`;
   }
 
   /**

@@ -23,9 +23,12 @@ export class Field extends element(
     base,
     css`
       :host { min-width: 0; }
-      label, legend { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; padding: 0; }
+      label, legend {
+        display: block; font-size: var(--type-small); font-weight: 600; margin-bottom: var(--space-1); padding: 0;
+      }
       .under {
-        display: block; min-height: 1.35em; margin-top: 2px; font-size: 0.75rem; line-height: 1.35; color: var(--soft);
+        display: block; min-height: 1.35em; margin-top: var(--space-half); font-size: var(--type-fine);
+        line-height: 1.35; color: var(--soft);
       }
       .under.error { color: var(--alarm); font-weight: 600; }
     `,

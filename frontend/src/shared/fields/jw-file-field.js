@@ -7,11 +7,11 @@ class JwFileField extends Field {
     ...Field.styles,
     css`
       input {
-        width: 100%; min-height: var(--target); padding: 8px; border: 1px dashed var(--edge);
-        border-radius: var(--round); background: var(--card); font-size: 0.85rem;
+        width: 100%; min-height: var(--target); padding: var(--space-2); border: 1px dashed var(--edge);
+        border-radius: var(--round); background: var(--card); font-size: var(--type-small);
       }
       ::file-selector-button {
-        font: inherit; padding: 4px 10px; color: var(--ink); background: var(--sunk);
+        font: inherit; padding: var(--space-1) var(--space-3); color: var(--ink); background: var(--sunk);
         border: 1px solid var(--edge); border-radius: 6px;
       }
     `,

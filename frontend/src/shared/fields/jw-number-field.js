@@ -14,9 +14,9 @@ class JwNumberField extends TypedField {
   static styles = [
     ...TypedField.styles,
     css`
-      .row { display: flex; gap: 10px; align-items: center; }
+      .row { display: flex; gap: var(--space-3); align-items: center; }
       input[type='range'] { flex: 1 1 70px; min-width: 60px; height: var(--target); margin: 0; }
-      .row input[type='text'] { flex: 0 1 5.2rem; min-width: 4rem; padding-right: 2px; }
+      .row input[type='text'] { flex: 0 1 5.2rem; min-width: 4rem; padding-right: var(--space-half); }
       .row input[type='text']:only-child { flex: 1 1 auto; }
     `,
   ];

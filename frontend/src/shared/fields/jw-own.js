@@ -18,12 +18,12 @@ class JwOwn extends element({
     base,
     css`
       p {
-        display: flex; flex-wrap: wrap; gap: 4px 10px; align-items: center; margin-bottom: 8px;
-        padding: 4px 4px 4px 10px;
-        background: var(--sunk); border-radius: var(--round); font-size: 0.85rem;
+        display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-3); align-items: center;
+        margin-bottom: var(--space-2);
+        padding: var(--space-1) var(--space-1) var(--space-1) var(--space-3);
+        background: var(--sunk); border-radius: var(--round); font-size: var(--type-small);
       }
       span { flex: 1 1 12rem; }
-      button { font-size: 0.85rem; padding: 0 10px; }
       @media print { button { display: none; } }
     `,
   ];

@@ -6,7 +6,7 @@ class JwSwitchField extends Field {
   static styles = [
     ...Field.styles,
     css`
-      label { display: flex; gap: 10px; align-items: center; min-height: var(--target); margin: 1.2rem 0 0; }
+      label { display: flex; gap: var(--space-3); align-items: center; min-height: var(--target); margin: 1.2rem 0 0; }
       input { width: 22px; height: 22px; margin: 0; }
     `,
   ];

@@ -23,8 +23,7 @@ class JwTogglesField extends element(
     ...Field.styles,
     css`
       fieldset { margin: 0; padding: 0; border: 0; min-width: 0; }
-      div { display: flex; flex-wrap: wrap; gap: 4px; }
-      button { padding: 0 10px; }
+      div { display: flex; flex-wrap: wrap; gap: var(--space-1); }
       .set { border-style: dashed; }
     `,
   ];
@@ -43,11 +42,11 @@ class JwTogglesField extends element(
           .filter(({hidden}) => !hidden)
           .map(
             ({id, name}) =>
-              html`<button value=${id} aria-pressed=${this._chosen.includes(id)}
+              html`<button class="choice" value=${id} aria-pressed=${this._chosen.includes(id)}
                 @click=${this._toggle}>${name}</button>`,
           )}
         ${this.sets.map(
-          (set) => html`<button class="set" aria-pressed=${set.value === null ? this.value === null : nothing}
+          (set) => html`<button class="choice set" aria-pressed=${set.value === null ? this.value === null : nothing}
             @click=${() => this.change(set.value)}>${set.words}</button>`,
         )}
       </div>

@@ -4,7 +4,7 @@ import {css, html} from 'lit';
 /** @import {Reading} from '../text/number-typed.js' */
 
 export const readingStyles = css`
-  .readings { display: flex; flex-wrap: wrap; gap: 6px; margin-top: 4px; }
+  .readings { display: flex; flex-wrap: wrap; gap: var(--space-2); margin-top: var(--space-1); }
 `;
 
 /**

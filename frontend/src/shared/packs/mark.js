@@ -18,8 +18,9 @@ export function packOfSource(source, packs = []) {
 
 export const packStyles = css`
   .pack {
-    display: inline-block; max-width: 100%; padding: 0 7px; border: 1px dashed var(--accent); border-radius: 99px;
-    color: var(--accent); font-size: 0.75rem; font-weight: 500; overflow-wrap: anywhere;
+    display: inline-block; max-width: 100%; padding: 0 var(--space-2); border: 1px dashed var(--edge);
+    border-radius: 99px;
+    color: var(--soft); font-size: var(--type-fine); font-weight: 500; overflow-wrap: anywhere;
   }
-  .pack.sign { padding: 0 2px; border: 0; font-size: 0.8em; }
+  .pack.sign { padding: 0 var(--space-half); border: 0; font-size: var(--type-fine); }
 `;

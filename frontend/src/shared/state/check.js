@@ -26,11 +26,14 @@ export function list(path, value, least, most, what) {
   return value;
 }
 
+/** Characters are counted as the core counts them: one outside the basic plane is one. */
+const isNoLonger = (value, longest) => value.length <= longest || [...value].length <= longest;
+
 const CHECKS = {
   number: ({min, max}, value) => typeof value === 'number' && value >= min && value <= max,
   choice: ({choices}, value) => choices.includes(value),
   boolean: (_, value) => typeof value === 'boolean',
-  text: ({longest}, value) => typeof value === 'string' && value.length <= (longest ?? Infinity),
+  text: ({longest = Infinity}, value) => typeof value === 'string' && isNoLonger(value, longest),
 };
 
 const ALLOWED = {

@@ -1,52 +1,86 @@
-/** Styles every element shares: boxes, focus, buttons, quiet text, plain tables; on paper no more than was unfolded. */
+/**
+ * Styles every element shares: boxes, focus, the three kinds of button, fields, chips, marks, plain tables; on paper no
+ * more than was unfolded. Sizes, spaces and colours are those of tokens.css.
+ */
 import {css} from 'lit';
+
+/** A button is plain; the one a view is there for is `primary`, one seldom wanted `quiet`; a `choice` stays down. */
+const buttons = css`
+  button, .button {
+    min-height: var(--target); min-width: var(--target); padding: 0 var(--space-3); font-size: var(--type-small);
+    background: var(--card); border: 1px solid var(--edge); border-radius: var(--round); cursor: pointer;
+  }
+  .button { display: inline-grid; align-items: center; color: inherit; text-decoration: none; }
+  :is(button, .button):hover { border-color: var(--ink); }
+  .primary { color: var(--card); background: var(--ink); border-color: var(--ink); font-weight: 600; }
+  .quiet:is(button, .button) { background: none; border-color: transparent; color: inherit; font-weight: 500; }
+  .quiet:is(button, .button):hover { background: var(--sunk); }
+  button:disabled { color: var(--soft); border-style: dashed; cursor: default; }
+  button[aria-expanded='true'] { background: var(--sunk); border-color: var(--ink); }
+  button:is([aria-pressed='true'], [aria-checked='true'], [aria-current]) {
+    background: var(--accent); border-color: var(--accent); color: var(--accent-ink); forced-color-adjust: none;
+  }
+  .choice { border-radius: 99px; }
+  /* the head of a row or column: all of it can be pressed */
+  .head:is(button) { padding: 0; border: 0; border-radius: 0; background: none; color: inherit; text-align: left; }
+  .head:is(button):hover { text-decoration: underline; }
+`;
+
+const fields = css`
+  input:not([type='checkbox'], [type='radio'], [type='range']), select {
+    min-height: var(--target); padding: 0 var(--space-2); width: 100%; min-width: 0;
+    background: var(--card); border: 1px solid var(--edge); border-radius: var(--round); font-size: var(--type-text);
+  }
+  select { padding-right: var(--space-half); }
+  input:is([type='checkbox'], [type='radio'], [type='range']) { accent-color: var(--accent); }
+  [aria-invalid='true'] { border-color: var(--alarm) !important; box-shadow: 0 0 0 1px var(--alarm); }
+  ::file-selector-button {
+    padding: var(--space-1) var(--space-3); font: inherit; color: var(--ink); background: var(--sunk);
+    border: 1px solid var(--edge); border-radius: var(--round);
+  }
+`;
+
+const tables = css`
+  .plain { border-collapse: collapse; width: 100%; font-size: var(--type-small); }
+  .plain :is(th, td) {
+    padding: var(--space-1) var(--space-2) var(--space-1) 0; text-align: left; vertical-align: top;
+    border-bottom: 1px solid var(--line);
+  }
+  .plain :is(th, td).number { text-align: right; white-space: nowrap; }
+  .plain th { font-weight: 600; }
+  .plain thead th { color: var(--soft); font-weight: 500; }
+`;
 
 export const base = css`
   :host { display: block; }
   :host([hidden]) { display: none; }
   *, *::before, *::after { box-sizing: border-box; }
-  :focus-visible { outline: 3px solid var(--accent); outline-offset: 2px; border-radius: 4px; }
+  :focus-visible { outline: 3px solid var(--focus); outline-offset: 2px; border-radius: 4px; }
   h2, h3, h4, p, ul, dl, dd, figure { margin: 0; }
-  h3 { font-size: 1rem; }
-  h4 { font-size: 0.9rem; }
-  a { color: var(--accent); }
-  button, input, select { font: inherit; color: inherit; font-variant-numeric: tabular-nums; }
-  button {
-    min-height: var(--target); min-width: var(--target); padding: 0 14px;
-    background: var(--card); border: 1px solid var(--edge); border-radius: var(--round); cursor: pointer;
-  }
-  button:hover { border-color: var(--accent); }
-  button[aria-pressed='true'], button[aria-expanded='true'], button[aria-checked='true'] {
-    background: var(--accent); border-color: var(--accent); color: var(--accent-ink);
-  }
-  input:not([type='checkbox'], [type='radio'], [type='range']), select {
-    min-height: var(--target); padding: 0 8px; width: 100%; min-width: 0;
-    background: var(--card); border: 1px solid var(--edge); border-radius: var(--round); font-size: 0.9rem;
-  }
-  select { padding-right: 2px; }
-  input[type='checkbox'], input[type='range'] { accent-color: var(--accent); }
-  [aria-invalid='true'] { border-color: var(--alarm) !important; box-shadow: 0 0 0 1px var(--alarm); }
+  h2 { font-size: var(--type-lead); }
+  h3, h4 { font-size: var(--type-text); }
+  small, sub, sup { font-size: var(--type-fine); }
+  a { color: inherit; text-decoration-thickness: 1px; text-underline-offset: 0.15em; }
+  button, input, select, textarea { font: inherit; color: inherit; font-variant-numeric: tabular-nums; }
+  ${buttons}
+  ${fields}
+  ${tables}
   .formula math { width: max-content; margin: 0; }
   math { font-family: math, 'STIX Two Math', 'Cambria Math', 'Latin Modern Math', 'DejaVu Math TeX Gyre', serif; }
-  .quiet { color: var(--soft); font-size: 0.85rem; }
-  .error { color: var(--alarm); font-size: 0.85rem; }
+  .quiet { color: var(--soft); font-size: var(--type-small); }
+  .error { color: var(--alarm); font-size: var(--type-small); }
   .unseen {
     position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap;
   }
-  .plain { border-collapse: collapse; width: 100%; font-size: 0.85rem; }
-  .plain :is(th, td) {
-    padding: 5px 8px 5px 0; text-align: left; vertical-align: top; border-bottom: 1px solid var(--line);
-  }
-  .plain :is(th, td).number { text-align: right; white-space: nowrap; }
-  .plain th { font-weight: 600; }
-  .plain thead th { color: var(--soft); font-weight: 500; }
-  @media print {
-    .plain :is(th, td) { padding-top: 1px; padding-bottom: 1px; }
-    .more:not([open]) { display: none; }
-  }
   var { font-style: italic; font-family: 'STIX Two Math', 'Latin Modern Math', Cambria, 'DejaVu Serif', serif; }
-  .kind {
-    display: inline-block; padding: 0 6px; border: 1px solid var(--line); border-radius: 99px;
-    color: var(--soft); font-size: 0.75rem; white-space: nowrap;
+  .chip {
+    display: inline-block; padding: var(--space-half) var(--space-2); border-radius: 5px; font-weight: 700;
+    text-align: center; white-space: nowrap;
   }
+  .chip:is(.none, [data-step='refused']) { background: var(--refused); color: var(--refused-ink); font-weight: 500; }
+  .kind {
+    display: inline-block; padding: 0 var(--space-2); border: 1px solid var(--line); border-radius: 99px;
+    color: var(--soft); font-size: var(--type-fine); white-space: nowrap;
+  }
+  @media print { .more:not([open]) { display: none; } }
 `;

@@ -52,6 +52,7 @@ function within(edge, cut) {
 
 /** A control's name is "group.field", or the field's alone for the matrix. Ranges and units are the core's. */
 export class Vocabulary {
+  #given;
   /** Whether packs count, so that the numbers that came with the page are not those asked for. */
   isPacked;
   /** @type {Units} - what lengths, temperatures and torques are shown and typed in */
@@ -73,6 +74,7 @@ export class Vocabulary {
    * @param {Units} [units]
    */
   constructor(start, speakers, packs, units = 'metric') {
+    this.#given = {start, speakers, packs};
     this.isPacked = packs.length > 0;
     this.units = units;
     this.views = speakers.flatMap(({id}) => id ?? []);
@@ -80,6 +82,16 @@ export class Vocabulary {
     this.fields = joined(speakers.map(({fields}) => fields?.(start, this.lists)));
     this.first = Object.fromEntries(Object.entries(this.fields).map(([group, fields]) => [group, defaults(fields)]));
     this.words = joined(speakers.map(({words}) => words?.(this.lists)));
+  }
+
+  /**
+   * The same with more packs laid over it.
+   *
+   * @param {{text: string}[]} packs
+   */
+  withPacks(packs) {
+    const {start, speakers, packs: before} = this.#given;
+    return new Vocabulary(start, speakers, [...before, ...packs], this.units);
   }
 
   /** @param {string} name */

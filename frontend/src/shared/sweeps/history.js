@@ -1,6 +1,6 @@
 /** Sweeps kept by line and day, as plain data. */
-import {list, record, refuse, text} from '../shared/state/check.js';
-import * as documentFile from '../shared/state/document-file.js';
+import {list, record, refuse, text} from '../state/check.js';
+import * as documentFile from '../state/document-file.js';
 
 /**
  * @typedef {object} KeptSweep
