@@ -337,4 +337,4 @@ def test_a_number_out_of_range_is_refused_by_its_label(station):
     refused = station("matrix", content=changed("kept.station.settings.vswr", 0.5))
 
     assert refused.exit_code == 2
-    assert "VSWR on the line at the joint: 0.5; allowed: 1 to 20." in refused.stderr
+    assert "SWR on the line at the joint: 0.5; allowed: 1 to 20." in refused.stderr
