@@ -1,5 +1,6 @@
 """Three engines behind one interface, so that what the saved page must do is said once for all of them."""
 
+import json
 import os
 import shutil
 import subprocess
@@ -10,9 +11,10 @@ from concurrent.futures import ThreadPoolExecutor
 from contextlib import ExitStack, contextmanager
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import Any
 
-from playwright.sync_api import Browser, Page, Playwright, sync_playwright
+from playwright.sync_api import BrowserContext, Page, Playwright, sync_playwright
 from selenium.webdriver import Keys, Remote
 from selenium.webdriver.remote.client_config import ClientConfig
 from selenium.webdriver.remote.remote_connection import RemoteConnection
@@ -24,6 +26,9 @@ from visits import DESKTOP, FLAGS, READERS, ROOT
 SAVED = ROOT / "dist" / "jointwise.html"
 PATIENCE_S = 600
 """As `START_MS` of visits: only what hangs is ended."""
+
+NEVER = 2
+"""Chromium's number, in its settings, for what no page may do."""
 
 OWN = ("file:", "blob:", "data:", "about:")
 """Addresses that lie on the disk or in the page."""
@@ -100,20 +105,20 @@ class View(ABC):
 
 
 Engine = Callable[..., Any]
-"""Opens a view: `with engine() as view`, or `engine(scripts=False)` for one in which no script of the page runs."""
+"""Opens a view: `with engine() as view`; in one with `scripts=False` no script of the page runs, in one with
+`storage=False` the browser is set to keep nothing for any page."""
 
 
 class PlaywrightView(View):
     """A page that Playwright drives, in a context that is offline."""
 
-    def __init__(self, do: Callable[..., Any], browser: Browser, scripts: bool):
+    def __init__(self, do: Callable[..., Any], context: BrowserContext, scripts: bool):
         self._do = do
         self._scripts = scripts
         self._logged: list[str] = []
-        self._page: Page = do(self._begin, browser)
+        self._page: Page = do(self._begin, context)
 
-    def _begin(self, browser: Browser) -> Page:
-        context = browser.new_context(**DESKTOP, offline=True, java_script_enabled=self._scripts)
+    def _begin(self, context: BrowserContext) -> Page:
         context.set_default_timeout(PATIENCE_S * 1000)
         context.add_init_script(PRELUDE)
         context.on("request", lambda request: self._logged.append(request.url))
@@ -168,7 +173,8 @@ class WebKitView(View):
 
     def enter(self, selector: str, text: str) -> None:
         field = self._first(selector)
-        field.clear()
+        # cleared by the driver it would count as given empty
+        field.send_keys(Keys.CONTROL + "a")
         field.send_keys(text, Keys.TAB)
 
     def logged(self) -> list[str]:
@@ -176,7 +182,7 @@ class WebKitView(View):
 
 
 @contextmanager
-def played(launch: Callable[[Playwright], Browser], scripts: bool) -> Iterator[View]:
+def played(launch: Callable[[Playwright], BrowserContext], scripts: bool) -> Iterator[View]:
     """A view in a browser that Playwright launches.
 
     It has a thread of its own: Playwright allows one start in a thread, and fixture `browser` has that of the tests.
@@ -188,41 +194,51 @@ def played(launch: Callable[[Playwright], Browser], scripts: bool) -> Iterator[V
 
         playwright = do(sync_playwright().start)
         ends.callback(do, playwright.stop)
-        browser = do(launch, playwright)
-        ends.callback(do, browser.close)
-        yield PlaywrightView(do, browser, scripts)
+        context = do(launch, playwright)
+        ends.callback(do, lambda: context.browser.close() if context.browser else context.close())
+        yield PlaywrightView(do, context, scripts)
 
 
 @contextmanager
-def chromium(scripts: bool = True) -> Iterator[View]:
+def chromium(scripts: bool = True, storage: bool = True) -> Iterator[View]:
     """A view in the Chromium on PATH."""
+    begin: dict[str, Any] = {"executable_path": shutil.which("chromium"), "args": FLAGS}
+    given: dict[str, Any] = {**DESKTOP, "offline": True, "java_script_enabled": scripts}
+    with TemporaryDirectory() as profile:
 
-    def launch(playwright: Playwright) -> Browser:
-        return playwright.chromium.launch(executable_path=shutil.which("chromium"), args=FLAGS)
+        def launch(playwright: Playwright) -> BrowserContext:
+            if storage:
+                return playwright.chromium.launch(**begin).new_context(**given)
+            chosen = Path(profile) / "Default" / "Preferences"
+            chosen.parent.mkdir()
+            chosen.write_text(json.dumps({"profile": {"default_content_setting_values": {"cookies": NEVER}}}))
+            return playwright.chromium.launch_persistent_context(profile, **begin, **given)
 
-    with played(launch, scripts) as view:
-        yield view
+        with played(launch, scripts) as view:
+            yield view
 
 
 @contextmanager
-def firefox(scripts: bool = True) -> Iterator[View]:
+def firefox(scripts: bool = True, storage: bool = True) -> Iterator[View]:
     """A view in the Firefox ESR on PATH."""
     preferences = {
         "security.fileuri.strict_origin_policy": True,  # as users have it; automation relaxes it
         "javascript.enabled": scripts,  # Playwright's own switch does nothing over this protocol
+        "dom.storage.enabled": storage,
     }
 
-    def launch(playwright: Playwright) -> Browser:
-        return playwright.firefox.launch(
+    def launch(playwright: Playwright) -> BrowserContext:
+        browser = playwright.firefox.launch(
             channel="moz-firefox", executable_path=shutil.which("firefox-esr"), firefox_user_prefs=preferences
         )
+        return browser.new_context(**DESKTOP, offline=True, java_script_enabled=scripts)
 
     with played(launch, scripts) as view:
         yield view
 
 
 @contextmanager
-def webkit(scripts: bool = True) -> Iterator[View]:
+def webkit(scripts: bool = True, storage: bool = True) -> Iterator[View]:
     """A view in Debian's WebKitGTK.
 
     It has no switch for the network and no log of requests; a proxy that answers nothing stands for both.
@@ -231,6 +247,7 @@ def webkit(scripts: bool = True) -> Iterator[View]:
     options.binary_location = str(next(Path("/usr/lib").glob("*/webkit2gtk-4.1/MiniBrowser")))
     options.add_argument("--automation")
     options.add_argument(f"--enable-javascript={str(scripts).lower()}")
+    options.add_argument(f"--enable-html5-local-storage={str(storage).lower()}")
     with screen() as display, listening() as (address, heard):
         options.set_capability("proxy", {"proxyType": "manual", "httpProxy": address, "sslProxy": address})
         with driven(options, display) as driver:

@@ -20,8 +20,8 @@ class View(NamedTuple):
 
 
 VIEWS = {
-    "matrix": View("", "jw-matrix td button"),
-    "cell": View("#family=n&band=2m&power_w=400", "jw-derivation math"),
+    "matrix": View("", "jw-matrix td[data-step]"),
+    "cell": View("#family=n&band=2m&power_w=400", "jw-derivation [data-bar]"),
     "choose": View("#view=choose", "jw-choose-table tr[data-family]"),
     "line": View("#view=line", "jw-line-card"),
     "kit": View("#view=kit", "jw-kit-view #verdict"),

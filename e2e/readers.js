@@ -1,6 +1,9 @@
 /** What the tests read in the page, through every open shadow root. */
 (() => {
-  const roots = (root) => [root, ...[...root.querySelectorAll('*')].flatMap((one) => (one.shadowRoot ? roots(one.shadowRoot) : []))];
+  const roots = (root) => [
+    root,
+    ...[...root.querySelectorAll('*')].flatMap((one) => (one.shadowRoot ? roots(one.shadowRoot) : [])),
+  ];
 
   /** All elements a selector matches, in whichever root. */
   const everywhere = (selector) => roots(document).flatMap((root) => [...root.querySelectorAll(selector)]);
@@ -16,9 +19,8 @@
     everywhere('td[data-family][data-band]').map((cell) => ({
       family: cell.dataset.family,
       band: cell.dataset.band,
-      power: Number(cell.dataset.power),
-      text: cell.querySelector('.number').textContent.trim(),
-      ...colours(cell.querySelector('button')),
+      text: cell.firstChild?.textContent.trim() ?? '',
+      ...colours(cell),
     }));
 
   /** The printed margins and return losses in reading order; null where a word stands instead. */

@@ -34,8 +34,14 @@ def fragment(page: Page) -> str:
 
 
 def cell(page: Page, family: str, band: str) -> Locator:
-    """The button of one cell."""
-    return page.locator(f"td[data-family='{family}'][data-band='{band}'] button")
+    """One cell."""
+    return page.locator(f"td[data-family='{family}'][data-band='{band}']")
+
+
+def seldom(page: Page, group: str) -> None:
+    """Unfold a group of the matrix's settings."""
+    page.get_by_role("button", name="More settings").click()
+    page.get_by_role("button", name=group, exact=True).click()
 
 
 def sheet(page: Page) -> Locator:
@@ -69,15 +75,27 @@ def open_cell(page: Page, family: str, band: str) -> Locator:
 
 
 def drawn(page: Page) -> Locator:
-    """The derivation, once all its charts are drawn."""
+    """The derivation, once its bars are there."""
     derivation = page.locator("jw-derivation")
+    expect(derivation.locator("[data-bar]")).to_have_count(3)
+    return derivation
+
+
+def unfolded(derivation: Locator, heading: str) -> Locator:
+    """A part of the derivation, unfolded."""
+    derivation.locator("details > summary").filter(has_text=heading).click()
+    return derivation
+
+
+def with_charts(page: Page) -> Locator:
+    """The derivation, once all its charts are drawn."""
+    derivation = unfolded(drawn(page), "Charts")
     expect(derivation.locator("jw-chart .main-svg .scatterlayer")).to_have_count(3)
-    expect(derivation.locator("math").first).to_be_visible()
     return derivation
 
 
 class Step(NamedTuple):
-    """One step of the colour scale as the legend shows it."""
+    """One step of the colour scale as the key shows it."""
 
     low: float
     high: float
@@ -85,16 +103,16 @@ class Step(NamedTuple):
     ground: str
 
 
-def legend_steps(page: Page) -> list[Step]:
-    """The colour scale, from far below the limit to far above it."""
-    entries = page.locator("jw-legend .scale [data-step]").evaluate_all(
+def key_steps(page: Page) -> list[Step]:
+    """The colour scale, from over the limit to ample."""
+    entries = page.locator("jw-key [data-step]:not([data-step=refused])").evaluate_all(
         "(all) => all.map((one) => ({words: one.textContent, ...readers.colours(one)}))"
     )
     return [Step(*covered(entry["words"]), entry["ink"], entry["ground"]) for entry in entries]
 
 
 def covered(words: str) -> tuple[float, float]:
-    """The margins that a step of the legend covers, in dB."""
+    """The margins that a step of the key covers, in dB."""
     edges = [float(edge.replace("−", "-")) for edge in re.findall(r"[+−]?\d+", words)]
     if "below" in words:
         return -inf, edges[0]

@@ -15,6 +15,7 @@ from playwright.sync_api import Browser, BrowserContext, Locator, Page, expect
 from reading import assert_numbers, until
 from visits import AXE, PHONE, ROOT, SIZES, TABLET, clean
 
+from jointwise.assemble.version import VERSION
 from jointwise.calc.operations import call
 
 SCRIPT = (ROOT / "dist/site/embed.js").read_bytes()
@@ -109,8 +110,8 @@ def visit(browser: Browser) -> Iterator[Callable[..., Page]]:
 
 
 def cell(page: Page | Locator, family: str, band: str) -> Locator:
-    """The button of one cell."""
-    return page.locator(f"jointwise-matrix td[data-family='{family}'][data-band='{band}'] button")
+    """One cell."""
+    return page.locator(f"jointwise-matrix td[data-family='{family}'][data-band='{band}']")
 
 
 def heard(page: Page, kind: str) -> list[Any]:
@@ -172,7 +173,7 @@ def test_a_hostile_style_sheet_changes_nothing(club: Website, visit: Callable[..
         assert_numbers(page, expected.numbers())
         looks.append(
             page.evaluate("""() => {
-              const [button] = readers.everywhere('td > button');
+              const [button] = readers.everywhere('td[data-row]');
               const {width, height} = readers.everywhere('.scroll')[0].getBoundingClientRect();
               const [cell] = readers.cells();
               const {fontSize, letterSpacing, textTransform, direction} = getComputedStyle(button);
@@ -185,6 +186,50 @@ def test_a_hostile_style_sheet_changes_nothing(club: Website, visit: Callable[..
         )
 
     assert looks[0] == looks[1]
+
+
+COLOURED = """
+body { background: #123020; color: #f0ffe0; }
+body.light { background: #fffdf0; color: #201000; }
+body.own { --jointwise-ink: #000080; --jointwise-ground: #ffffff; }
+"""
+
+SEEN = """() => {
+  const [root, card] = ['.root', '.card'].map((one) => getComputedStyle(readers.everywhere(one)[0]));
+  return [root.color, card.backgroundColor, root.colorScheme];
+}"""
+
+
+def test_colours_are_those_of_the_page_around(club: Website, visit: Callable[..., Page]) -> None:
+    """Letters and ground are the page's, dark or light, also after its own switch; a page may name others."""
+    club.files["/coloured.css"] = File(COLOURED.encode(), "text/css")
+    club.files["/"] = page_with(PLAIN, sheet="coloured")
+    page = visit(club)
+    assert_numbers(page, expected.numbers())
+    turned = f"(wanted) => JSON.stringify(({SEEN})()) === JSON.stringify(wanted)"
+
+    assert page.evaluate(SEEN) == ["rgb(240, 255, 224)", "rgb(18, 48, 32)", "dark"]
+    page.evaluate("() => document.body.classList.add('light')")
+    page.wait_for_function(turned, arg=["rgb(32, 16, 0)", "rgb(255, 253, 240)", "light"])
+    page.evaluate("() => document.body.classList.add('own')")
+    page.wait_for_function(turned, arg=["rgb(0, 0, 128)", "rgb(255, 255, 255)", "light"])
+
+
+def test_it_says_whose_station_it_is(club: Website, visit: Callable[..., Page]) -> None:
+    """Below the title stand the station and the day that a snapshot names; of none it is an example of this version."""
+    named = json.loads(snapshot(families=["n"])) | {"station": {"name": "Hill club", "date": "2026-11-29"}}
+    club.files["/named.json"] = File(json.dumps(named).encode(), "application/json")
+    club.files["/"] = page_with(PLAIN, element(src="named.json", size="1x16"), element(src="named.json", lang="de"))
+
+    page = visit(club)
+
+    expect(page.locator("jointwise-matrix .station")).to_have_text(
+        [
+            f"Example station, Jointwise {VERSION}",
+            "Station: Hill club, 29 November 2026",
+            "Station: Hill club, 29. November 2026",
+        ]
+    )
 
 
 def test_two_matrices_keep_apart(club: Website, visit: Callable[..., Page]) -> None:
@@ -214,8 +259,10 @@ def test_a_cell_opens_its_derivation(club: Website, visit: Callable[..., Page]) 
         detail = shown.locator(f"details[data-limit={limit['id']}]")
         expect(detail.locator("summary b")).to_have_text(f"{expected.decibels(limit['margin_db'])} dB")
     expect(shown.locator("details[data-match] summary b")).to_have_text(f"{core['match']['return_loss_db']:.1f} dB")
-    binding = shown.locator("details[open]")
+    binding = shown.locator("details[data-limit]").first
     assert binding.get_attribute("data-limit") == core["limits"][0]["id"]
+    expect(binding.locator("summary .share i")).to_have_attribute("data-step", "fine")
+    page.evaluate("() => readers.everywhere('.derivation details').forEach((one) => (one.open = true))")
     steps = [step for step in core["limits"][0]["steps"] if step["end"] == "low"]
     margin = next(at for at, step in enumerate(steps) if step["formula"] == "margin")
     expect(binding.locator("ol > li")).to_have_count(margin + 1)
@@ -479,7 +526,7 @@ def test_targets_are_large_enough(club: Website, visit: Callable[..., Page]) -> 
         page = visit(club, **size)
         assert_numbers(page, expected.numbers())
 
-        small = page.evaluate("""() => readers.everywhere('td > button, select, summary, .ends a')
+        small = page.evaluate("""() => readers.everywhere('td[data-row], select, summary, .ends a')
           .map((one) => [one.textContent.slice(0, 20), one.getBoundingClientRect()])
           .map(([words, {width, height}]) => [words, width, height])
           .filter(([, width, height]) => width < 43.5 || height < 44)""")

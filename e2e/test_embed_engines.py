@@ -30,7 +30,7 @@ def test_a_page_from_a_folder_shows_its_snapshot(engine: Engine, tmp_path: Path)
         view.go((tmp_path / "page.html").as_uri())
         assert view.comes("() => window.readers && readers.cells().length > 0")
         assert view.run("() => readers.numbers()") == expected.numbers(mode="cw")
-        view.click("td[data-family='n'][data-band='2m'] button")
+        view.click("td[data-family='n'][data-band='2m']")
         assert view.comes("() => readers.everywhere('.derivation details[data-limit]').length === 3")
         assert view.run("() => readers.everywhere('.derivation math').length > 5")
         fits = """() => {

@@ -22,13 +22,13 @@ STATION = {"mode": "fm", "vswr": 3}
 
 def panel(page: Page) -> Page:
     """The page, once the panel shows its preview."""
-    page.locator("jw-website jointwise-matrix td button").first.wait_for()
+    page.locator("jw-website jointwise-matrix td[data-row]").first.wait_for()
     return page
 
 
 def preview(page: Page) -> list[str]:
     """What the cells of the preview print, words for refusals left out."""
-    return [text for text in page.locator("jw-website td .number").all_text_contents() if text[0] in "+−R"]
+    return [text for text in page.locator("jw-website td[data-row]").all_text_contents() if text[0] in "+−R"]
 
 
 def printed(**scenario: object) -> list[str]:
@@ -54,7 +54,7 @@ def on_a_website(browser: Browser, line: str, files: dict[str, bytes]) -> list[s
     ):
         page = context.new_page()
         page.goto(club.address)
-        page.locator("jointwise-matrix td button").first.wait_for()
+        page.locator("jointwise-matrix td[data-row]").first.wait_for()
         return page.evaluate("() => readers.numbers()")
 
 
@@ -95,7 +95,7 @@ def test_the_panel_follows_the_controls(visit: Visit) -> None:
     page.locator("#vswr").fill("3")
     page.keyboard.press("Tab")
 
-    expect(page.locator("jw-website td .number").first).to_have_text(printed(vswr=3)[0])
+    expect(page.locator("jw-website td[data-row]").first).to_have_text(printed(vswr=3)[0])
     assert preview(page) == printed(vswr=3)
 
 
@@ -133,7 +133,7 @@ def test_the_saved_file_has_the_panel_too(browser: Browser) -> None:
     context.on("request", lambda request: asked.append(request.url))
     page = context.new_page()
     page.goto(f"{SAVED.as_uri()}#mode=fm&vswr=3&view=website")
-    page.locator("jw-website jointwise-matrix td button").first.wait_for(timeout=START_MS)
+    page.locator("jw-website jointwise-matrix td[data-row]").first.wait_for(timeout=START_MS)
 
     assert preview(page) == printed(**STATION)
     assert saved(page, "Save embed.js") == (ROOT / "dist/site/embed.js").read_bytes()

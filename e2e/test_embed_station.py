@@ -66,7 +66,7 @@ def test_a_club_changes_its_page_by_replacing_one_file(
         assert_numbers(shown, expected.numbers(power=400, **station))
         assert [one["from"] for one in heard(shown, "ready")] == ["kept"]
         kept = shown.evaluate("() => Object.values(localStorage).map((one) => JSON.parse(JSON.parse(one).text))")
-        assert [(one["name"], "kept" in one) for one in kept] == [(name, False)]
+        assert [(one["station"]["name"], "kept" in one) for one in kept] == [(name, False)]
 
 
 def snapshot(**request: Any) -> Any:

@@ -1,15 +1,18 @@
 """A cell opens its derivation, by every means of input, and the derivation says what the core says."""
 
 import re
+from collections import Counter
 from contextlib import suppress
 
 import expected
 import pytest
 from playwright.sync_api import Error, Locator, Page, Route, expect
-from reading import cell, drawn, fragment, open_cell, settled, sheet
-from visits import DESKTOP, TABLET, Visit
+from reading import cell, drawn, fragment, open_cell, settled, sheet, unfolded, with_charts
+from visits import DESKTOP, PHONE, TABLET, Visit
 
 FAMILY, BAND, POWER = "n", "2m", 400
+LIMIT_AT = 0.75
+"""Where the limit stands on a bar."""
 LINK = f"#family={FAMILY}&band={BAND}&power_w={POWER}"
 
 
@@ -57,13 +60,13 @@ def test_grid_is_one_stop_of_the_tab_key(visit: Visit) -> None:
     """Exactly one place of the whole grid is reached by Tab."""
     page = settled(visit())
 
-    expect(page.get_by_role("grid").locator("button[tabindex='0']")).to_have_count(1)
+    expect(page.get_by_role("grid").locator("[tabindex='0']")).to_have_count(1)
 
 
 def test_arrow_keys_walk_the_cells(visit: Visit) -> None:
     """Arrow keys move the focus one cell at a time, Home and End to the edges."""
     page = settled(visit())
-    page.get_by_role("grid").locator("button[tabindex='0']").focus()
+    page.get_by_role("grid").locator("[tabindex='0']").focus()
 
     for key in ("ArrowRight", "ArrowRight", "ArrowDown"):
         page.keyboard.press(key)
@@ -108,10 +111,10 @@ def test_other_cell_replaces_the_derivation(visit: Visit) -> None:
     page = settled(visit())
     open_cell(page, "tnc", "20m")
 
-    open_cell(page, "sma", "70cm")
+    open_cell(page, "sma", "40m")
 
-    wanted = expected.asked("cell", family="sma", band="70cm", power_w=100)["verdict"]
-    expect(sheet(page).get_by_role("heading", name="SMA on 70 cm")).to_be_visible()
+    wanted = expected.asked("cell", family="sma", band="40m", power_w=100)["verdict"]
+    expect(sheet(page).get_by_role("heading", name="SMA on 40 m")).to_be_visible()
     expect(page.locator("#verdict")).to_have_text(wanted)
 
 
@@ -122,12 +125,12 @@ def test_last_opened_cell_wins(visit: Visit) -> None:
     page.route("**/api/v1/cell", lambda route: late.append(route), times=1)
 
     cell(page, "tnc", "20m").click()
-    open_cell(page, "sma", "70cm")
+    open_cell(page, "sma", "40m")
     # the page has given the first request up; an answer to it can then only be thrown away
     with suppress(Error):
         late[0].continue_()
 
-    wanted = expected.asked("cell", family="sma", band="70cm", power_w=100)["verdict"]
+    wanted = expected.asked("cell", family="sma", band="40m", power_w=100)["verdict"]
     expect(page.locator("#verdict")).to_have_text(wanted)
 
 
@@ -161,10 +164,42 @@ def test_verdict_is_the_cores(visit: Visit) -> None:
     expect(page.locator("#verdict")).to_have_text(core_says["verdict"])
     printed = expected.decibels(core_says["margin_db"])
     expect(page.locator("jw-derivation .verdict")).to_contain_text(f"{printed} dB")
-    expect(cell(page, FAMILY, BAND).locator(".number")).to_have_text(printed)
+    expect(cell(page, FAMILY, BAND)).to_contain_text(printed)
 
 
-def test_binding_limit_comes_first(visit: Visit) -> None:
+def test_each_limit_has_a_bar(visit: Visit) -> None:
+    """Heat of contact and cable and voltage each have a bar that says what it is at and what is allowed."""
+    bars = opened(visit).locator("jw-bars [data-bar]")
+    core_says = core()
+
+    assert bars.evaluate_all("(all) => all.map((one) => one.dataset.bar)") == ["contact", "cable", "voltage"]
+    limits = {limit["id"]: limit for limit in core_says["limits"]}
+    for bar, name in zip(bars.all(), ("contact", "cable", "voltage"), strict=True):
+        expect(bar).to_contain_text(f"{expected.decibels(limits[name]['margin_db'])} dB")
+        filled, whole = bar.evaluate(
+            "(one) => ['i', '.bar'].map((part) => one.querySelector(part).getBoundingClientRect().width)"
+        )
+        share = core_says["power_w"] / limits[name]["allowed_w"]
+        assert filled / whole == pytest.approx(LIMIT_AT * share, abs=0.01)
+    expect(bars.first).to_contain_text(f"of {core_says['allowed_temperature_c']:.0f} °C")
+    expect(bars.locator("h4").last).to_contain_text("V of ")
+
+
+@pytest.mark.parametrize("size", [DESKTOP, TABLET], ids=["desktop", "tablet"])
+def test_the_sheet_moves_nothing(visit: Visit, size: dict) -> None:
+    """What stands under the sheet stays where it was."""
+    page = settled(visit(**size))
+    where = """() => readers.everywhere('jw-matrix, jw-question').map((one) => one.getBoundingClientRect())
+      .map(({x, y, width}) => [x, y, width])"""
+    before = page.evaluate(where)
+
+    page.evaluate("() => (location.hash = 'family=uhf&band=20m')")
+    drawn(page)
+
+    assert page.evaluate(where) == before
+
+
+def test_working_begins_with_the_binding_limit(visit: Visit) -> None:
     """All limits stand with their margins and sentences; the binding one is first and says so."""
     limits = opened(visit).locator("jw-limit")
     core_says = core()["limits"]
@@ -176,27 +211,50 @@ def test_binding_limit_comes_first(visit: Visit) -> None:
         expect(shown).to_contain_text(limit["sentence"])
 
 
+def working(visit: Visit) -> Locator:
+    """The binding limit with all its steps unfolded."""
+    limit = opened(visit).locator("jw-limit").first
+    limit.locator("summary").first.click()
+    for group in limit.locator(".group > summary").all():
+        group.click()
+    expect(limit.locator("math").first).to_be_visible()
+    return limit
+
+
 def test_steps_show_formulas_as_mathematics(visit: Visit) -> None:
     """Every step of the cautious way to the binding limit shows its formula in MathML that takes up room."""
-    derivation = opened(visit)
     steps = [step for step in core()["limits"][0]["steps"] if step["end"] != "high"]
 
-    boxes = derivation.locator("jw-limit").first.locator("jw-steps > ol > li, ol:first-child > li")
+    boxes = working(visit).locator("jw-steps > ol > li, jw-steps > div > ol > li, ol:not(details ol) > li")
     sizes = boxes.evaluate_all(
         "(all) => all.map((one) => [one.dataset.formula, one.querySelector('math').getBoundingClientRect().height])"
     )
 
-    assert [formula for formula, _ in sizes] == [step["formula"] for step in steps]
-    assert all(height > 0 for _, height in sizes)
+    assert sorted(formula for formula, _ in sizes if _) == sorted(step["formula"] for step in steps)
+
+
+def test_steps_are_folded_by_purpose(visit: Visit) -> None:
+    """The working of a limit has a fold for each thing that steps are for, with their number."""
+    limit = opened(visit).locator("jw-limit").first
+    limit.locator("summary").first.click()
+    steps = [step for step in core()["limits"][0]["steps"] if step["end"] != "high"]
+    purposes = Counter(step["purpose"] for step in steps)
+
+    groups = limit.locator(".group > summary")
+
+    expect(groups).to_have_count(len(purposes))
+    for purpose, count in purposes.items():
+        words = purpose or "what it allows, and the margin"
+        expect(groups.filter(has_text=re.compile(f"^{words}", re.I))).to_contain_text(f"{count} step")
+    expect(limit.locator("math")).to_have_count(0)
 
 
 def test_steps_name_sources_and_kinds(visit: Visit) -> None:
     """Every catalogue value put into a formula stands there with the title and the kind of its source."""
-    derivation = opened(visit)
     titles = {source["id"]: source["title"] for source in expected.asked("catalogue")["sources"]}
     step = next(step for step in core()["limits"][0]["steps"] if any(put_in["source"] for put_in in step["inputs"]))
 
-    shown = derivation.locator(f"jw-limit li[data-formula='{step['formula']}']").first
+    shown = working(visit).locator(f"li[data-formula='{step['formula']}']").first
 
     for put_in in (put_in for put_in in step["inputs"] if put_in["source"]):
         row = shown.get_by_role("row").filter(has_text=put_in["meaning"])
@@ -204,18 +262,32 @@ def test_steps_name_sources_and_kinds(visit: Visit) -> None:
         expect(row).to_contain_text(titles[put_in["source"]])
 
 
-def test_other_limits_unfold(visit: Visit) -> None:
-    """The steps of a limit that does not bind are a tap away."""
-    limit = opened(visit).locator("jw-limit").last
-
+@pytest.mark.parametrize("size", [DESKTOP, PHONE], ids=["desktop", "phone"])
+def test_no_formula_is_cut_off(visit: Visit, size: dict) -> None:
+    """A formula wider than the sheet scrolls in itself; nothing else of the working is wider than the sheet."""
+    page = visit(LINK, **size)
+    limit = drawn(page).locator("jw-limit").first
     limit.locator("summary").first.click()
-
+    for group in limit.locator(".group > summary").all():
+        group.click()
     expect(limit.locator("math").first).to_be_visible()
+
+    wide = page.evaluate(
+        """() => {
+          const scrolls = (one) => one.scrollWidth > one.clientWidth + 1;
+          const body = readers.everywhere('jw-sheet').map((one) => one.shadowRoot.querySelector('.body'));
+          return [body.filter(scrolls).length, readers.everywhere('.formula').filter((one) =>
+            scrolls(one) && getComputedStyle(one).overflowX !== 'auto').length];
+        }"""
+    )
+
+    assert wide == [0, 0]
 
 
 def test_every_check_is_listed(visit: Visit) -> None:
     """Each gate stands with its sentence and whether it passed."""
-    rows = opened(visit).locator("tr[data-gate]")
+    rows = unfolded(opened(visit), "Checks").locator("tr[data-gate]")
+    expect(rows).to_have_count(len(core()["gates"]))
 
     for row, gate in zip(rows.all(), core()["gates"], strict=True):
         expect(row).to_contain_text(gate["sentence"])
@@ -230,6 +302,7 @@ def test_refused_cell_names_the_gate(visit: Visit) -> None:
     drawn(page)
 
     expect(page.locator("jw-derivation .verdict")).to_contain_text("refused")
+    unfolded(page.locator("jw-derivation"), "Checks")
     expect(page.locator(f"tr[data-gate={core_says['refused_by']}]")).to_contain_text("refuses")
 
 
@@ -243,8 +316,8 @@ def test_a_missed_match_refuses(visit: Visit) -> None:
     derivation = drawn(page)
 
     loss = expected.return_loss(core_says["match"]["return_loss_db"])
-    expect(derivation.locator(".verdict b")).to_have_text(f"{loss} dB")
-    expect(cell(page, "uhf", "70cm").locator(".number")).to_have_text(loss)
+    expect(derivation.locator(".verdict b")).to_contain_text(f"{loss} dB")
+    expect(cell(page, "uhf", "70cm")).to_contain_text(loss)
     expect(derivation.locator("jw-match")).to_contain_text("less than asked for")
     expect(derivation.locator("jw-match math").first).to_be_visible()
 
@@ -259,7 +332,7 @@ def test_the_match_stands_apart_from_the_limits(visit: Visit) -> None:
     expect(match.locator("math").first).to_be_visible()
 
 
-@pytest.mark.parametrize(("more", "words"), [("", "customary one"), ("&cable=rg_58", "as given")])
+@pytest.mark.parametrize(("more", "words"), [("", "usual one"), ("&cable=rg_58", "as given")])
 def test_the_cable_counted_is_named(visit: Visit, more: str, words: str) -> None:
     """The derivation names the cable it counts and whether it was asked for."""
     asked = {"cable": "rg_58"} if more else {}
@@ -273,7 +346,7 @@ def test_the_cable_counted_is_named(visit: Visit, more: str, words: str) -> None
 
 def test_both_losses_stand_apart(visit: Visit) -> None:
     """The computed loss, with its four causes, and the published one stand apart with the core's numbers."""
-    shown = opened(visit).locator("jw-losses")
+    shown = unfolded(opened(visit), "Loss of the mated pair").locator("jw-losses")
     losses = core()["losses"]
 
     expected_words = shown.locator("section").filter(has=shown.page.get_by_role("heading", name="Expected"))
@@ -291,7 +364,8 @@ def test_only_a_standard_guarantees(visit: Visit, family: str) -> None:
     losses = expected.asked("cell", family=family, band=BAND, power_w=POWER)["losses"]
     assert losses["guaranteed_db"] is None
 
-    shown = drawn(visit(f"#family={family}&band={BAND}&power_w={POWER}")).locator("jw-losses")
+    derivation = drawn(visit(f"#family={family}&band={BAND}&power_w={POWER}"))
+    shown = unfolded(derivation, "Loss of the mated pair").locator("jw-losses")
 
     expect(shown.locator(".kind")).to_have_text(losses["published_kind"])
     expect(shown).to_contain_text(re.compile("no standard promises it|nothing promises it"))
@@ -301,8 +375,9 @@ def test_only_a_standard_guarantees(visit: Visit, family: str) -> None:
 
 def test_ratings_stand_as_evidence(visit: Visit) -> None:
     """Every rating stands with its power, its cable, the kind of its source and what it does."""
-    rows = opened(visit).locator("jw-ratings tr[data-role]")
+    rows = unfolded(opened(visit), "Published power ratings").locator("jw-ratings tr[data-role]")
     ratings = core()["ratings"]
+    expect(rows).to_have_count(len(ratings))
 
     assert len(ratings) > 0
     for row, rating in zip(rows.all(), ratings, strict=True):
@@ -314,7 +389,7 @@ def test_ratings_stand_as_evidence(visit: Visit) -> None:
 
 def test_charts_draw_the_curves(visit: Visit) -> None:
     """All charts draw lines and mark the cell, and say in words what they show."""
-    charts = opened(visit).locator("jw-chart")
+    charts = with_charts(visit(LINK)).locator("jw-chart")
 
     for chart, along in zip(charts.all(), ("frequency", "power", "frequency"), strict=True):
         lines = chart.locator(".scatterlayer path.js-line")
@@ -344,7 +419,7 @@ LEFT = """async (chart) => {
 
 def test_a_chart_left_while_it_is_drawn_leaves_no_error(visit: Visit) -> None:
     """A chart that goes away in the middle of being drawn throws nothing, and is drawn again once it is back."""
-    chart = opened(visit).locator("jw-chart").first
+    chart = with_charts(visit(LINK)).locator("jw-chart").first
     expect(chart.locator(".scatterlayer .point")).to_have_count(1)
 
     chart.evaluate(LEFT)
@@ -354,7 +429,7 @@ def test_a_chart_left_while_it_is_drawn_leaves_no_error(visit: Visit) -> None:
 
 def test_charts_show_another_limit(visit: Visit) -> None:
     """The charts of a limit that does not bind are a tap away."""
-    derivation = opened(visit)
+    derivation = with_charts(visit(LINK))
 
     derivation.get_by_role("group", name="Limit in the charts").get_by_role("button", name="Voltage").click()
 

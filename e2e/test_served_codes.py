@@ -49,7 +49,9 @@ def with_lines(page: Page, name: str, elements: int = 50) -> Page:
     """The page with a line of many elements, each with a name of its own that packs badly."""
     joint = {"kind": "joint", "family": "n"}
     cable = {"kind": "cable", "cable": "rg_213", "length_m": 3}
-    parts = [{**(joint if at % 2 else cable), "name": hashlib.sha256(bytes([at])).hexdigest()[:50]} for at in range(elements)]
+    parts = [
+        {**(joint if at % 2 else cable), "name": hashlib.sha256(bytes([at])).hexdigest()[:50]} for at in range(elements)
+    ]
     lines = {"lines": [{"name": name, "request": {"elements": parts}}], "current": 0}
     page.evaluate("(text) => localStorage.setItem('jointwise-lines', text)", json.dumps(lines))
     page.reload()

@@ -2,7 +2,7 @@
 
 import expected
 from playwright.sync_api import expect
-from reading import assert_numbers, legend_steps, settled
+from reading import assert_numbers, key_steps, settled
 from visits import TABLET, Visit
 
 FAMILIES = len(expected.asked("catalogue")["families"])
@@ -38,10 +38,10 @@ def test_numbers_stand_before_the_core_answers(visit: Visit) -> None:
     assert_numbers(page, expected.numbers())
 
 
-def test_colours_are_the_legends(visit: Visit) -> None:
-    """Every cell with a margin has the colours of the legend's step that the margin falls in."""
+def test_colours_are_the_keys(visit: Visit) -> None:
+    """Every cell with a margin has the colours of the key's step that the margin falls in."""
     page = settled(visit())
-    steps = legend_steps(page)
+    steps = key_steps(page)
     margins = expected.margins(expected.matrix_of())
 
     shown = page.evaluate("() => readers.cells().map(({ink, ground}) => [ink, ground])")
@@ -58,7 +58,7 @@ def test_refused_cells_say_why(visit: Visit) -> None:
     found = [levels[level] for family in matrix["refused_by"] for levels in family]
     refusals = [matrix["gates"][gate]["name"] for gate in found if gate >= 0]
 
-    spoken = page.locator("td[data-family] button[aria-label*=': refused']")
+    spoken = page.locator("td[data-family][aria-label*=': refused']")
 
     assert len(refusals) > 0
     expect(spoken).to_have_count(len(refusals))
@@ -67,16 +67,15 @@ def test_refused_cells_say_why(visit: Visit) -> None:
         assert said in button.get_attribute("aria-label")
 
 
-def test_legend_explains_every_check(visit: Visit) -> None:
-    """The legend has a line for each check that can mark or refuse a cell."""
+def test_key_stands_in_one_line_above_the_matrix(visit: Visit) -> None:
+    """The five steps are named above the first row, all on one line."""
     page = settled(visit())
-    gates = expected.matrix_of()["gates"]
-    others = ("ladder", "range", "undecided", "from memory", "in receive")
 
-    words = page.locator("jw-legend dd:visible").all_inner_texts()
+    tops = page.locator("jw-key [data-step]").evaluate_all("(all) => all.map((one) => one.getBoundingClientRect().y)")
 
-    assert len(words) == len(others) + len(gates)
-    assert all(any(other in line for line in words) for other in others)
+    assert [step.low for step in key_steps(page)] == [float("-inf"), 0, 1, 3, 10]
+    assert len(set(tops)) == 1
+    assert tops[0] < page.get_by_role("grid").bounding_box()["y"]
 
 
 def test_cautions_are_all_there(visit: Visit) -> None:
@@ -89,7 +88,7 @@ def test_cautions_are_all_there(visit: Visit) -> None:
 def test_matrix_is_a_grid_with_headers(visit: Visit) -> None:
     """Assistive technology meets a named grid with a header for each family and each band."""
     page = settled(visit())
-    grid = page.get_by_role("grid", name="Interface families against bands: margin in dB at 100 W")
+    grid = page.get_by_role("grid", name="Connectors against bands: margin in dB at 100 W")
 
     expect(grid.get_by_role("rowheader")).to_have_count(FAMILIES)
     expect(grid.get_by_role("gridcell")).to_have_count(FAMILIES * expected.TABLET_COLUMNS)

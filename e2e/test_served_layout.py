@@ -1,12 +1,13 @@
 """The page on three sizes of screen and on a wide one: what fits, what sticks, what a finger can hit."""
 
 from pathlib import Path
+from typing import Any
 
 import expected
 import pytest
 from playwright.sync_api import Page, expect
-from reading import cell, drawn, settled
-from visits import DESKTOP, PHONE, ROOT, SIZES, TABLET, WIDE, Visit
+from reading import assert_numbers, cell, drawn, settled, sheet
+from visits import DESKTOP, PHONE, ROOT, SIZES, TABLET, Visit
 
 RESULTS = ROOT / "test-results"
 FINGER_PX = 44
@@ -28,6 +29,8 @@ def screenshot(page: Page, name: str) -> Path:
 def test_page_is_as_wide_as_the_screen(visit: Visit, size: str) -> None:
     """On every size of screen the page itself does not scroll sideways, with and without a sheet."""
     page = settled(visit(**SIZES[size]))
+    if size == "phone":
+        page.get_by_role("button", name="Whole table").tap()
     widths = "() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]"
 
     first = page.evaluate(widths)
@@ -59,7 +62,7 @@ def test_numbers_fit_their_cells(visit: Visit) -> None:
     page = settled(visit("#vswr=20&mode=carrier&power_w=1500", **TABLET))
 
     cut = page.evaluate(
-        """() => readers.everywhere('td[data-family] .number').filter((one) => one.scrollWidth > one.clientWidth)
+        """() => readers.everywhere('td[data-family]').filter((one) => one.scrollWidth > one.clientWidth)
           .map((one) => one.textContent)"""
     )
 
@@ -70,7 +73,7 @@ def test_finger_hits_every_cell_of_a_tablet(visit: Visit) -> None:
     """Every cell, and every head of a row or column, is at least 44 px wide and high on a tablet."""
     page = settled(visit(**TABLET))
 
-    buttons = page.get_by_role("grid").locator("button")
+    buttons = page.get_by_role("grid").locator("button, td")
     sizes = buttons.evaluate_all(
         "(all) => all.map((one) => one.getBoundingClientRect()).map(({width, height}) => [width, height])"
     )
@@ -110,17 +113,19 @@ def test_band_heads_stay_in_sight(visit: Visit, size: str) -> None:
 def test_band_heads_come_along_on_a_phone(visit: Visit) -> None:
     """On a phone, whose matrix scrolls sideways, heads of bands and families stay in sight at the far corner too."""
     page = settled(visit(**PHONE))
+    page.get_by_role("button", name="Whole table").tap()
 
     cell(page, "2_92mm", "3cm").scroll_into_view_if_needed()
     page.wait_for_function(f"({UNCOVERED})", arg="th[data-band='3cm'] button")
 
     assert page.evaluate(UNCOVERED, "th[data-family='2_92mm'] button")
-    assert page.evaluate(UNCOVERED, "td[data-family='2_92mm'][data-band='3cm'] button")
+    assert page.evaluate(UNCOVERED, "td[data-family='2_92mm'][data-band='3cm']")
 
 
 def test_head_of_a_phone_s_matrix_begins_in_its_place(visit: Visit) -> None:
     """Before any scrolling the heads of the bands stand at the top of the matrix."""
     page = settled(visit(**PHONE))
+    page.get_by_role("button", name="Whole table").tap()
 
     gaps = page.evaluate(
         """() => ['.frame', 'thead th'].map((one) => readers.everywhere('jw-matrix')[0].shadowRoot.querySelector(one))
@@ -141,29 +146,40 @@ def test_sliders_have_room(visit: Visit, size: str) -> None:
     assert min(lengths) >= LEAST_SLIDER_PX
 
 
-@pytest.mark.parametrize(("size", "unfolded"), [(DESKTOP, False), (WIDE, True)], ids=["desktop", "wide"])
-def test_legend_explains_what_is_drawn(visit: Visit, size: dict, unfolded: bool) -> None:
-    """The ladder is explained where cells have one, the lines of power levels where they stand unfolded."""
-    legend = settled(visit(**size)).locator("jw-legend")
+def test_marks_stand_in_the_chosen_row_alone(visit: Visit) -> None:
+    """Cells are number and colour; the row of a chosen cell has its marks, and their words stand below the table."""
+    page = settled(visit())
+    marks = page.locator("jw-matrix td .marks")
+    expect(marks).to_have_count(0)
 
-    expect(legend.get_by_text("the ladder")).to_be_visible(visible=not unfolded)
-    expect(legend.get_by_text("upright line")).to_be_visible(visible=not unfolded)
-    expect(legend.get_by_text("one line for each power level")).to_be_visible(visible=unfolded)
-    expect(legend.get_by_text("undecided").filter(visible=True)).to_have_count(1)
+    cell(page, "bnc", "70cm").click()
+    drawn(page)
+
+    expect(marks).to_have_count(expected.TABLET_COLUMNS)
+    expect(page.locator("tr:has(th[data-family=bnc]) .marks")).to_have_count(expected.TABLET_COLUMNS)
+    levels = page.locator("jw-marks ol li")
+    assert levels.evaluate_all("(all) => all.map((one) => one.querySelector('b').textContent)") == [
+        expected.printed(expected.matrix_of(), power)[2 * expected.TABLET_COLUMNS + expected.FIRST_BANDS.index("70cm")]
+        for power in expected.matrix_of()["powers_w"]
+    ]
 
 
-def test_lower_figures_from_memory_are_marked_on_a_wide_screen(visit: Visit) -> None:
-    """Where a power figure from memory is lower, the outlined line of an unfolded cell with a margin says so."""
-    page = settled(visit(**WIDE))
-    matrix = expected.matrix_of()
+def test_marks_stand_everywhere_where_they_are_asked_for(visit: Visit) -> None:
+    """With "Show marks" every cell has the signs of its checks, and each sign has its words."""
+    page = settled(visit("#vswr=3&exposure=exposed"))
+    matrix = expected.matrix_of(vswr=3, exposure="exposed")
+    level = matrix["powers_w"].index(expected.FIRST_POWER)
 
-    marked = page.evaluate(
-        """() => readers.everywhere('td[data-family] .rung[data-chosen]').map((one) => one.innerText.includes('↓'))"""
-    )
+    page.get_by_role("button", name="Show marks").click()
+    expect(page.locator("jw-matrix td .marks")).to_have_count(len(expected.printed(matrix)))
+    signs = page.locator("jw-matrix td .marks b").evaluate_all("(all) => all.map((one) => one.dataset.signs)")
 
-    lower = [below for below in matrix["rating_below"] for _ in matrix["columns"]]
-    margins = expected.margins(matrix)
-    assert marked == [below and margin is not None for below, margin in zip(lower, margins, strict=True)]
+    marked = [levels[level] for row in matrix["marks"] for levels in row]
+    undecided = [levels[level] for row in matrix["undecided"] for levels in row]
+    assert [len(one.replace("↓", "").replace("?", "")) for one in signs] == [bits.bit_count() for bits in marked]
+    assert ["?" in one for one in signs] == undecided
+    told = set(page.locator("jw-marks dt").all_text_contents())
+    assert {sign for one in signs for sign in one} <= told
 
 
 UNCOVERED = """(selector) => {
@@ -193,30 +209,58 @@ def test_focused_cell_is_not_under_the_heads(visit: Visit) -> None:
         )
 
 
-def test_rungs_unfold_on_a_wide_screen(visit: Visit) -> None:
-    """On a wide screen every cell prints the core's margin of every power level."""
-    page = settled(visit(**WIDE))
+def test_a_phone_lists_one_band(visit: Visit) -> None:
+    """A phone shows the connectors on one band with number and word, and steps from band to band."""
+    page = settled(visit(**PHONE))
     matrix = expected.matrix_of()
-    margins = [margin for family in matrix["margin_db"] for levels in family for margin in levels]
 
-    screenshot(page, "first-wide")
-    rungs = page.locator("td[data-family] [data-power]").evaluate_all("(all) => all.map((one) => one.innerText.trim())")
+    def on(band: str) -> expected.Numbers:
+        return [row[expected.FIRST_BANDS.index(band)] for row in rows_of(matrix)]
 
-    assert len(rungs) == len(margins)
-    for text, margin in zip(rungs, margins, strict=True):
-        if margin is not None:
-            assert text.endswith(expected.decibels(margin))
+    assert_numbers(page, on("20m"))
+    page.get_by_role("button", name="Band after").tap()
+    assert_numbers(page, on("17m"))
+    page.get_by_label("Band in the list").select_option("70cm")
+    assert_numbers(page, on("70cm"))
+
+    page.get_by_role("button", name="Whole table").tap()
+    assert_numbers(page, expected.printed(matrix))
+    page.get_by_role("button", name="One band").tap()
+    assert_numbers(page, on("70cm"))
 
 
-def test_rung_opens_its_own_power(visit: Visit) -> None:
-    """On a wide screen a click on a rung opens the derivation at that rung's power."""
-    page = settled(visit(**WIDE))
+def rows_of(matrix: Any) -> list[expected.Numbers]:
+    """What the cells print, row by row."""
+    printed, width = expected.printed(matrix), len(matrix["columns"])
+    return [printed[at : at + width] for at in range(0, len(printed), width)]
 
-    cell(page, "n", "2m").locator("[data-power='1500']").click()
+
+@pytest.mark.parametrize(("across", "band"), [(-200, "17m"), (200, "30m")], ids=["left", "right"])
+def test_a_swipe_turns_the_band(visit: Visit, across: int, band: str) -> None:
+    """A finger drawn to the left over the list brings the next band, to the right the one before."""
+    page = settled(visit(**PHONE))
+    session = page.context.new_cdp_session(page)
+    cell(page, "n", "20m").scroll_into_view_if_needed()
+    x = 195
+    y = cell(page, "n", "20m").bounding_box()["y"] + 10
+
+    for kind, at in (("touchStart", x), ("touchMove", x + across / 2), ("touchMove", x + across), ("touchEnd", None)):
+        points = [] if at is None else [{"x": min(max(at, 5), 385), "y": y}]
+        session.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": points})
+
+    expect(cell(page, "n", band)).to_be_visible()
+    expect(cell(page, "n", "20m")).to_have_count(0)
+
+
+def test_a_chosen_cell_brings_its_band_along(visit: Visit) -> None:
+    """A link to a cell shows its band on a phone, and its sheet stands at the bottom."""
+    page = visit("#family=n&band=2m", **PHONE)
     drawn(page)
 
-    wanted = expected.asked("cell", family="n", band="2m", power_w=1500)["verdict"]
-    expect(page.locator("#verdict")).to_have_text(wanted)
+    expect(cell(page, "n", "2m")).to_have_count(1)
+    box = sheet(page).bounding_box()
+    assert box["y"] > 0
+    assert box["y"] + box["height"] == pytest.approx(PHONE["viewport"]["height"], abs=1)
 
 
 def test_conditions_fold_on_a_phone(visit: Visit) -> None:

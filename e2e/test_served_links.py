@@ -62,7 +62,7 @@ def test_back_restores_the_step_before(visit: Visit) -> None:
 def test_back_closes_an_open_cell(visit: Visit) -> None:
     """Opening a cell is a step of the history, so back closes it."""
     page = settled(visit())
-    page.locator("td[data-family=n][data-band='20m'] button").click()
+    page.locator("td[data-family=n][data-band='20m']").click()
     expect(sheet(page)).to_be_visible()
 
     page.go_back()

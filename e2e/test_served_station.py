@@ -300,7 +300,7 @@ def test_a_drag_of_a_slider_and_a_typed_field_are_one_step_each(visit: Visit) ->
     page = settled(visit())
     number = page.locator("input#vswr")
     type_into(number, "3")
-    page.get_by_label("VSWR on the line, slider").fill("600")
+    page.get_by_label("SWR on the line, slider").fill("600")
     expect(number).not_to_have_value("3")
 
     number.press_sequentially("7")

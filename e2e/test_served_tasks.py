@@ -301,7 +301,7 @@ def test_link_is_shared(visit: Visit) -> None:
 
 
 CHANGES = {
-    "Matrix": ("VSWR on the line", "2.2", "Reset"),
+    "Matrix": ("SWR on the line", "2.2", "Reset"),
     "Choose": ("Margin asked for", "6", "Reset"),
     "Line": ("SWR of the antenna", "4", "Start empty"),
     "Kit": ("Most loss of a pair", "1", "Start empty"),
@@ -326,7 +326,7 @@ def test_reset_is_taken_back_in_each_view(visit: Visit) -> None:
         expect(page).to_have_url(before)
 
 
-FOLDED = {"Matrix": ["Keying", "Line and cable", "Site", "Wear"], "Choose": [], "Line": [], "Kit": []}
+FOLDED = {"Matrix": ["More settings", "Keying", "Line and cable", "Site", "Wear"], "Choose": [], "Line": [], "Kit": []}
 """Of each view the groups of numbers to unfold, besides those that stand open."""
 
 
@@ -367,11 +367,11 @@ def test_units_and_station_outlast_reload_and_network(visit: Visit) -> None:
     """What is set once is there after a reload, and after one without a network."""
     page = kept(visit(service_workers="allow", forgiven=AWAY))
     button(more(page), "US").click()
-    type_into(page, "VSWR on the line", "2.2")
+    type_into(page, "SWR on the line", "2.2")
 
     for offline in (False, True):
         page.context.set_offline(offline)
         page.goto(page.url.split("#")[0])
         settled(page)
         expect(button(more(page), "US")).to_have_attribute("aria-pressed", "true")
-        expect(page.get_by_label("VSWR on the line", exact=True)).to_have_value("2.2")
+        expect(page.get_by_label("SWR on the line", exact=True)).to_have_value("2.2")

@@ -7,7 +7,7 @@ from urllib.parse import quote
 import expected
 import pytest
 from playwright.sync_api import Page, expect
-from reading import assert_numbers, settled, sheet
+from reading import assert_numbers, seldom, settled, sheet
 from visits import Visit, served
 
 MARKUP = "<img src=x onerror=alert(1)><script>alert(2)</script>"
@@ -30,9 +30,9 @@ def test_refused_number_marks_its_field(visit: Visit) -> None:
     type_vswr(page, "0.5")
 
     field = page.locator("jw-number-field[name=vswr]")
-    expect(field.get_by_role("alert")).to_have_text("VSWR on the line: 0.5; allowed: 1 to 20.")
+    expect(field.get_by_role("alert")).to_have_text("SWR on the line: 0.5; allowed: 1 to 20.")
     expect(field.locator("#vswr")).to_have_attribute("aria-invalid", "true")
-    expect(field.locator("#vswr")).to_have_accessible_description("VSWR on the line: 0.5; allowed: 1 to 20.")
+    expect(field.locator("#vswr")).to_have_accessible_description("SWR on the line: 0.5; allowed: 1 to 20.")
 
 
 def test_refused_number_keeps_the_last_matrix(visit: Visit) -> None:
@@ -42,7 +42,7 @@ def test_refused_number_keeps_the_last_matrix(visit: Visit) -> None:
     assert_numbers(page, expected.numbers(vswr=3))
 
     type_vswr(page, "0.5")
-    expect(page.get_by_role("alert")).to_contain_text("VSWR on the line: 0.5")
+    expect(page.get_by_role("alert")).to_contain_text("SWR on the line: 0.5")
 
     assert_numbers(page, expected.numbers(vswr=3))
 
@@ -110,7 +110,7 @@ def test_refused_field_of_a_closed_group_is_seen(visit: Visit) -> None:
 def test_no_number_is_said_at_the_field(visit: Visit) -> None:
     """A word among the power levels is named at the field, and nothing changes."""
     page = settled(visit())
-    page.get_by_role("button", name="Bands and powers").click()
+    seldom(page, "Bands and powers")
 
     page.locator("#powers_w").fill("5 lots 100")
     page.keyboard.press("Tab")
@@ -140,7 +140,7 @@ def test_lost_server_is_said_where_a_cell_opens(visit: Visit) -> None:
     """A cell opened without a server says what is missing in place of its derivation."""
     with served() as site:
         page = settled(visit(site=site, forgiven=LOST))
-    page.locator("td[data-family=n][data-band='20m'] button").click()
+    page.locator("td[data-family=n][data-band='20m']").click()
 
     expect(page.locator("jw-detail").get_by_role("status")).to_contain_text("The server cannot be reached")
 

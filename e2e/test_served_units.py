@@ -120,7 +120,7 @@ def test_field_takes_the_unit_it_shows(visit: Visit) -> None:
     expect(typed).to_have_value("78")
     typed.fill("200")
     typed.press("Enter")
-    expect(air.get_by_role("alert")).to_have_text("Air in the shade: 200 °F; allowed: −76 to 176 °F.")
+    expect(air.get_by_role("alert")).to_have_text("Air temperature: 200 °F; allowed: −76 to 176 °F.")
 
 
 def test_link_brings_the_units_along(visit: Visit) -> None:

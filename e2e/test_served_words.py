@@ -4,7 +4,7 @@ import re
 
 import pytest
 from playwright.sync_api import Page, expect
-from reading import settled
+from reading import seldom, settled
 from test_served_trouble import type_vswr
 from visits import Visit
 
@@ -66,7 +66,7 @@ def test_a_spot_frequency_stands_among_the_bands(visit: Visit) -> None:
 def test_an_entry_of_a_list_is_refused_by_label_value_and_range(visit: Visit) -> None:
     """A negative power level is refused by the field's label, with its unit, and without a name of the program's."""
     page = settled(visit(forgiven="status of 400"))
-    page.get_by_role("button", name="Bands and powers").click()
+    seldom(page, "Bands and powers")
 
     page.locator("#powers_w").fill("-5 100")
     page.keyboard.press("Tab")
@@ -111,7 +111,7 @@ def test_no_refusal_has_a_name_of_the_programs(visit: Visit, link: str) -> None:
 def test_an_emptied_field_does_not_complain_of_what_stood_there(visit: Visit) -> None:
     """Once a refused number is cleared away, its field says so no more, whether or not the core has answered."""
     page = settled(visit(forgiven="status of 400"))
-    page.get_by_role("button", name="Line and cable").click()
+    seldom(page, "Line and cable")
     field = page.locator("jw-number-field[name=cable_diameter_m]")
     box = page.locator("#cable_diameter_m")
     box.fill("500")
@@ -157,7 +157,7 @@ def test_a_power_is_spelled_in_one_way(visit: Visit) -> None:
     labels = page.locator("jw-power-choice fieldset#power_w label")
 
     expect(labels).to_have_text(["400 W", "1 kW", "1.5 kW"])
-    page.locator("td[data-family=n][data-band='20m'] button").click()
+    page.locator("td[data-family=n][data-band='20m']").click()
     expect(page.locator("#verdict")).to_contain_text("1 kW")
     everything = page.evaluate(
         "() => readers.everywhere('jw-detail, jw-matrix').map((one) => one.shadowRoot.textContent)"

@@ -30,6 +30,7 @@ declare module '*/start-data.json' {
   export const bands: StartData['bands'];
   export const families: StartData['families'];
   export const first_bands: StartData['first_bands'];
+  export const version: StartData['version'];
   export const longest_s: StartData['longest_s'];
 }
 

@@ -94,7 +94,8 @@ def station(file: Path, question: str | None, which: tuple[str, ...], end: str, 
     request, in_words, edition = _asked(content, question, which, end)
     answer = called(question, msgspec.json.encode(request), edition)
     if question == "snapshot":  # a website shows whose matrix it is
-        answer = msgspec.json.encode({"name": content.name, "date": content.date})[:-1] + b"," + answer[1:]
+        whose = {"station": {"name": content.name, "date": content.date}}
+        answer = msgspec.json.encode(whose)[:-1] + b"," + answer[1:]
     click.echo(answer if as_json or in_words is None else words.visible(in_words(result_of(question, answer))))
 
 

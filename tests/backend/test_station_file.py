@@ -292,7 +292,8 @@ def test_a_stored_question_is_answered_by_the_core(station, question):
 
     answer = asked(operation, **request)
     if operation == "snapshot":
-        whose = json.dumps({"name": FILE["name"], "date": FILE["date"]}, ensure_ascii=False, separators=(",", ":"))
+        named = {"station": {"name": FILE["name"], "date": FILE["date"]}}
+        whose = json.dumps(named, ensure_ascii=False, separators=(",", ":"))
         answer = f"{whose[:-1]},{answer[1:]}"
     assert station(*question, "--json").stdout == answer
     words = station(*question).stdout

@@ -183,7 +183,7 @@ test('a margin names what limits it; where there is none, the return loss stands
   const refusedBy = (demand) => choice({...none, rejections: [{demand, name: '', hard: true, sentence: ''}]});
   const shown = (one) => [marginWords(one), stepNameOf(one), bindingWords(one)];
 
-  assert.deepEqual(shown(choice()), ['+3.1 dB', 5, 'limited by its contact on 4 m']);
+  assert.deepEqual(shown(choice()), ['+3.1 dB', 'fine', 'limited by its contact on 4 m']);
   assert.deepEqual(shown(choice(none)), ['RL 26', 'holds', '']);
   assert.deepEqual(shown(refusedBy('match')), ['RL 26', 'refused', '']);
   assert.deepEqual(shown(refusedBy('frequency')), ['refused', 'refused', '']);

@@ -4,7 +4,7 @@
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
 import {LONGEST_TEXT, readSnapshot} from '../../frontend/src/embed/snapshot.js';
-import {conditionsIn, printedIn, wordsFor} from '../../frontend/src/embed/words.js';
+import {conditionsIn, printedIn, stationIn, wordsFor} from '../../frontend/src/embed/words.js';
 import {snippet} from '../../frontend/src/matrix/website/snippet.js';
 
 const symbol = (name, unit) => ({symbol: name, meaning: 'a meaning', unit});
@@ -90,6 +90,18 @@ test('what is not declared stays behind', () => {
   const snapshot = read({...small(), more: 1, matrix: {...small().matrix, html: '<b>'}});
 
   assert.deepEqual(JSON.parse(JSON.stringify(snapshot)), small());
+});
+
+test('a snapshot may say whose station it is and of what day, and of no other kind of day', () => {
+  const station = {name: 'DL0ABC', date: '2026-11-29'};
+  const said = (one) => stationIn(wordsFor('en'), read({...small(), station: one}), '9.9');
+
+  assert.equal(said(station), 'Station: DL0ABC, 29 November 2026');
+  assert.equal(stationIn(wordsFor('de'), read({...small(), station}), '9.9'), 'Station: DL0ABC, 29. November 2026');
+  assert.equal(said({...station, name: ''}), 'Example station, 29 November 2026');
+  assert.equal(said(undefined), 'Example station, Jointwise 9.9');
+  assert.equal(stationIn(wordsFor('de'), undefined, '9.9'), 'Beispielstation, Jointwise 9.9');
+  assert.throws(() => said({...station, date: 'yesterday'}), /station\.date must be a day such as 2026-11-29/);
 });
 
 test('misshapen parts are refused by their place', () => {
@@ -247,9 +259,9 @@ test('the conditions of a snapshot are told in the units it was made in', () => 
   const request = {ambient_temperature_c: 40, altitude_m: 1500, cable_diameter_m: 0.0103, system_impedance_ohm: 50};
 
   assert.deepEqual(told(request), told({...request, units: 'metric'}));
-  assert.equal(told(request)['Air in the shade'], '40 °C');
+  assert.equal(told(request)['Air temperature'], '40 °C');
   const us = told({...request, units: 'us'});
-  assert.equal(us['Air in the shade'], '104 °F');
+  assert.equal(us['Air temperature'], '104 °F');
   assert.equal(us.Altitude, '4921 ft');
   assert.equal(us['Other cable, diameter'], '0.406 in');
   assert.equal(us['Line impedance'], '50 Ω');

@@ -357,7 +357,7 @@ test('a full store is told and the line goes on', () => {
   const full = {
     ...storage(),
     setItem: () => {
-      throw new Error('quota');
+      throw new DOMException('no room', 'QuotaExceededError');
     },
   };
   const document = keptLines(() => full);

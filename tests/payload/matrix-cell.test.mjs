@@ -84,11 +84,12 @@ const cell = (column, level) => readCell(MATRIX, 0, column, level);
 test('a cell prints its margin, and marks it where a figure from memory is lower', () => {
   const read = cell(0, TRANSMIT);
 
-  assert.deepEqual([printed(read, 'margin'), printed(read, 'largest'), stepNameOf(read)], ['+7.7', '580', 5]);
+  assert.deepEqual([printed(read, 'margin'), printed(read, 'largest'), stepNameOf(read)], ['+7.7', '580', 'fine']);
   assert.equal(signsOf(read), 'wm↓');
   assert.equal(
     spokenCell(read),
-    'UHF, 2 m, 100 W: margin +7.7 dB, limited by its cable at 146 MHz. range +7.7 to +9.0 dB. holds up to 580 watts. ' +
+    'UHF, 2 m, 100 W: margin +7.7 dB, fine, limited by its cable at 146 MHz. between +7.7 and +9.0 dB, by how good ' +
+      'the parts are. safe up to 580 watts. ' +
       'A power figure from memory is lower. Weather: Not sealed.. Match in doubt: By the generous sources alone.',
   );
 });
@@ -97,7 +98,7 @@ test('in receive a cell that is not refused prints its return loss in the look o
   const read = cell(0, RECEIVE);
 
   assert.deepEqual([printed(read, 'margin'), stepNameOf(read), signsOf(read)], ['RL 13', 'holds', 'm']);
-  assert.match(spokenCell(read), /^UHF, 2 m, receive: RL 13, return loss in dB; no power to bear\. Match in doubt/);
+  assert.match(spokenCell(read), /^UHF, 2 m, receive: RL 13, return loss in dB; no power to carry\. Match in doubt/);
 });
 
 test('a cell that misses the return loss asked for prints it in the look of a refusal', () => {

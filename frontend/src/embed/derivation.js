@@ -1,4 +1,5 @@
 /** Why a cell says what it says, out of the snapshot alone. */
+import {byPurpose} from '../shared/margins/purposes.js';
 import {stepOf} from '../shared/margins/scale.js';
 import {decibels} from '../shared/text/format.js';
 import {letters} from '../shared/text/letters.js';
@@ -77,25 +78,40 @@ function step(words, {formula, purpose, inputs, result}) {
   );
 }
 
+/** Where the limit stands on a bar, as a share of its length; what is over it has the rest. */
+const LIMIT_AT = 0.75;
+
+/** The share that the power has of the one allowed, as a bar with the limit across it. */
+function bar(margin) {
+  const taken = el('i', {'data-step': stepOf(margin)});
+  taken.style.setProperty('--taken', `${Math.min(10 ** (-margin / 10) * LIMIT_AT, 1) * 100}%`);
+  const all = el('span', {class: 'share', 'aria-hidden': 'true'}, taken);
+  all.style.setProperty('--limit', `${LIMIT_AT * 100}%`);
+  return all;
+}
+
 function limit(words, {id, margins: [low, high], allowed, receiving, steps}, binding) {
   const signed = (value) => words.number(decibels(value));
-  const room =
+  const figures =
     low === null
       ? el('span', {class: 'soft'}, receiving ? words.receiving : '–')
       : [
           el('b', {'data-step': stepOf(low)}, `${signed(low)} dB`),
           el('span', {class: 'soft'}, words.range(signed(low), signed(high))),
         ];
-  return derived(
-    words,
-    {open: binding, 'data-limit': id},
-    [
+  return el(
+    'details',
+    {'data-limit': id},
+    el(
+      'summary',
+      {},
       el('strong', {}, words.limits[id]),
       binding ? el('span', {class: 'binds'}, words.binds) : undefined,
-      room,
+      figures,
       allowed ? el('span', {class: 'soft'}, words.allows(...allowed.map(words.level))) : undefined,
-    ],
-    steps,
+      low === null ? undefined : bar(low),
+    ),
+    byPurpose(steps, words.last).map((group) => derived(words, {}, [group.purpose], group.steps)),
   );
 }
 

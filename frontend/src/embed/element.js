@@ -9,22 +9,25 @@
  * was opened
  * @fires jointwise-error - {message, attribute}: why there is none, or no newer one
  */
+import {version} from '../../build/start-data.json';
 import {inside} from '../shared/elements/inside.js';
 import {readCell} from '../shared/margins/reading.js';
 import {destination} from '../shared/margins/keys.js';
 import {nearestPower} from '../shared/state/levels.js';
 import {Trouble, answered} from './answer.js';
+import {groundOf, onColoursAround} from './around.js';
 import {BadAttribute, NAMES, readAttributes} from './attributes.js';
 import {derivation} from './derivation.js';
 import {el} from './dom.js';
 import {foot} from './foot.js';
-import {emptyGrid, grid} from './grid.js';
+import {key} from './key.js';
+import {emptyGrid, grid, markRow} from './grid.js';
 import {keep, recall} from './kept.js';
 import {fullPage, snapshotAddress} from './question.js';
 import {readSnapshot} from './snapshot.js';
 import {snapshotText} from './source.js';
 import {sheets} from './styles.js';
-import {wordsFor} from './words.js';
+import {stationIn, wordsFor} from './words.js';
 
 /** @import {MatrixCell} from '../shared/margins/reading.js' */
 
@@ -50,6 +53,7 @@ export class JointwiseMatrix extends HTMLElement {
   #power;
   #opened;
   #stop;
+  #deaf;
   #begun = false;
   #awaited = false;
   /** Try again where a matrix, or a newer one, could not be had. */
@@ -64,12 +68,14 @@ export class JointwiseMatrix extends HTMLElement {
 
   connectedCallback() {
     window.addEventListener('online', this.#online);
+    this.#deaf = onColoursAround(() => this.#colour());
     this.#begun = true;
     this.#refresh();
   }
 
   disconnectedCallback() {
     window.removeEventListener('online', this.#online);
+    this.#deaf?.();
     this.#stop?.abort();
     this.#address = undefined;
   }
@@ -217,10 +223,19 @@ export class JointwiseMatrix extends HTMLElement {
     return levels.indexOf(nearestPower(levels, wanted));
   }
 
+  /** What no attribute says is as the page around has it. */
+  #colour() {
+    const {style, dataset} = this.#root;
+    const ground = dataset.theme === 'auto' ? groundOf(this) : undefined;
+    style.setProperty('--ground', ground?.colour ?? 'Canvas');
+    style.colorScheme = ground ? (ground.isDark ? 'dark' : 'light') : '';
+  }
+
   #draw() {
     const {theme, compact, size} = this.#settings ?? {theme: 'auto', compact: false};
     const words = this.#words;
     Object.assign(this.#root.dataset, {theme});
+    this.#colour();
     this.#root.toggleAttribute('data-compact', compact);
     this.#root.lang = words.code;
     this.#root.dir = 'ltr';
@@ -234,9 +249,20 @@ export class JointwiseMatrix extends HTMLElement {
     const card = el(
       'div',
       {class: 'card', role: 'group', 'aria-label': words.title, 'aria-busy': String(busy)},
-      el('div', {class: 'bar'}, el('h2', {}, words.title), this.#snapshot ? this.#powers() : undefined),
+      el(
+        'div',
+        {class: 'bar'},
+        el(
+          'div',
+          {},
+          el('h2', {}, words.title),
+          el('p', {class: 'station soft'}, stationIn(words, this.#snapshot, version)),
+        ),
+        this.#snapshot ? this.#powers() : undefined,
+      ),
+      key(words),
       this.#trouble ? this.#troubled() : el('div', {class: 'scroll'}),
-      foot(words, {compact, link: this.#link(), status: this.#status, snapshot: this.#snapshot}),
+      foot(words, {link: this.#link(), status: this.#status, snapshot: this.#snapshot}),
     );
     this.#root.replaceChildren(card);
     if (!this.#trouble) this.#fill();
@@ -245,14 +271,11 @@ export class JointwiseMatrix extends HTMLElement {
   #fill() {
     const room = inside(this.#root, '.scroll');
     if (!this.#snapshot) return room.replaceChildren(emptyGrid(this.#words, this.#settings.size));
-    const {powers_w: levels} = this.#snapshot.matrix;
-    this.#root.style.setProperty('--levels', levels.length);
-    this.#root.style.setProperty('--chosen', `${(this.#level / Math.max(levels.length - 1, 1)) * 100}%`);
-    const table = grid(this.#snapshot, this.#level, this.#words, this.#settings.compact);
+    const table = grid(this.#snapshot, this.#level, this.#words);
     table.addEventListener('keydown', (event) => this.#moved(event));
     table.addEventListener('click', ({target}) => {
-      const button = /** @type {Element} */ (target).closest('td > button');
-      if (button) this.#open(button);
+      const cell = /** @type {Element} */ (target).closest('td[data-row]');
+      if (cell) this.#open(cell);
     });
     room.replaceChildren(table);
     this.#root.querySelector('.ends a')?.setAttribute('href', this.#link());
@@ -299,30 +322,34 @@ export class JointwiseMatrix extends HTMLElement {
     if (event.key === 'Escape' && this.#opened) return this.#close();
     const {row, column} = event.target.dataset;
     if (row === undefined) return;
+    if (event.key === 'Enter' || event.key === ' ') {
+      event.preventDefault();
+      return this.#open(event.target);
+    }
     const {families, columns} = this.#snapshot.matrix;
     const to = destination(event, [Number(row), Number(column)], families.length, columns.length);
     if (to === undefined) return;
     event.preventDefault();
-    this.#focus(this.#button(to.map((at) => Math.max(at, 0))));
+    this.#focus(this.#cellAt(to.map((at) => Math.max(at, 0))));
   }
 
   /** @param {number[]} at - row and column */
-  #button([f, c]) {
-    return inside(this.#root, `td > button[data-row="${f}"][data-column="${c}"]`);
+  #cellAt([f, c]) {
+    return inside(this.#root, `td[data-row="${f}"][data-column="${c}"]`);
   }
 
-  #focus(button) {
-    const reached = /** @type {NodeListOf<HTMLElement>} */ (this.#root.querySelectorAll('td > button[tabindex="0"]'));
+  #focus(cell) {
+    const reached = /** @type {NodeListOf<HTMLElement>} */ (this.#root.querySelectorAll('td[data-row][tabindex="0"]'));
     for (const one of reached) one.tabIndex = -1;
-    button.tabIndex = 0;
-    button.focus();
+    cell.tabIndex = 0;
+    cell.focus();
   }
 
-  #open(button) {
+  #open(chosen) {
     /** @type {[number, number]} */
-    const at = [Number(button.dataset.row), Number(button.dataset.column)];
+    const at = [Number(chosen.dataset.row), Number(chosen.dataset.column)];
     if (String(this.#opened) === String(at)) return this.#close();
-    this.#focus(button);
+    this.#focus(chosen);
     this.#unfold(at);
     inside(this.#root, '#heading').focus();
     const cell = readCell(this.#snapshot.matrix, ...at, this.#level);
@@ -347,22 +374,29 @@ export class JointwiseMatrix extends HTMLElement {
     this.#fold();
     this.#opened = at;
     const cell = readCell(this.#snapshot.matrix, ...at, this.#level);
-    const button = this.#button(at);
-    button.setAttribute('aria-expanded', 'true');
+    const chosen = this.#cellAt(at);
+    const row = /** @type {HTMLTableRowElement} */ (chosen.parentElement);
+    chosen.setAttribute('aria-expanded', 'true');
+    if (!this.#settings.compact) markRow(this.#snapshot, this.#cellsOf(row), at[0], this.#level);
     const shown = derivation(this.#snapshot, cell, at, this.#words, this.#link(cell), () => this.#close());
-    const wide = el('td', {colspan: this.#snapshot.matrix.columns.length + 1}, shown);
-    button.closest('tr')?.after(el('tr', {class: 'open'}, wide));
+    row.after(el('tr', {class: 'open'}, el('td', {colspan: row.cells.length}, shown)));
+  }
+
+  /** @returns {HTMLElement[]} */
+  #cellsOf(row) {
+    return [...row.querySelectorAll('td[data-row]')];
   }
 
   #fold() {
     this.#root.querySelector('tr.open')?.remove();
-    this.#root.querySelector('td > button[aria-expanded="true"]')?.setAttribute('aria-expanded', 'false');
+    for (const marks of this.#root.querySelectorAll('td > .marks')) marks.remove();
+    this.#root.querySelector('td[aria-expanded="true"]')?.setAttribute('aria-expanded', 'false');
   }
 
   #close() {
-    const button = this.#button(this.#opened);
+    const cell = this.#cellAt(this.#opened);
     this.#fold();
     this.#opened = undefined;
-    button.focus();
+    cell.focus();
   }
 }

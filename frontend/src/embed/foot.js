@@ -1,34 +1,12 @@
 /**
- * What stands below an embedded matrix: the legend, the caution, what is being done, conditions, marks, the way to the
- * full page.
+ * What stands below an embedded matrix: the caution, what is being done, conditions, marks, the way to the full page.
  *
  * @import {Snapshot} from './snapshot.js'
  * @import {Words} from './words.js'
  */
-import {STEPS} from '../shared/margins/scale.js';
-import {LOWER_FROM_MEMORY, letterOf, refusedWord} from '../shared/margins/reading.js';
-import {MINUS} from '../shared/text/format.js';
+import {LOWER_FROM_MEMORY, UNCERTAIN, letterOf, refusedWord} from '../shared/margins/reading.js';
 import {el} from './dom.js';
 import {conditionsIn} from './words.js';
-
-const signed = (edge) => `${edge > 0 ? '+' : edge < 0 ? MINUS : ''}${Math.abs(edge)}`;
-
-/** @param {Words} words */
-function legend(words) {
-  const range = ({from}, i) => {
-    const high = STEPS[i + 1]?.from;
-    if (from === -Infinity) return words.below(signed(high));
-    return high === undefined ? words.above(signed(from)) : words.between(signed(from), signed(high));
-  };
-  return [
-    el('p', {class: 'legend soft', id: 'legend'}, words.legend),
-    el(
-      'div',
-      {class: 'scale', role: 'img', 'aria-labelledby': 'legend'},
-      STEPS.map((step, i) => el('span', {'data-step': i}, range(step, i))),
-    ),
-  ];
-}
 
 function marks(words, {gates}) {
   /**
@@ -40,7 +18,7 @@ function marks(words, {gates}) {
   return el(
     'ul',
     {class: 'marks-list'},
-    row('?', words.undecided),
+    row(UNCERTAIN, words.undecided),
     row(LOWER_FROM_MEMORY, words.lowerFromMemory),
     row('RL 26', words.holds),
     gates.map((gate) =>
@@ -64,13 +42,12 @@ const folded = (heading, inside) => el('details', {}, el('summary', {}, heading)
  * All of it takes the same room before there is a snapshot, so that nothing moves when it comes.
  *
  * @param {Words} words
- * @param {{compact: boolean, link: string | undefined, status: string, snapshot: Snapshot | undefined}} shown
+ * @param {{link: string | undefined, status: string, snapshot: Snapshot | undefined}} shown
  */
-export function foot(words, {compact, link, status, snapshot}) {
+export function foot(words, {link, status, snapshot}) {
   return el(
     'div',
     {class: 'foot'},
-    compact ? undefined : legend(words),
     el('p', {class: 'caution'}, words.caution),
     el('p', {class: 'status soft', role: 'status'}, status),
     folded(words.conditions, snapshot && conditions(words, snapshot)),

@@ -1,8 +1,6 @@
 /** The table of an embedded matrix: the cells of the page, drawn without a template. */
-import {ladderClass} from '../shared/margins/ladder.js';
-import {rangeClass} from '../shared/margins/range.js';
-import {readCell, signsOf, stepNameOf} from '../shared/margins/reading.js';
-import {stepOf} from '../shared/margins/scale.js';
+import {marksOf} from '../shared/margins/marks.js';
+import {readCell, stepNameOf} from '../shared/margins/reading.js';
 import {el} from './dom.js';
 import {printedIn} from './words.js';
 
@@ -52,21 +50,16 @@ export function emptyGrid(words, {rows, columns}) {
 }
 
 /**
- * The table of a matrix at power level `p`; `compact` leaves all but the number out.
+ * The table of a matrix at power level `p`.
  *
  * @param {Snapshot} snapshot
  * @param {number} p
  * @param {Words} words
- * @param {boolean} compact
  */
-export function grid({matrix}, p, words, compact) {
-  const {families, columns, powers_w: levels} = matrix;
+export function grid({matrix}, p, words) {
+  const {families, columns} = matrix;
   const heads = columns.map(({name}) => el('th', {scope: 'col'}, head(name)));
-  const cells = (f) =>
-    columns.map((_, c) => {
-      const ladder = compact ? [] : levels.map((_, level) => readCell(matrix, f, c, level));
-      return cell(readCell(matrix, f, c, p), ladder, words, f, c);
-    });
+  const cells = (f) => columns.map((_, c) => cell(readCell(matrix, f, c, p), words, f, c));
   return frame(
     words,
     heads,
@@ -76,35 +69,44 @@ export function grid({matrix}, p, words, compact) {
 
 /**
  * @param {MatrixCell} read
- * @param {MatrixCell[]} ladder
  * @param {Words} words
  * @param {number} f
  * @param {number} c
  */
-function cell(read, ladder, words, f, c) {
+function cell(read, words, f, c) {
   const word = printedIn(words, read);
-  const number = el('span', {class: word.length > 5 ? 'number long' : 'number'}, word);
-  const button = el(
-    'button',
+  return el(
+    'td',
     {
-      ...(ladder.length > 0 && around(read, ladder)),
       'aria-label': words.cell(read),
+      'data-family': read.family.id,
+      'data-band': read.column.id,
+      'data-power': read.power,
       'data-step': stepNameOf(read),
-      'data-undecided': read.undecided,
+      'data-long': word.length > 5,
       'data-row': f,
       'data-column': c,
       tabindex: f === 0 && c === 0 ? 0 : -1,
       'aria-expanded': 'false',
     },
-    number,
-    ladder.length > 0 && read.margin !== null ? el('i', {class: rangeClass(read.margin, read.high)}) : undefined,
+    word,
   );
-  return el('td', {'data-family': read.family.id, 'data-band': read.column.id, 'data-power': read.power}, button);
 }
 
-/** What the style sheet draws around the number: ladder and thread, marks, the corner of an undecided cell. */
-const around = (read, ladder) => ({
-  class: ladderClass(ladder.map(stepNameOf), stepNameOf(read)),
-  'data-letters': signsOf(read) || undefined,
-  'data-high': read.undecided && stepOf(read.high),
-});
+/**
+ * Draws the marks of a row's cells.
+ *
+ * @param {Snapshot} snapshot
+ * @param {HTMLElement[]} row - its cells
+ * @param {number} f
+ * @param {number} p
+ */
+export function markRow({matrix}, row, f, p) {
+  for (const [c, td] of row.entries())
+    td.append(
+      marksOf(
+        matrix.powers_w.map((_, level) => readCell(matrix, f, c, level)),
+        p,
+      ),
+    );
+}

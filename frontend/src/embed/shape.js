@@ -13,7 +13,6 @@ const refuse = (path, allowed) => {
 
 export const number = (value, path) => (Number.isFinite(value) ? value : refuse(path, 'a number'));
 export const orNull = (check) => (value, path) => (value === null ? null : check(value, path));
-export const optional = (check) => (value, path) => (value === undefined ? value : check(value, path));
 export const boolean = (value, path) => (typeof value === 'boolean' ? value : refuse(path, 'true or false'));
 
 export const text = (longest) => (value, path) =>
@@ -51,6 +50,15 @@ export const places =
     if (!Array.isArray(value) || value.length !== checks.length) refuse(path, `a list of ${checks.length}`);
     return checks.map((check, i) => check(value[i], `${path}[${i}]`));
   };
+
+/** A day such as 2026-11-29. */
+export const day = (value, path) =>
+  typeof value === 'string' && /^\d{4}-\d\d-\d\d$/.test(value) && Number.isFinite(Date.parse(value))
+    ? value
+    : refuse(path, 'a day such as 2026-11-29');
+
+/** What may be left out. */
+export const optional = (check) => (value, path) => (value === undefined ? undefined : check(value, path));
 
 const isObject = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
 

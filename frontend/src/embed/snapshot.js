@@ -8,17 +8,17 @@
  * @property {[?number, ?number][][]} return_loss_db
  *
  * @typedef {object} Snapshot
- * @property {string} [name] - of the station it is of, and the day, where it came in a station file
- * @property {string} [date]
  * @property {Record<string, any>} request
  * @property {Record<string, string>} names - of what the request names by an id
  * @property {import('../shared/answers.js').Matrix & Ends} matrix
  * @property {any} derivations - the steps of all cells, each thing in them kept once
  * @property {string[]} cautions
+ * @property {{name: string, date: string}} [station] - whose it is, and of what day, as 2026-11-29
  */
 import {
   Misshapen,
   boolean,
+  day,
   dictionary,
   exactly,
   index,
@@ -131,15 +131,17 @@ const step =
     return places(index(formulas.length), index(purposes.length), inputs, number)(value, path);
   };
 
+/** What the page and a station file add to the core's answer; a server's snapshot has none. */
+const station = optional(record({name, date: day}));
+
 const snapshot = record({
-  name: optional(name),
-  date: optional(name),
   format: exactly('jointwise snapshot 2'),
   request: dictionary(plain, 60),
   names: dictionary(name, 10),
   matrix,
   derivations,
   cautions: list(sentence, 0, 30),
+  station,
 });
 
 /**

@@ -1,8 +1,24 @@
-/** The look of the element. Nothing is inherited from the host page but what a reader sets for all pages. */
+/**
+ * The look of the element. From the page around it come the colours, unless an attribute says light or dark; nothing
+ * else is inherited but what a reader sets for all pages.
+ */
 import {STEP_RULES, scaleCss} from '../shared/margins/scale.js';
-import {LADDER_RULES, ladders} from '../shared/margins/ladder.js';
-import {RANGE_RULES} from '../shared/margins/range.js';
+import {MARK_RULES} from '../shared/margins/marks.js';
 import tokens from '../tokens.css';
+
+/** Letters and ground are the page's; lines and quiet text are shades of them. A page may name its own. */
+const AROUND = `
+.root[data-theme='auto'] {
+  color: var(--jointwise-ink, inherit); color-scheme: inherit;
+  --ink: currentColor;
+  --card: var(--jointwise-ground, var(--ground));
+  --accent: var(--jointwise-accent, currentColor); --accent-ink: var(--card);
+  --sunk: color-mix(in srgb, currentColor 6%, transparent);
+  --soft: color-mix(in srgb, currentColor 80%, transparent);
+  --line: color-mix(in srgb, currentColor 20%, transparent);
+  --edge: color-mix(in srgb, currentColor 55%, transparent);
+}
+`;
 
 const RULES = `
 :host { display: block !important; overflow: visible !important; }
@@ -11,8 +27,9 @@ const RULES = `
   --head: 92px; --least: 44px; --row: 46px;
   --hatch: repeating-linear-gradient(135deg, var(--refused) 0 4px, var(--refused-line) 4px 5px);
   display: block; container-type: inline-size; text-align: start; font-family: var(--figures);
-  font-variant-numeric: tabular-nums; color: var(--ink);
+  font-variant-numeric: tabular-nums;
 }
+.root:not([data-theme='auto']) { color: var(--ink); }
 .root[data-compact] { --least: 40px; --row: 28px; }
 .card {
   font-size: 0.9375em; line-height: 1.45; background: var(--card); border: 1px solid var(--line); border-radius: 8px;
@@ -29,11 +46,21 @@ a { color: var(--accent); }
 small { font-size: 0.85em; }
 .soft { color: var(--soft); font-size: 0.87em; }
 .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
-.bar {
-  display: flex; gap: 12px; align-items: center; height: 52px; padding: 0 10px; border-bottom: 1px solid var(--line);
-}
-.bar h2 { flex: 1; min-width: 0; font-size: 1em; line-height: 1.2; max-height: 2.4em; overflow: hidden; }
+.bar { display: flex; gap: 12px; align-items: center; height: 60px; padding: 0 10px; }
+.bar > div { flex: 1; min-width: 0; }
+.bar h2 { font-size: 1em; line-height: 1.2; max-height: 2.4em; overflow: hidden; }
+.bar p { white-space: nowrap; overflow: hidden; text-overflow: ellipsis; }
 .bar label { display: flex; gap: 8px; align-items: center; flex: none; font-size: 0.87em; }
+.key {
+  display: flex; gap: 10px; align-items: center; height: 44px; padding: 0 10px 6px; font-size: 0.87em;
+  border-bottom: 1px solid var(--line);
+}
+.key span { flex: none; }
+.key ul { display: flex; flex: 1; max-width: 640px; height: 100%; list-style: none; }
+.key li {
+  display: grid; align-content: center; flex: 1; min-width: 0; padding: 0 2px; text-align: center; font-size: 0.87em;
+  line-height: 1.15;
+}
 select, .close, .again {
   min-height: 44px; padding: 0 10px; background: var(--card); border: 1px solid var(--edge); border-radius: 8px;
   cursor: pointer;
@@ -58,36 +85,18 @@ tbody th {
   overflow-wrap: anywhere;
 }
 tbody th span { display: block; max-height: var(--row); overflow: hidden; }
-.empty, td > button {
-  display: grid; width: 100%; height: var(--row); min-width: 0; padding: 0; border: 1px solid transparent;
-  border-radius: 5px; background-clip: padding-box;
+.empty { display: block; height: var(--row); border-radius: 5px; background-color: var(--sunk); }
+td[data-row] {
+  height: var(--row); border: 1px solid var(--card); border-radius: 5px; text-align: center; cursor: pointer;
+  font-size: 0.87em; font-stretch: condensed; font-weight: 600; line-height: 16px; letter-spacing: -0.02em;
+  white-space: nowrap;
 }
-.empty { background-color: var(--sunk); }
-td > button { grid-template: minmax(0, 1fr) 16px 7px 8px / 4px minmax(0, 1fr) 4px; cursor: pointer; }
-td > button:hover { border-color: var(--ink); }
-[data-compact] td > button { grid-template-rows: 100%; align-items: center; }
-[data-compact] td > button > .number { grid-row: 1; font-size: 0.8em; }
-[data-compact] td > button > .long { font-size: 0.66em; }
-td > button[aria-expanded='true'] {
+td[data-long] { font-size: 0.7em; font-weight: 500; letter-spacing: -0.03em; }
+td[data-row]:hover { outline: 1px solid currentColor; outline-offset: -1px; }
+td[aria-expanded='true'] {
   outline: 3px solid var(--accent); outline-offset: -2px; position: relative; z-index: 1;
 }
-.number {
-  grid-row: 2; font-size: 0.9em; font-stretch: condensed; font-weight: 600; line-height: 16px; text-align: center;
-  letter-spacing: -0.02em; white-space: nowrap;
-}
-.long { font-size: 0.7em; font-weight: 500; letter-spacing: -0.03em; }
-td > button::before {
-  grid-row: 1; align-self: end; overflow: clip; font-size: 0.7em; line-height: 11px; height: 11px; padding-left: 3px;
-  text-align: left; white-space: nowrap; letter-spacing: 0.06em; font-weight: 600;
-}
-td > button[data-letters]::before { content: attr(data-letters); }
-td > button[data-high]::after {
-  content: '?'; grid-row: 1; justify-self: end; width: 17px; height: 17px; margin-bottom: -6px; padding-right: 2px;
-  border-radius: 0 4px 0 0; font-weight: 700; font-size: 10px; line-height: 11px; text-align: right;
-}
-td > button[data-undecided] { border: 1px dashed currentColor; background-clip: border-box; }
-[data-step='refused'] { background-image: var(--hatch); color: var(--refused-ink); }
-td [data-step='refused'] > .number { font-weight: 500; }
+[data-step='refused'] { background: var(--hatch); color: var(--refused-ink); font-weight: 500; }
 .open > td { border-block: 2px solid var(--accent); }
 .derivation { position: sticky; left: 0; width: calc(100cqi - 2px); padding: 10px 14px 16px; }
 .head { display: flex; gap: 12px; align-items: center; }
@@ -103,7 +112,16 @@ summary {
 summary::before { content: '▸'; color: var(--accent); }
 details[open] > summary::before { content: '▾'; }
 summary b { padding: 2px 8px; border-radius: 5px; }
-.binds { padding: 1px 8px; border-radius: 99px; background: var(--accent); color: var(--accent-ink); font-size: 0.8em; }
+.binds { font-weight: 650; text-decoration: underline; }
+details > details { margin-left: 14px; }
+.share {
+  position: relative; flex: 1 0 100%; height: 12px; margin: 0 0 4px; overflow: hidden; background: var(--sunk);
+  border: 1px solid var(--edge); border-radius: 4px;
+}
+.share i { display: block; height: 100%; width: var(--taken); border-right: 1px solid currentColor; }
+.share::after {
+  content: ''; position: absolute; inset: 0 auto 0 calc(var(--limit) - 1px); width: 2px; background: currentColor;
+}
 details > ul { padding: 0 0 8px 1.2em; }
 ol { list-style: none; }
 ol > li { padding: 8px 0 8px 14px; border-top: 1px solid var(--line); }
@@ -118,12 +136,6 @@ sub { font-size: 0.75em; line-height: 0; }
 .foot { padding: 8px 10px 10px; border-top: 1px solid var(--line); font-size: 0.87em; }
 .foot > * + * { margin-top: 6px; }
 .status { min-height: 1lh; }
-.scale { display: flex; max-width: 640px; }
-.scale span {
-  flex: 1; min-width: 0; padding: 5px 1px; text-align: center; font-size: 0.86em; line-height: 1.15;
-  min-height: calc(2lh + 10px);
-}
-.scale span:nth-of-type(5) { border-left: 3px solid var(--ink); }
 .marks-list {
   display: grid; grid-template-columns: repeat(auto-fill, minmax(240px, 1fr)); gap: 2px 16px; padding-bottom: 8px;
   list-style: none;
@@ -136,8 +148,11 @@ details > .marks-list { padding-left: 0; }
 .ends { display: flex; flex-wrap: wrap; gap: 4px 16px; align-items: center; justify-content: space-between; }
 .ends a { display: inline-flex; align-items: center; min-height: 44px; }
 @container (max-width: 480px) {
-  .status, .legend { min-height: 2lh; }
-  .scale span { font-size: 0.78em; }
+  .bar { height: 84px; }
+  .bar p { white-space: normal; }
+  .status { min-height: 2lh; }
+  .key span { display: none; }
+  .key li { font-size: 0.8em; }
 }
 @media print {
   .root { color-scheme: light; }
@@ -153,11 +168,11 @@ own.replaceSync(
     tokens.replaceAll(':root', '.root'),
     scaleCss('.root'),
     STEP_RULES,
-    RANGE_RULES,
-    LADDER_RULES,
+    MARK_RULES,
     RULES,
+    AROUND,
   ].join('\n'),
 );
 
 /** For the element's root; a sheet made by a script is no inline style, so a strict policy of the host lets it be. */
-export const sheets = [own, ladders];
+export const sheets = [own];

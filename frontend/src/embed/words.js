@@ -9,6 +9,7 @@ import {decibels, frequency, power as watts, quantity, roundedDown} from '../sha
 import {valueText} from '../shared/text/measures.js';
 import {LIMITED_BY, LIMIT_NAMES} from '../shared/margins/limits.js';
 import {printed, returnLossWord, spokenCell} from '../shared/margins/reading.js';
+import {STEPS, stepOf} from '../shared/margins/scale.js';
 
 const point = (text) => text;
 const comma = (text) => text.replaceAll('.', ',');
@@ -21,7 +22,7 @@ const en = {
   number: point,
   day: (iso) => new Intl.DateTimeFormat('en-GB', {dateStyle: 'long'}).format(new Date(iso)),
   title: 'Power margins of coaxial joints',
-  family: 'Interface family',
+  family: 'Connector',
   power: 'Power',
   level: watts,
   fetching: 'Fetching the matrix…',
@@ -31,19 +32,21 @@ const en = {
   noBlock: (id) => `src is "#${id}"; allowed: the id of a data block in this page.`,
   misshapen: (where, why) => `${where} holds no snapshot that can be shown: ${why}.`,
   again: 'Try again',
-  legend: 'dB of room: 0 is at the limit, + is room left, − is beyond it',
-  marks: 'Letters and words in the cells',
-  undecided: 'the sources differ on which side of the limit it lies',
+  key: 'Margin, dB',
+  steps: Object.fromEntries(STEPS.map(({id, words}) => [id, words])),
+  station: (name) => (name ? `Station: ${name}` : 'Example station'),
+  marks: 'Marks and words in the cells',
+  undecided: 'uncertain: the sources disagree on which side of the limit it lies',
   lowerFromMemory: 'a power figure from memory is lower than the margin shown',
-  holds: 'in receive: return loss 26 dB, enough; there is no power to bear',
+  holds: 'on receive: return loss 26 dB, enough; there is no power to carry',
   missed: 'return loss 8 dB, less than asked for',
   conditions: 'Conditions',
   fields: {
     mode: 'Mode',
-    vswr: 'VSWR',
-    exposure: 'Exposure',
-    added_sealing: 'Taped or booted',
-    ambient_temperature_c: 'Air in the shade',
+    vswr: 'SWR',
+    exposure: 'Where it is',
+    added_sealing: 'Sealed with tape or a boot',
+    ambient_temperature_c: 'Air temperature',
     solar_irradiance_w_per_m2: 'Sun on the joint',
     altitude_m: 'Altitude',
     vibration: 'Vibration',
@@ -93,24 +96,28 @@ const en = {
         `${cell.returnLossHigh.toFixed(1)} dB by the generous ones, less than asked for.`
       );
     if (cell.refusedBy) return `Refused: ${cell.refusedBy.name}.`;
-    if (cell.margin === null) return `Return loss ${cell.returnLoss.toFixed(1)} dB; there is no power to bear.`;
-    if (cell.margin >= 0) return `${decibels(cell.margin)} dB of room; limited by ${LIMITED_BY[cell.limit]}.`;
+    if (cell.margin === null) return `Return loss ${cell.returnLoss.toFixed(1)} dB; there is no power to carry.`;
+    if (cell.margin >= 0) {
+      const step = en.steps[stepOf(cell.margin)];
+      return `${cell.margin.toFixed(1)} dB margin (${step}); limited by ${LIMITED_BY[cell.limit]}.`;
+    }
     if (cell.undecided)
       return (
-        `Undecided: limited by ${LIMITED_BY[cell.limit]}; the cautious sources put it over the limit, ` +
-        'the generous ones leave room.'
+        `Uncertain: limited by ${LIMITED_BY[cell.limit]}; the cautious sources put it over the limit, ` +
+        'the generous ones leave a margin.'
       );
     return `${decibels(-cell.margin).slice(1)} dB over the limit; limited by ${LIMITED_BY[cell.limit]}.`;
   },
   binds: 'limits',
+  last: 'what it allows, and the margin',
   range: (low, high) => `${low} to ${high} dB`,
   allows: (low, high) => `allows ${low} to ${high}`,
-  receiving: 'no margin in receive',
+  receiving: 'no margin on receive',
   below: (edge) => `below ${edge}`,
   between: (low, high) => `${low} to ${high}`,
-  above: (edge) => `${edge} and above`,
+  above: (edge) => `above ${edge}`,
   largest: (cell) =>
-    cell.largest === null ? 'No power holds.' : `Holds up to ${watts(roundedDown(cell.largest, 2))} PEP.`,
+    cell.largest === null ? 'No power is safe.' : `Largest safe power ${watts(roundedDown(cell.largest, 3))} PEP.`,
   source: 'Source',
   at: (column) => `at ${frequency(column.high_hz)}`,
 };
@@ -126,7 +133,7 @@ const de = {
   number: comma,
   day: (iso) => new Intl.DateTimeFormat('de', {dateStyle: 'long'}).format(new Date(iso)),
   title: 'Leistungsreserve von HF-Steckern',
-  family: 'Steckerfamilie',
+  family: 'Stecker',
   power: 'Leistung',
   level: (value) => (value === 0 ? 'Empfang' : comma(watts(value))),
   fetching: 'Die Tabelle wird geholt …',
@@ -136,9 +143,11 @@ const de = {
   noBlock: (id) => `src ist „#${id}“; erlaubt: die id eines Datenblocks auf dieser Seite.`,
   misshapen: (where, why) => `${where} enthält keine Tabelle, die sich zeigen lässt: ${why}.`,
   again: 'Erneut versuchen',
-  legend: 'Reserve in dB: 0 ist an der Grenze, + ist Reserve, − ist darüber hinaus',
-  marks: 'Buchstaben und Wörter in den Zellen',
-  undecided: 'die Quellen sind uneins, auf welcher Seite der Grenze es liegt',
+  key: 'Reserve, dB',
+  steps: {over: 'über der Grenze', at: 'an der Grenze', tight: 'knapp', fine: 'gut', ample: 'reichlich'},
+  station: (name) => (name ? `Station: ${name}` : 'Beispielstation'),
+  marks: 'Zeichen und Wörter in den Zellen',
+  undecided: 'unsicher: die Quellen sind uneins, auf welcher Seite der Grenze es liegt',
   lowerFromMemory: 'ein Leistungswert aus dem Gedächtnis liegt unter der gezeigten Reserve',
   holds: 'beim Empfang: Rückflussdämpfung 26 dB, genug; Leistung ist keine zu tragen',
   missed: 'Rückflussdämpfung 8 dB, weniger als verlangt',
@@ -146,9 +155,9 @@ const de = {
   fields: {
     mode: 'Betriebsart',
     vswr: 'SWR',
-    exposure: 'Wetter',
-    added_sealing: 'Umwickelt oder verkappt',
-    ambient_temperature_c: 'Luft im Schatten',
+    exposure: 'Standort',
+    added_sealing: 'Mit Band oder Tülle abgedichtet',
+    ambient_temperature_c: 'Lufttemperatur',
     solar_irradiance_w_per_m2: 'Sonne auf der Verbindung',
     altitude_m: 'Höhe',
     vibration: 'Erschütterung',
@@ -203,9 +212,12 @@ const de = {
       return `${where}: ausgeschlossen, ${returnLossWord(cell.returnLoss)}, Rückflussdämpfung in dB zu klein`;
     if (cell.refusedBy) return `${where}: ausgeschlossen, ${de.words[cell.refusedBy.id] ?? cell.refusedBy.name}`;
     if (cell.margin === null) return `${where}: ${returnLossWord(cell.returnLoss)}, Rückflussdämpfung in dB`;
-    const parts = [`${where}: Reserve ${comma(decibels(cell.margin))} dB, begrenzt durch ${LIMITS_DE[cell.limit]}`];
+    const step = de.steps[stepOf(cell.margin)];
+    const parts = [
+      `${where}: Reserve ${comma(decibels(cell.margin))} dB, ${step}, begrenzt durch ${LIMITS_DE[cell.limit]}`,
+    ];
     parts.push(`Bereich ${comma(decibels(cell.margin))} bis ${comma(decibels(cell.high))} dB`);
-    if (cell.undecided) parts.push(`unentschieden: ${de.undecided}`);
+    if (cell.undecided) parts.push(de.undecided);
     if (cell.lowerFromMemory) parts.push(de.lowerFromMemory);
     return [...parts, ...cell.marks.map((gate) => gate.name)].join('. ');
   },
@@ -218,25 +230,29 @@ const de = {
     if (cell.refusedBy) return `Ausgeschlossen: ${cell.refusedBy.name}.`;
     if (cell.margin === null)
       return `Rückflussdämpfung ${comma(cell.returnLoss.toFixed(1))} dB; Leistung ist keine zu tragen.`;
-    if (cell.margin >= 0) return `${comma(decibels(cell.margin))} dB Reserve; begrenzt durch ${LIMITS_DE[cell.limit]}.`;
+    if (cell.margin >= 0) {
+      const step = de.steps[stepOf(cell.margin)];
+      return `${comma(cell.margin.toFixed(1))} dB Reserve (${step}); begrenzt durch ${LIMITS_DE[cell.limit]}.`;
+    }
     if (cell.undecided)
       return (
-        `Unentschieden: ${LIMITS_DE[cell.limit]} ist nach den vorsichtigen Quellen überschritten, ` +
+        `Unsicher: ${LIMITS_DE[cell.limit]} ist nach den vorsichtigen Quellen überschritten, ` +
         'nach den großzügigen nicht.'
       );
     return `Grenze um ${comma(decibels(-cell.margin).slice(1))} dB überschritten: ${LIMITS_DE[cell.limit]}.`;
   },
   binds: 'begrenzt',
+  last: 'was es erlaubt, und die Reserve',
   range: (low, high) => `${low} bis ${high} dB`,
   allows: (low, high) => `erlaubt ${low} bis ${high}`,
   receiving: 'keine Reserve beim Empfang',
   below: (edge) => `unter ${edge}`,
   between: (low, high) => `${low} bis ${high}`,
-  above: (edge) => `${edge} und mehr`,
+  above: (edge) => `über ${edge}`,
   largest: (cell) =>
     cell.largest === null
-      ? 'Keine Leistung ist zulässig.'
-      : `Zulässig bis ${comma(watts(roundedDown(cell.largest, 2)))} PEP.`,
+      ? 'Keine Leistung ist sicher.'
+      : `Größte sichere Leistung ${comma(watts(roundedDown(cell.largest, 3)))} PEP.`,
   source: 'Quelle',
   at: (column) => `bei ${comma(frequency(column.high_hz))}`,
 };
@@ -256,6 +272,18 @@ export const wordsFor = (tag) => LANGUAGES.get(tag.toLowerCase().split('-')[0]) 
 
 /** What a cell prints. */
 export const printedIn = (words, cell) => words.words[cell.refusedBy?.id] ?? words.number(printed(cell, 'margin'));
+
+/**
+ * Whose station a snapshot is of, and of what day; what none says is an example of this version.
+ *
+ * @param {Words} words
+ * @param {import('./snapshot.js').Snapshot | undefined} snapshot
+ * @param {string} version - of this script
+ */
+export function stationIn(words, snapshot, version) {
+  const {name = '', date} = snapshot?.station ?? {};
+  return [words.station(name), date ? words.day(date) : `Jointwise ${version}`].join(', ');
+}
 
 /** A value with its unit, as the language writes numbers. */
 export const quantityIn = (words, value, unit) => words.number(quantity(value, unit));

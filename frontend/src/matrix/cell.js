@@ -1,58 +1,76 @@
-/** One cell of the matrix: folded into number, range, marks and ladder, or unfolded into a line per power level. */
-import {html, nothing, render} from 'lit';
-import {ladderClass} from '../shared/margins/ladder.js';
-import {rangeClass} from '../shared/margins/range.js';
-import {marginWord, printed, readCell, signsOf, spokenCell, stepNameOf} from '../shared/margins/reading.js';
-import {stepOf} from '../shared/margins/scale.js';
+/** Writing the cells of the matrix: text and colour alone, and of both only what changed, which a drag lives by. */
+import {marksOf} from '../shared/margins/marks.js';
+import {marginWord, signsOf, stepNameOf} from '../shared/margins/reading.js';
 
-/** What is marked of the whole row stands on the chosen line alone. */
-function rung(cell, chosen) {
-  const letters = signsOf({...cell, lowerFromMemory: chosen && cell.lowerFromMemory});
-  return html`<span class="rung" data-power=${cell.power} data-step=${stepNameOf(cell)} ?data-chosen=${chosen}
-    ?data-undecided=${cell.undecided}>${letters ? html`<small>${letters}</small>` : nothing}${marginWord(cell)}</span>`;
+/** @import {MatrixCell} from '../shared/margins/reading.js' */
+
+/** From so many characters on a word is set small. */
+const LONG = 6;
+
+function put(td, name, value) {
+  if (td.dataset[name] === value) return;
+  if (value === undefined) delete td.dataset[name];
+  else td.dataset[name] = value;
 }
 
-const rungs = (levels, p) =>
-  html`<span class="rungs" aria-hidden="true">${levels.map((cell, level) => rung(cell, level === p))}</span>`;
+/** @param {HTMLTableCellElement} td */
+function write(td, word) {
+  const {firstChild} = td;
+  if (td.childNodes.length === 1 && firstChild instanceof Text) {
+    if (firstChild.data !== word) firstChild.data = word;
+  } else td.replaceChildren(word);
+  put(td, 'long', word.length >= LONG ? '' : undefined);
+}
+
+/** A cell whose number is still awaited. */
+export function writeNothing(td) {
+  write(td, '');
+  put(td, 'step', undefined);
+}
 
 /**
- * Draw a bare line and a marked one, out of sight: a page that prints itself
- * is paused, and Lit can then draw no template for the first time.
+ * A word in the colour of the margin.
+ *
+ * @param {HTMLTableCellElement} td
+ * @param {MatrixCell} cell
+ * @param {string} word
  */
-export function readyForPaper() {
-  const bare = {power: 0, margin: 0, marks: []};
-  render(rungs([bare, {...bare, lowerFromMemory: true}], 1), document.createDocumentFragment());
+export function writeCell(td, cell, word) {
+  write(td, word);
+  put(td, 'step', stepNameOf(cell));
 }
-
-const bar = (cell) => (cell.margin === null ? nothing : html`<i class=${rangeClass(cell.margin, cell.high)}></i>`);
-
-/** What the style sheet draws around the number of a folded cell; its spoken name says it in words. */
-const around = (cell, levels) => ({
-  ladder: ladderClass(levels.map(stepNameOf), stepNameOf(cell)),
-  letters: signsOf(cell) || nothing,
-  high: cell.undecided ? stepOf(cell.high) : nothing,
-});
-
-const BARE = {ladder: nothing, letters: nothing, high: nothing};
 
 /**
- * The cell of family `f` in column `c`, at power level `p`; `focusable` is true
- * for the one cell the Tab key reaches.
+ * The same with its marks below it.
+ *
+ * @param {HTMLTableCellElement} td
+ * @param {MatrixCell[]} levels - the cell at every power level
+ * @param {number} p - the level that is shown
+ * @param {string} word
  */
-export function cellTemplate({matrix, f, c, p, shows, focusable, open, unfolded}) {
-  const levels = matrix.powers_w.map((_, level) => readCell(matrix, f, c, level));
-  const cell = levels[p];
-  const word = printed(cell, shows);
-  const {ladder, letters, high} = unfolded ? BARE : around(cell, levels);
-  return html`<td data-family=${cell.family.id} data-band=${cell.column.id} data-power=${cell.power} ?data-open=${open}>
-    <button class=${ladder} data-letters=${letters} data-high=${high} data-row=${f} data-column=${c}
-      tabindex=${focusable ? 0 : -1} aria-label=${spokenCell(cell)}
-      data-step=${stepNameOf(cell)} ?data-undecided=${cell.undecided}>
-      <span class=${word.length > 5 ? 'number long' : 'number'}>${word}</span>
-      ${unfolded ? rungs(levels, p) : bar(cell)}
-    </button>
-  </td>`;
+export function writeMarked(td, levels, p, word) {
+  writeCell(td, levels[p], word);
+  td.append(marksOf(levels, p));
 }
 
-/** A cell before the first answer: the same room, no number. */
-export const emptyCell = () => html`<td><span class="empty"></span></td>`;
+/**
+ * A line for every power level, as on paper.
+ *
+ * @param {HTMLTableCellElement} td
+ * @param {MatrixCell[]} levels
+ * @param {number} p - the level that is shown
+ * @param {boolean} marked - whether each has its marks
+ */
+export function writeLevels(td, levels, p, marked) {
+  const lines = levels.map((cell, level) => {
+    const line = document.createElement('span');
+    line.dataset.step = stepNameOf(cell);
+    line.toggleAttribute('data-chosen', level === p);
+    const signs = document.createElement('small');
+    signs.textContent = marked ? signsOf(cell) : '';
+    line.append(signs, marginWord(cell));
+    return line;
+  });
+  put(td, 'step', undefined);
+  td.replaceChildren(...lines);
+}

@@ -1,6 +1,6 @@
 import {html, nothing} from 'lit';
 import START from '../../build/start-data.json';
-import {element, of, value} from '../shared/elements/element.js';
+import {element, of, state, value} from '../shared/elements/element.js';
 import {FormView} from '../shared/elements/form-view.js';
 import '../shared/elements/jw-cautions.js';
 import '../shared/elements/jw-sheet.js';
@@ -10,18 +10,23 @@ import {levelsWith, nearestPower} from '../shared/state/levels.js';
 import {power} from '../shared/text/format.js';
 import {isUnreachable} from '../transport/unreachable.js';
 import './detail/jw-detail.js';
-import './jw-legend.js';
+import './jw-bands.js';
+import './jw-key.js';
+import './jw-marks.js';
 import './jw-matrix.js';
 import './jw-power-choice.js';
 import './jw-scenario.js';
 import './jw-summary.js';
-import {ASKED} from './question/changes.js';
+import {ASKED, FIRST_CELL} from './question/changes.js';
 import './question/jw-question.js';
 import {NOTHING_OPEN, cellRequest, matrixRequest, openSheet} from './requests.js';
 import {awaitedMatrix, headingOf, isOpenCell, isSpot, openColumn} from './shown.js';
 import {saveAnswer, saveCsv} from './ways.js';
 
 /** @import {LoadCharts} from '../shared/charts/jw-chart.js' */
+
+/** On such a screen one band is shown as a list. */
+const NARROW = matchMedia('screen and (max-width: 600px)');
 
 /**
  * Every family against every band: holds the state, asks the core, and keeps the address in step.
@@ -35,6 +40,13 @@ export class JwMatrixView extends element(
     loadCharts: value(/** @type {LoadCharts} */ (of)),
     /** Brings the element for other websites, and its script's text. */
     loadEmbed: value(/** @type {() => Promise<string>} */ (of)),
+    /** Whether every cell of the matrix has its marks. */
+    _isMarked: state(/** @type {boolean} */ (of)),
+    _isNarrow: state(/** @type {boolean} */ (of)),
+    /** Whether a narrow screen shows all bands. */
+    _isWhole: state(/** @type {boolean} */ (of)),
+    /** Id of the band that a narrow screen shows alone. */
+    _band: state(/** @type {string} */ (of)),
   },
   FormView,
 ) {
@@ -44,6 +56,11 @@ export class JwMatrixView extends element(
 
   constructor() {
     super();
+    this._isMarked = false;
+    this._isNarrow = NARROW.matches;
+    this._isWhole = false;
+    this._band = /** @type {string} */ (FIRST_CELL.band);
+    this._resized = () => (this._isNarrow = NARROW.matches);
     this._matrix = this._enquiry('matrix');
     this._cell = this._enquiry('cell');
     this._catalogue = this._enquiry('catalogue');
@@ -54,12 +71,29 @@ export class JwMatrixView extends element(
     this._cellAsked = undefined;
   }
 
+  connectedCallback() {
+    super.connectedCallback();
+    NARROW.addEventListener('change', this._resized);
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    NARROW.removeEventListener('change', this._resized);
+  }
+
   createRenderRoot() {
     return this;
   }
 
+  willUpdate(changed) {
+    super.willUpdate(changed);
+    // a cell that is chosen brings its band along
+    const open = openColumn(this._state, this._shown)?.id;
+    if (open !== undefined && open !== this._openBefore) this._band = open;
+    this._openBefore = open;
+  }
+
   updated(changed) {
-    this.toggleAttribute('beside', openSheet(this._state) !== undefined);
     if (this.transport === undefined) return;
     const text = JSON.stringify(this._state);
     if (text !== this._stateAsked || this._asked === undefined || changed.has('transport')) this._askAll();
@@ -69,6 +103,7 @@ export class JwMatrixView extends element(
   render() {
     const {_state, _shown: matrix} = this;
     const sheet = openSheet(_state);
+    const open = openColumn(_state, matrix);
     return html`<div @jw-change=${this._changed} @jw-open=${this._opened}
         @jw-close=${this._closed}>
       ${this._progress(this._matrix)}
@@ -78,16 +113,27 @@ export class JwMatrixView extends element(
           @jw-asked=${({detail}) => this._choose(detail.changes)} @jw-why=${this._explained}></jw-question>
         <jw-scenario .state=${_state} .refusal=${this._matrix.error}></jw-scenario>
         <div class="bar">
-          <jw-power-choice .powers=${matrix.powers_w} .chosen=${this._power} .shows=${_state.shows}></jw-power-choice>
+          <jw-power-choice .powers=${matrix.powers_w} .chosen=${this._power} .shows=${_state.shows}
+            ?marked=${this._isMarked} @jw-marked=${({detail}) => (this._isMarked = detail.marked)}></jw-power-choice>
         </div>
-        <h2 class="onpaper">${
-          _state.shows === 'margin' ? `Margin in dB, at ${power(this._power)} where outlined` : 'Margin in dB'
-        }</h2>
+        <h2 class="onpaper">${this._onPaper}</h2>
+        ${
+          this._isNarrow
+            ? html`<jw-bands .columns=${matrix.columns} band=${this._alone} @jw-band=${this._stepped}
+              @jw-whole=${({detail}) => (this._isWhole = detail.whole)}></jw-bands>`
+            : nothing
+        }
+        <jw-key></jw-key>
         <jw-matrix .matrix=${matrix} .power=${this._power} .shows=${_state.shows} .outdated=${this._outdated}
-          .opened=${{family: _state.family, column: openColumn(_state, matrix)?.id}}></jw-matrix>
+          band=${this._alone} @jw-step=${this._stepped} ?marked=${this._isMarked}
+          .opened=${{family: _state.family, column: open?.id}}></jw-matrix>
         <section class="below">
-          <jw-legend .gates=${START.matrix.gates}
-            ?packed=${[...matrix.families, ...matrix.columns].some(({pack}) => pack)}></jw-legend>
+          ${
+            this._isMarked || _state.family
+              ? html`<jw-marks .matrix=${matrix} .power=${this._power} ?all=${this._isMarked}
+                family=${_state.family ?? ''} column=${open?.id ?? ''}></jw-marks>`
+              : nothing
+          }
           <jw-summary class="onpaper" .state=${this._computed}></jw-summary>
           <jw-cautions .cautions=${START.cautions}></jw-cautions>
         </section>
@@ -106,6 +152,19 @@ export class JwMatrixView extends element(
     </div>`;
   }
 
+  /** Id of the band that is shown alone; empty where all are. */
+  get _alone() {
+    const {columns} = this._shown;
+    if (!this._isNarrow || this._isWhole) return '';
+    return (columns.find(({id}) => id === this._band) ?? columns[0]).id;
+  }
+
+  _stepped({detail: {band, step}}) {
+    const {columns} = this._shown;
+    const at = columns.findIndex(({id}) => id === this._alone);
+    this._band = band ?? columns[at + step]?.id ?? this._band;
+  }
+
   /** The last good matrix, or what stands in for the first. */
   get _shown() {
     return this._matrix.result ?? awaitedMatrix(this._state, this._refused, this.vocabulary);
@@ -113,6 +172,13 @@ export class JwMatrixView extends element(
 
   get _refused() {
     return this._matrix.error !== undefined;
+  }
+
+  /** Heading of the matrix on paper: whose it is, of what day, and what it shows. */
+  get _onPaper() {
+    const day = new Intl.DateTimeFormat('en-GB', {dateStyle: 'long'}).format(new Date());
+    const whose = [this.station.name, day].filter(Boolean).join(', ');
+    return `${whose}: margin in dB; in heavy type at ${power(this._power)}`;
   }
 
   /** Why the numbers shown are not those of the controls; empty while they are. */
@@ -180,9 +246,9 @@ export class JwMatrixView extends element(
 
   /** The power looked at is one of the levels. */
   get _state() {
-    const state = super._state;
+    const asked = super._state;
     const {power_w: said} = this.station.settings;
-    return said === undefined ? state : {...state, powers_w: levelsWith(state.powers_w, said)};
+    return said === undefined ? asked : {...asked, powers_w: levelsWith(asked.powers_w, said)};
   }
 
   _changed(event) {

@@ -1,12 +1,14 @@
 import {css, html} from 'lit';
 import {element, of, value} from '../shared/elements/element.js';
+import {send} from '../shared/elements/send.js';
 import {base} from '../shared/styles/base.js';
 import {power} from '../shared/text/format.js';
 
 /**
- * Which power level the cells print, and whether they print the margin or the largest power.
+ * Which power level the cells are of, what they print, and whether they have their marks.
  *
  * @fires jw-change
+ * @fires jw-marked - {marked}
  */
 class JwPowerChoice extends element({
   /** Levels in W. */
@@ -15,13 +17,15 @@ class JwPowerChoice extends element({
   chosen: {type: Number},
   /** Margin or largest. */
   shows: {type: String},
+  /** Whether every cell has its marks. */
+  marked: {type: Boolean},
 }) {
   static styles = [
     base,
     css`
       :host { display: flex; flex-wrap: wrap; gap: 8px 20px; align-items: end; }
       fieldset { margin: 0; padding: 0; border: 0; min-width: 0; }
-      legend { font-size: 0.8rem; font-weight: 600; padding: 0; margin-bottom: 3px; }
+      legend { font-size: 0.85rem; font-weight: 600; padding: 0; margin-bottom: 3px; }
       div { display: flex; flex-wrap: wrap; }
       label {
         display: grid; place-items: center; min-height: var(--target); min-width: var(--target); padding: 0 11px;
@@ -36,23 +40,24 @@ class JwPowerChoice extends element({
         outline: 3px solid var(--accent); outline-offset: 2px; z-index: 1; position: relative;
       }
       input { position: absolute; opacity: 0; pointer-events: none; }
-      @media (max-width: 420px) { label { padding: 0 8px; font-size: 0.9rem; } }
+      @media (max-width: 420px) { label { padding: 0 8px; font-size: 0.85rem; } }
     `,
   ];
 
   render() {
     const showings = [
-      ['margin', 'margin, dB'],
-      ['largest', 'largest power, W'],
+      ['margin', 'margin'],
+      ['largest', 'largest power'],
     ];
     return html`<fieldset id="power_w">
-        <legend>Power in the cells</legend>
+        <legend>Power shown</legend>
         <div>${this.powers.map((watts) => this._option('power_w', watts, power(watts), watts === this.chosen))}</div>
       </fieldset>
       <fieldset id="shows">
-        <legend>Cells print</legend>
+        <legend>Show</legend>
         <div>${showings.map(([id, words]) => this._option('shows', id, words, id === this.shows))}</div>
-      </fieldset>`;
+      </fieldset>
+      <button id="marked" aria-pressed=${this.marked} @click=${this._turn}>Show marks</button>`;
   }
 
   _option(name, choice, words, checked) {
@@ -62,8 +67,12 @@ class JwPowerChoice extends element({
     </label>`;
   }
 
+  _turn() {
+    send(this, 'jw-marked', {marked: !this.marked});
+  }
+
   _change(changes) {
-    this.dispatchEvent(new CustomEvent('jw-change', {detail: {changes, live: false}, bubbles: true, composed: true}));
+    send(this, 'jw-change', {changes, live: false});
   }
 }
 

@@ -21,7 +21,7 @@ import {Speaking} from '../shared/vocabulary/speaking.js';
  */
 const GROUPS = [
   ['bands', 'Bands and powers', ['powers_w', 'power_is', 'region', 'frequencies_hz', 'bands']],
-  ['families', 'Families', ['families']],
+  ['families', 'Connectors', ['families']],
   ['keying', 'Keying', ['keying', 'transmit_share', 'on_time_s', 'off_time_s']],
   ['line', 'Line and cable', ['system_impedance_ohm', 'return_loss_asked_db', 'cable', 'cable_diameter_m']],
   ['site', 'Site', ['solar_irradiance_w_per_m2', 'altitude_m', 'vibration', 'added_sealing']],
@@ -47,6 +47,8 @@ class JwScenario extends element(
     /** Marks the field it names. */
     refusal: value(/** @type {Refused | undefined} */ (of)),
     _open: state(/** @type {string} */ (of)),
+    /** Whether the groups are shown. */
+    _isMore: state(/** @type {boolean} */ (of)),
     _unfolded: {type: Boolean, attribute: 'unfolded', reflect: true},
   },
   Speaking,
@@ -92,6 +94,7 @@ class JwScenario extends element(
   constructor() {
     super();
     this._open = '';
+    this._isMore = false;
     this._unfolded = false;
   }
 
@@ -99,7 +102,7 @@ class JwScenario extends element(
   willUpdate(changed) {
     if (!changed.has('refusal') || !this.refusal) return;
     const group = GROUPS.find(([, , names]) => names.includes(this._refused));
-    if (group) this._open = group[0];
+    if (group) [this._open, this._isMore] = [group[0], true];
     if (this._refused in this.state) this._unfolded = true;
   }
 
@@ -111,17 +114,37 @@ class JwScenario extends element(
       </button>
       <div id="conditions-form">
       <div class="fields always">${ALWAYS.map((name) => this._field(name))}</div>
-      <div class="groups" role="group" aria-label="More conditions">
-        ${GROUPS.map(
-          ([id, words, names]) => html`<button aria-expanded=${id === this._open} aria-controls="group" data-group=${id}
-            class=${names.some((name) => this._differs(name)) ? 'changed' : ''}
-            @click=${this._toggle}>${words}</button>`,
+      <div class="groups">
+        ${this._button(
+          'more',
+          'More settings',
+          this._isMore,
+          GROUPS.flatMap(([, , names]) => names),
+          () => this._more(),
         )}
+        <div class="groups" id="more" role="group" aria-label="More settings">${
+          this._isMore
+            ? GROUPS.map(([id, words, names]) =>
+                this._button('group', words, id === this._open, names, () => this._toggle(id)),
+              )
+            : nothing
+        }</div>
       </div>
       <div id="group" class=${open ? 'fields group' : ''}>
         ${open ? open[2].map((name) => this._field(name)) : nothing}
       </div>
       </div>`;
+  }
+
+  /** Unfolds what it controls; a dot says that something in there is not as on a first visit. */
+  _button(controls, words, isOpen, names, turn) {
+    return html`<button aria-expanded=${isOpen} aria-controls=${controls}
+      class=${names.some((name) => this._differs(name)) ? 'changed' : ''} @click=${turn}>${words}</button>`;
+  }
+
+  _more() {
+    this._isMore = !this._isMore;
+    this._open = '';
   }
 
   get _refused() {
@@ -169,7 +192,7 @@ class JwScenario extends element(
     if (name === 'families')
       return html`<jw-toggles-field class="wide" name="families" .choices=${this.vocabulary.lists.families}
         .sets=${ALL_FAMILIES}
-        hint="Pick those you own or can buy; the others leave the matrix." .value=${given}
+        hint="Pick those you own or can buy; the others leave the table." .value=${given}
         .error=${error}></jw-toggles-field>`;
     if (name === 'powers_w')
       return html`<jw-list-field class="double" name="powers_w" zero="receive" .value=${given}
@@ -186,7 +209,7 @@ class JwScenario extends element(
 
   _inWords(name) {
     const words = this.vocabulary.spoken(name, this.state[name]);
-    return name === 'vswr' ? `VSWR ${words}` : words;
+    return name === 'vswr' ? `SWR ${words}` : words;
   }
 
   _hint(name) {
@@ -212,8 +235,7 @@ class JwScenario extends element(
     this.dispatchEvent(new CustomEvent('jw-change', {detail, bubbles: true, composed: true}));
   }
 
-  _toggle(event) {
-    const {group} = event.currentTarget.dataset;
+  _toggle(group) {
     this._open = this._open === group ? '' : group;
   }
 }

@@ -1,23 +1,12 @@
 /** Text and cells of the tables that need no script. */
-import {marginWord, signsOf, stepNameOf} from '../shared/margins/reading.js';
+import {marginWord, stepNameOf} from '../shared/margins/reading.js';
 
 /** Text as it may stand in markup. */
 export const escaped = (text) =>
   String(text).replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 
-/** What limits a margin, short. */
-const LIMITS = {contact: 'con', cable: 'cab', voltage: 'vol'};
-
-const raised = (signs) => (signs ? `<sup>${escaped(signs)}</sup>` : '');
-
-/** A cell with its colour, what limits it and its signs. */
-export function cellMarkup(cell) {
-  const word = escaped(marginWord(cell));
-  if (cell.refusedBy) return `<td data-step=refused>${word}`;
-  if (cell.margin === null) return `<td data-step=holds>${word}${raised(signsOf(cell))}`;
-  const limit = `<small>${LIMITS[cell.limit]}${cell.undecided ? '?' : ''}</small>`;
-  return `<td data-step=${stepNameOf(cell)}>${word}${limit}${raised(signsOf(cell))}`;
-}
+/** A cell: its number, or what stands in its place, on its colour. */
+export const cellMarkup = (cell) => `<td data-step=${stepNameOf(cell)}>${escaped(marginWord(cell))}`;
 
 /**
  * A table of plain text: heads of the columns, and rows whose first cell heads them.

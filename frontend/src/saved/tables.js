@@ -4,7 +4,7 @@
  * It stands inside the live page's element: a reader whose device runs no scripts has the tables, and everybody else
  * sees the live page instead. The build and a page that saves itself make it alike, of the core's answers.
  */
-import {readCell} from '../shared/margins/reading.js';
+import {readCell, signedWords} from '../shared/margins/reading.js';
 import {STEPS, stepRange} from '../shared/margins/scale.js';
 import {digits} from '../shared/text/format.js';
 import {cellMarkup, escaped, listMarkup} from './markup.js';
@@ -18,24 +18,42 @@ import {cellMarkup, escaped, listMarkup} from './markup.js';
 
 const INTRODUCTION =
   '<h1>Jointwise</h1>' +
-  '<p>How much power a coaxial joint stands: margins in decibels of power, family by family and band by band.' +
+  '<p>How much power each coaxial connector takes on each band: margins in decibels of power.' +
   ' These are built-in tables; with scripts on, the live page stands here.</p>' +
   '<p><b>On a tablet that shows a saved file without scripts:</b> open the served page once in the browser' +
   ' and add it to the home screen; it then works with no network.</p>';
 
 const READING =
-  '<p>0 dB is at the limit, more is room left. After the number, what limits it: con, heat of the contact;' +
-  ' cab, heat of the cable; vol, voltage; ? where sources differ on which side of the limit it lies. Raised' +
-  ' signs: f above the customary frequency, w weather, v vibration, s more swaps than it is good for, c cable,' +
-  ' t cold, m match in doubt, ↓ a power figure from memory is lower. RL 26: in receive, return loss 26 dB,' +
-  ' enough. A refused cell says why: RL 8, return loss 8 dB, less than asked for; freq, no published figure so' +
-  ' high; TE11, above the cutoff; rx only; hot; wet.</p>';
+  '<p>A margin is the power a joint takes over the power asked for, in dB, by the most cautious figures.' +
+  ' RL 26: on receive, return loss 26 dB, enough. A refused cell says why: RL 8, return loss 8 dB, less than' +
+  ' asked for; freq, no published figure so high; TE11, above the cutoff; rx only; hot; wet. What a number' +
+  ' leaves open is listed under its table.</p>';
 
-/** How the tables are read. */
+/** How the tables are read: the key to the colours in one line. */
 export function legendMarkup() {
-  const unit = (at) => (at > 0 && at < STEPS.length - 1 ? ' dB' : '');
-  const steps = STEPS.map((_, at) => `<td data-step=${at}>${stepRange(at)}${unit(at)}</td>`).join('');
-  return `<section><h2>Reading the tables</h2>${READING}<table class=plain><tr>${steps}</tr></table></section>`;
+  const steps = STEPS.map(({id, words}) => `<td data-step=${id}><b>${words}</b> ${stepRange(id)}</td>`).join('');
+  const key = `<table class="plain key"><caption>Margin, dB</caption><tr>${steps}</tr></table>`;
+  return `<section><h2>Reading the tables</h2>${key}${READING}</section>`;
+}
+
+/** The marks of a matrix, each with its words and the cells that have it. */
+function marksMarkup(matrix) {
+  const {families, columns} = matrix;
+  /** @type {Map<string, string[]>} */
+  const found = new Map();
+  for (const [f, {name}] of families.entries()) {
+    const bands = new Map();
+    for (const [c, column] of columns.entries())
+      for (const [, words] of signedWords(readCell(matrix, f, c, 0)))
+        bands.set(words, [...(bands.get(words) ?? []), column.name]);
+    for (const [words, on] of bands) {
+      const where = on.length === columns.length ? 'all bands' : on.join(', ');
+      found.set(words, [...(found.get(words) ?? []), `${name} on ${where}`]);
+    }
+  }
+  if (found.size === 0) return '';
+  const lines = [...found].map(([words, where]) => `${words}: ${where.join('; ')}`);
+  return `<details><summary>What to know beside the numbers</summary>${listMarkup(lines)}</details>`;
 }
 
 /** @param {Situation} situation */
@@ -46,7 +64,7 @@ export function matrixMarkup({heading, words, matrix}) {
   return (
     `<section><h2>${escaped(heading)}</h2><p>${escaped(words)}</p>` +
     `<div class=scroll><table class=plain><caption>Margin in dB, ${escaped(heading)}</caption>` +
-    `<thead><tr><th scope=col>Family${heads}<tbody>${rows}</table></div></section>`
+    `<thead><tr><th scope=col>Connector${heads}<tbody>${rows}</table></div>${marksMarkup(matrix)}</section>`
   );
 }
 
@@ -87,7 +105,7 @@ export function derivationsMarkup({cells, words}, {formulas}) {
   const titles = Object.fromEntries(formulas.map(({id, title}) => [id, title]));
   const sheets = cells.map((cell) => cellDerived(cell, titles)).join('');
   return (
-    `<section><h2>Derivations</h2><p>${escaped(words)}, the cautious end of its ratings.` +
+    `<section><h2>Derivations</h2><p>${escaped(words)}, by the cautious end of its ratings.` +
     ` A step that several limits share is told once.</p>${sheets}</section>`
   );
 }

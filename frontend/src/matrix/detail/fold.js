@@ -9,11 +9,12 @@ export const foldStyles = css`
   }
   summary::marker { content: ''; }
   summary::after {
-    content: 'steps'; margin-left: auto; color: var(--accent); font-size: 0.85rem; text-decoration: underline;
+    content: '▾'; margin-left: auto; color: var(--soft);
   }
-  details[open] summary::after { content: 'fold'; }
+  details[open] summary::after { content: '▴'; }
+  .binds { font-weight: 600; text-decoration: underline; }
   .number { padding: 3px 8px; border-radius: 5px; font-weight: 700; }
-  p { flex: 1 0 100%; font-size: 0.9rem; }
+  p { flex: 1 0 100%; font-size: 0.85rem; }
   jw-steps { padding: 0 12px 10px; }
   @media print {
     summary { min-height: 0; break-inside: avoid; break-after: avoid; }

@@ -1,12 +1,12 @@
 import {css, html, nothing, unsafeCSS} from 'lit';
-import {element, of, value} from '../../shared/elements/element.js';
+import {element, of, state, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-cautions.js';
 import {returnLossWord} from '../../shared/margins/reading.js';
-import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
+import {STEP_RULES, stepOf, stepWords} from '../../shared/margins/scale.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
-import {decibels, frequency, power, quantity, roundedDown} from '../../shared/text/format.js';
-import {temperatureText} from '../../shared/text/measures.js';
+import {decibels, frequency, power, roundedDown} from '../../shared/text/format.js';
+import './jw-bars.js';
 import './jw-charts.js';
 import './jw-limit.js';
 import './jw-losses.js';
@@ -18,45 +18,50 @@ import './jw-ratings.js';
  * @import {LoadCharts} from '../../shared/charts/jw-chart.js'
  */
 
-/** Why a cell says what it says: verdict, limits and match with their steps, charts, checks, losses, evidence. */
+/** Why a cell says what it says: the verdict in words, a bar for each limit, then the working, folded. */
 class JwDerivation extends element({
   /** A cell result. */
   cell: value(/** @type {Cell} */ (of)),
   /** Formulas and sources. */
   catalogue: value(/** @type {Catalogue | undefined} */ (of)),
   loadCharts: value(/** @type {LoadCharts} */ (of)),
+  /** Names of what is unfolded. */
+  _open: state(/** @type {Set<string>} */ (of)),
 }) {
   static styles = [
     base,
     packStyles,
     unsafeCSS(STEP_RULES),
     css`
-      .verdict { display: flex; gap: 14px; align-items: center; padding-bottom: 12px; }
-      .verdict b {
-        padding: 10px 12px; border-radius: var(--round); font-size: 1.5rem; line-height: 1; white-space: nowrap;
-      }
-      .verdict b[data-step='refused'] { font-size: 1rem; background: var(--refused); color: var(--refused-ink); }
-      .facts {
-        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 8px 14px; padding-bottom: 6px;
-      }
+      .verdict { display: flex; gap: 14px; align-items: center; padding-bottom: 16px; }
+      .verdict p { font-size: 1rem; }
+      .verdict b { padding: 8px 12px; border-radius: var(--round); line-height: 1.2; text-align: center; }
+      .verdict b span { display: block; font-size: 1.25rem; white-space: nowrap; }
+      .verdict b[data-step='refused'] { background: var(--refused); color: var(--refused-ink); }
+      .facts { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 8px 14px; }
       .facts > :last-child { grid-column: 1 / -1; }
       dt { color: var(--soft); font-size: 0.78rem; }
       dd { font-weight: 600; }
       section { margin-top: 20px; }
       h3 { margin-bottom: 8px; }
-      jw-limit + jw-limit { margin-top: 8px; }
+      section > * + :is(jw-limit, jw-match) { margin-top: 8px; display: block; }
+      details { margin-top: 12px; border-top: 1px solid var(--line); }
+      summary { cursor: pointer; min-height: var(--target); align-content: center; font-size: 1rem; font-weight: 600; }
       .gate td:first-child { width: 1.6rem; font-weight: 700; }
       .failed td { color: var(--alarm); }
       @media print {
         section { margin-top: 3mm; }
-        section:has(> .more:not([open])) { display: none; }
         h3 { break-after: avoid; }
-      }
-      summary {
-        cursor: pointer; min-height: var(--target); align-content: center; color: var(--accent); font-size: 0.9rem;
+        /* those of the matrix are on paper already */
+        .cautions { display: none; }
       }
     `,
   ];
+
+  constructor() {
+    super();
+    this._open = new Set();
+  }
 
   render() {
     const {cell, catalogue} = this;
@@ -64,71 +69,82 @@ class JwDerivation extends element({
         ${this._number()}
         <p id="verdict">${cell.verdict}${packMark(cell.family.pack || cell.column.pack)}</p>
       </div>
-      <dl class="facts">${this._facts()}</dl>
-      ${cell.refused_by === 'match' ? [this._match(), this._limits()] : [this._limits(), this._match()]}
-      <section><h3>Charts</h3><jw-charts .cell=${cell} .load=${this.loadCharts}></jw-charts></section>
-      <section><h3>Checks</h3>${this._gates()}</section>
-      <section>
-        <h3>Loss of the mated pair</h3>
-        <jw-losses .losses=${cell.losses} .sources=${catalogue?.sources}></jw-losses>
+      <jw-bars .cell=${cell}></jw-bars>
+      <section aria-label="Figures"><dl class="facts">${this._facts()}</dl></section>
+      <section aria-label="Working">
+        <h3>The working</h3>
+        ${cell.refused_by === 'match' ? [this._match(), this._limits()] : [this._limits(), this._match()]}
       </section>
-      <section>
-        <h3>Power ratings as evidence</h3>
-        <jw-ratings .ratings=${cell.ratings} .sources=${catalogue?.sources}></jw-ratings>
-      </section>
-      <section>
-        <h3>Breakdown of the air gap and wave modes</h3>
-        <p class="quiet">For information; these do not enter the margin.</p>
-        <details class="more">
-          <summary>Show ${cell.air_breakdown.length} steps</summary>
-          <jw-steps .steps=${cell.air_breakdown} .catalogue=${catalogue}></jw-steps>
-        </details>
-      </section>
-      <section><jw-cautions .cautions=${cell.cautions}></jw-cautions></section>`;
+      ${this._folded('Charts', html`<jw-charts .cell=${cell} .load=${this.loadCharts}></jw-charts>`)}
+      ${this._folded(this._checks, this._gates())}
+      ${this._folded(
+        'Loss of the mated pair',
+        html`<jw-losses .losses=${cell.losses} .sources=${catalogue?.sources}></jw-losses>`,
+      )}
+      ${this._folded(
+        'Published power ratings',
+        html`<jw-ratings .ratings=${cell.ratings} .sources=${catalogue?.sources}></jw-ratings>`,
+      )}
+      ${this._folded(
+        'Breakdown of the air gap and wave modes',
+        html`<p class="quiet">For information; these do not enter the margin.</p>
+          <jw-steps .steps=${cell.air_breakdown} .catalogue=${catalogue}></jw-steps>`,
+      )}
+      <section class="cautions"><jw-cautions .cautions=${cell.cautions}></jw-cautions></section>`;
+  }
+
+  /** What is drawn only once it is unfolded. */
+  _folded(heading, content) {
+    const [name] = heading.split(':');
+    return html`<details class="more" ?open=${this._open.has(name)} @toggle=${(event) => this._turned(event, name)}>
+      <summary>${heading}</summary>
+      ${this._open.has(name) ? content : nothing}
+    </details>`;
+  }
+
+  _turned({target, currentTarget}, name) {
+    if (target !== currentTarget) return;
+    const open = new Set(this._open);
+    if (target.open) open.add(name);
+    else open.delete(name);
+    this._open = open;
+  }
+
+  /** Heading of the checks, which says how many are not passed. */
+  get _checks() {
+    const failed = this.cell.gates.filter(({passed}) => !passed);
+    return failed.length === 0 ? 'Checks: all passed' : `Checks: ${failed.map(({name}) => name).join(', ')} not passed`;
   }
 
   _limits() {
-    const {limits} = this.cell;
-    return html`<section aria-label="Limits">
-      <h3>Limits</h3>
-      ${limits.map(
-        (limit) => html`<jw-limit data-limit=${limit.id} .limit=${limit} .catalogue=${this.catalogue}></jw-limit>`,
-      )}
-    </section>`;
+    return this.cell.limits.map(
+      (limit) => html`<jw-limit data-limit=${limit.id} .limit=${limit} .catalogue=${this.catalogue}></jw-limit>`,
+    );
   }
 
   _match() {
-    return html`<section aria-label="Match">
-      <h3>Match</h3>
-      <jw-match .match=${this.cell.match} .catalogue=${this.catalogue}></jw-match>
-    </section>`;
+    return html`<jw-match .match=${this.cell.match} .catalogue=${this.catalogue}></jw-match>`;
   }
 
   _number() {
-    const {margin_db: margin, match, refused_by: refusal} = this.cell;
-    if (refusal === 'match') return html`<b data-step="refused">${returnLossWord(match.return_loss_db)} dB</b>`;
-    if (refusal) return html`<b data-step="refused">refused</b>`;
-    if (margin === null) return html`<b data-step="holds">${returnLossWord(match.return_loss_db)} dB</b>`;
-    return html`<b data-step=${stepOf(margin)}>${decibels(margin)} dB</b>`;
+    const {margin_db: margin, match, refused_by: refusal, undecided} = this.cell;
+    const number = (step, words, figure) =>
+      html`<b data-step=${step}>${figure ? html`<span>${figure}</span>` : nothing}${words}</b>`;
+    const returnLoss = `${returnLossWord(match.return_loss_db)} dB`;
+    if (refusal) return number('refused', 'refused', refusal === 'match' ? returnLoss : '');
+    if (margin === null) return number('holds', 'on receive', returnLoss);
+    return number(stepOf(margin), undecided ? 'uncertain' : stepWords(margin), `${decibels(margin)} dB`);
   }
 
   _facts() {
     const {cell} = this;
+    const range = `${decibels(cell.margin_db ?? 0)} and ${decibels(cell.margin_high_db ?? 0)} dB`;
     const facts = [
       ['Power', power(cell.power_w)],
       ['Computed at', frequency(cell.frequency_hz)],
-      [
-        'Range',
-        cell.margin_db === null ? undefined : `${decibels(cell.margin_db)} to ${decibels(cell.margin_high_db)} dB`,
-      ],
-      [
-        'Largest power that holds',
-        cell.largest_power_w === null ? 'none' : power(roundedDown(cell.largest_power_w, 3)),
-      ],
-      ['Centre contact', heated(cell.contact_temperature_c, cell.allowed_temperature_c)],
-      ['Cable', heated(cell.cable_temperature_c, cell.cable_allowed_temperature_c)],
-      ['Peak voltage', quantity(cell.peak_voltage_v, 'V', 3)],
-      ['Cable counted', `${cell.cable_name}, ${cell.cable_given ? 'as given' : 'the family’s customary one'}`],
+      ['Margin between', cell.margin_db === null ? undefined : `${range}, by how good the parts are`],
+      ['Largest safe power', cell.largest_power_w === null ? 'none' : power(roundedDown(cell.largest_power_w, 3))],
+      ['Cable counted', `${cell.cable_name}, ${cell.cable_given ? 'as given' : 'the usual one of this connector'}`],
     ];
     return facts.map(([term, words]) =>
       words === undefined ? nothing : html`<div><dt>${term}</dt><dd>${words}</dd></div>`,
@@ -153,7 +169,5 @@ class JwDerivation extends element({
     </table>`;
   }
 }
-
-const heated = (now, most) => `${temperatureText(now)} of ${temperatureText(most)}`;
 
 customElements.define('jw-derivation', JwDerivation);

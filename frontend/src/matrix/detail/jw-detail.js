@@ -52,7 +52,7 @@ class JwDetail extends element(
     if (this.kind !== 'band' || this.matrix.margin_db === undefined) return 'Calculating…';
     const known = bands.find(({id}) => id === band)?.name ?? (band === null && frequency(hertz));
     return known
-      ? `${known} is not among the columns of this matrix; “Bands and powers” puts it there.`
+      ? `${known} is not among the columns of this matrix; “Bands and powers” among the settings puts it there.`
       : `There is no band “${band}” here; ${ANOTHER}`;
   }
 

@@ -1,6 +1,7 @@
 import {css, html, nothing, unsafeCSS} from 'lit';
 import {element, of, state, value} from '../../shared/elements/element.js';
 import '../../shared/elements/jw-steps.js';
+import {byPurpose} from '../../shared/margins/purposes.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
 import {decibels, power} from '../../shared/text/format.js';
@@ -8,48 +9,56 @@ import {foldStyles} from './fold.js';
 
 /** @import {Catalogue, Limit} from '../../shared/answers.js' */
 
-/** One limit of a cell with its margin, its sentence and its steps. */
+/** What the steps lead to that are for nothing else. */
+const LAST = 'what it allows, and the margin';
+
+/** The working of one limit of a cell: its sentence, then its steps folded by what they are for. */
 class JwLimit extends element({
   limit: value(/** @type {Limit} */ (of)),
   catalogue: value(/** @type {Catalogue | undefined} */ (of)),
-  binding: {type: Boolean, reflect: true},
-  _open: state(/** @type {boolean} */ (of)),
+  /** Names of the groups of steps that are open. */
+  _open: state(/** @type {Set<string>} */ (of)),
 }) {
-  static styles = [
-    base,
-    unsafeCSS(STEP_RULES),
-    foldStyles,
-    css`
-      :host([binding]) details { border: 2px solid var(--accent); }
-      .binds {
-        padding: 1px 8px; border-radius: 99px; background: var(--accent); color: var(--accent-ink); font-size: 0.75rem;
-      }
-    `,
-  ];
+  static styles = [base, unsafeCSS(STEP_RULES), foldStyles, css`.group { border-width: 1px 0 0; border-radius: 0; }`];
 
-  willUpdate(changed) {
-    if (!changed.has('limit')) return;
-    const {binding} = this.limit;
-    if (changed.get('limit')?.binding !== binding) this._open = binding;
-    this.binding = binding;
+  constructor() {
+    super();
+    this._open = new Set();
   }
 
   render() {
     const {limit} = this;
-    return html`<details ?open=${this._open} @toggle=${(event) => (this._open = event.target.open)}>
+    return html`<details ?open=${this._open.has('')} @toggle=${(event) => this._turned(event, '')}>
       <summary>
         <strong>${limit.name}</strong>
         ${limit.binding ? html`<span class="binds">limits</span>` : nothing}
         ${
           limit.margin_db === null
-            ? html`<span class="quiet">no margin in receive</span>`
+            ? html`<span class="quiet">no margin on receive</span>`
             : html`<span class="number" data-step=${stepOf(limit.margin_db)}>${decibels(limit.margin_db)} dB</span>
               <span class="quiet">to ${decibels(limit.margin_high_db)} dB${this._allowed()}</span>`
         }
         <p>${limit.sentence}</p>
       </summary>
-      ${this._open ? html`<jw-steps .steps=${limit.steps} .catalogue=${this.catalogue}></jw-steps>` : nothing}
+      ${this._open.has('') ? byPurpose(limit.steps, LAST).map((group) => this._group(group)) : nothing}
     </details>`;
+  }
+
+  _group({purpose, steps}) {
+    const count = steps.filter(({end}) => end !== 'high').length;
+    return html`<details class="group more" ?open=${this._open.has(purpose)}
+      @toggle=${(event) => this._turned(event, purpose)}>
+      <summary>${purpose} <span class="quiet">${count} ${count === 1 ? 'step' : 'steps'}</span></summary>
+      ${this._open.has(purpose) ? html`<jw-steps .steps=${steps} .catalogue=${this.catalogue}></jw-steps>` : nothing}
+    </details>`;
+  }
+
+  _turned({target, currentTarget}, name) {
+    if (target !== currentTarget) return;
+    const open = new Set(this._open);
+    if (target.open) open.add(name);
+    else open.delete(name);
+    this._open = open;
   }
 
   _allowed() {

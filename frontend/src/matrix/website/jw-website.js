@@ -7,7 +7,7 @@ import {refusedWords} from '../../shared/refusals/words.js';
 import {Enquiry} from '../../shared/state/enquiry.js';
 import {toFragment} from '../../shared/state/fragment.js';
 import {base} from '../../shared/styles/base.js';
-import {Speaking} from '../../shared/vocabulary/speaking.js';
+import {AtStation} from '../../shared/station/at-station.js';
 import {NOTHING_OPEN, matrixRequest} from '../requests.js';
 import {SCRIPT_FILE, SNAPSHOT_FILE, snippet} from './snippet.js';
 
@@ -31,7 +31,7 @@ const WAYS = [
   ],
 ];
 const THEMES = [
-  ['auto', 'as the visitor has it'],
+  ['auto', 'as the web page'],
   ['light', 'light'],
   ['dark', 'dark'],
 ];
@@ -62,7 +62,7 @@ class JwWebsite extends element(
     _script: state(/** @type {string} */ (of)),
     _failed: state(/** @type {string} */ (of)),
   },
-  Speaking,
+  AtStation,
 ) {
   static styles = [
     base,
@@ -121,7 +121,7 @@ class JwWebsite extends element(
       </div>
       <p class="quiet">${words}</p>
       <div class="choices">
-        ${this._select('theme', 'Light or dark', THEMES)} ${this._select('lang', 'Language', LANGUAGES)}
+        ${this._select('theme', 'Colours', THEMES)} ${this._select('lang', 'Language', LANGUAGES)}
         <label><input id="site-compact" type="checkbox" .checked=${this._look.compact}
           @change=${({target}) => this._set('compact', target.checked)}>Compact: numbers only</label>
         ${
@@ -158,7 +158,8 @@ class JwWebsite extends element(
     const trouble = this._failed ?? (error && refusedWords(error, this.vocabulary, 'snapshot', {}));
     if (trouble) return html`<p class="error" role="alert">${trouble}</p>`;
     if (!result || !this._script) return html`<p class="preview" role="status">Calculating…</p>`;
-    const text = JSON.stringify(result);
+    const station = {name: this.station.name, date: new Date().toISOString().slice(0, 10)};
+    const text = JSON.stringify({...result, station});
     const {families, columns} = result.matrix;
     const fragment = toFragment({...this.state, ...NOTHING_OPEN, power_w: this.power}, this.vocabulary.first.matrix);
     const line = snippet(this._way, {

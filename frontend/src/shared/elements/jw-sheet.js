@@ -3,7 +3,7 @@ import {base} from '../styles/base.js';
 import {element} from './element.js';
 import {inside} from './inside.js';
 
-/** From here the sheet stands beside the matrix, which stays in use; on paper it follows the matrix. */
+/** From here the sheet leaves the page under it in use; on paper it follows the page. */
 const BESIDE = matchMedia('(min-width: 1280px)');
 /** Before and after the page goes to paper. */
 const PRINTING = ['beforeprint', 'afterprint'];
@@ -15,9 +15,8 @@ function deepestActive() {
 }
 
 /**
- * A sheet over or beside the page. Escape and the button ask to close it;
- * the focus goes to its heading and comes back when it closes.
- * It is open while it has a heading.
+ * A sheet over the page: at its side, on a phone at the bottom. Nothing under it moves. Escape and the button ask to
+ * close it; the focus goes to its heading and comes back when it closes. It is open while it has a heading.
  *
  * @slot - what it shows
  * @fires jw-close
@@ -40,11 +39,14 @@ class JwSheet extends element({heading: {type: String}}) {
       .body {
         flex: 1; overflow: auto; padding: var(--space-4) var(--space-4) var(--space-10); overscroll-behavior: contain;
       }
+      dialog::backdrop { background: #0006; }
+      @media (max-width: 699px) {
+        dialog { inset: auto 0 0; height: 88dvh; border-top: 1px solid var(--edge); border-radius: 16px 16px 0 0; }
+      }
       @media (min-width: 700px) {
         dialog { inset: 0 0 0 auto; width: 600px; border-left: 1px solid var(--edge); box-shadow: 0 0 40px #0005; }
-        dialog::backdrop { background: #0006; }
       }
-      @media (min-width: 1280px) { dialog { width: var(--sheet); box-shadow: none; } }
+      @media (min-width: 1280px) { dialog { width: var(--sheet); } }
       @media print {
         dialog, dialog[open] {
           position: static; display: block; width: auto; height: auto; overflow: visible; border: 0; box-shadow: none;
@@ -98,7 +100,7 @@ class JwSheet extends element({heading: {type: String}}) {
   updated(changed) {
     if (!changed.has('heading')) return;
     if (this.heading === '') return this._closed();
-    if (!changed.get('heading')) this._opener = deepestActive();
+    if (!this.matches(':focus-within')) this._opener = deepestActive();
     this._place();
     inside(this.renderRoot, '.body').scrollTop = 0;
     inside(this.renderRoot, 'h2').focus();

@@ -7,7 +7,7 @@
  */
 import {decibels, frequency, largestPower, power} from '../text/format.js';
 import {LIMITED_BY} from './limits.js';
-import {stepOf} from './scale.js';
+import {stepOf, stepWords} from './scale.js';
 
 /** The hard gate whose cells print their return loss in place of a word. */
 const MATCH = 'match';
@@ -24,22 +24,26 @@ const REFUSED = {
   match: 'RL 8',
 };
 
-/** The letter a failed soft gate leaves in the cell. */
-const LETTERS = {
-  customary_frequency: 'f',
-  weather: 'w',
-  vibration: 'v',
-  wear: 's',
-  cable_fit: 'c',
-  cold: 't',
-  match_doubt: 'm',
+/** The mark of a failed soft gate, and what it says. */
+const MARKS = {
+  customary_frequency: ['f', 'above its usual frequency'],
+  weather: ['w', 'not sealed for this weather'],
+  vibration: ['v', 'its coupling does not suit this vibration'],
+  wear: ['s', 'more swaps than it is made for'],
+  cable_fit: ['c', 'not made for this cable diameter'],
+  cold: ['t', 'too cold for it'],
+  match_doubt: ['m', 'match in doubt: only the generous figures give the return loss asked for'],
 };
 
 /** The mark of a margin above what a power figure from memory gives. */
 export const LOWER_FROM_MEMORY = '↓';
 
+/** The mark of a margin on whose sign the sources disagree. */
+export const UNCERTAIN = '?';
+
+/** What a refused cell prints, in a word. */
 export const refusedWord = (gate) => REFUSED[gate.id] ?? gate.name;
-export const letterOf = (gate) => LETTERS[gate.id] ?? gate.name[0];
+export const letterOf = (gate) => MARKS[gate.id]?.[0] ?? gate.name[0];
 
 /** @type {Gate[]} */
 const NONE = [];
@@ -102,11 +106,28 @@ export function stepNameOf(cell) {
 }
 
 /**
- * The letters and signs that stand in the cell.
+ * The marks of a cell, a sign and its words each.
+ *
+ * @param {MatrixCell} cell
+ * @returns {[sign: string, words: string][]}
+ */
+export function signedWords(cell) {
+  /** @type {[string, string][]} */
+  const marks = cell.marks.map((gate) => [letterOf(gate), MARKS[gate.id]?.[1] ?? gate.name]);
+  if (cell.undecided) marks.push([UNCERTAIN, 'uncertain: the sources disagree on which side of the limit it lies']);
+  if (cell.lowerFromMemory) marks.push([LOWER_FROM_MEMORY, 'a power figure from memory is lower']);
+  return marks;
+}
+
+/**
+ * The marks of a cell without their words.
  *
  * @param {MatrixCell} cell
  */
-export const signsOf = (cell) => cell.marks.map(letterOf).join('') + (cell.lowerFromMemory ? LOWER_FROM_MEMORY : '');
+export const signsOf = (cell) =>
+  signedWords(cell)
+    .map(([sign]) => sign)
+    .join('');
 
 /**
  * What the cell prints of its own power level: the margin, or what stands in its place.
@@ -150,14 +171,14 @@ function told(where, cell) {
   if (refusedBy?.id === MATCH) return [`${where}: refused, ${returnLoss}, less than asked for`];
   if (refusedBy)
     return [`${where}: refused, ${refusedWord(refusedBy)}, ${refusedBy.name}`, cell.family.gate_reasons[refusedBy.id]];
-  if (cell.margin === null) return [`${where}: ${returnLoss}; no power to bear`];
+  if (cell.margin === null) return [`${where}: ${returnLoss}; no power to carry`];
   const parts = [
-    `${where}: margin ${decibels(cell.margin)} dB, limited by ${LIMITED_BY[cell.limit]} ` +
+    `${where}: margin ${decibels(cell.margin)} dB, ${stepWords(cell.margin)}, limited by ${LIMITED_BY[cell.limit]} ` +
       `at ${frequency(cell.column.high_hz)}`,
-    `range ${decibels(cell.margin)} to ${decibels(cell.high)} dB`,
-    cell.largest === null ? 'no power holds' : `holds up to ${largestPower(cell.largest)} watts`,
+    `between ${decibels(cell.margin)} and ${decibels(cell.high)} dB, by how good the parts are`,
+    cell.largest === null ? 'no power is safe' : `safe up to ${largestPower(cell.largest)} watts`,
   ];
-  if (cell.undecided) parts.push('Undecided: sources differ on which side of the limit it lies');
+  if (cell.undecided) parts.push('Uncertain: the sources disagree on which side of the limit it lies');
   if (cell.lowerFromMemory) parts.push('A power figure from memory is lower');
   return parts;
 }

@@ -30,19 +30,25 @@ export function carry(kept) {
 
 /** @returns {Store} - throws where the browser keeps nothing, but for a page that carries its own */
 export function browserStore() {
-  if (!carried) return localStorage;
+  if (!carried) return storage();
   const {texts} = carried;
   return {
     getItem: (key) => storedText(placeOf(key)) ?? texts[key] ?? null,
-    setItem: (key, text) => localStorage.setItem(placeOf(key), text),
-    removeItem: (key) => localStorage.removeItem(placeOf(key)),
+    setItem: (key, text) => storage().setItem(placeOf(key), text),
+    removeItem: (key) => storage().removeItem(placeOf(key)),
   };
+}
+
+/** Some browsers that are set to keep nothing refuse to name their storage, some have none. */
+function storage() {
+  if (!localStorage) throw new Error('the browser has no storage');
+  return localStorage;
 }
 
 /** Nothing where the browser keeps nothing: what is carried can be read all the same. */
 function storedText(place) {
   try {
-    return localStorage.getItem(place);
+    return storage().getItem(place);
   } catch {
     return null;
   }

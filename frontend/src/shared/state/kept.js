@@ -103,20 +103,17 @@ export class Kept {
    */
   remember(storage, document) {
     const {key, blocked, full} = this.#place;
-    let store;
     try {
-      store = storage();
-    } catch {
-      return blocked;
-    }
-    try {
-      store.setItem(key, JSON.stringify(document));
+      storage().setItem(key, JSON.stringify(document));
       return '';
-    } catch {
-      return full;
+    } catch (error) {
+      return isFull(error) ? full : blocked;
     }
   }
 }
+
+/** By its own name, the standard's, or the one of older engines; a storage that is barred or missing throws others. */
+const isFull = (error) => error instanceof DOMException && /Quota/i.test(error.name);
 
 function setAside(store, key, text) {
   try {
