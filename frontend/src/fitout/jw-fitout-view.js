@@ -240,7 +240,7 @@ export class JwFitoutView extends element(
       this._state.of === 'line'
         ? LINE_FIELDS.includes(fieldOf(error))
         : fieldOf(error) in this.vocabulary.fields.fitout;
-    const stale = result ? 'Out of date, these are the sheets from before the last change. ' : '';
+    const stale = result ? 'Out of date: these are the sheets before the last change. ' : '';
     if (shown && !stale) return nothing;
     return html`<p class="trouble" role="alert">${stale}${error.message} <button
       @click=${() => this._ask(true)}>Try again</button></p>`;
