@@ -55,7 +55,7 @@ class Rig(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     name: Annotated[Name, Meta(description="What it is")] = ""
     power_w: Annotated[Power, Meta(description="Greatest power, peak envelope")] = 100.0
     behaviour: Annotated[Identifier | None, Meta(description="At a bad SWR, an id of the transmitters")] = None
-    family: Annotated[Identifier | None, Meta(description="Its output socket, an id of the families")] = None
+    family: Annotated[Identifier | None, Meta(description="Its output socket, an id of the connectors")] = None
     gender: Annotated[Gender | None, Meta(description="Plug or jack")] = None
 
 
@@ -71,7 +71,7 @@ class OwnPack(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
 
     text: PackText
     on: Annotated[bool, Meta(description="Whether it counts")] = False
-    refused: Annotated[str, Meta(description="Why the core took it no more")] = ""
+    refused: Annotated[str, Meta(description="Why it is no longer taken")] = ""
     id: str = ""
     name: str = ""
 

@@ -38,7 +38,7 @@ def contents(file: StationFile) -> dict[str, Any]:
         ],
         "joints": [
             {"code": one["code"], "line": one["line"], "name": one["name"], "entries": len(one["entries"])}
-            for one in file.kept.get("joints", {"joints": []})["joints"]
+            for one in file.book
         ],
         "ticked": len(file.kept.get("checklist", {"ticked": []})["ticked"]),
         "unread": file.unread,
