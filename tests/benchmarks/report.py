@@ -26,6 +26,7 @@ NAMES = [
     "soak",
     "visitors",
     "hunted",
+    "saving",
     "page",
 ]
 """Modules beside this one; `soak` is the load for five minutes."""
