@@ -336,10 +336,11 @@ def test_reader_chooses_what_goes_to_paper(visit: Visit) -> None:
     page = opened(visit)
     whole = len(pages_of(page, "A4"))
 
+    page.get_by_text("More settings").click()
     page.locator("#paper").select_option("labels")
     labels = [plain(one.extract_text()) for one in pages_of(page, "A4")]
     page.locator("#paper").select_option("all")
-    page.get_by_role("button", name="Several joints a page").click()
+    page.get_by_role("checkbox", name="Several joints a page").click()
 
     assert len(labels) == 1
     assert labels[0].startswith("Labels")

@@ -15,16 +15,18 @@ class JwCodes extends element({
   static styles = [
     base,
     css`
-      .codes { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 260px), 1fr)); gap: 16px; }
-      figure { padding: 8px; color: #000; background: #fff; break-inside: avoid; }
-      figcaption { text-align: center; font-size: 0.85rem; }
+      .codes {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 260px), 1fr)); gap: var(--space-4);
+      }
+      figure { padding: var(--space-2); color: #000; background: #fff; break-inside: avoid; }
+      figcaption { text-align: center; font-size: var(--type-small); }
       svg { display: block; width: 100%; height: auto; }
       @media print {
         .codes { grid-template-columns: repeat(3, 51mm); gap: 3mm 10mm; margin-top: 2mm; }
         .codes[data-few] { grid-template-columns: repeat(2, 86mm); }
         figure { padding: 0; }
-        figcaption { font-size: 7.5pt; }
-        p { font-size: 8pt; }
+        figcaption { font-size: var(--type-small); }
+        p { font-size: var(--type-text); }
       }
     `,
   ];

@@ -85,7 +85,7 @@ function recordMarkup(joint, sheet, line, {book, sweeps}) {
   return (
     `<p><b>Joint book</b></p>${listMarkup([...told, ...(due ? [`Next inspection: ${due}`] : [])])}` +
     table('Every entry of', ['Written (UTC)', 'Of', 'Entry'], rows) +
-    table('Sweeps of', ['Day', 'Excess reflection', 'What the sweep told'], excesses)
+    table('Sweeps of', ['Day', 'Excess reflection', 'Result of the sweep'], excesses)
   );
 }
 
