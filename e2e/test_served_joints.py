@@ -203,13 +203,14 @@ def test_a_label_tells_what_the_book_says(visit: Visit) -> None:
 
 
 def test_a_saved_page_carries_the_book(visit: Visit, elsewhere: BrowserContext, tmp_path: Path) -> None:
-    """Opened from disk it has the entries and takes more; its labels, without an address, hold the plain code."""
+    """Opened from disk it has the entries, is saved the same and takes more; its labels hold the plain code."""
     page = at_joint(visit, 5)
     enter(page, "Note", "</script><b>dry</b>")
     code = shown(page).locator("#record > summary").inner_text().split(",")[1].split()[0]
     file = saved(page, tmp_path / "own.html")
 
     there = opened(elsewhere, file, "#view=fitout&shown=5")
+    assert saved(there, tmp_path / "again.html").read_bytes() == file.read_bytes()
 
     expect(unfolded(there).get_by_label("Note")).to_have_value("</script><b>dry</b>")
     assert there.evaluate(READ_CODES)[4] == f"Joint {code}"

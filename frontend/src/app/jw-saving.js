@@ -87,8 +87,8 @@ class JwSaving extends element(
   render() {
     return html`<section class="panel">
         <h2>Save my page</h2>
-        <p class="quiet">A page as one file, with your station, lines, kit, packs and sweeps in it. It opens with no
-          network, and its tables can be read with scripts off. A station file holds the same and is small; a
+        <p class="quiet">A page as one file, with your station, lines, kit, packs, sweeps and joint book in it. It opens
+          with no network, and its tables can be read with scripts off. A station file holds the same and is small; a
           website shows its matrix.</p>
         <label class="name">Name on it<input id="save-name" maxlength=${LONGEST_NAME} autocomplete="off"
           .value=${this._called} @input=${({target}) => (this._name = target.value)}></label>
@@ -101,8 +101,8 @@ class JwSaving extends element(
       </section>
       <section class="panel">
         <h2>Open what was saved</h2>
-        <p class="quiet">Its lines, packs and sweeps are added to yours. Nothing of yours is overwritten without
-          asking.</p>
+        <p class="quiet">Its lines, packs, sweeps and entries are added to yours. Nothing of yours is overwritten
+          without asking.</p>
         <label class="pick">Open a saved page or station file<input id="open-station" type="file" accept=".json,.html"
           @change=${this._picked}></label>
         <label class="pick">Read pictures of its codes<input id="open-pictures" type="file" accept="image/*" multiple
