@@ -79,7 +79,7 @@ class JwFitoutDue extends element({
 
   _words(due) {
     if (this.standings.length === 0) return 'nothing entered yet; unfold it at a joint. It stays on this device';
-    if (due.length > 0) return due.length === 1 ? 'one joint needs you' : `${due.length} joints need you`;
+    if (due.length > 0) return due.length === 1 ? 'one joint needs attention' : `${due.length} joints need attention`;
     const next = this.standings.find((one) => one.due);
     return next ? `nothing is due; next is ${next.line}, ${next.name} on ${next.due}` : 'nothing is due';
   }

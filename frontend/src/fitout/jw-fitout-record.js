@@ -75,7 +75,7 @@ class JwFitoutRecord extends element({
         <label>${FIELD_WORDS.state}<select id="state" @change=${this._entered}>
           ${['', ...STATES].map(
             (one) =>
-              html`<option value=${one} .selected=${one === values.state}>${STATE_WORDS[one] ?? 'not said'}</option>`,
+              html`<option value=${one} .selected=${one === values.state}>${STATE_WORDS[one] ?? 'not given'}</option>`,
           )}
         </select></label>
         <label class="wide">${FIELD_WORDS.note}<textarea id="note" rows="2" maxlength=${LONGEST.note}

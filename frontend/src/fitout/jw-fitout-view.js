@@ -5,7 +5,7 @@ import {FormView} from '../shared/elements/form-view.js';
 import '../shared/elements/jw-cautions.js';
 import {save} from '../shared/export/save.js';
 import {EMPTY_BOOK, entriesOf, strays, withEntry} from '../shared/joints/book.js';
-import {jointsOf, spokenCode, typedCode} from '../shared/joints/identity.js';
+import {CODE, jointsOf, spokenCode, typedCode} from '../shared/joints/identity.js';
 import {KEPT_JOINTS} from '../shared/joints/kept.js';
 import {standings} from '../shared/joints/overview.js';
 import {FIRST_DOCUMENT, currentOf} from '../shared/lines/document.js';
@@ -240,7 +240,7 @@ export class JwFitoutView extends element(
       this._state.of === 'line'
         ? LINE_FIELDS.includes(fieldOf(error))
         : fieldOf(error) in this.vocabulary.fields.fitout;
-    const stale = result ? 'Out of date, these are the sheets from before the last change. ' : '';
+    const stale = result ? 'Out of date: these are the sheets before the last change. ' : '';
     if (shown && !stale) return nothing;
     return html`<p class="trouble" role="alert">${stale}${error.message} <button
       @click=${() => this._ask(true)}>Try again</button></p>`;
@@ -311,12 +311,13 @@ export class JwFitoutView extends element(
    * @param {LineDocument} document
    */
   _open(code, {lines, current}) {
+    if (!CODE.test(code)) return {text: 'The joint in this link is not a code; allowed: eight digits and letters.'};
     const isIn = (line) => jointsOf(line).some((joint) => joint.code === code);
     const at = isIn(lines[current]) ? current : lines.findIndex(isIn);
     if (at === -1) {
       const text =
         `No line kept in this browser has a joint ${spokenCode(code)}. Open the saved page or the station file that ` +
-        'it belongs to, under Station.';
+        'it belongs to, under Share and save.';
       return {text};
     }
     if (at !== current) KEPT_LINES.remember(browserStore, {lines, current: at});

@@ -60,6 +60,8 @@ const table = css`
   td[data-step='refused'] { background: var(--hatch); color: var(--refused-ink); font-weight: 500; }
   td[data-open] { outline: 3px solid var(--accent); outline-offset: -2px; position: relative; z-index: 1; }
   .powers { display: none; }
+  /* sixteen bands of 44 px each between the edges of a tablet */
+  @media (max-width: 900px) { :host { --head: 80px; } }
   @media (max-width: 480px) { :host { --head: 92px; --least: 48px; } }
 `;
 
