@@ -45,7 +45,7 @@ export class JwKitView extends element(
       @media screen and (max-width: 1179px) {
         .answer { display: contents; }
         jw-kit-verdict, .waiting { order: -1; }
-        .bar, .trouble { order: -2; }
+        .trouble { order: -2; }
       }
       @media (min-width: 1180px) { main { grid-template-columns: minmax(400px, 32%) minmax(0, 1fr); } }
       @media print {

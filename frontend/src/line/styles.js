@@ -4,6 +4,7 @@ import {css} from 'lit';
 export const lineViewStyles = css`
   jw-line-answer, .waiting { order: -1; }
   .wide { order: -2; }
+  @media screen and (max-width: 1179px) { jw-line-bar.wide { order: 0; } }
   @media (min-width: 1180px) {
     main { grid-template-columns: minmax(400px, 30%) minmax(0, 1fr); grid-template-rows: auto; }
     .wide { grid-column: 1 / -1; }

@@ -44,7 +44,7 @@ class JwLineDrawing extends element({
       svg { display: block; width: 100%; height: auto; overflow: visible; }
       text { fill: var(--ink); font-size: var(--type-fine); text-anchor: middle; }
       .name { font-size: var(--type-fine); }
-      .soft { fill: var(--soft); font-size: var(--type-fine); }
+      .soft { fill: var(--soft); font-size: var(--type-fine); letter-spacing: -0.03em; }
       .margin { font-weight: 700; font-size: var(--type-fine); }
       .wire { fill: none; stroke: var(--edge); stroke-width: 2.5; }
       .turn { stroke-dasharray: 2 4; stroke-width: 2; }
