@@ -14,7 +14,7 @@ MODULES := frontend/node_modules/.package-lock.json frontend/runtime/node_module
 PINNED := $(BIN)/python -m pip install -q --require-hashes
 LOCK := $(BIN)/uv pip compile -q --universal --generate-hashes --no-annotate --no-header --python-version 3.11
 
-.PHONY: serve quick test nightly lint lint-page page pictures bench fuzz lock audit
+.PHONY: serve quick test nightly lint lint-page page pictures looks bench fuzz lock audit
 
 serve: .venv/run.stamp
 	$(BIN)/jointwise serve
@@ -54,6 +54,11 @@ page: .venv/run.stamp
 pictures: .venv/test.stamp
 	e2e/need-browsers
 	$(BIN)/python e2e/pictures.py
+
+# of every view as it stands in dist/, to be looked at before they are committed
+looks: .venv/test.stamp
+	e2e/need-browsers
+	$(BIN)/python e2e/looks.py
 
 bench: .venv/test.stamp $(MODULES)
 	e2e/need-browsers

@@ -121,7 +121,7 @@ def serve(**options: Any) -> None:
 @click.option("--json", "as_json", is_flag=True, help="Print the whole answer as JSON")
 @_packs
 def matrix(show_power: float | None, as_json: bool, packs: tuple[Path, ...], **options: Any) -> None:
-    """Print the margins of the families on the bands, in dB."""
+    """Print the margins of the connectors on the bands, in dB."""
     answer = _ask("matrix", options, edition_of_files(packs))
     click.echo(answer if as_json else tables.matrix(result_of("matrix", answer), show_power))
 

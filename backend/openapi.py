@@ -36,7 +36,7 @@ def document() -> dict[str, Any]:
     paths["/api/v1/openapi.json"] = {"get": _plain("openapi", "This description.")}
     paths["/api/v1/pack-schema.json"] = {"get": _plain("pack_schema", "The JSON Schema of a pack.")}
     paths["/api/v1/station-schema.json"] = {"get": _plain("station_schema", "The JSON Schema of a station file.")}
-    paths["/api/v1/packs.json"] = {"get": _plain("packs", "The packs in force on this server.", "array")}
+    paths["/api/v1/packs.json"] = {"get": _plain("packs", "The packs in use on this server.", "array")}
     paths["/api/v1/health"] = {"get": _plain("health", "Whether the server answers, and its version.")}
     return {
         "openapi": "3.1.0",

@@ -76,7 +76,7 @@ def station(file: Path, question: str | None, which: tuple[str, ...], end: str, 
     """List what is in a station file or a saved page, or ask about it.
 
     \b
-    matrix          margins of the families on the station's bands at its power
+    matrix          margins of the connectors on the station's bands at its power
     question WORDS  a typed question about the station, such as: so239 10m
     line NAME       what reaches the antenna through a line
     fitout NAME     the fitting sheets of a line

@@ -169,7 +169,7 @@ class JwMasthead extends element({
   }
 
   _more() {
-    const packs = this.packs > 0 ? html` <b>${this.packs}</b><span class="unseen"> in force</span>` : nothing;
+    const packs = this.packs > 0 ? html` <b>${this.packs}</b><span class="unseen"> in use</span>` : nothing;
     const isReset = this.resets();
     return html`<button id="methods" class="quiet" @click=${() => send(this, 'jw-methods')}>Method</button>
       <button id="packs" class="quiet" aria-current=${this.view === PACKS.id ? 'page' : nothing}

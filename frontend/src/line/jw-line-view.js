@@ -122,9 +122,7 @@ export class JwLineView extends element(
     const isCurrent = this._answers.current(this._request);
     const change = this._change && line.result?.changes.find(({title}) => title === this._change?.title);
     const [after, ...known] = this._toldOf(lines, change);
-    const outdated = refused
-      ? `Out of date, these are the numbers from before the last change. ${refused.message}`
-      : '';
+    const outdated = refused ? `Out of date: these are the numbers before the last change. ${refused.message}` : '';
     return html`<div @jw-line-edit=${this._edited}
         @jw-line-open=${({detail}) => this._show(detail.open)} @jw-close=${() => this._show(null)}
         @jw-line-compare=${({detail}) => (this._change = detail.change)} @jw-line-take=${this._taken}

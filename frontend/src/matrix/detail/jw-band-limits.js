@@ -21,9 +21,9 @@ class JwBandLimits extends element({
     base,
     unsafeCSS(STEP_RULES),
     css`
-      .scroll { overflow-x: auto; margin-top: 12px; }
+      .scroll { overflow-x: auto; margin-top: var(--space-3); }
       .plain { min-width: 500px; }
-      td.number { padding-left: 6px; }
+      td.number { padding-left: var(--space-2); }
       .plain thead th { white-space: normal; vertical-align: bottom; }
       .margin { font-weight: 650; padding: 5px 6px !important; }
       [data-step='refused'] { background: var(--refused); color: var(--refused-ink); }

@@ -34,7 +34,7 @@ class JwLimit extends element({
     return html`<details ?open=${this._open.has('')} @toggle=${(event) => this._turned(event, '')}>
       <summary>
         <strong>${limit.name}</strong>
-        ${limit.binding ? html`<span class="binds">limits</span>` : nothing}
+        ${limit.binding ? html`<span class="binds sign">limits</span>` : nothing}
         ${
           limit.margin_db === null
             ? html`<span class="quiet">no margin on receive</span>`
