@@ -307,7 +307,7 @@ def test_a_server_answers_a_link(club: Website, visit: Callable[..., Page], addr
         full = context.new_page()
         full.goto(leads)
         assert_numbers(full, expected.numbers(vswr=3, mode="fm", families=["n", "uhf"]))
-        expect(full.locator("jw-derivation #verdict")).to_contain_text("UHF on 2 m at 100 W PEP")
+        expect(full.locator("jw-derivation #verdict")).to_contain_text("UHF (PL-259 / SO-239) on 2 m at 100 W PEP")
 
 
 def test_a_page_from_a_file(visit: Callable[..., Page], address: str, tmp_path: Path) -> None:

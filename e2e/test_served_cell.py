@@ -194,7 +194,7 @@ def test_each_limit_has_a_bar(visit: Visit) -> None:
         share = core_says["power_w"] / limits[name]["allowed_w"]
         assert filled / whole == pytest.approx(LIMIT_AT * share, abs=0.01)
     expect(bars.first).to_contain_text(f"of {core_says['allowed_temperature_c']:.0f} °C")
-    expect(bars.locator("h4").last).to_contain_text("V of ")
+    expect(bars.locator("h3").last).to_contain_text("V of ")
 
 
 @pytest.mark.parametrize("size", [DESKTOP, TABLET], ids=["desktop", "tablet"])

@@ -30,11 +30,11 @@ class JwBars extends element({cell: value(/** @type {Cell} */ (of))}) {
     unsafeCSS(STEP_RULES),
     css`
       :host { display: grid; gap: var(--space-3); }
-      h4 {
+      h3 {
         display: flex; flex-wrap: wrap; gap: 0 var(--space-3); justify-content: space-between;
         font-size: var(--type-text);
       }
-      h4 span { font-weight: 400; }
+      h3 span { font-weight: 400; }
       .bar {
         position: relative; height: 14px; margin: var(--space-1) 0; background: var(--sunk);
         border: 1px solid var(--edge);
@@ -58,15 +58,15 @@ class JwBars extends element({cell: value(/** @type {Cell} */ (of))}) {
     const {cell} = this;
     const {id, name, binding, margin_db: margin, allowed_w: allowed} = limit;
     if (margin === null || allowed === null || allowed <= 0)
-      return html`<div data-bar=${id}><h4><b>${name}</b><span>${
+      return html`<div data-bar=${id}><h3><b>${name}</b><span>${
         cell.power_w === 0 ? 'nothing to carry on receive' : 'no power is allowed'
-      }</span></h4></div>`;
+      }</span></h3></div>`;
     const [now, most] = TOLD[id](cell, limit);
     const share = cell.power_w / allowed;
     const taken = Math.min(share * LIMIT_AT, 1) * 100;
     const first = binding ? '; the limit that is reached first' : '';
     return html`<div data-bar=${id} ?data-binding=${binding}>
-      <h4><b>${name}</b><span>${now} of ${most}</span></h4>
+      <h3><b>${name}</b><span>${now} of ${most}</span></h3>
       <div class="bar" role="img" aria-label="${name}: ${now} of ${most} allowed"
         style="--taken:${taken}%;--limit:${LIMIT_AT * 100}%"><i data-step=${stepOf(margin)}></i></div>
       <p class="quiet">${digits(share * 100, 2)} % of the ${power(roundedDown(allowed, 3))} it allows:
