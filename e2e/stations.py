@@ -73,7 +73,10 @@ class _Draw:
             kept["kit"] = self._kit()
         if at % 3 == 0:
             kept["sweeps"] = sorted(self._sweeps(kept["lines"]["lines"]), key=lambda one: one["date"])
-        order = ["station", "lines", "kit", "packs", "sweeps"]
+        if at % 2:
+            kept["joints"] = {"joints": [self._joint(f"{code}{at:06}") for code in ("0A", "ZZ")]}
+            kept["checklist"] = {"ticked": [f"tool/{self._name()}", "spare/N"]}
+        order = ["station", "lines", "kit", "packs", "sweeps", "joints", "checklist"]
         return {
             "format": "jointwise station",
             "version": 1,
@@ -234,6 +237,21 @@ class _Draw:
         return {"ports": ports} | self._some(
             pairs=[[0, 1]], owned=[owned], goal="best_joints", ticked=[self._name(), "buy n jack / uhf plug"]
         )
+
+    def _joint(self, code: str) -> Record:
+        said = self._some(fitted_by=self._name, torque="1.1 N·m", sealed=self._name, state="watch", note=self._name)
+        entries = [
+            {"at": f"2026-0{at}-01T12:00:00.000Z", "field": field, "value": value}
+            for at, (field, value) in enumerate(said.items(), 1)
+        ]
+        return {
+            "code": code,
+            "line": self._name(),
+            "name": self._name(),
+            "joins": self._name(),
+            "months": self.random.randint(1, 60),
+            "entries": entries,
+        }
 
     def _sweeps(self, lines: list[Record]) -> list[Record]:
         return [

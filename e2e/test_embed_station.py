@@ -12,6 +12,7 @@ from playwright.sync_api import Page, expect
 from reading import assert_numbers, settled
 from test_embed import club, element, heard, page_with, trouble
 from test_embed import visit as visit_club
+from test_saved_own import own as open_own
 from visits import Visit
 
 from jointwise.calc.operations import call
@@ -23,7 +24,7 @@ STATION = "/station.json"
 
 def station_file(page: Page, target: Path, name: str) -> Path:
     """What the page's own button saves."""
-    page.locator("#station").click()
+    open_own(page)
     page.locator("#save-name").fill(name)
     with page.expect_download() as saving:
         page.locator("#save-station").click()
@@ -80,7 +81,7 @@ FILE = {"format": "jointwise station", "version": 1, "name": "Hut", "date": "202
 @pytest.mark.parametrize(
     ("content", "words"),
     [
-        (FILE, "it is a station file without a matrix; save it anew, under Station"),
+        (FILE, "it is a station file without a matrix; save it anew"),
         (FILE | {"snapshot": {"format": "jointwise snapshot 9"}}, 'format must be "jointwise snapshot 2"'),
         ("<!doctype html><p>A saved page</p>", "it is a page; save a station file, which is small, and name that"),
     ],

@@ -15,6 +15,34 @@ ELSEWHERE = "http://elsewhere.invalid/"
 CHARTS_OWN = {"ResizeObserver loop completed with undelivered notifications.", "Script error."}
 """The charts' loop of sizes, and the same where a file may not tell more of it."""
 STATION = {"vswr": 2, "mode": "fm"}
+PICTURE = """async () => {
+  const sheet = document.createElement('jw-codes');
+  sheet.texts = [`JW1:1:3:00000000:${'A0'.repeat(400)}`, 'JW1:3:3:00000000:A0'];
+  document.body.append(sheet);
+  await sheet.updateComplete;
+  const canvas = Object.assign(document.createElement('canvas'), {width: 1400, height: 700});
+  const pen = canvas.getContext('2d');
+  pen.fillStyle = '#fff';
+  pen.fillRect(0, 0, 1400, 700);
+  pen.fillStyle = '#000';
+  pen.rotate(0.1);
+  [...sheet.shadowRoot.querySelectorAll('svg')].forEach((code, at) => {
+    const side = 500 / code.viewBox.baseVal.width;
+    pen.save();
+    pen.translate(120 + at * 600, 30);
+    pen.scale(side, side);
+    pen.fill(new Path2D(code.querySelector('path').getAttribute('d')));
+    pen.restore();
+  });
+  sheet.remove();
+  const blob = await new Promise((done) => canvas.toBlob(done, 'image/png'));
+  const files = new DataTransfer();
+  files.items.add(new File([blob], 'sheet.png', {type: 'image/png'}));
+  const [field] = readers.everywhere('#open-pictures');
+  field.files = files.files;
+  field.dispatchEvent(new Event('change'));
+}"""
+"""Hands the page a picture of two codes of three, slightly turned."""
 LINK = "#vswr=2&mode=fm&family=n&band=2m"
 
 
@@ -137,6 +165,19 @@ def test_what_a_page_carries_is_there_in_every_engine(engine: Engine, tmp_path: 
         assert view.comes("(name) => readers.everywhere('#name')[0]?.value === name", name)
         assert view.run("() => window.ran ?? null") is None
         assert set(view.wrong()) <= CHARTS_OWN
+
+
+def test_codes_are_read_from_a_picture_in_every_engine(view: View) -> None:
+    """From disk the part that reads codes is unpacked under the file's policy, and names the code that is missing."""
+    view.open()
+    view.ready()
+    view.run("() => readers.everywhere('#share')[0].shadowRoot.querySelector('#button').click()")
+    view.click("#saving")
+    assert view.comes("() => readers.everywhere('#open-pictures').length === 1")
+
+    view.run(PICTURE)
+
+    assert view.comes("() => readers.everywhere('#read')[0].textContent.includes('of 3 codes were read; missing: 2.')")
 
 
 def test_without_scripts_the_tables_can_be_read(engine: Engine) -> None:

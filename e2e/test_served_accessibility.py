@@ -18,15 +18,15 @@ def with_axe(context: BrowserContext) -> None:
     context.add_init_script(path=AXE)
 
 
-def violations(page: Page) -> list[str]:
-    """What the rules find, each with the places it is found at: in the sheet if one is open, else in the page."""
+def violations(page: Page, part: dict | None = None) -> list[str]:
+    """What the rules find, each with its places: in a part, in the sheet if one is open, else in the page."""
     found = page.evaluate(
-        """([sheet, tags]) => {
-          const part = readers.everywhere('dialog[open]').length > 0 ? sheet : document;
+        """([given, sheet, tags]) => {
+          const part = given ?? (readers.everywhere('dialog[open]').length > 0 ? sheet : document);
           const options = {resultTypes: ['violations'], runOnly: {type: 'tag', values: tags}};
           return axe.run(part, options).then(({violations}) => violations);
         }""",
-        [SHEET, RULES],
+        [part, SHEET, RULES],
     )
     return [f"{one['id']}: {one['help']}: {[node['target'] for node in one['nodes'][:5]]}" for one in found]
 

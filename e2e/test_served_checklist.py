@@ -7,7 +7,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 from pypdf import PdfReader
 from reading import settled
-from test_saved_own import saved
+from test_saved_own import own, saved
 from test_served_accessibility import violations, with_axe
 from test_served_fitout import of_line, plain
 from visits import DESKTOP, SIZES, Visit
@@ -15,7 +15,7 @@ from visits import DESKTOP, SIZES, Visit
 
 def opened(page: Page) -> Page:
     """The page with its checklist before it, answered."""
-    page.locator("#station").click()
+    own(page)
     page.get_by_role("button", name="Checklist", exact=True).click()
     expect(page.get_by_role("heading", name="On arrival, before power")).to_be_visible()
     return page
@@ -74,8 +74,8 @@ def test_a_saved_page_has_the_ticks_without_scripts(visit: Visit, browser: Brows
     """The file read with scripts off shows which boxes were ticked."""
     page = opened(settled(visit("#view=line")))
     page.get_by_label("Spare plug and jack of UHF").check()
-    page.get_by_role("button", name="Close").last.click()
-    page.locator("#station").click()
+    page.keyboard.press("Escape")
+    page.get_by_role("dialog").get_by_role("button", name="Close").click()
     file = saved(page, tmp_path / "own.html")
 
     context = browser.new_context(**DESKTOP, offline=True, java_script_enabled=False)

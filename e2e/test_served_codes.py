@@ -2,14 +2,16 @@
 
 import base64
 import hashlib
+import io
 import json
 from pathlib import Path
 from typing import Any
 
 import pytest
 from playwright.sync_api import BrowserContext, Page, expect
+from pypdf import PdfReader
 from reading import settled
-from test_saved_own import elsewhere, opened, saved
+from test_saved_own import elsewhere, opened, own, saved
 from test_served_accessibility import violations, with_axe
 from test_served_joints import at_joint, enter
 from visits import PHONE, Visit
@@ -60,7 +62,7 @@ def with_lines(page: Page, name: str, elements: int = 50) -> Page:
 
 def sheet_of(page: Page) -> Page:
     """The page with the sheet of its codes before it."""
-    page.locator("#station").click()
+    own(page)
     page.get_by_role("button", name="Station as codes").click()
     expect(page.get_by_role("heading", name="Station as codes")).to_be_visible()
     return page
@@ -117,11 +119,29 @@ def test_a_picture_of_the_sheet_brings_the_station(visit: Visit, how: str) -> No
     picture = turned(page, photographed(page), *HOWS[how])
 
     other = settled(visit("#view=line"))
-    other.locator("#station").click()
+    own(other)
     given(other, picture)
 
     expect(other.locator("jw-saving")).to_have_count(0)
     assert "Hut" in lines_of(other)
+
+
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+def test_as_many_codes_as_are_allowed_are_on_one_sheet(visit: Visit, paper: str) -> None:
+    """Twelve codes are printed on one page, upright."""
+    page = sheet_of(settled(visit("#view=line")))
+    page.evaluate(
+        """() => {
+          const sheet = document.querySelector('jw-codes');
+          sheet.texts = Array.from({length: 12}, (_, at) => `JW1:${at + 1}:12:00000000:${'0Z'.repeat(473)}`);
+        }"""
+    )
+    expect(page.locator("jw-codes svg")).to_have_count(12)
+
+    [sheet] = PdfReader(io.BytesIO(page.pdf(format=paper, prefer_css_page_size=False))).pages
+
+    assert "12 of 12" in sheet.extract_text()
+    assert sheet.mediabox.height > sheet.mediabox.width
 
 
 def test_several_pictures_in_any_order_and_missing_ones_named(visit: Visit) -> None:
@@ -132,7 +152,7 @@ def test_several_pictures_in_any_order_and_missing_ones_named(visit: Visit) -> N
     assert count > 2
     pictures = [codes.nth(at).screenshot() for at in range(count)]
     other = settled(visit("#view=line"))
-    other.locator("#station").click()
+    own(other)
 
     given(other, pictures[-1])
     missing = ", ".join(str(number) for number in range(1, count))
@@ -150,7 +170,7 @@ def test_what_is_no_sheet_of_codes_is_said(visit: Visit) -> None:
     """A file that is no picture is named, and a picture without codes changes nothing."""
     page = settled(visit("#view=line"))
     blank = page.screenshot(clip={"x": 0, "y": 0, "width": 40, "height": 40})
-    page.locator("#station").click()
+    own(page)
 
     page.locator("#open-pictures").set_input_files([file("notes.txt", b"words"), file("blank.png", blank)])
 
@@ -170,7 +190,7 @@ def test_a_station_too_big_is_refused_with_its_sizes(visit: Visit) -> None:
           localStorage.setItem('jointwise-lines', JSON.stringify(lines));
         }"""
     )
-    page.locator("#station").click()
+    own(page)
 
     page.get_by_role("button", name="Station as codes").click()
 
@@ -188,7 +208,7 @@ def test_a_saved_page_writes_and_reads_codes(visit: Visit, elsewhere: BrowserCon
 
     fresh = elsewhere.new_page()
     fresh.goto((Path(__file__).parents[1] / "dist/jointwise.html").as_uri() + "#view=line")
-    settled(fresh).locator("#station").click()
+    own(settled(fresh))
     given(fresh, picture)
 
     expect(fresh.locator("jw-saving")).to_have_count(0)

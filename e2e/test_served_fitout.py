@@ -147,7 +147,7 @@ def test_works_by_keyboard_alone(visit: Visit) -> None:
     expect(shown(page).locator("#heading")).to_have_text(joints[1]["heading"])
     page.get_by_role("button", name="Today").focus()
     page.keyboard.press("Space")
-    expect(page.locator("input[type=date]")).not_to_have_value("")
+    expect(page.get_by_label("Day of fitting")).not_to_have_value("")
     page.get_by_label("Sheets for").focus()
     page.keyboard.press("End")
 
@@ -336,10 +336,11 @@ def test_reader_chooses_what_goes_to_paper(visit: Visit) -> None:
     page = opened(visit)
     whole = len(pages_of(page, "A4"))
 
+    page.get_by_text("More settings").click()
     page.locator("#paper").select_option("labels")
     labels = [plain(one.extract_text()) for one in pages_of(page, "A4")]
     page.locator("#paper").select_option("all")
-    page.get_by_role("button", name="Several joints a page").click()
+    page.get_by_role("checkbox", name="Several joints a page").click()
 
     assert len(labels) == 1
     assert "Labels" in labels[0]

@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Locator, Page, expect
 from reading import fragment, settled
-from test_saved_own import opened, saved
+from test_saved_own import opened, own, saved
 from test_served_fitout import READ_CODES, of_line, with_codes
 from visits import DESKTOP, READERS, Visit
 
@@ -159,6 +159,14 @@ def test_a_code_is_typed_or_not_known(visit: Visit) -> None:
     expect(shown(page).locator("#heading")).to_have_text(of_line()["joints"][0]["heading"])
 
 
+def test_a_link_with_what_is_no_code_is_said(visit: Visit) -> None:
+    """A link whose joint is no code says so in a short sentence, and the line at hand is shown."""
+    page = settled(visit(f"{LINK}&joint={'x' * 500}"))
+
+    expect(page.get_by_text("The joint in this link is not a code; allowed: eight digits and letters.")).to_be_visible()
+    expect(shown(page).locator("#heading")).to_have_text(of_line()["joints"][0]["heading"])
+
+
 def test_a_record_follows_its_line_to_a_new_name_when_told(visit: Visit) -> None:
     """A renamed line's records are named, and said to be of its joints they are there with all entries."""
     page = at_joint(visit, 5)
@@ -188,7 +196,7 @@ def test_a_label_tells_what_the_book_says(visit: Visit) -> None:
     enter(page, "Torque used", "2 N·m")
 
     expect(label).to_contain_text(f"Fitted {LONG_AGO} by Ann")
-    expect(label.locator(".torque")).to_have_text("Torque 2 N·m")
+    expect(label.locator(".torque")).to_have_text("Torque used 2 N·m")
     expect(label.locator(".next")).to_have_text(
         f"Next inspection {of_line(date=LONG_AGO)['joints'][4]['inspection']['due']}"
     )
@@ -214,7 +222,7 @@ def test_a_station_file_adds_its_entries(visit: Visit, tmp_path: Path) -> None:
     """Entries of a station file come in beside one's own of the same joint."""
     page = at_joint(visit, 1)
     enter(page, "Fitted by", "Ann")
-    page.locator("#station").click()
+    own(page)
     with page.expect_download() as saving:
         page.locator("#save-station").click()
     file = tmp_path / "station.json"
@@ -222,6 +230,6 @@ def test_a_station_file_adds_its_entries(visit: Visit, tmp_path: Path) -> None:
 
     other = at_joint(visit, 1)
     enter(other, "Torque used", "hand")
-    other.locator("#station").click()
+    own(other)
     other.locator("#open-station").set_input_files(file)
     other.wait_for_function("() => JSON.parse(localStorage.getItem('jointwise-joints')).joints[0].entries.length === 2")

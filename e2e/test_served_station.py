@@ -346,13 +346,15 @@ def test_the_station_is_described_from_nothing(visit: Visit, tmp_path: Path) -> 
     for name in ["Tuner", "Dummy load"]:
         station.get_by_role("button", name="Add a port").click()
         type_into(field(page, "port", "name"), name)
+    station.get_by_role("button", name="Close").click()
+    share(page).get_by_role("button", name="Save or open my page").click()
     with page.expect_download() as saved:
         page.get_by_role("button", name="Save as a station file").click()
     file = tmp_path / "station.json"
     saved.value.save_as(file)
 
     other = settled(visit())
-    station = panel(other)
+    share(other).get_by_role("button", name="Save or open my page").click()
     other.get_by_label("Saved page or station file").set_input_files(file)
     expect(other.locator("jw-station-panel")).to_have_count(0)
     station = panel(settled(other))
@@ -386,7 +388,7 @@ def test_a_file_that_is_no_station_changes_nothing(visit: Visit, tmp_path: Path)
     file.write_text(json.dumps(station_file({"station": {"rigs": [{"power_w": -5}]}})))
     page = settled(visit(LINK))
 
-    panel(page)
+    share(page).get_by_role("button", name="Save or open my page").click()
     page.get_by_label("Saved page or station file").set_input_files(file)
 
     expect(page.get_by_text("rigs[0].power_w is -5; allowed: a number from 0 to 100000.")).to_be_visible()

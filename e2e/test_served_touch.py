@@ -42,6 +42,7 @@ def test_a_swipe_does_not_slide_the_view(visit: Visit, view: str) -> None:
 def test_taps_choose_a_family(visit: Visit) -> None:
     """A tap adds a band, unfolds a group, takes a relaxation and opens a family."""
     page = opened(visit, "#view=choose&power_w=1500&mode=fm&exposure=exposed&bands=20m&port=n")
+    page.locator("details[data-group=carries] summary").tap()
     page.locator("[name='choose.bands']").get_by_role("button", name="2 m", exact=True).tap()
     page.locator("details[data-group=used] summary").tap()
     expect(page.locator("[name='choose.matings_per_year'] input").first).to_be_visible()
@@ -79,4 +80,4 @@ def test_taps_fit_a_joint_out(visit: Visit) -> None:
     expect(page.get_by_role("heading", name="Joint 4: N between")).to_be_visible()
     page.get_by_role("button", name="Today").tap()
 
-    expect(page.locator("input[type=date]")).not_to_have_value("")
+    expect(page.get_by_label("Day of fitting")).not_to_have_value("")

@@ -23,7 +23,8 @@ NGINX = """
 daemon off;
 pid {folder}/pid;
 error_log stderr;
-events {{}}
+worker_rlimit_nofile 8192;
+events {{ worker_connections 4096; }}
 http {{
     access_log off;
     client_body_temp_path {folder}/body;
@@ -34,7 +35,7 @@ http {{
     include {folder}/jointwise.conf;
 }}
 """
-"""What Debian's own file has around the included one, for a user without rights."""
+"""What Debian's own file has around the included one, for a user without rights, and room for a crowd."""
 
 
 class Served(NamedTuple):

@@ -35,6 +35,19 @@ Day = Annotated[
     str, Meta(pattern=r"^\d{4}-\d{2}-\d{2}$", description="Day", extra={"allowed": "a day such as 2026-11-29"})
 ]
 
+Moment = Annotated[
+    str,
+    Meta(
+        pattern=r"^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$",
+        description="When it was written",
+        extra={"allowed": "a moment such as 2026-11-29T12:00:00.000Z"},
+    ),
+]
+JointCode = Annotated[
+    str,
+    Meta(pattern="^[0-9A-HJKMNP-TV-Z]{8}$", description="Code", extra={"allowed": "eight digits and capital letters"}),
+]
+
 
 class Rig(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     """A transmitter with its greatest power, what it does at a bad SWR, and its output socket."""
@@ -97,6 +110,40 @@ class KeptSweep(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
     verdict: Annotated[str, Meta(max_length=2000, description="Verdict")]
     joints: Annotated[list[SweptJoint], Meta(max_length=60, description="Joints")]
     resistance_ohm: Annotated[float | None, Meta(description="Resistance of a part", extra={"unit": "Ω"})]
+
+
+class JointEntry(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """What was written of a joint, once and for all; of a field the newest entry counts, and empty takes it back."""
+
+    at: Moment
+    field: Annotated[
+        Literal["fitted_by", "fitted_on", "torque", "sealed", "inspected_on", "state", "note", "belongs_to"],
+        Meta(description="What it is about"),
+    ]
+    value: Annotated[str, Meta(max_length=500, description="Entry")]
+
+
+class JointRecord(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """What the joint book holds of one joint."""
+
+    code: JointCode
+    line: Annotated[Name, Meta(description="Name of the line")]
+    name: Annotated[Name, Meta(description="Name of the joint")]
+    joins: Annotated[str, Meta(max_length=300, description="What it joins")]
+    months: Annotated[int, Meta(ge=1, le=1200, description="Months between inspections")]
+    entries: Annotated[list[JointEntry], Meta(max_length=5000, description="Entries")]
+
+
+class JointBook(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """What was done to each joint, as dated entries."""
+
+    joints: Annotated[list[JointRecord], Meta(max_length=5000, description="Joints")]
+
+
+class Checklist(Struct, kw_only=True, forbid_unknown_fields=True, frozen=True):
+    """Which boxes of the checklist are ticked, by their ids."""
+
+    ticked: Annotated[list[Annotated[str, Meta(max_length=400)]], Meta(max_length=5000, description="Ticks")]
 
 
 def _made(name: str, docstring: str, fields: dict[str, Any], *, required: dict[str, Any]) -> type[Struct]:
@@ -208,6 +255,8 @@ Kept = _made(
         "kit": Annotated[KeptKit, Meta(description="Kit")],
         "packs": Annotated[KeptPacks, Meta(description="Packs")],
         "sweeps": Annotated[list[KeptSweep], Meta(max_length=200, description="Sweeps")],
+        "joints": Annotated[JointBook, Meta(description="Joint book")],
+        "checklist": Annotated[Checklist, Meta(description="Checklist")],
     },
     required={},
 )

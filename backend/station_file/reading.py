@@ -65,6 +65,11 @@ class StationFile(NamedTuple):
         """The kept sweeps."""
         return self.kept.get("sweeps", [])
 
+    @property
+    def book(self) -> list[dict[str, Any]]:
+        """The records of the joint book."""
+        return self.kept.get("joints", {"joints": []})["joints"]
+
     def line(self, name: str) -> dict[str, Any]:
         """The line of a name, or of a number from 1. Raises InputError naming those there are."""
         return _named("Line", name, self.lines)

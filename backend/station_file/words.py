@@ -36,6 +36,11 @@ def contents(file: StationFile) -> dict[str, Any]:
             {"line": one["line"], "date": one["date"], "file": one["name"], "verdict": one["verdict"]}
             for one in file.sweeps
         ],
+        "joints": [
+            {"code": one["code"], "line": one["line"], "name": one["name"], "entries": len(one["entries"])}
+            for one in file.book
+        ],
+        "ticked": len(file.kept.get("checklist", {"ticked": []})["ticked"]),
         "unread": file.unread,
     }
 
@@ -52,6 +57,11 @@ def listing(file: StationFile) -> str:
         *_section(
             "Sweeps", (f"{one['date']} {one['line']}, {one['file']}: {one['verdict']}" for one in held["sweeps"])
         ),
+        *_section(
+            "Joint book",
+            (f"{one['code']} {one['line']}, {one['name']}, entries: {one['entries']}" for one in held["joints"]),
+        ),
+        f"Checklist: ticked {held['ticked']}" if "checklist" in file.kept else "",
         *_section("Not read", held["unread"], numbered=False),
     ]
     return "\n".join(line for line in lines if line)

@@ -81,6 +81,21 @@ KEPT = {
         }
     ],
 }
+KEPT |= {
+    "joints": {
+        "joints": [
+            {
+                "code": "0A1B2C3D",
+                "line": "Garden",
+                "name": "UHF",
+                "joins": "RG-213",
+                "months": 24,
+                "entries": [{"at": "2026-11-20T12:00:00.000Z", "field": "state", "value": "good"}],
+            }
+        ]
+    },
+    "checklist": {"ticked": ["spare/N"]},
+}
 FILE = {"format": "jointwise station", "version": 1, "name": "Hut \u2066 & co", "date": "2026-11-29", "kept": KEPT}
 
 BROKEN = {  # path in the file -> value that may not stand there, and words of the sentence
@@ -106,6 +121,10 @@ BROKEN = {  # path in the file -> value that may not stand there, and words of t
     "kept.kit.pairs": ([[0, 60]], "allowed: whole, 0 to 59"),
     "kept.packs.own.0.text": (5, "Packs, own packs, first entry, text of the pack's file: 5; allowed: a text."),
     "kept.sweeps.0.date": ("yesterday", '"yesterday"; allowed: a day such as'),
+    "kept.joints.joints.0.code": ("0a", 'Joint book, joints, first entry, code: "0a"; allowed: eight digits and'),
+    "kept.joints.joints.0.entries.0.at": ("today", "allowed: a moment such as 2026-11-29T12:00:00.000Z"),
+    "kept.joints.joints.0.entries.0.field": ("colour", "one of belongs_to, fitted_by"),
+    "kept.checklist.ticked": ([1], "Checklist, ticks, first entry: 1; allowed: a text of at most 400 characters."),
     "kept.sweeps.0.ports": (3, "Sweeps, first entry, ports of the file: 3; allowed: whole, 1 to 2"),
 }
 REFUSED = {  # the same where nothing of the file is read
@@ -185,8 +204,8 @@ def test_a_document_that_is_broken_is_left_out_with_its_reason(station, path):
     assert words in read["unread"][0]
     assert read["unread"][0] in listed.stdout
     whole = json.loads(station("--json").stdout)
-    of = {"station": "station", "lines": "lines", "kit": "kit", "packs": "packs", "sweeps": "sweeps"}
-    assert [key for key, listed_as in of.items() if read[listed_as] != whole[listed_as]] == [broken]
+    shown = {"checklist": "ticked"}
+    assert [key for key in KEPT if read[shown.get(key, key)] != whole[shown.get(key, key)]] == [broken]
 
 
 @pytest.mark.parametrize("path", REFUSED)
@@ -235,6 +254,8 @@ def test_the_listing_names_what_is_in_the_file(station):
         "Kit: ports 2, adapters owned 0",
         "  1 Invented club, turned off",
         "  1 2026-11-20 Garden, garden.s1p: All sound.",
+        "  1 0A1B2C3D Garden, UHF, entries: 1",
+        "Checklist: ticked 1",
     ):
         assert f"{words}\n" in printed
 

@@ -24,20 +24,20 @@ class JwChecklist extends element({
     base,
     css`
       :host { max-width: 60rem; }
-      h3 { margin: 12px 0 4px; }
+      h3 { margin: var(--space-3) 0 var(--space-1); }
       ul { padding: 0; list-style: none; }
       li { break-inside: avoid; }
-      label { display: flex; gap: 8px; align-items: center; min-height: var(--target); }
+      label { display: flex; gap: var(--space-2); align-items: center; min-height: var(--target); }
       input { flex: none; width: 20px; height: 20px; margin: 0; }
-      .row { display: flex; flex-wrap: wrap; gap: 6px; align-items: center; margin-bottom: 8px; }
+      .row { display: flex; flex-wrap: wrap; gap: var(--space-2); align-items: center; margin-bottom: var(--space-2); }
       @media print {
         :host { max-width: none; }
         .row { display: none; }
         .lists { columns: 2; column-gap: 6mm; }
         .group { break-inside: auto; }
-        h3 { margin: 2mm 0 0.5mm; font-size: 9pt; break-after: avoid; }
-        h4 { font-size: 8pt; break-after: avoid; }
-        label { min-height: 0; gap: 1.5mm; font-size: 7.5pt; line-height: 1.3; align-items: start; }
+        h3 { margin: 2mm 0 0.5mm; font-size: var(--type-text); break-after: avoid; }
+        h4 { font-size: var(--type-text); break-after: avoid; }
+        label { min-height: 0; gap: 1.5mm; font-size: var(--type-small); line-height: 1.3; align-items: start; }
         input { width: 3mm; height: 3mm; margin-top: 0.3mm; }
       }
     `,

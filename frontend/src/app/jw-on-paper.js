@@ -26,11 +26,10 @@ class JwOnPaper extends element({transport: value(/** @type {Transport} */ (of))
     base,
     panelStyles,
     css`
-      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: 12px; margin-top: 12px; }
-      .panel { display: grid; gap: 8px; justify-items: start; background: none; }
+      :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); margin-top: var(--space-3); }
+      .panel { display: grid; gap: var(--space-2); justify-items: start; background: none; }
       h2 { margin-bottom: 0; }
-      .row { display: flex; flex-wrap: wrap; gap: 8px; }
-      .row button { font-size: 0.85rem; padding: 0 11px; }
+      .row { display: flex; flex-wrap: wrap; gap: var(--space-2); }
     `,
   ];
 

@@ -20,18 +20,19 @@ class JwPaper extends element({heading: {type: String}}) {
         padding: 0; border: 0; overflow: auto; color: var(--ink); background: var(--paper);
       }
       .head {
-        display: flex; flex-wrap: wrap; gap: 8px; align-items: center; padding: 8px 16px; background: var(--card);
+        display: flex; flex-wrap: wrap; gap: var(--space-2); align-items: center;
+        padding: var(--space-2) var(--space-4); background: var(--card);
         border-bottom: 1px solid var(--line);
       }
-      h2 { flex: 1; font-size: 1.15rem; }
+      h2 { flex: 1; font-size: var(--type-lead); }
       h2:focus { outline: none; }
-      .body { padding: 12px 16px 40px; }
+      .body { padding: var(--space-3) var(--space-4) var(--space-10); }
       @media print {
         :host { page: upright; }
         dialog { position: static; width: auto; height: auto; overflow: visible; }
         .head { padding: 0; border: 0; }
         .head button { display: none; }
-        h2 { font-size: 12pt; }
+        h2 { font-size: var(--type-title); }
         .body { padding: 0; }
       }
     `,

@@ -93,7 +93,7 @@ class JwSaving extends element(
         <label class="name">Name on it<input id="save-name" maxlength=${LONGEST_NAME} autocomplete="off"
           .value=${this._called} @input=${({target}) => (this._name = target.value)}></label>
         <div class="row">
-          <button id="save-page" ?disabled=${this._busy} @click=${this._savePage}>
+          <button id="save-page" class="primary" ?disabled=${this._busy} @click=${this._savePage}>
             ${this._busy ? 'Calculating…' : 'Save my page'}</button>
           <button id="save-station" ?disabled=${this._busy} @click=${this._saveStation}>Save as a station file</button>
         </div>

@@ -88,7 +88,7 @@ class JwChooseForm extends element(
 
   constructor() {
     super();
-    this._open = new Set(matchMedia(ROOMY).matches ? GROUPS.map(([id]) => id) : ['carries']);
+    this._open = new Set(matchMedia(ROOMY).matches ? GROUPS.map(([id]) => id) : []);
   }
 
   /** A refused field must be seen: its group opens. */

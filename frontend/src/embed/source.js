@@ -24,6 +24,6 @@ export function snapshotText(content) {
   }
   if (value?.format !== 'jointwise station') return content;
   const {name, date, snapshot} = value;
-  if (!snapshot) throw new Misshapen('it is a station file without a matrix; save it anew, under Station');
+  if (!snapshot) throw new Misshapen('it is a station file without a matrix; save it anew');
   return JSON.stringify({...snapshot, station: {name, date}});
 }

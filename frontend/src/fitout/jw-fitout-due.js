@@ -39,11 +39,10 @@ class JwFitoutDue extends element({
     panelStyles,
     formStyles,
     css`
-      ul { padding-left: 1.25em; margin-bottom: 8px; font-size: 0.9rem; }
+      ul { padding-left: 1.25em; margin-bottom: var(--space-2); font-size: var(--type-text); }
       .not { color: var(--alarm); font-weight: 700; }
-      .row { display: flex; flex-wrap: wrap; gap: 6px; align-items: end; margin-bottom: 8px; }
-      .row button { font-size: 0.85rem; padding: 0 10px; }
-      label { display: grid; gap: 3px; font-size: 0.8rem; font-weight: 600; }
+      .row { display: flex; flex-wrap: wrap; gap: var(--space-2); align-items: end; margin-bottom: var(--space-2); }
+      label { display: grid; gap: var(--space-1); font-size: var(--type-small); font-weight: 600; }
       label > * { font-weight: 400; max-width: 16rem; }
       li a { display: inline-grid; min-height: var(--target); align-items: center; }
     `,
@@ -80,7 +79,7 @@ class JwFitoutDue extends element({
 
   _words(due) {
     if (this.standings.length === 0) return 'nothing entered yet; unfold it at a joint. It stays on this device';
-    if (due.length > 0) return due.length === 1 ? 'one joint needs you' : `${due.length} joints need you`;
+    if (due.length > 0) return due.length === 1 ? 'one joint needs attention' : `${due.length} joints need attention`;
     const next = this.standings.find((one) => one.due);
     return next ? `nothing is due; next is ${next.line}, ${next.name} on ${next.due}` : 'nothing is due';
   }

@@ -121,7 +121,7 @@ class JwFitoutLabels extends element(
     const values = valuesOf(joint ? entriesOf(this.book, joint.code) : []);
     const fitted = values.fitted_on || label.date;
     const next = dueOf({...values, fitted_on: fitted}, inspection.interval_months);
-    const tightened = values.torque || torque.figures;
+    const tightened = values.torque ? `used ${values.torque}` : torque.figures;
     const text = joint
       ? jointText(this._address, joint.code)
       : codeText(this._address, label, this.vocabulary.first.matrix.powers_w);

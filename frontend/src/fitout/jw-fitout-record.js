@@ -37,14 +37,14 @@ class JwFitoutRecord extends element({
     base,
     formStyles,
     css`
-      :host { margin-top: 8px; }
-      label { display: grid; gap: 3px; font-size: 0.8rem; font-weight: 600; }
+      :host { margin-top: var(--space-2); }
+      label { display: grid; gap: var(--space-1); font-size: var(--type-small); font-weight: 600; }
       label > * { font-weight: 400; }
-      .fields, table, .row { margin-bottom: 8px; }
-      .row { display: flex; flex-wrap: wrap; gap: 6px; }
-      .row button { font-size: 0.85rem; padding: 0 10px; }
+      .fields, table, .row { margin-bottom: var(--space-2); }
+      .row { display: flex; flex-wrap: wrap; gap: var(--space-2); }
       textarea {
-        width: 100%; min-height: var(--target); padding: 6px 8px; font: inherit; font-size: 0.9rem; color: inherit;
+        width: 100%; min-height: var(--target); padding: var(--space-2) var(--space-2); font: inherit;
+        font-size: var(--type-text); color: inherit;
         background: var(--card); border: 1px solid var(--edge); border-radius: var(--round); resize: vertical;
       }
       .not { color: var(--alarm); font-weight: 700; }

@@ -5,7 +5,7 @@ import {FormView} from '../shared/elements/form-view.js';
 import '../shared/elements/jw-cautions.js';
 import {save} from '../shared/export/save.js';
 import {EMPTY_BOOK, entriesOf, strays, withEntry} from '../shared/joints/book.js';
-import {jointsOf, spokenCode, typedCode} from '../shared/joints/identity.js';
+import {CODE, jointsOf, spokenCode, typedCode} from '../shared/joints/identity.js';
 import {KEPT_JOINTS} from '../shared/joints/kept.js';
 import {standings} from '../shared/joints/overview.js';
 import {FIRST_DOCUMENT, currentOf} from '../shared/lines/document.js';
@@ -15,6 +15,8 @@ import {browserStore} from '../shared/state/browser-store.js';
 import {KeptDocument} from '../shared/state/kept-document.js';
 import * as linesOf from '../shared/station/line-request.js';
 import {base} from '../shared/styles/base.js';
+import {formStyles} from '../shared/styles/forms.js';
+import {panelStyles} from '../shared/styles/panels.js';
 import {pageStyles} from '../shared/styles/view.js';
 import {KEPT_SWEEPS} from '../shared/sweeps/kept.js';
 import {sweptJoint} from '../shared/sweeps/of-joint.js';
@@ -65,7 +67,7 @@ export class JwFitoutView extends element(
 
   static ownNames = ['of', 'shown', 'station', 'date', 'family', 'adapter_to', 'name', 'cable', 'length_m'];
 
-  static styles = [base, pageStyles, fitoutViewStyles];
+  static styles = [base, formStyles, panelStyles, pageStyles, fitoutViewStyles];
 
   constructor() {
     super();
@@ -97,9 +99,12 @@ export class JwFitoutView extends element(
     return html`${this._progress(this._fitout)}
       <main @jw-fitout-change=${({detail}) => this._change(detail.changes)}
         @jw-fitout-own=${() => this._useOwn()}>
-        ${this._bar()} ${this._trouble()} ${this._due()}
-        <jw-fitout-form class="noprint" .state=${this._state} .line=${this._atHand} .linked=${this._line !== undefined}
-          .refusal=${error}></jw-fitout-form>
+        ${this._trouble()}
+        <div class="beside noprint">
+          <jw-fitout-form .state=${this._state} .line=${this._atHand} .linked=${this._line !== undefined}
+            .refusal=${error}></jw-fitout-form>
+          ${this._due()} ${this._onPaper()}
+        </div>
         ${
           this._isEmpty
             ? html`<p class="waiting empty quiet">This line has no element yet.</p>`
@@ -110,14 +115,17 @@ export class JwFitoutView extends element(
       </main>`;
   }
 
-  _bar() {
-    return html`<div class="bar" role="group" aria-label="Paper">
-      <label>On paper <select id="paper" @change=${(event) => (this._paper = event.target.value)}>
+  /** What goes to paper. */
+  _onPaper() {
+    return html`<details class="panel">
+      <summary>More settings</summary>
+      <label for="paper">On paper</label>
+      <select id="paper" @change=${(event) => (this._paper = event.target.value)}>
         ${PAPERS.map(([id, words]) => html`<option value=${id} .selected=${id === this._paper}>${words}</option>`)}
-      </select></label>
-      <button id="flowing" aria-pressed=${this._flowing}
-        @click=${() => (this._flowing = !this._flowing)}>Several joints a page</button>
-    </div>`;
+      </select>
+      <label class="switch"><input id="flowing" type="checkbox" .checked=${this._flowing}
+        @change=${(event) => (this._flowing = event.target.checked)}>Several joints a page</label>
+    </details>`;
   }
 
   get ways() {
@@ -142,7 +150,7 @@ export class JwFitoutView extends element(
         result.joints.length > 1
           ? html`<div class="joints" role="group" aria-label="Joints">${result.joints.map(
               ({number, label, family_name: family}) =>
-                html`<button aria-pressed=${number === shown}
+                html`<button class="choice" aria-pressed=${number === shown}
                   @click=${() => this._change({shown: number})}>${label.name}, ${family}</button>`,
             )}</div>`
           : nothing
@@ -303,12 +311,13 @@ export class JwFitoutView extends element(
    * @param {LineDocument} document
    */
   _open(code, {lines, current}) {
+    if (!CODE.test(code)) return {text: 'The joint in this link is not a code; allowed: eight digits and letters.'};
     const isIn = (line) => jointsOf(line).some((joint) => joint.code === code);
     const at = isIn(lines[current]) ? current : lines.findIndex(isIn);
     if (at === -1) {
       const text =
         `No line kept in this browser has a joint ${spokenCode(code)}. Open the saved page or the station file that ` +
-        'it belongs to, under Station.';
+        'it belongs to, under Share and save.';
       return {text};
     }
     if (at !== current) KEPT_LINES.remember(browserStore, {lines, current: at});

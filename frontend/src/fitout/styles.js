@@ -36,16 +36,22 @@ export const sheetStyles = css`
 
 /** Which sheet is on the screen, and what goes to paper. */
 export const fitoutViewStyles = css`
-  .bar label {
-    display: flex; gap: var(--space-2); align-items: center; font-size: var(--type-small); font-weight: 600;
-    white-space: nowrap;
+  .beside { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--space-3); }
+  details.panel { padding-top: 0; padding-bottom: 0; }
+  details.panel[open] { padding-bottom: var(--space-3); }
+  label { display: block; margin-bottom: var(--space-1); font-size: var(--type-small); font-weight: 600; }
+  .switch { display: flex; gap: var(--space-2); align-items: center; min-height: var(--target); }
+  .switch input { width: 22px; height: 22px; margin: 0; }
+  @media screen and (max-width: 1179px) {
+    .answer { display: contents; }
+    .joints, jw-fitout-sheet, .waiting { order: -1; }
+    .trouble { order: -2; }
   }
-  .bar select { font-weight: 400; }
   .joints { display: flex; flex-wrap: wrap; gap: var(--space-2); }
   @media (min-width: 1180px) { jw-fitout-due { grid-column: 1 / -1; } }
   @media screen { jw-fitout-sheet:not([data-shown]) { display: none; } }
   @media print {
-    .joints { display: none; }
+    .beside, .joints { display: none; }
     jw-fitout-sheet { break-before: page; }
     jw-fitout-sheet:first-of-type { break-before: auto; }
     jw-fitout-list, jw-fitout-labels { break-before: page; }

@@ -19,10 +19,10 @@ class JwBands extends element({
   static styles = [
     base,
     css`
-      div { display: flex; gap: 6px; align-items: center; justify-content: space-between; }
-      select { flex: 1; text-align-last: center; font-weight: 650; font-size: 1rem; }
-      button { padding: 0 12px; }
-      .step { font-size: 1.25rem; line-height: 1; }
+      div { display: flex; gap: var(--space-2); align-items: center; justify-content: space-between; }
+      select { flex: 1; text-align-last: center; font-weight: 650; font-size: var(--type-text); }
+      button { padding: 0 var(--space-3); }
+      .step { font-size: var(--type-lead); line-height: 1; }
     `,
   ];
 

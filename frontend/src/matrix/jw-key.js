@@ -9,9 +9,18 @@ class JwKey extends element({}) {
     base,
     unsafeCSS(STEP_RULES),
     css`
-      div { display: flex; flex-wrap: wrap; gap: 2px 12px; align-items: center; font-size: 0.85rem; }
-      .scale { display: flex; flex: 1 1 20rem; max-width: 46rem; gap: 1px; margin: 0; padding: 0; list-style: none; }
-      li { flex: 1; padding: 2px 4px; text-align: center; font-size: 0.75rem; line-height: 1.3; }
+      div {
+        display: flex; flex-wrap: wrap; gap: var(--space-half) var(--space-3); align-items: center;
+        font-size: var(--type-small);
+      }
+      .scale {
+        display: flex; flex: 1 1 20rem; max-width: 46rem; gap: var(--space-half); margin: 0; padding: 0;
+        list-style: none;
+      }
+      li {
+        flex: 1; padding: var(--space-half) var(--space-1); text-align: center; font-size: var(--type-fine);
+        line-height: 1.3;
+      }
       li:first-child { border-radius: 5px 0 0 5px; }
       li:last-child { border-radius: 0 5px 5px 0; }
       li b { display: block; font-weight: 600; }
@@ -19,8 +28,11 @@ class JwKey extends element({}) {
         color: var(--refused-ink);
         background: repeating-linear-gradient(135deg, var(--refused) 0 4px, var(--refused-line) 4px 5px);
       }
-      @media (max-width: 480px) { li { padding: 2px 1px; } li[data-step='refused'] { display: none; } }
-      @media print { div, li { font-size: 7pt; } }
+      @media (max-width: 480px) {
+        li { padding: var(--space-half) var(--space-half); }
+        li[data-step='refused'] { display: none; }
+      }
+      @media print { div, li { font-size: var(--type-fine); } }
     `,
   ];
 

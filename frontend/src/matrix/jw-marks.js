@@ -25,21 +25,26 @@ class JwMarks extends element({
     unsafeCSS(STEP_RULES),
     unsafeCSS(MARK_RULES),
     css`
-      :host { font-size: 0.85rem; }
-      h3 { margin-bottom: 4px; }
-      ol { display: flex; flex-wrap: wrap; gap: 2px; margin: 0 0 12px; padding: 0; list-style: none; }
-      li { min-width: 74px; padding: 4px 8px; border-radius: 5px; text-align: center; }
-      li b { display: block; font-size: 1rem; }
+      :host { font-size: var(--type-small); }
+      h3 { margin-bottom: var(--space-1); }
+      ol {
+        display: flex; flex-wrap: wrap; gap: var(--space-half); margin: 0 0 var(--space-3); padding: 0;
+        list-style: none;
+      }
+      li { min-width: 74px; padding: var(--space-1) var(--space-2); border-radius: 5px; text-align: center; }
+      li b { display: block; font-size: var(--type-text); }
       li[data-chosen] { outline: 2px solid var(--accent); outline-offset: -2px; }
       [data-step='refused'] { background: var(--refused); color: var(--refused-ink); }
-      dl { display: grid; grid-template-columns: repeat(auto-fill, minmax(260px, 1fr)); gap: 4px 20px; }
-      dl div { display: grid; grid-template-columns: 54px 1fr; gap: 8px; align-items: center; }
+      dl {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(260px, 1fr)); gap: var(--space-1) var(--space-4);
+      }
+      dl div { display: grid; grid-template-columns: 54px 1fr; gap: var(--space-2); align-items: center; }
       dt { text-align: center; font-weight: 600; }
       dd { line-height: 1.3; }
       .marks { display: block; }
       .range { display: block; height: 5px; }
       @media print {
-        :host { font-size: 7pt; }
+        :host { font-size: var(--type-fine); }
         dl { grid-template-columns: repeat(4, 1fr); gap: 0.5mm 4mm; }
         .onscreen, :host(:not([all])) :is(.marked, dl) { display: none; }
       }

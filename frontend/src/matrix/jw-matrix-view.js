@@ -5,8 +5,8 @@ import {FormView} from '../shared/elements/form-view.js';
 import '../shared/elements/jw-cautions.js';
 import '../shared/elements/jw-sheet.js';
 import {refusedField} from '../shared/fields/refused.js';
-import {fromFragment} from '../shared/state/fragment.js';
 import {levelsWith, nearestPower} from '../shared/state/levels.js';
+import {viewState} from '../shared/state/view-link.js';
 import {power} from '../shared/text/format.js';
 import {isUnreachable} from '../transport/unreachable.js';
 import './detail/jw-detail.js';
@@ -299,7 +299,7 @@ export class JwMatrixView extends element(
 
   /** The sheets of the matrix are named as views are. */
   _readOwn(fragment, fields, first) {
-    return fromFragment(fragment, fields, first);
+    return viewState(fragment, fields, first);
   }
 
   get ways() {

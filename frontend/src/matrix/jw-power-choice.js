@@ -23,12 +23,13 @@ class JwPowerChoice extends element({
   static styles = [
     base,
     css`
-      :host { display: flex; flex-wrap: wrap; gap: 8px 20px; align-items: end; }
+      :host { display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-4); align-items: end; }
       fieldset { margin: 0; padding: 0; border: 0; min-width: 0; }
-      legend { font-size: 0.85rem; font-weight: 600; padding: 0; margin-bottom: 3px; }
+      legend { font-size: var(--type-small); font-weight: 600; padding: 0; margin-bottom: var(--space-1); }
       div { display: flex; flex-wrap: wrap; }
       label {
-        display: grid; place-items: center; min-height: var(--target); min-width: var(--target); padding: 0 11px;
+        display: grid; place-items: center; min-height: var(--target); min-width: var(--target);
+        padding: 0 var(--space-3);
         border: 1px solid var(--edge); margin-left: -1px; background: var(--card); cursor: pointer; white-space: nowrap;
       }
       label:first-of-type { border-radius: var(--round) 0 0 var(--round); margin-left: 0; }
@@ -37,10 +38,10 @@ class JwPowerChoice extends element({
         background: var(--accent); border-color: var(--accent); color: var(--accent-ink); position: relative;
       }
       label:has(:focus-visible) {
-        outline: 3px solid var(--accent); outline-offset: 2px; z-index: 1; position: relative;
+        outline: 3px solid var(--focus); outline-offset: 2px; z-index: 1; position: relative;
       }
       input { position: absolute; opacity: 0; pointer-events: none; }
-      @media (max-width: 420px) { label { padding: 0 8px; font-size: 0.85rem; } }
+      @media (max-width: 420px) { label { padding: 0 var(--space-2); font-size: var(--type-small); } }
     `,
   ];
 

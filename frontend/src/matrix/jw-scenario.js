@@ -57,9 +57,11 @@ class JwScenario extends element(
     base,
     css`
       :host { container-type: inline-size; }
-      .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 4px 12px; }
+      .fields {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: var(--space-1) var(--space-3);
+      }
       .always { grid-template-columns: 1.4fr 1.35fr 1.35fr 1.2fr 1.2fr; }
-      label { display: block; font-size: 0.8rem; font-weight: 600; margin-bottom: 3px; }
+      label { display: block; font-size: var(--type-small); font-weight: 600; margin-bottom: var(--space-1); }
       /* a slider needs room for a finger to aim: three fields side by side, then two */
       @container (max-width: 1170px) {
         .always { grid-template-columns: repeat(6, 1fr); }
@@ -68,11 +70,13 @@ class JwScenario extends element(
       }
       .wide { grid-column: 1 / -1; }
       .double { grid-column: span 2; }
-      .groups { margin-top: 4px; display: flex; flex-wrap: wrap; gap: 6px; }
-      .groups button { font-size: 0.85rem; }
-      .groups .changed::after { content: ' •'; color: var(--accent); font-weight: 700; }
+      .groups { margin-top: var(--space-1); display: flex; flex-wrap: wrap; gap: var(--space-2); }
+      .groups .changed::after { content: ' •'; font-weight: 700; }
       .groups [aria-expanded='true'].changed::after { color: inherit; }
-      .group { margin-top: 8px; padding: 10px 12px 4px; background: var(--sunk); border-radius: var(--round); }
+      .group {
+        margin-top: var(--space-2); padding: var(--space-3) var(--space-3) var(--space-1); background: var(--sunk);
+        border-radius: var(--round);
+      }
       #conditions { display: none; }
       @media (max-width: 720px) {
         #conditions {
@@ -80,8 +84,8 @@ class JwScenario extends element(
         }
         #conditions::after { content: '▾'; position: absolute; right: 14px; top: 50%; translate: 0 -50%; }
         #conditions[aria-expanded='true']::after { content: '▴'; }
-        #conditions small { opacity: 0.8; font-size: 0.78rem; line-height: 1.3; }
-        #conditions-form { padding: 8px 12px; }
+        #conditions small { opacity: 0.8; font-size: var(--type-fine); line-height: 1.3; }
+        #conditions-form { padding: var(--space-2) var(--space-3); }
         :host(:not([unfolded])) #conditions-form { display: none; }
         .always { grid-template-columns: 1fr 1fr; }
         .always > :nth-child(2), .always > :nth-child(3) { grid-column: 1 / -1; }

@@ -15,7 +15,7 @@ class JwSummary extends element(
   static styles = [
     base,
     css`
-      dl { columns: 4; column-gap: 5mm; font-size: 7pt; line-height: 1.3; }
+      dl { columns: 4; column-gap: 5mm; font-size: var(--type-fine); line-height: 1.3; }
       div { break-inside: avoid; }
       dt, dd { display: inline; }
       dt { color: var(--soft); }

@@ -16,7 +16,8 @@ const table = css`
   :host([fits]) .frame { overflow: visible; scroll-padding: 0; }
   #outdated:empty { display: none; }
   #outdated {
-    margin-bottom: 6px; padding: 8px 14px; background: var(--alarm-wash); border: 1px solid var(--alarm);
+    margin-bottom: var(--space-2); padding: var(--space-2) var(--space-4); background: var(--alarm-wash);
+    border: 1px solid var(--alarm);
     border-radius: var(--round);
   }
   /* grey keeps the contrast of the numbers, which fading would take */
@@ -40,24 +41,27 @@ const table = css`
     align-content: center; background: none; border: 1px solid transparent; border-radius: 5px;
   }
   :is(th button, td):hover { outline: 1px solid var(--ink); outline-offset: -1px; }
-  :focus-visible { outline: 3px solid var(--accent); outline-offset: -3px; position: relative; z-index: 1; }
+  :focus-visible { outline: 3px solid var(--focus); outline-offset: -3px; position: relative; z-index: 1; }
   tbody th button {
-    text-align: left; padding: 2px 4px 2px 8px; font-size: 0.75rem; line-height: 1.15; font-weight: 600;
+    text-align: left; padding: var(--space-half) var(--space-1) var(--space-half) var(--space-2);
+    font-size: var(--type-fine); line-height: 1.15; font-weight: 600;
     overflow-wrap: anywhere;
   }
-  thead button { text-align: center; font-size: 0.85rem; font-weight: 650; line-height: 1.05; }
+  thead button { text-align: center; font-size: var(--type-small); font-weight: 650; line-height: 1.05; }
   thead button span { font-stretch: condensed; letter-spacing: -0.02em; }
-  thead button small { display: block; font-size: 0.75rem; font-weight: 400; color: var(--soft); }
+  thead button small { display: block; font-size: var(--type-fine); font-weight: 400; color: var(--soft); }
   td {
     height: var(--row); border: 1px solid var(--card); border-radius: 5px; text-align: center; cursor: pointer;
-    font-size: 0.85rem; font-stretch: condensed; font-weight: 600; line-height: 16px; letter-spacing: -0.02em;
+    font-size: var(--type-small); font-stretch: condensed; font-weight: 600; line-height: 16px; letter-spacing: -0.02em;
     white-space: nowrap;
     background: var(--sunk);
   }
-  td[data-long] { font-size: 0.75rem; font-weight: 500; letter-spacing: -0.04em; }
+  td[data-long] { font-size: var(--type-fine); font-weight: 500; letter-spacing: -0.04em; }
   td[data-step='refused'] { background: var(--hatch); color: var(--refused-ink); font-weight: 500; }
   td[data-open] { outline: 3px solid var(--accent); outline-offset: -2px; position: relative; z-index: 1; }
   .powers { display: none; }
+  /* sixteen bands of 44 px each between the edges of a tablet */
+  @media (max-width: 900px) { :host { --head: 80px; } }
   @media (max-width: 480px) { :host { --head: 92px; --least: 48px; } }
 `;
 
@@ -68,8 +72,8 @@ const list = css`
       --head: 50%; --least: 120px; --most: 400px;
       thead { display: none; }
       .frame { max-width: none; touch-action: pan-y; }
-      tbody th button { font-size: 1rem; }
-      td { padding: 0 12px; font-size: 1rem; text-align: right; letter-spacing: 0; }
+      tbody th button { font-size: var(--type-text); }
+      td { padding: 0 var(--space-3); font-size: var(--type-text); text-align: right; letter-spacing: 0; }
       td::after { float: left; font-weight: 400; }
       .marks { grid-template-columns: minmax(0, 1fr); }
     }
@@ -90,22 +94,23 @@ const paper = css`
     thead th, tbody th { position: static; }
     thead { display: table-header-group; }
     tr { break-inside: avoid; }
-    thead th { height: auto; font-size: 7.5pt; font-weight: 650; line-height: 1.1; text-align: center; }
+    thead th { height: auto; font-size: var(--type-small); font-weight: 650; line-height: 1.1; text-align: center; }
     thead button { display: contents; }
     tbody th button {
-      grid-template-columns: 1fr auto; align-items: center; gap: 6px; min-height: 0; padding: 0 6px 0 8px;
-      font-size: 7.5pt;
+      grid-template-columns: 1fr auto; align-items: center; gap: var(--space-2); min-height: 0;
+      padding: 0 var(--space-2) 0 var(--space-2);
+      font-size: var(--type-small);
     }
     td { height: auto; background: none; }
     td > span {
-      display: block; height: var(--line-height); padding-right: 16%; text-align: right; font-size: 6.5pt;
+      display: block; height: var(--line-height); padding-right: 16%; text-align: right; font-size: var(--type-fine);
       font-weight: 450; line-height: var(--line-height);
     }
     /* without height of its own it never reaches into the line below */
     td small { float: left; height: 0; padding-left: 0.5mm; }
     td > [data-step='refused'] { background: var(--hatch); color: var(--refused-ink); }
     td > [data-chosen], .powers [data-chosen] { font-weight: 700; }
-    .powers { display: block; text-align: right; font-size: 6.5pt; font-weight: 400; }
+    .powers { display: block; text-align: right; font-size: var(--type-fine); font-weight: 400; }
     .powers span { display: block; height: var(--line-height); line-height: var(--line-height); white-space: nowrap; }
   }
 `;

@@ -6,7 +6,7 @@ import {checklistOf} from '../shared/checklist/items.js';
 import {entriesOf, valuesOf} from '../shared/joints/book.js';
 import {dueOf} from '../shared/joints/due.js';
 import {jointsOf, spokenCode} from '../shared/joints/identity.js';
-import {FIELD_WORDS, momentText, saidText} from '../shared/joints/words.js';
+import {FIELD_WORDS, saidText} from '../shared/joints/words.js';
 import {LIMIT_NAMES} from '../shared/margins/limits.js';
 import {decibels, frequency, power, roundedDown} from '../shared/text/format.js';
 import {sweptJoint} from '../shared/sweeps/of-joint.js';
@@ -66,6 +66,9 @@ function lineMarkup({name, line}) {
 
 const texts = (all) => all.map(({text}) => text);
 
+/** The same wherever the page is saved anew: "2026-11-29 14:05". */
+const inUniversalTime = (at) => at.slice(0, 16).replace('T', ' ');
+
 /** What the joint book says of a joint: what counts, every entry, and its sweeps over time. */
 function recordMarkup(joint, sheet, line, {book, sweeps}) {
   const entries = entriesOf(book, joint.code);
@@ -76,12 +79,12 @@ function recordMarkup(joint, sheet, line, {book, sweeps}) {
   const told = Object.entries(FIELD_WORDS)
     .filter(([field]) => values[field])
     .map(([field, words]) => `${words}: ${saidText(field, values[field])}`);
-  const rows = entries.map(({at, field, value}) => [momentText(at), FIELD_WORDS[field], saidText(field, value)]);
+  const rows = entries.map(({at, field, value}) => [inUniversalTime(at), FIELD_WORDS[field], saidText(field, value)]);
   const excesses = swept.map(({date, excess, verdict}) => [date, orNothing(excess, (one) => one.toFixed(3)), verdict]);
   const table = (caption, heads, all) => (all.length > 0 ? tableMarkup(`${caption} ${joint.code}`, heads, all) : '');
   return (
     `<p><b>Joint book</b></p>${listMarkup([...told, ...(due ? [`Next inspection: ${due}`] : [])])}` +
-    table('Every entry of', ['Written', 'Of', 'Entry'], rows) +
+    table('Every entry of', ['Written (UTC)', 'Of', 'Entry'], rows) +
     table('Sweeps of', ['Day', 'Excess reflection', 'Result of the sweep'], excesses)
   );
 }

@@ -177,7 +177,7 @@ const beside = (distance_m, text, color) => ({
   showarrow: false,
   textangle: 90,
   text,
-  font: {size: 11, color},
+  font: {size: 12, color},
 });
 
 const stretch = ({from_m, to_m}, colours) => ({
@@ -214,7 +214,7 @@ export function returnLossFigure({curves}, colours = PAGE_COLOURS) {
     data: [
       curve(x, positive(curves.expected_db), 'expected', {color: colours.soft, width: 1.5, dash: 'dot'}),
       curve(x, positive(curves.measured_db), 'measured', {color: colours.band, width: 1.5}),
-      curve(x, positive(curves.fitted_db), 'as fitted', {color: colours.accent, width: 1.5, dash: 'dash'}),
+      curve(x, positive(curves.fitted_db), 'as fitted', {color: colours.other, width: 1.5, dash: 'dash'}),
     ],
     layout: {...plain, yaxis: {...plain.yaxis, autorange: 'reversed'}},
     config: CONFIG,
@@ -253,13 +253,13 @@ export function smithFigure(traces, frequencies, colours = PAGE_COLOURS) {
         realaxis: {
           gridcolor: colours.line,
           linecolor: colours.soft,
-          tickfont: {size: 10},
+          tickfont: {size: 12},
           tickvals: [0.2, 0.5, 1, 2, 5],
         },
         imaginaryaxis: {
           gridcolor: colours.line,
           linecolor: colours.soft,
-          tickfont: {size: 10},
+          tickfont: {size: 12},
           tickvals: [-5, -2, -1, -0.5, -0.2, 0, 0.2, 0.5, 1, 2, 5],
         },
       },
@@ -278,7 +278,7 @@ export const lineSmith = ({curves}, colours = PAGE_COLOURS) =>
         colour: 'band',
         dash: 'solid',
       },
-      {name: 'as fitted', real: curves.fitted_real, imaginary: curves.fitted_imaginary, colour: 'accent', dash: 'dash'},
+      {name: 'as fitted', real: curves.fitted_real, imaginary: curves.fitted_imaginary, colour: 'other', dash: 'dash'},
     ],
     curves.frequency_hz,
     colours,
@@ -325,7 +325,7 @@ export function partReturnFigure(part, colours = PAGE_COLOURS) {
     data: [
       curve(x, part.limit_return_loss_db, 'limit', {color: colours.ink, width: 1.5}),
       curve(x, part.return_loss_db, 'port 1', {color: colours.band, width: 2.5}),
-      curve(x, part.other_return_loss_db, 'port 2', {color: colours.accent, width: 1.5, dash: 'dash'}),
+      curve(x, part.other_return_loss_db, 'port 2', {color: colours.other, width: 1.5, dash: 'dash'}),
     ],
     layout: {...plain, yaxis: {...plain.yaxis, autorange: 'reversed'}},
     config: CONFIG,
@@ -335,7 +335,7 @@ export function partReturnFigure(part, colours = PAGE_COLOURS) {
 /** The kept sweeps of one line over time: {name, dates, values} of every joint, or of a part. */
 export function historyFigure({title, series}, colours = PAGE_COLOURS) {
   const plain = legend(frame({x: '', y: title, colours}));
-  const hues = [colours.band, colours.accent, colours.soft, colours.ink];
+  const hues = [colours.band, colours.other, colours.soft, colours.ink];
   return {
     data: series.map(({name, dates, values}, at) => ({
       type: 'scatter',

@@ -20,12 +20,7 @@ class JwSweepVerdict extends element({
     panelStyles,
     css`
       .finding { display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-3); align-items: baseline; }
-      .mark {
-        flex: none; min-width: 1.6em; padding: var(--space-half) var(--space-3); border-radius: 99px;
-        background: var(--sunk);
-        border: 1px solid var(--edge); font-weight: 700; text-align: center;
-      }
-      .mark.bad { background: var(--alarm-wash); border-color: var(--alarm); color: var(--alarm); }
+      .mark { flex: none; padding: var(--space-half) var(--space-3); }
       #verdict {
         flex: 1 1 280px; font-size: var(--type-lead); font-weight: 650; line-height: 1.35; overflow-wrap: anywhere;
       }
@@ -45,7 +40,8 @@ class JwSweepVerdict extends element({
     const {mark, words} = findingOf(result);
     return html`<section class="panel">
       <div class="finding" role="status">
-        <span class="mark ${mark === '!' ? 'bad' : ''}">${mark} ${words}</span><p id="verdict">${result.verdict}</p>
+        <span class="sign mark ${mark === '!' ? 'bad' : ''}">${mark} ${words}</span>
+        <p id="verdict">${result.verdict}</p>
       </div>
       ${listed('advice', 'What to do', result.advice)}
       ${listed('assumed', 'What this assumes', result.line?.assumed ?? [])}

@@ -202,7 +202,7 @@ const chosenBand = (at, colours) => ({
   x1: at + 1,
   y0: 0,
   y1: 1,
-  line: {width: 1, color: colours.accent, dash: 'dot'},
+  line: {width: 1, color: colours.other, dash: 'dot'},
 });
 
 /**

@@ -4,7 +4,8 @@ import {css} from 'lit';
 export const foldStyles = css`
   details { border: 1px solid var(--line); border-radius: var(--round); }
   summary {
-    display: flex; flex-wrap: wrap; gap: 4px 10px; align-items: center; min-height: 52px; padding: 6px 12px;
+    display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-3); align-items: center; min-height: 52px;
+    padding: var(--space-2) var(--space-3);
     cursor: pointer;
   }
   summary::marker { content: ''; }
@@ -13,9 +14,9 @@ export const foldStyles = css`
   }
   details[open] summary::after { content: '▴'; }
   .binds { font-weight: 600; text-decoration: underline; }
-  .number { padding: 3px 8px; border-radius: 5px; font-weight: 700; }
-  p { flex: 1 0 100%; font-size: 0.85rem; }
-  jw-steps { padding: 0 12px 10px; }
+  .number { padding: var(--space-1) var(--space-2); border-radius: 5px; font-weight: 700; }
+  p { flex: 1 0 100%; font-size: var(--type-small); }
+  jw-steps { padding: 0 var(--space-3) var(--space-3); }
   @media print {
     summary { min-height: 0; break-inside: avoid; break-after: avoid; }
     summary::after { display: none; }

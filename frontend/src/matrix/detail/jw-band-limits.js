@@ -1,7 +1,7 @@
-import {css, html, nothing, unsafeCSS} from 'lit';
+import {css, html, unsafeCSS} from 'lit';
 import {element, of, value} from '../../shared/elements/element.js';
 import {LIMIT_NAMES} from '../../shared/margins/limits.js';
-import {letterOf, marginWord, readCell, stepNameOf} from '../../shared/margins/reading.js';
+import {marginWord, readCell, signedWords, stepNameOf} from '../../shared/margins/reading.js';
 import {STEP_RULES} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
 import {digits, frequency, largestPower} from '../../shared/text/format.js';
@@ -21,9 +21,9 @@ class JwBandLimits extends element({
     base,
     unsafeCSS(STEP_RULES),
     css`
-      .scroll { overflow-x: auto; margin-top: 12px; }
+      .scroll { overflow-x: auto; margin-top: var(--space-3); }
       .plain { min-width: 500px; }
-      td.number { padding-left: 6px; }
+      td.number { padding-left: var(--space-2); }
       .plain thead th { white-space: normal; vertical-align: bottom; }
       .margin { font-weight: 650; padding: 5px 6px !important; }
       [data-step='refused'] { background: var(--refused); color: var(--refused-ink); }
@@ -34,13 +34,13 @@ class JwBandLimits extends element({
     const {low_hz: low, high_hz: high} = this.matrix.columns[this.column];
     return html`<p>${low === high ? frequency(low) : `${frequency(low)} to ${frequency(high)}`}. Cautious to generous
     figures; the power limits are PEP.</p>
-      <div class="scroll" tabindex="0" role="region" aria-label="Limits by family">
+      <div class="scroll" tabindex="0" role="region" aria-label="Limits by connector">
         <table class="plain">
           <thead>
             <tr>
-              <th>Family</th><th class="number">Margin, dB</th>
+              <th>Connector</th><th class="number">Margin, dB</th>
               ${this.matrix.limits.map((id) => html`<th class="number">${LIMIT_NAMES[id]}, W</th>`)}
-              <th class="number">Return loss, dB</th><th class="number">Largest, W</th><th>Marks</th>
+              <th class="number">Return loss, dB</th><th class="number">Largest safe, W</th><th>To know</th>
             </tr>
           </thead>
           <tbody>
@@ -59,7 +59,7 @@ class JwBandLimits extends element({
       ${matrix.limits.map((id) => this._range(matrix[`${id}_allowed_w`][f][c], (watts) => digits(watts, 3)))}
       ${this._range(matrix.return_loss_db[f][c], (db) => digits(db, 3))}
       <td class="number">${cell.largest === null ? 'none' : largestPower(cell.largest)}</td>
-      <td>${cell.marks.map(letterOf).join(' ')}${cell.undecided ? ' ?' : nothing}</td>
+      <td>${signedWords(cell).map(([, words]) => html`<div>${words}</div>`)}</td>
     </tr>`;
   }
 

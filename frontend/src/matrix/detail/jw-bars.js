@@ -29,11 +29,15 @@ class JwBars extends element({cell: value(/** @type {Cell} */ (of))}) {
     base,
     unsafeCSS(STEP_RULES),
     css`
-      :host { display: grid; gap: 12px; }
-      h4 { display: flex; flex-wrap: wrap; gap: 0 10px; justify-content: space-between; font-size: 1rem; }
+      :host { display: grid; gap: var(--space-3); }
+      h4 {
+        display: flex; flex-wrap: wrap; gap: 0 var(--space-3); justify-content: space-between;
+        font-size: var(--type-text);
+      }
       h4 span { font-weight: 400; }
       .bar {
-        position: relative; height: 14px; margin: 4px 0; background: var(--sunk); border: 1px solid var(--edge);
+        position: relative; height: 14px; margin: var(--space-1) 0; background: var(--sunk);
+        border: 1px solid var(--edge);
         border-radius: 4px; overflow: hidden;
       }
       .bar i { display: block; height: 100%; width: var(--taken); border-right: 1px solid var(--ink); }

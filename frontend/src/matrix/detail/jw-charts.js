@@ -21,8 +21,8 @@ class JwCharts extends element({
   static styles = [
     base,
     css`
-      .limits { display: flex; flex-wrap: wrap; gap: 6px; margin-bottom: 8px; }
-      h4 { margin-top: 10px; break-after: avoid; }
+      .limits { display: flex; flex-wrap: wrap; gap: var(--space-2); margin-bottom: var(--space-2); }
+      h4 { margin-top: var(--space-3); break-after: avoid; }
       @media print { .limits { display: none; } }
     `,
   ];

@@ -37,10 +37,11 @@ class JwDataSheet extends element({
     base,
     packStyles,
     css`
-      section { margin-top: 18px; }
-      h3 { margin-bottom: 6px; }
+      section { margin-top: var(--space-4); }
+      h3 { margin-bottom: var(--space-2); }
       .hazard {
-        padding: 8px 12px; margin-top: 6px; border-left: 4px solid var(--alarm); background: var(--alarm-wash);
+        padding: var(--space-2) var(--space-3); margin-top: var(--space-2); border-left: 4px solid var(--alarm);
+        background: var(--alarm-wash);
       }
       td:nth-child(2) { font-weight: 600; }
     `,

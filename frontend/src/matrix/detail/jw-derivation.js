@@ -33,20 +33,27 @@ class JwDerivation extends element({
     packStyles,
     unsafeCSS(STEP_RULES),
     css`
-      .verdict { display: flex; gap: 14px; align-items: center; padding-bottom: 16px; }
-      .verdict p { font-size: 1rem; }
-      .verdict b { padding: 8px 12px; border-radius: var(--round); line-height: 1.2; text-align: center; }
-      .verdict b span { display: block; font-size: 1.25rem; white-space: nowrap; }
+      .verdict { display: flex; gap: var(--space-4); align-items: center; padding-bottom: var(--space-4); }
+      .verdict p { font-size: var(--type-text); }
+      .verdict b {
+        padding: var(--space-2) var(--space-3); border-radius: var(--round); line-height: 1.2; text-align: center;
+      }
+      .verdict b span { display: block; font-size: var(--type-lead); white-space: nowrap; }
       .verdict b[data-step='refused'] { background: var(--refused); color: var(--refused-ink); }
-      .facts { display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: 8px 14px; }
+      .facts {
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(150px, 1fr)); gap: var(--space-2) var(--space-4);
+      }
       .facts > :last-child { grid-column: 1 / -1; }
-      dt { color: var(--soft); font-size: 0.78rem; }
+      dt { color: var(--soft); font-size: var(--type-fine); }
       dd { font-weight: 600; }
-      section { margin-top: 20px; }
-      h3 { margin-bottom: 8px; }
-      section > * + :is(jw-limit, jw-match) { margin-top: 8px; display: block; }
-      details { margin-top: 12px; border-top: 1px solid var(--line); }
-      summary { cursor: pointer; min-height: var(--target); align-content: center; font-size: 1rem; font-weight: 600; }
+      section { margin-top: var(--space-4); }
+      h3 { margin-bottom: var(--space-2); }
+      section > * + :is(jw-limit, jw-match) { margin-top: var(--space-2); display: block; }
+      details { margin-top: var(--space-3); border-top: 1px solid var(--line); }
+      summary {
+        cursor: pointer; min-height: var(--target); align-content: center; font-size: var(--type-text);
+        font-weight: 600;
+      }
       .gate td:first-child { width: 1.6rem; font-weight: 700; }
       .failed td { color: var(--alarm); }
       @media print {

@@ -12,6 +12,9 @@ import {foldStyles} from './fold.js';
 /** What the steps lead to that are for nothing else. */
 const LAST = 'what it allows, and the margin';
 
+/** A group says once what its steps are for. */
+const unpurposed = (step) => ({...step, purpose: ''});
+
 /** The working of one limit of a cell: its sentence, then its steps folded by what they are for. */
 class JwLimit extends element({
   limit: value(/** @type {Limit} */ (of)),
@@ -31,7 +34,7 @@ class JwLimit extends element({
     return html`<details ?open=${this._open.has('')} @toggle=${(event) => this._turned(event, '')}>
       <summary>
         <strong>${limit.name}</strong>
-        ${limit.binding ? html`<span class="binds">limits</span>` : nothing}
+        ${limit.binding ? html`<span class="binds sign">limits</span>` : nothing}
         ${
           limit.margin_db === null
             ? html`<span class="quiet">no margin on receive</span>`
@@ -49,7 +52,11 @@ class JwLimit extends element({
     return html`<details class="group more" ?open=${this._open.has(purpose)}
       @toggle=${(event) => this._turned(event, purpose)}>
       <summary>${purpose} <span class="quiet">${count} ${count === 1 ? 'step' : 'steps'}</span></summary>
-      ${this._open.has(purpose) ? html`<jw-steps .steps=${steps} .catalogue=${this.catalogue}></jw-steps>` : nothing}
+      ${
+        this._open.has(purpose)
+          ? html`<jw-steps .steps=${steps.map(unpurposed)} .catalogue=${this.catalogue}></jw-steps>`
+          : nothing
+      }
     </details>`;
   }
 

@@ -48,10 +48,10 @@ class JwLosses extends element({
   static styles = [
     base,
     css`
-      .two { display: grid; grid-template-columns: 1.6fr 1fr; gap: 14px; }
-      section { padding: 10px 12px; border: 1px solid var(--line); border-radius: var(--round); }
-      .total { font-size: 1.2rem; font-weight: 700; }
-      i { display: block; height: 6px; min-width: 1px; background: var(--accent); border-radius: 3px; }
+      .two { display: grid; grid-template-columns: 1.6fr 1fr; gap: var(--space-4); }
+      section { padding: var(--space-3) var(--space-3); border: 1px solid var(--line); border-radius: var(--round); }
+      .total { font-size: var(--type-lead); font-weight: 700; }
+      i { display: block; height: 6px; min-width: 1px; background: var(--soft); border-radius: 3px; }
       td:last-child { width: 35%; vertical-align: middle; }
       @media print { .two { break-inside: avoid; } }
       @media (max-width: 480px) { .two { grid-template-columns: 1fr; } }

@@ -17,7 +17,7 @@ class JwRatings extends element({
   static styles = [
     base,
     css`
-      .plain div { font-weight: 400; margin-top: 2px; }
+      .plain div { font-weight: 400; margin-top: var(--space-half); }
       .plain thead th { white-space: normal; vertical-align: bottom; }
       [data-role='decides'] .does { color: var(--alarm); font-weight: 600; }
       @media print { tr { break-inside: avoid; } }

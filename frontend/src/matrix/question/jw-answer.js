@@ -33,25 +33,28 @@ class JwAnswer extends element({
     base,
     unsafeCSS(STEP_RULES),
     css`
-      :host { display: grid; gap: 8px; align-content: start; min-height: 15rem; }
+      :host { display: grid; gap: var(--space-2); align-content: start; min-height: 15rem; }
       :host([outdated]) { opacity: 0.6; }
-      .verdict { display: flex; flex-wrap: wrap; gap: 6px 10px; align-items: center; }
-      strong { padding: 5px 10px; border-radius: var(--round); font-size: 1.05rem; }
+      .verdict { display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-3); align-items: center; }
+      strong { padding: var(--space-1) var(--space-3); border-radius: var(--round); font-size: var(--type-lead); }
       [data-step='refused'] { background: var(--refused); color: var(--refused-ink); }
-      dl { display: grid; grid-template-columns: auto minmax(0, 1fr); gap: 2px 12px; font-size: 0.92rem; }
+      dl {
+        display: grid; grid-template-columns: auto minmax(0, 1fr); gap: var(--space-half) var(--space-3);
+        font-size: var(--type-text);
+      }
       dt { color: var(--soft); }
-      ul { list-style: none; margin: 0; padding: 0; display: grid; gap: 4px; }
-      li { display: grid; gap: 0 8px; }
-      li button { text-align: left; padding: 4px 12px; line-height: 1.3; display: grid; }
-      li small { color: var(--soft); font-size: 0.82rem; }
-      h3 { font-size: 0.9rem; }
+      ul { list-style: none; margin: 0; padding: 0; display: grid; gap: var(--space-1); }
+      li { display: grid; gap: 0 var(--space-2); }
+      li button { text-align: left; padding: var(--space-1) var(--space-3); line-height: 1.3; display: grid; }
+      li small { color: var(--soft); font-size: var(--type-small); }
+      h3 { font-size: var(--type-text); }
       @media (min-width: 700px) {
         :host { min-height: 8.2rem; }
         ul { grid-template-columns: repeat(auto-fill, minmax(250px, 1fr)); }
       }
       @media (max-width: 480px) {
         dl { grid-template-columns: minmax(0, 1fr); }
-        dd { margin-bottom: 4px; }
+        dd { margin-bottom: var(--space-1); }
       }
     `,
   ];

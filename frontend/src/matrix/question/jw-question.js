@@ -49,15 +49,16 @@ export class JwQuestion extends element(
     base,
     css`
       :host {
-        display: grid; gap: 6px; padding: 6px 12px 12px; background: var(--card);
+        display: grid; gap: var(--space-2); padding: var(--space-2) var(--space-3) var(--space-3);
+        background: var(--card);
         border: 1px solid var(--line); border-radius: var(--round);
       }
-      jw-answer { margin-top: 4px; }
+      jw-answer { margin-top: var(--space-1); }
       .onpaper { display: none; }
       @media print {
         :host { padding: 0; border: 0; }
         :host(:not([chosen])), jw-sentence, jw-typed-question, jw-answer { display: none; }
-        .onpaper { display: block; font-size: 9pt; }
+        .onpaper { display: block; font-size: var(--type-text); }
       }
     `,
   ];

@@ -42,20 +42,21 @@ class JwSentence extends element(
   static styles = [
     base,
     css`
-      p { font-size: 1.15rem; line-height: 44px; }
+      p { font-size: var(--type-lead); line-height: 44px; }
       span { white-space: nowrap; }
       select.word {
         appearance: none; width: auto; max-width: 100%; field-sizing: content; min-height: var(--target);
-        padding: 0 1.05em 0 2px; border: 0; border-radius: 0; font: inherit; font-weight: 650; line-height: 1.2;
+        padding: 0 1.05em 0 var(--space-half); border: 0; border-radius: 0; font: inherit; font-weight: 650;
+        line-height: 1.2;
         cursor: pointer; background: linear-gradient(var(--edge) 0 0) 0 calc(50% + 0.75em) / 100% 2px no-repeat;
       }
       select.word option { background: var(--card); color: var(--ink); font-weight: 400; }
       .menu { position: relative; }
       .menu::after {
         content: '▾'; position: absolute; right: 2px; top: 0; line-height: 1.2; pointer-events: none;
-        color: var(--soft); font-size: 0.8em;
+        color: var(--soft); font-size: var(--type-fine);
       }
-      @media (max-width: 480px) { p { font-size: 1.05rem; } }
+      @media (max-width: 480px) { p { font-size: var(--type-lead); } }
     `,
   ];
 

@@ -28,11 +28,13 @@ class JwTypedQuestion extends element({
   static styles = [
     base,
     css`
-      form { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 6px; }
-      #text { font-size: 1rem; }
-      ul { list-style: none; margin: 6px 0 0; padding: 0; display: grid; gap: 4px; font-size: 0.9rem; }
-      li { display: flex; flex-wrap: wrap; gap: 4px 8px; align-items: center; }
-      li button { font-size: 0.85rem; padding: 0 10px; }
+      form { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: var(--space-2); }
+      #text { font-size: var(--type-text); }
+      ul {
+        list-style: none; margin: var(--space-2) 0 0; padding: 0; display: grid; gap: var(--space-1);
+        font-size: var(--type-text);
+      }
+      li { display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-2); align-items: center; }
     `,
   ];
 
@@ -53,7 +55,7 @@ class JwTypedQuestion extends element({
           aria-describedby="unread" aria-invalid=${said.length > 0 ? 'true' : 'false'}
           @input=${this._typed}>
         <datalist id="offers">${this._offers.map((offer) => html`<option value=${offer}></option>`)}</datalist>
-        <button aria-busy=${this.busy ? 'true' : 'false'}>Answer</button>
+        <button class="primary" aria-busy=${this.busy ? 'true' : 'false'}>Answer</button>
       </form>
       <div id="unread" role="status">${
         this.unread.length + said.length > 0

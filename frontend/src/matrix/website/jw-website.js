@@ -67,21 +67,25 @@ class JwWebsite extends element(
   static styles = [
     base,
     css`
-      :host > * + * { margin-top: 14px; }
-      .ways { display: flex; flex-wrap: wrap; gap: 6px; }
+      :host > * + * { margin-top: var(--space-4); }
+      .ways { display: flex; flex-wrap: wrap; gap: var(--space-2); }
       .choices {
-        display: grid; grid-template-columns: repeat(auto-fill, minmax(190px, 1fr)); gap: 10px 14px; align-items: end;
+        display: grid; grid-template-columns: repeat(auto-fill, minmax(190px, 1fr)); gap: var(--space-3) var(--space-4);
+        align-items: end;
       }
-      label { display: grid; gap: 3px; font-size: 0.85rem; }
-      label:has([type='checkbox']) { display: flex; gap: 10px; align-items: center; min-height: var(--target); }
+      label { display: grid; gap: var(--space-1); font-size: var(--type-small); }
+      label:has([type='checkbox']) {
+        display: flex; gap: var(--space-3); align-items: center; min-height: var(--target);
+      }
       input[type='checkbox'] { width: 22px; height: 22px; }
       .wide { grid-column: 1 / -1; }
       textarea {
-        width: 100%; min-height: 7.5rem; padding: 10px; font: 0.82rem/1.45 ui-monospace, monospace; color: inherit;
+        width: 100%; min-height: 7.5rem; padding: var(--space-3); font: var(--type-small)/1.45 ui-monospace, monospace;
+        color: inherit;
         resize: vertical;
         background: var(--sunk); border: 1px solid var(--edge); border-radius: var(--round); overflow-wrap: anywhere;
       }
-      .acts { display: flex; flex-wrap: wrap; gap: 6px; }
+      .acts { display: flex; flex-wrap: wrap; gap: var(--space-2); }
       .preview { min-height: 320px; }
     `,
   ];

@@ -11,7 +11,7 @@
 export const CONFIG = {displayModeBar: false, responsive: true, showTips: false};
 
 /** Colours a chart takes from the page, with those of its light theme. */
-export const PAGE_COLOURS = {ink: '#16212b', soft: '#51606d', line: '#d9d6cf', band: '#1f5690', accent: '#7a2b66'};
+export const PAGE_COLOURS = {ink: '#16212b', soft: '#51606d', line: '#d9d6cf', band: '#1f5690', other: '#7a4a00'};
 
 /** The same colour, to lie under others. */
 export const translucent = (colour) =>
@@ -117,7 +117,7 @@ const cellMark = (x, y, colours, hover) => ({
   type: 'scatter',
   mode: 'markers',
   cliponaxis: false,
-  marker: {color: colours.accent, size: 11, symbol: 'diamond'},
+  marker: {color: colours.other, size: 11, symbol: 'diamond'},
   hovertemplate: `${hover}<extra>this cell</extra>`,
 });
 

@@ -33,9 +33,11 @@ class JwChart extends element({
       figure { height: var(--chart, 260px); position: relative; overflow: hidden; }
       .swatch { display: none; }
       .ink { color: var(--ink); } .soft { color: var(--soft); } .line { color: var(--line); }
-      .band { color: light-dark(#1f5690, #86adcf); } .accent { color: var(--accent); }
+      .band { color: light-dark(#1f5690, #86adcf); } .other { color: light-dark(#7a4a00, #e0b46c); }
       .main-svg { position: absolute; top: 0; left: 0; pointer-events: none; }
       .main-svg .draglayer { pointer-events: all; }
+      /* the library gives titles and ticks sizes of their own */
+      @media screen { .main-svg text { font-size: var(--type-fine) !important; } }
       @media print { :host { break-inside: avoid; } }
     `,
   ];

@@ -13,9 +13,9 @@ const buttons = css`
   .button { display: inline-grid; align-items: center; color: inherit; text-decoration: none; }
   :is(button, .button):hover { border-color: var(--ink); }
   .primary { color: var(--card); background: var(--ink); border-color: var(--ink); font-weight: 600; }
-  .quiet:is(button, .button) { background: none; border-color: transparent; color: inherit; font-weight: 500; }
-  .quiet:is(button, .button):hover { background: var(--sunk); }
-  button:disabled { color: var(--soft); border-style: dashed; cursor: default; }
+  :is(button, a, label).quiet { background: none; border-color: transparent; color: inherit; font-weight: 500; }
+  :is(button, a, label).quiet:hover { background: var(--sunk); }
+  button:disabled { color: var(--soft); background: none; border-style: dashed; cursor: default; }
   button[aria-expanded='true'] { background: var(--sunk); border-color: var(--ink); }
   button:is([aria-pressed='true'], [aria-checked='true'], [aria-current]) {
     background: var(--accent); border-color: var(--accent); color: var(--accent-ink); forced-color-adjust: none;
@@ -82,5 +82,11 @@ export const base = css`
     display: inline-block; padding: 0 var(--space-2); border: 1px solid var(--line); border-radius: 99px;
     color: var(--soft); font-size: var(--type-fine); white-space: nowrap;
   }
+  /* what is weakest or limits, and with .bad what is bad: always with its word */
+  .sign {
+    display: inline-block; padding: 0 var(--space-2); border-radius: 99px; background: var(--ink); color: var(--card);
+    font-size: var(--type-fine); font-weight: 600; white-space: nowrap;
+  }
+  .sign.bad { background: var(--alarm-wash); color: var(--alarm); box-shadow: inset 0 0 0 1px; }
   @media print { .more:not([open]) { display: none; } }
 `;
