@@ -173,12 +173,27 @@ def test_paper_never_names_conditions_that_were_refused(visit: Visit) -> None:
     assert "SWR on the line: 1.5" in text
 
 
-def test_paper_prints_every_margin_of_every_power(paper: PdfReader) -> None:
-    """On paper the power levels unfold: every margin at every level is printed."""
-    text = words(paper)
+def test_paper_is_one_sheet_with_every_margin(paper: PdfReader) -> None:
+    """The matrix with its key, its station and the cautions is one sheet, with every margin at the power shown."""
+    wanted = Counter(margin for margin in expected.numbers(vswr=3, exposure="exposed") if margin and margin[0] in "+−")
+
+    assert len(paper.pages) == 1
+    assert wanted <= printed_numbers(words(paper))
+
+
+def test_paper_with_marks_prints_every_power(visit: Visit) -> None:
+    """Where marks are asked for the power levels unfold on paper: every margin at every level is printed."""
+    page = visit("#vswr=3&exposure=exposed")
+    assert_numbers(page, expected.numbers(vswr=3, exposure="exposed"))
+    page.get_by_role("button", name="Show marks").click()
     matrix = expected.matrix_of(vswr=3, exposure="exposed")
     found = [margin for row in matrix["margin_db"] for levels in row for margin in levels]
 
-    wanted = Counter(expected.decibels(margin) for margin in found if margin is not None)
+    text = words(PdfReader(io.BytesIO(page.pdf(landscape=True))))
 
-    assert wanted <= Counter(re.findall(r"[+−]\d+(?:\.\d)?", text))
+    assert Counter(expected.decibels(one) for one in found if one is not None) <= printed_numbers(text)
+
+
+def printed_numbers(text: str) -> Counter[str]:
+    """The margins in a text, and how often each stands there."""
+    return Counter(re.findall(r"[+−]\d+(?:\.\d)?", text))

@@ -323,12 +323,12 @@ def test_paper_stands_upright_with_a_joint_to_a_page(visit: Visit, paper: str) -
 
     wanted = [side / MM_PER_POINT for side in PAPER_MM[paper]]
     assert all([float(one.mediabox.width), float(one.mediabox.height)] == pytest.approx(wanted, abs=1) for one in pages)
-    firsts = [next(at for at, text in enumerate(texts) if text.startswith(plain(joint["heading"]))) for joint in joints]
+    firsts = [next(at for at, text in enumerate(texts) if plain(joint["heading"]) in text) for joint in joints]
     assert len(set(firsts)) == len(joints)
     everything = " ".join(texts)
     assert [one for one in said(joints[4]) if plain(one) not in everything] == []
-    assert any(text.startswith("What to get") for text in texts)
-    assert texts[-1].startswith("Labels")
+    assert any("What to get" in text for text in texts)
+    assert "Labels" in texts[-1]
 
 
 def test_reader_chooses_what_goes_to_paper(visit: Visit) -> None:
@@ -343,7 +343,7 @@ def test_reader_chooses_what_goes_to_paper(visit: Visit) -> None:
     page.get_by_role("checkbox", name="Several joints a page").click()
 
     assert len(labels) == 1
-    assert labels[0].startswith("Labels")
+    assert "Labels" in labels[0]
     assert len(pages_of(page, "A4")) < whole
 
 

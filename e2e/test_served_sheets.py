@@ -1,7 +1,13 @@
-"""The sheets beside the derivation: a family's data, a band's limits, the method."""
+"""The sheets beside the derivation (a family's data, a band's limits, the method), and the sheets of paper."""
+
+import io
+import re
+from unicodedata import normalize
 
 import expected
+import pytest
 from playwright.sync_api import expect
+from pypdf import PdfReader
 from reading import more, settled, sheet
 from visits import Visit
 
@@ -69,3 +75,29 @@ def test_escape_closes_the_method(visit: Visit) -> None:
 
     expect(sheet(page)).to_be_hidden()
     assert page.evaluate("() => readers.focused().getRootNode().host.id") == "more"
+
+
+SHEETS_OF_PAPER = {"": 1, "view=choose": 2, "view=line": 4, "view=kit": 1, "view=sweep": 1}
+"""What a view takes at most on A4, by its fragment."""
+
+
+@pytest.mark.parametrize("view", SHEETS_OF_PAPER)
+def test_paper_says_whose_it_is_and_of_what_day(visit: Visit, view: str) -> None:
+    """A view takes few sheets, each with station, day and number at its foot; no caution twice, nothing to press."""
+    page = settled(visit(f"#{view}", prepare=lambda context: context.clock.set_fixed_time("2026-11-29T12:00:00")))
+    page.get_by_role("button", name="Station", exact=True).click()
+    page.get_by_label("Name of the station").fill('Hill "hut"')
+    page.keyboard.press("Tab")
+    page.keyboard.press("Escape")
+    settled(page)
+
+    pages = PdfReader(io.BytesIO(page.pdf(format="A4", prefer_css_page_size=True))).pages
+    texts = [re.sub(r"\s+", " ", normalize("NFKC", one.extract_text())) for one in pages]
+
+    assert len(texts) <= SHEETS_OF_PAPER[view]
+    for at, text in enumerate(texts, start=1):
+        assert 'Hill "hut" · 29 November 2026 · Jointwise' in text
+        assert f"Sheet {at} of {len(texts)}" in text
+    whole = " ".join(texts)
+    assert all(whole.count(normalize("NFKC", one)) <= 1 for one in expected.asked("catalogue")["cautions"])
+    assert re.findall(r"Calculating|Starting|Undo|Copy link|Share and save", whole) == []

@@ -18,8 +18,11 @@ PAGE = "frontend/strings.mjs"
 
 
 def python_texts(source: str) -> Iterator[str]:
-    """The strings of a module with {} for what is put in; none that only document it."""
+    """The strings of a module with {} for what is put in; what only documents is left out, but that of commands."""
     tree = ast.parse(source)
+    for node in ast.walk(tree):
+        if isinstance(node, ast.FunctionDef) and any(map(_is_command, node.decorator_list)):
+            yield ast.get_docstring(node) or ""
     skipped: set[ast.AST] = {node.value for node in ast.walk(tree) if isinstance(node, ast.Expr)}
     for node in ast.walk(tree):  # what holds others comes before them
         if node in skipped:
@@ -29,6 +32,12 @@ def python_texts(source: str) -> Iterator[str]:
             yield "".join(str(part.value) if isinstance(part, ast.Constant) else "{}" for part in node.values)
         elif isinstance(node, ast.Constant) and isinstance(node.value, str):
             yield node.value
+
+
+def _is_command(decorator: ast.expr) -> bool:
+    """Whether it makes a function a command, whose docstring its help prints."""
+    made = decorator.func if isinstance(decorator, ast.Call) else decorator
+    return isinstance(made, ast.Attribute) and made.attr in ("command", "group")
 
 
 def table_texts(table: object) -> Iterator[str]:

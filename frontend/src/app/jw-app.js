@@ -26,6 +26,7 @@ import './jw-masthead.js';
 import './jw-notice.js';
 import './jw-on-paper.js';
 import './jw-saving.js';
+import {layFoot} from './paper-foot.js';
 import {appStyles} from './styles.js';
 import {typingOn} from './typing.js';
 import {PACKS, VIEWS} from './views.js';
@@ -85,6 +86,7 @@ export class JwApp extends element({
     this._sheet = /** @type {'station' | 'saving' | ''} */ ('');
     this._isTyping = typingOn(this);
     this._pressed = (event) => this._key(event);
+    this._printed = () => layFoot(this._station.value?.present.name ?? '');
     /** Another one after every change of the packs. */
     this.version = 0;
     this._vocabulary = new ContextProvider(this, {context: vocabularyContext});
@@ -105,6 +107,7 @@ export class JwApp extends element({
     window.addEventListener('popstate', this._travelled);
     window.addEventListener('hashchange', this._left);
     window.addEventListener('keydown', this._pressed);
+    window.addEventListener('beforeprint', this._printed);
   }
 
   disconnectedCallback() {
@@ -112,6 +115,7 @@ export class JwApp extends element({
     window.removeEventListener('popstate', this._travelled);
     window.removeEventListener('hashchange', this._left);
     window.removeEventListener('keydown', this._pressed);
+    window.removeEventListener('beforeprint', this._printed);
   }
 
   willUpdate(changed) {

@@ -87,7 +87,12 @@ class JwChooseTable extends element({
       @media print {
         tr { break-inside: avoid; }
         tbody th a { min-height: 0; color: inherit; text-decoration: none; }
-        th, td { padding: var(--space-half) var(--space-2) var(--space-half) 0; }
+        th, td {
+          padding: 0.4mm var(--space-2) 0.4mm 0; font-size: var(--type-fine); line-height: 1.2; white-space: nowrap;
+        }
+        button.head { min-height: 0; padding: 0; }
+        td:is(.why, :last-child) { white-space: normal; }
+        th > div, td.margin small { display: inline; }
       }
     `,
   ];

@@ -106,7 +106,8 @@ export class JwChooseView extends FormView {
         .linkOf=${linkOf}></jw-choose-table>
       ${
         id === 'passing'
-          ? html`<p class="quiet legend">${result.rule} Tap a column’s head to sort by it, Rank to go back.
+          ? html`<p class="quiet legend">${result.rule} <span class="noprint">Tap a column’s head to sort by it,
+          Rank to go back.</span>
           Loss is that of the mated pair at the highest frequency${
             answered.port ? ', with the joint it plugs into' : ''
           }.</p>`

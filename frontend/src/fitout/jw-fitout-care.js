@@ -18,7 +18,7 @@ class JwFitoutCare extends element({
     css`
       :host { display: contents; }
       section { padding-bottom: var(--space-3); break-inside: avoid-column; }
-      @media print { section { padding-bottom: 2mm; break-inside: auto; } }
+      @media print { section { padding-bottom: 1mm; break-inside: auto; } }
       .not { color: var(--alarm); font-weight: 700; }
     `,
   ];

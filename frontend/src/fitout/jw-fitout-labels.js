@@ -18,6 +18,9 @@ import {codeText, jointText} from './code.js';
  * @import {Answer} from './answer.js'
  */
 
+/** To be written on by hand. */
+const BLANK = '\u2026'.repeat(8);
+
 /**
  * Labels to cut out, one for each joint, with what the joint book says of it. The code on it opens the joint where its
  * line is kept, else its derivation.
@@ -128,9 +131,9 @@ class JwFitoutLabels extends element(
         <p class="name">${label.name}${joint ? html` <small>${spokenCode(joint.code)}</small>` : nothing}</p>
         <p><b>${label.family}</b>${station ? `, ${station}` : ''}</p>
         <p class="joins">${halves.map(({on}) => on).join(' to ')}</p>
-        ${fitted ? html`<p>Fitted ${fitted}${values.fitted_by ? ` by ${values.fitted_by}` : ''}</p>` : nothing}
+        <p>Fitted ${fitted || BLANK} by ${values.fitted_by || BLANK}</p>
         ${tightened ? html`<p class="torque">Torque ${tightened}</p>` : nothing}
-        ${next ? html`<p class="next">Next inspection ${next}</p>` : nothing}
+        <p class="next">Next inspection ${next || BLANK}</p>
         <p>At ${frequency(label.frequency_hz)}: loss ${lossWords(label.expected_loss_db)},
         return loss ${label.expected_return_loss_db.toFixed(0)} dB, least ${label.least_return_loss_db.toFixed(0)}
         dB</p>

@@ -24,12 +24,12 @@ export const sheetStyles = css`
   @media print {
     h3 { margin-bottom: 0.5mm; break-after: avoid; }
     h4 { margin: 0.5mm 0 0; break-after: avoid; }
-    ul, ol, p, .plain, .warning { line-height: 1.25; }
-    li + li { margin-top: 0.3mm; }
+    ul, ol, p, .plain, .warning { font-size: var(--type-small); line-height: 1.12; }
+    li + li { margin-top: 0; }
     li, tr { break-inside: avoid; }
     .sources { margin-top: 1mm; }
     .columns { columns: 2; column-gap: 6mm; margin-top: 2mm; }
-    .columns > section { padding-bottom: 2mm; break-inside: auto; }
+    .columns > section { padding-bottom: 1mm; break-inside: auto; }
     .columns > #torque { break-inside: avoid; }
   }
 `;

@@ -54,15 +54,16 @@ export function writeMarked(td, levels, p, word) {
 }
 
 /**
- * A line for every power level, as on paper.
+ * As on paper: a line for the power level shown; where marks are asked for, one with them for every level.
  *
  * @param {HTMLTableCellElement} td
  * @param {MatrixCell[]} levels
  * @param {number} p - the level that is shown
- * @param {boolean} marked - whether each has its marks
+ * @param {boolean} marked
  */
 export function writeLevels(td, levels, p, marked) {
-  const lines = levels.map((cell, level) => {
+  const lines = levels.flatMap((cell, level) => {
+    if (level !== p && !marked) return [];
     const line = document.createElement('span');
     line.dataset.step = stepNameOf(cell);
     line.toggleAttribute('data-chosen', level === p);

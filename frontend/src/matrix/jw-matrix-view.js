@@ -178,7 +178,7 @@ export class JwMatrixView extends element(
   get _onPaper() {
     const day = new Intl.DateTimeFormat('en-GB', {dateStyle: 'long'}).format(new Date());
     const whose = [this.station.name, day].filter(Boolean).join(', ');
-    return `${whose}: margin in dB; in heavy type at ${power(this._power)}`;
+    return `${whose}: margin in dB${this._isMarked ? '; in heavy type' : ''} at ${power(this._power)}`;
   }
 
   /** Why the numbers shown are not those of the controls; empty while they are. */

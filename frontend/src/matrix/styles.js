@@ -86,7 +86,10 @@ const stepWords = STEPS.map(
 
 const paper = css`
   @media print {
-    :host { --head: 34mm; --line-height: 2.95mm; --least: 0px; }
+    :host { --head: 34mm; --line-height: 5mm; --least: 0px; }
+    :host([marked]) { --line-height: 2.95mm; }
+    :host(:not([marked])) td > span { font-size: var(--type-text); }
+    :host(:not([marked])) .powers { display: none; }
     .frame { overflow: visible; border: 0; }
     thead th, tbody th { position: static; }
     thead { display: table-header-group; }

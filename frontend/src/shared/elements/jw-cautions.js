@@ -13,8 +13,14 @@ class JwCautions extends element({cautions: value(/** @type {string[]} */ (of)),
       }
       h2 { margin-bottom: var(--space-1); font-size: var(--type-text); }
       ul { padding-left: 1.1em; font-size: var(--type-text); }
-      @media print { section { padding: 1mm 3mm; } }
       li + li { margin-top: var(--space-1); }
+      @media print {
+        section { padding: 1mm 3mm; break-inside: avoid; }
+        h2, ul { font-size: var(--type-small); }
+        h2 { margin: 0; }
+        ul { columns: 2; column-gap: 6mm; line-height: 1.25; }
+        li + li { margin: 0; }
+      }
     `,
   ];
 
