@@ -76,7 +76,7 @@ def test_largest_safe_power_is_looked_up(visit: Visit) -> None:
     """Matrix: the largest safe power of N on 2 m takes one tap on its cell."""
     page = settled(visit())
 
-    page.get_by_role("button", name=re.compile("^N, 2 m, ")).click()
+    page.get_by_role("gridcell", name=re.compile("^N, 2 m, ")).click()
     sheet = page.get_by_role("dialog")
     expect(sheet.get_by_role("heading", name="N on 2 m")).to_be_visible()
     button(sheet, "Close").click()
