@@ -84,7 +84,8 @@ class JwLineLoad extends element(
   ];
 
   willUpdate(changed) {
-    if (!changed.has('load')) return;
+    // the same load comes anew whenever the station is put to the line: a way just chosen stays
+    if (!changed.has('load') || JSON.stringify(changed.get('load')) === JSON.stringify(this.load)) return;
     this._way = this.load.kind;
     this._problem = '';
     this._readings = [];
