@@ -19,7 +19,7 @@ export const appStyles = css`
   @media (max-width: 720px) { jw-scenario { padding: 0; } }
   @media (min-width: 1280px) { .page:has(> [beside]) { padding-right: var(--sheet); } }
   @media print {
-    .skip { display: none; }
+    .skip, .own { display: none; }
     .page:has(> [beside]) { padding: 0; }
     .page[data-upright] { page: upright; }
     .page[data-upright] > jw-masthead { display: none; }
