@@ -10,12 +10,11 @@ from jointwise.calc.datasheets.results import CatalogueResult
 from jointwise.calc.formulas.formula import Step, SymbolValue
 from jointwise.calc.matrix.results import MatrixResult
 from jointwise.calc.numeric.measures import temperature_words, units_spoken
-from jointwise.calc.numeric.units import engineering
+from jointwise.calc.numeric.units import engineering, safe_power
 from jointwise.calc.operations import InputError
 from jointwise.calc.physics.columns import Column
 from jointwise.calc.physics.families import FamilyHead
 from jointwise.calc.question.results import QuestionResult, UnreadWord
-from jointwise.calc.question.verdict import about
 
 from .texts import plain
 
@@ -99,7 +98,7 @@ def question(result: QuestionResult) -> str:
         said = result.verdict.sentence
         lines += [result.verdict.headline, said]
     if result.largest_power_w is not None:
-        lines.append(f"Largest safe power: {about(result.largest_power_w)}")
+        lines.append(f"Largest safe power: {safe_power(result.largest_power_w)}")
     if result.limited_by is not None and result.limited_by.sentence not in said:
         lines += _section("Limited by", [result.limited_by.sentence])
     lines += _section("Mind", (doubt.sentence for doubt in result.doubts))

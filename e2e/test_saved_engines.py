@@ -12,6 +12,8 @@ from playwright.sync_api import Error
 from selenium.common import WebDriverException
 
 ELSEWHERE = "http://elsewhere.invalid/"
+UNFOLD_CHARTS = """() => readers.everywhere('jw-derivation summary')
+  .find(({textContent}) => textContent.includes('Charts')).click()"""
 CHARTS_OWN = {"ResizeObserver loop completed with undelivered notifications.", "Script error."}
 """The charts' loop of sizes, and the same where a file may not tell more of it."""
 STATION = {"vswr": 2, "mode": "fm"}
@@ -93,6 +95,7 @@ def test_a_cell_opens_its_derivation(view: View) -> None:
     view.click("td[data-family=uhf][data-band='70cm']")
 
     assert_verdict(view, asked("cell", family="uhf", band="70cm", power_w=100)["verdict"])
+    view.run(UNFOLD_CHARTS)
     assert view.comes("() => readers.everywhere('.scatterlayer path.point').length === 3")
     assert view.run("() => readers.everywhere('math')[0].getBoundingClientRect().height") > 0
 

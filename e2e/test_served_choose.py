@@ -317,7 +317,9 @@ def test_family_opens_its_binding_cell(visit: Visit) -> None:
     row(page, family["family"]).get_by_role("link").click()
 
     derivation = drawn(page)
-    expect(page.get_by_role("heading", name=f"{family['name']} on {family['binding_column']}")).to_be_visible()
+    expect(
+        page.get_by_role("heading", name=f"{family['name']} on {family['binding_column']}", exact=True)
+    ).to_be_visible()
     expect(derivation.locator("#verdict")).to_contain_text(f"{family['margin_db']:.1f}")
     page.go_back()
     expect(page.locator("#verdict")).to_contain_text("Fit ")

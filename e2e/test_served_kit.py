@@ -15,7 +15,7 @@ from playwright.sync_api import Locator, Page, expect
 from pypdf import PdfReader
 from reading import fragment, settled, share
 from test_served_accessibility import violations, with_axe
-from visits import DESKTOP, PHONE, SIZES, START_MS, WIDE, Visit
+from visits import PHONE, SIZES, START_MS, TABLET, WIDE, Visit
 
 MM_PER_POINT = 25.4 / 72
 PAPER_MM = {"A4": (210, 297), "Letter": (215.9, 279.4)}
@@ -528,7 +528,7 @@ def test_nothing_scrolls_sideways(visit: Visit, size: str) -> None:
     assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")
 
 
-@pytest.mark.parametrize("options", [PHONE, DESKTOP], ids=["phone", "desktop"])
+@pytest.mark.parametrize("options", [PHONE, TABLET], ids=["phone", "tablet"])
 def test_every_control_can_be_touched(visit: Visit, options: dict[str, Any]) -> None:
     """Every button and field, and the label of every box, is at least 44 pixels high."""
     page = opened(visit, **options)

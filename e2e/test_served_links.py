@@ -70,6 +70,14 @@ def test_back_closes_an_open_cell(visit: Visit) -> None:
     expect(sheet(page)).to_be_hidden()
 
 
+def test_a_link_may_name_the_first_view(visit: Visit) -> None:
+    """The matrix, which needs no name, is shown by its name too, and nothing is called unknown."""
+    page = settled(visit("#view=matrix&vswr=3"))
+
+    assert_numbers(page, expected.numbers(vswr=3))
+    expect(page.get_by_role("status").filter(has_text="does not know")).to_have_count(0)
+
+
 @pytest.mark.parametrize("unknown", ["colour=blue", "cable_dielectric=ptfe"])
 def test_unknown_field_is_named_and_the_rest_restored(visit: Visit, unknown: str) -> None:
     """A link with a field the page does not know, or knows no more, says which, and restores everything else."""

@@ -11,7 +11,7 @@ from urllib.parse import urljoin
 import pytest
 from expected import numbers
 from playwright.sync_api import Page, Route, expect
-from reading import assert_numbers, open_cell, settled, share
+from reading import assert_numbers, open_cell, settled, share, with_charts
 from test_served_trouble import LOST, free_port, type_vswr
 from visits import ROOT, START_MS, Visit, served
 
@@ -63,7 +63,9 @@ def test_it_opens_and_computes_after_its_server_is_gone(visit: Visit) -> None:
     type_vswr(page, "3")
     assert_numbers(page, numbers(vswr=3))
 
-    expect(open_cell(page, "n", "20m").locator("math").first).to_be_visible()
+    derivation = open_cell(page, "n", "20m")
+    derivation.locator("jw-match summary").first.click()
+    expect(derivation.locator("math").first).to_be_visible()
 
 
 def test_a_link_opens_without_a_network(visit: Visit, address: str) -> None:
@@ -236,6 +238,7 @@ def test_a_tab_goes_on_with_the_files_of_its_own_build(visit: Visit, folder: Pat
         expect(newer).to_have_title("Second build", timeout=START_MS)
         settled(newer)
         open_cell(newer, "n", "20m")
+        with_charts(newer)
         expect(older.get_by_role("button", name="Load it")).to_be_visible()
         older.get_by_role("button", name="Close", exact=True).first.click()
     older.context.set_offline(True)
@@ -243,6 +246,7 @@ def test_a_tab_goes_on_with_the_files_of_its_own_build(visit: Visit, folder: Pat
     type_vswr(older, "3")
     assert_numbers(older, numbers(vswr=3))
     open_cell(older, "n", "20m")
+    with_charts(older)
 
     expect(older).to_have_title("Jointwise")
     assert [older.evaluate(CHARTS_OF), newer.evaluate(CHARTS_OF)] == ["first", "second"]

@@ -94,7 +94,8 @@ def test_matrix_and_its_derivation_follow(visit: Visit) -> None:
     derivation = open_cell(page, "n", "2m")
 
     expect(page.locator("#ambient_temperature_c")).to_have_value("104")
-    expect(derivation.get_by_text("The working is in SI units.").first).to_be_visible()
+    derivation.locator("jw-match summary").first.click()
+    expect(derivation.get_by_text("The working is in SI units.").locator("visible=true").first).to_be_visible()
     facts = page.locator("jw-derivation")
     expect(facts.get_by_text(re.compile(r"^[\d.]+ °F of \d+ °F$")).first).to_be_visible()
     for part in (".facts", "#verdict", ".gate td:last-child"):

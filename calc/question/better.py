@@ -9,13 +9,14 @@ import msgspec
 
 from ..catalogue import catalogue
 from ..catalogue.schema import Cable, Quantity
+from ..numeric.units import safe_power
 from ..physics.customary import customary_cable
 from ..physics.gates import HOUSE, cable_fits
 from ..physics.judgement import Judgement, judged
 from ..physics.margin_words import margin_step
 from .requests import QuestionRequest
 from .results import Better, FieldValue
-from .verdict import about, margin_words
+from .verdict import margin_words
 
 __all__ = ["better"]
 
@@ -80,7 +81,7 @@ def _plain_changes(request: QuestionRequest, joint: Judgement) -> Iterator[_Chan
         yield _Change("Keep the sun off it", {"solar_irradiance_w_per_m2": 0.0})
     power_w = _less_power_w(joint)
     if power_w is not None:
-        yield _Change(f"Turn the power down to {about(power_w)}", {"power_w": power_w})
+        yield _Change(f"Turn the power down to {safe_power(power_w)}", {"power_w": power_w})
     if not request.added_sealing:
         yield _Change("Seal it with tape or a boot", {"added_sealing": True})
     if request.exposure == "immersed":
@@ -242,7 +243,7 @@ def _told(tried: _Tried, before: Judgement) -> Better:
     low, _ = joint.margins_db
     parts = [margin_words(low) if low is not None else "no power limit counts in receive"]
     if joint.largest_power_w is not None and "power_w" not in change.changes:
-        parts.append(f"up to {about(joint.largest_power_w)}")
+        parts.append(f"up to {safe_power(joint.largest_power_w)}")
     then = f"Then {', '.join(parts)}."
     if "weather" in _doubts(before) - _doubts(joint):
         then = (

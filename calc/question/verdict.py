@@ -1,9 +1,7 @@
 """The sentences of an answer: the verdict, what limits, and what speaks against the joint beside its margin."""
 
-import math
-
 from ..numeric.measures import temperature_words
-from ..numeric.units import engineering
+from ..numeric.units import safe_power
 from ..physics.gates import HOUSE, MATCH, MATCH_DOUBT, GateResult
 from ..physics.judgement import Judgement
 from ..physics.limits import LIMIT_NAMES
@@ -11,7 +9,7 @@ from ..physics.margin_words import margin_step
 from .results import Doubt, LimitedBy, Verdict, VerdictStep
 from .wording import mode_in_words, power_in_words
 
-__all__ = ["about", "doubts", "limited_by", "margin_words", "verdict"]
+__all__ = ["doubts", "limited_by", "margin_words", "verdict"]
 
 HEADLINES: dict[VerdictStep, str] = {
     "over": "Over the limit",
@@ -24,19 +22,7 @@ HEADLINES: dict[VerdictStep, str] = {
     "receive": "Receive only",
 }
 
-SHOWN_DIGITS = 3
-"""A power that something stands is rounded down to so many figures."""
-
 SMALLEST_SHOWN_DB = 0.05
-
-
-def about(power_w: float) -> str:
-    """A power [W] that is stood, rounded down, in words."""
-    if power_w <= 0:
-        return "0 W"
-    scale = 10.0 ** (math.floor(math.log10(power_w)) - SHOWN_DIGITS + 1)
-    # a hair is added, so that a power that is round already stays as it is
-    return engineering(math.floor(power_w / scale * (1 + 1e-9)) * scale, "W")
 
 
 def margin_words(margin_db: float) -> str:
@@ -75,7 +61,7 @@ def _step(joint: Judgement) -> VerdictStep:
 def _sentence(joint: Judgement, step: VerdictStep, mode: str) -> str:
     asked = f"{power_in_words(joint.power_w)} {mode_in_words(mode)}"
     largest_w, name = joint.largest_power_w or 0.0, joint.interface.name
-    most = f"{about(largest_w)} is the most by the cautious figures"
+    most = f"{safe_power(largest_w)} is the most by the cautious figures"
     if joint.refusing is not None:
         return _refusal(joint, joint.refusing)
     match step:
@@ -84,8 +70,8 @@ def _sentence(joint: Judgement, step: VerdictStep, mode: str) -> str:
         case "uncertain":
             high_w = joint.power_w * 10 ** ((joint.margins_db[1] or 0.0) / 10)
             return (
-                f"It depends on how good the parts are: poor ones stand {about(largest_w)}, good ones {about(high_w)};"
-                f" you ask for {asked}."
+                f"It depends on how good the parts are: poor ones stand {safe_power(largest_w)}, "
+                f"good ones {safe_power(high_w)}; you ask for {asked}."
             )
         case "over":
             return f"No: {name} does not stand {asked} here; {most}."
@@ -132,7 +118,7 @@ def limited_by(joint: Judgement, vswr: float) -> LimitedBy | None:
     if joint.binding is None:
         return None
     place = f", where an SWR of {vswr:.3g} is at its worst" if vswr > 1 else ""
-    power = f"at {about(joint.low.allowed_w(joint.binding))}{place}"
+    power = f"at {safe_power(joint.low.allowed_w(joint.binding))}{place}"
     match joint.binding:
         case "voltage":
             volts = joint.low.voltage.allowed_peak_v

@@ -22,7 +22,7 @@ class JwBands extends element({
       div { display: flex; gap: var(--space-2); align-items: center; justify-content: space-between; }
       select { flex: 1; text-align-last: center; font-weight: 650; font-size: var(--type-text); }
       button { padding: 0 var(--space-3); }
-      .step { font-size: var(--type-lead); line-height: 1; }
+      .step span { font-size: var(--type-lead); line-height: 1; }
     `,
   ];
 
@@ -32,7 +32,7 @@ class JwBands extends element({
       return html`<div><button @click=${() => send(this, 'jw-whole', {whole: false})}>One band</button></div>`;
     const step = (words, sign, to) =>
       html`<button class="step" aria-label=${words} ?disabled=${to === undefined}
-        @click=${() => this._turn(to.id)}>${sign}</button>`;
+        @click=${() => this._turn(to.id)}><span>${sign}</span></button>`;
     return html`<div>
       ${step('Band before', '‹', this.columns[at - 1])}
       <select aria-label="Band in the list" @change=${({target}) => this._turn(target.value)}>

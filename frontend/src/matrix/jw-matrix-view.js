@@ -5,8 +5,8 @@ import {FormView} from '../shared/elements/form-view.js';
 import '../shared/elements/jw-cautions.js';
 import '../shared/elements/jw-sheet.js';
 import {refusedField} from '../shared/fields/refused.js';
+import {fromFragment} from '../shared/state/fragment.js';
 import {levelsWith, nearestPower} from '../shared/state/levels.js';
-import {viewState} from '../shared/state/view-link.js';
 import {power} from '../shared/text/format.js';
 import {isUnreachable} from '../transport/unreachable.js';
 import './detail/jw-detail.js';
@@ -297,9 +297,9 @@ export class JwMatrixView extends element(
     this._show({view: 'methods'});
   }
 
-  /** The sheets of the matrix are named as views are. */
+  /** The sheets of the matrix are named as views are; the view itself needs no name. */
   _readOwn(fragment, fields, first) {
-    return viewState(fragment, fields, first);
+    return fromFragment(fragment.replace(/(^|&)view=matrix(?=&|$)/, ''), fields, first);
   }
 
   get ways() {

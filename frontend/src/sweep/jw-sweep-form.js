@@ -104,7 +104,7 @@ class JwSweepForm extends element(
 }
 
 const underTheLine = (id) => {
-  if (isExample(id)) return html`<p class="quiet">Example line and measurement, to show what comes out.</p>`;
+  if (isExample(id)) return html`<p class="quiet">An invented line and measurement, to show what comes out.</p>`;
   if (id === NO_LINE) return html`<p class="quiet">With the line described, the page can name the joint.</p>`;
   return html`<p><a href="#view=line">Change the line in the Line view</a></p>`;
 };

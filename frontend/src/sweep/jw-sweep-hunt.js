@@ -174,7 +174,7 @@ class JwSweepHunt extends element(
         state.of === NO_LINE
           ? html`<div class="fields">${this._field('length_m')}${this._field('velocity_factor')}</div>`
           : isExample(state.of)
-            ? html`<p class="quiet">Example line and measurement, to try the steps on.</p>`
+            ? html`<p class="quiet">An invented line and measurement, to try the steps on.</p>`
             : html`<a href="#view=line">Change the line in the Line view</a>`
       }
       ${this._next('This is the line')}`;

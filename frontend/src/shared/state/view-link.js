@@ -1,4 +1,4 @@
-/** The fragment of a view: "view=choose", which the first of them leaves out, then what differs from a first visit. */
+/** The fragment of a view that has a name in it: "view=choose", then what differs from a first visit. */
 import {fewOf} from '../text/few.js';
 import {LONGEST_FRAGMENT, fromFragment, toFragment} from './fragment.js';
 
