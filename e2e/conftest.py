@@ -1,5 +1,5 @@
 """The fixtures of the end-to-end tests."""
 
-from visits import address, browser, visit
+from visits import address, browser, elsewhere, visit
 
-__all__ = ["address", "browser", "visit"]
+__all__ = ["address", "browser", "elsewhere", "visit"]

@@ -2,26 +2,16 @@
 
 import json
 import re
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from engines import SAVED
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 from reading import settled, share
-from visits import DESKTOP, READERS, START_MS, Visit
+from visits import DESKTOP, START_MS, Visit
 
 NAME = 'Hut </script><img src=x onerror="window.ran=1"> & co \u202e'
 """Would break out of the page where it were ever taken for markup."""
-
-
-@pytest.fixture
-def elsewhere(browser: Browser) -> Iterator[BrowserContext]:
-    """Another browser without a network, in which pages are opened from disk."""
-    context = browser.new_context(**DESKTOP, offline=True, accept_downloads=True)
-    context.add_init_script(path=READERS)
-    yield context
-    context.close()
 
 
 def opened(context: BrowserContext, file: Path, fragment: str = "") -> Page:

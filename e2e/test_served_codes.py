@@ -11,12 +11,10 @@ import pytest
 from playwright.sync_api import BrowserContext, Page, expect
 from pypdf import PdfReader
 from reading import settled
-from test_saved_own import elsewhere, opened, own, saved
+from test_saved_own import opened, own, saved
 from test_served_accessibility import violations, with_axe
 from test_served_joints import at_joint, enter
 from visits import PHONE, Visit
-
-__all__ = ["elsewhere"]
 
 A4 = {"width": 794, "height": 1123}
 """In pixels of CSS."""

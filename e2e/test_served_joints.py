@@ -2,30 +2,18 @@
 
 import json
 import re
-from collections.abc import Iterator
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
-import pytest
-from playwright.sync_api import Browser, BrowserContext, Locator, Page, expect
+from playwright.sync_api import BrowserContext, Locator, Page, expect
 from reading import fragment, settled
 from test_saved_own import opened, own, saved
 from test_served_fitout import READ_CODES, of_line, with_codes
-from visits import DESKTOP, READERS, Visit
+from visits import Visit
 
 LINK = "#view=fitout"
 LONG_AGO = "2020-03-03"
-
-
-@pytest.fixture
-def elsewhere(browser: Browser) -> Iterator[BrowserContext]:
-    """Another browser without a network, in which pages are opened from disk."""
-    context = browser.new_context(**DESKTOP, offline=True, accept_downloads=True)
-    context.add_init_script(path=READERS)
-    with_codes(context)
-    yield context
-    context.close()
 
 
 def shown(page: Page) -> Locator:
@@ -209,6 +197,7 @@ def test_a_saved_page_carries_the_book(visit: Visit, elsewhere: BrowserContext, 
     code = shown(page).locator("#record > summary").inner_text().split(",")[1].split()[0]
     file = saved(page, tmp_path / "own.html")
 
+    with_codes(elsewhere)
     there = opened(elsewhere, file, "#view=fitout&shown=5")
     assert saved(there, tmp_path / "again.html").read_bytes() == file.read_bytes()
 

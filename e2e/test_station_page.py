@@ -3,7 +3,6 @@
 import json
 import math
 import re
-from collections.abc import Iterator
 from decimal import ROUND_HALF_UP, Decimal
 from pathlib import Path
 from typing import Any
@@ -15,7 +14,7 @@ from playwright.sync_api import Browser, BrowserContext, Page
 from stations import HOSTILE, stations
 from test_saved_engines import CHARTS_OWN
 from test_saved_own import own
-from visits import DESKTOP, READERS, START_MS
+from visits import DESKTOP, START_MS
 
 from jointwise.backend.station_file import requests
 from jointwise.backend.station_file.reading import StationFile, read
@@ -44,15 +43,6 @@ def page_with(content: Any, target: Path) -> Path:
     inert = json.dumps(content, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c")
     target.write_text(SAVED.read_text("utf-8").replace('id="carried">null<', f'id="carried">{inert}<'), "utf-8")
     return target
-
-
-@pytest.fixture
-def elsewhere(browser: Browser) -> Iterator[BrowserContext]:
-    """A browser without a network, in which pages are opened from disk."""
-    context = browser.new_context(**DESKTOP, offline=True, accept_downloads=True)
-    context.add_init_script(path=READERS)
-    yield context
-    context.close()
 
 
 def resaved(context: BrowserContext, file: Path, target: Path) -> Path:

@@ -73,6 +73,15 @@ def browser() -> Iterator[Browser]:
 
 
 @pytest.fixture
+def elsewhere(browser: Browser) -> Iterator[BrowserContext]:
+    """Another browser without a network, in which pages are opened from disk."""
+    context = browser.new_context(**DESKTOP, offline=True, accept_downloads=True)
+    context.add_init_script(path=READERS)
+    yield context
+    context.close()
+
+
+@pytest.fixture
 def visit(browser: Browser, address: str) -> Iterator[Visit]:
     """Opens pages, each in a context of its own, and fails the test if one of them was not clean.
 

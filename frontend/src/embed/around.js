@@ -1,8 +1,12 @@
 /** The colours of the page around the element: what it stands on, and whether that is dark. */
 
-/** Relative luminance below which light letters are read better. */
-const DARK = 0.18;
+/** Relative luminance where black and white letters contrast alike, √(1.05 · 0.05) − 0.05 by the ratio of WCAG 2.2. */
+const DARK = 0.179;
+/** Of red, green and blue in relative luminance, WCAG 2.2. */
+const WEIGHTS = [0.2126, 0.7152, 0.0722];
+const OPACITY = 3;
 
+/** A part of a colour of sRGB in proportion to its light, as WCAG 2.2 defines it. */
 const linear = (part) => (part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4);
 
 /** Red, green, blue and opacity of a colour however it is written, from 0 to 1. */
@@ -27,9 +31,9 @@ const around = (element) => element.parentElement ?? element.getRootNode().host;
 export function groundOf(element) {
   for (let one = element; one; one = around(one)) {
     const colour = getComputedStyle(one).backgroundColor;
-    const [red, green, blue, opacity] = partsOf(colour);
-    if (opacity < 1) continue;
-    return {colour, isDark: 0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue) < DARK};
+    const parts = partsOf(colour);
+    if (parts[OPACITY] < 1) continue;
+    return {colour, isDark: WEIGHTS.reduce((sum, weight, at) => sum + weight * linear(parts[at]), 0) < DARK};
   }
   return undefined;
 }

@@ -1,4 +1,5 @@
 /** Why a cell says what it says, out of the snapshot alone. */
+import {LIMIT_LENGTH, takenLength} from '../shared/margins/bar.js';
 import {byPurpose} from '../shared/margins/purposes.js';
 import {stepOf} from '../shared/margins/scale.js';
 import {decibels} from '../shared/text/format.js';
@@ -78,15 +79,12 @@ function step(words, {formula, purpose, inputs, result}) {
   );
 }
 
-/** Where the limit stands on a bar, as a share of its length; what is over it has the rest. */
-const LIMIT_AT = 0.75;
-
 /** The share that the power has of the one allowed, as a bar with the limit across it. */
 function bar(margin) {
   const taken = el('i', {'data-step': stepOf(margin)});
-  taken.style.setProperty('--taken', `${Math.min(10 ** (-margin / 10) * LIMIT_AT, 1) * 100}%`);
+  taken.style.setProperty('--taken', takenLength(10 ** (-margin / 10)));
   const all = el('span', {class: 'share', 'aria-hidden': 'true'}, taken);
-  all.style.setProperty('--limit', `${LIMIT_AT * 100}%`);
+  all.style.setProperty('--limit', LIMIT_LENGTH);
   return all;
 }
 

@@ -1,7 +1,7 @@
 import {css, html, nothing} from 'lit';
 import {element, of, value} from '../shared/elements/element.js';
 import {send} from '../shared/elements/send.js';
-import {STATES, valuesOf} from '../shared/joints/book.js';
+import {STATES, longestOf, valuesOf} from '../shared/joints/book.js';
 import {dueOf, standingOf} from '../shared/joints/due.js';
 import {spokenCode} from '../shared/joints/identity.js';
 import {FIELD_WORDS, STATE_WORDS, momentText, saidText} from '../shared/joints/words.js';
@@ -16,7 +16,6 @@ import {today} from '../shared/text/days.js';
  * @import {Sheet} from './answer.js'
  */
 
-const LONGEST = {fitted_by: 60, torque: 40, sealed: 120, note: 500};
 const DUE_WORDS = {overdue: ', overdue', soon: ', due now', faulty: '', later: '', '': ''};
 
 /**
@@ -78,7 +77,7 @@ class JwFitoutRecord extends element({
               html`<option value=${one} .selected=${one === values.state}>${STATE_WORDS[one] ?? 'not given'}</option>`,
           )}
         </select></label>
-        <label class="wide">${FIELD_WORDS.note}<textarea id="note" rows="2" maxlength=${LONGEST.note}
+        <label class="wide">${FIELD_WORDS.note}<textarea id="note" rows="2" maxlength=${longestOf('note')}
           .value=${values.note} @change=${this._entered}></textarea></label>
       </div>
       <div class="row">
@@ -105,7 +104,7 @@ class JwFitoutRecord extends element({
 
   _input(name, values, type, placeholder = '') {
     return html`<label>${FIELD_WORDS[name]}<input id=${name} type=${type} autocomplete="off" placeholder=${placeholder}
-      maxlength=${LONGEST[name] ?? nothing} .value=${values[name]} @change=${this._entered}></label>`;
+      maxlength=${longestOf(name) ?? nothing} .value=${values[name]} @change=${this._entered}></label>`;
   }
 
   _sweeps() {

@@ -172,14 +172,16 @@ export class JwFitoutView extends element(
   }
 
   /**
-   * The joints of the sheets; none where their line is not kept.
+   * The joints of the sheets; none where their line is not kept, or another one's sheets are awaited.
    *
    * @returns {Joint[]}
    */
   get _joints() {
     const {answered} = this._fitout;
     if (this._line || this._state.of !== 'line' || !answered) return [];
-    return jointsOf({name: this._ownLine.name, request: answered});
+    const {name, request} = this._ownLine;
+    if (JSON.stringify(answered.elements) !== JSON.stringify(request.elements)) return [];
+    return jointsOf({name, request});
   }
 
   /** What is due, of all lines. */

@@ -1,4 +1,4 @@
-/** The look of what is folded to a line of numbers with a sentence, its steps inside. */
+/** What is folded to a line of numbers with a sentence, its steps inside. */
 import {css} from 'lit';
 
 export const foldStyles = css`
@@ -22,3 +22,16 @@ export const foldStyles = css`
     summary::after { display: none; }
   }
 `;
+
+/**
+ * The names of what is unfolded, after one of them was turned; the same where the turn was of something inside it.
+ *
+ * @param {Set<string>} open
+ * @param {Event} event - of its `toggle`
+ * @param {string} name
+ */
+export function turned(open, {target, currentTarget}, name) {
+  if (target !== currentTarget) return open;
+  const others = [...open].filter((one) => one !== name);
+  return new Set(/** @type {HTMLDetailsElement} */ (target).open ? [...others, name] : others);
+}

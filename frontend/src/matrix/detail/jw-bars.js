@@ -1,14 +1,12 @@
 import {css, html, unsafeCSS} from 'lit';
 import {element, of, value} from '../../shared/elements/element.js';
+import {LIMIT_LENGTH, takenLength} from '../../shared/margins/bar.js';
 import {STEP_RULES, stepOf, stepWords} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
 import {decibels, digits, power, quantity, roundedDown} from '../../shared/text/format.js';
 import {temperatureText} from '../../shared/text/measures.js';
 
 /** @import {Cell, Limit} from '../../shared/answers.js' */
-
-/** Where the limit stands on a bar, as a share of its length; what is over it has the rest. */
-const LIMIT_AT = 0.75;
 
 /** What each limit is told in, now and at most; a peak voltage goes with the root of the power. */
 const TOLD = {
@@ -63,12 +61,11 @@ class JwBars extends element({cell: value(/** @type {Cell} */ (of))}) {
       }</span></h3></div>`;
     const [now, most] = TOLD[id](cell, limit);
     const share = cell.power_w / allowed;
-    const taken = Math.min(share * LIMIT_AT, 1) * 100;
     const first = binding ? '; the limit that is reached first' : '';
     return html`<div data-bar=${id} ?data-binding=${binding}>
       <h3><b>${name}</b><span>${now} of ${most}</span></h3>
       <div class="bar" role="img" aria-label="${name}: ${now} of ${most} allowed"
-        style="--taken:${taken}%;--limit:${LIMIT_AT * 100}%"><i data-step=${stepOf(margin)}></i></div>
+        style="--taken:${takenLength(share)};--limit:${LIMIT_LENGTH}"><i data-step=${stepOf(margin)}></i></div>
       <p class="quiet">${digits(share * 100, 2)} % of the ${power(roundedDown(allowed, 3))} it allows:
         ${decibels(margin)} dB, ${stepWords(margin)}${first}.</p>
     </div>`;

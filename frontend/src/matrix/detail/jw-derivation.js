@@ -6,6 +6,7 @@ import {STEP_RULES, stepOf, stepWords} from '../../shared/margins/scale.js';
 import {packMark, packStyles} from '../../shared/packs/mark.js';
 import {base} from '../../shared/styles/base.js';
 import {decibels, frequency, power, roundedDown} from '../../shared/text/format.js';
+import {turned} from './fold.js';
 import './jw-bars.js';
 import './jw-charts.js';
 import './jw-limit.js';
@@ -103,18 +104,11 @@ class JwDerivation extends element({
   /** What is drawn only once it is unfolded. */
   _folded(heading, content) {
     const [name] = heading.split(':');
-    return html`<details class="more" ?open=${this._open.has(name)} @toggle=${(event) => this._turned(event, name)}>
+    const toggled = (event) => (this._open = turned(this._open, event, name));
+    return html`<details class="more" ?open=${this._open.has(name)} @toggle=${toggled}>
       <summary>${heading}</summary>
       ${this._open.has(name) ? content : nothing}
     </details>`;
-  }
-
-  _turned({target, currentTarget}, name) {
-    if (target !== currentTarget) return;
-    const open = new Set(this._open);
-    if (target.open) open.add(name);
-    else open.delete(name);
-    this._open = open;
   }
 
   /** Heading of the checks, which says how many are not passed. */

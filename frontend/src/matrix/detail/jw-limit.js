@@ -5,7 +5,7 @@ import {byPurpose} from '../../shared/margins/purposes.js';
 import {STEP_RULES, stepOf} from '../../shared/margins/scale.js';
 import {base} from '../../shared/styles/base.js';
 import {decibels, power} from '../../shared/text/format.js';
-import {foldStyles} from './fold.js';
+import {foldStyles, turned} from './fold.js';
 
 /** @import {Catalogue, Limit} from '../../shared/answers.js' */
 
@@ -31,7 +31,7 @@ class JwLimit extends element({
 
   render() {
     const {limit} = this;
-    return html`<details ?open=${this._open.has('')} @toggle=${(event) => this._turned(event, '')}>
+    return html`<details ?open=${this._open.has('')} @toggle=${(event) => (this._open = turned(this._open, event, ''))}>
       <summary>
         <strong>${limit.name}</strong>
         ${limit.binding ? html`<span class="binds sign">limits</span>` : nothing}
@@ -50,7 +50,7 @@ class JwLimit extends element({
   _group({purpose, steps}) {
     const count = steps.filter(({end}) => end !== 'high').length;
     return html`<details class="group more" ?open=${this._open.has(purpose)}
-      @toggle=${(event) => this._turned(event, purpose)}>
+      @toggle=${(event) => (this._open = turned(this._open, event, purpose))}>
       <summary>${purpose} <span class="quiet">${count} ${count === 1 ? 'step' : 'steps'}</span></summary>
       ${
         this._open.has(purpose)
@@ -58,14 +58,6 @@ class JwLimit extends element({
           : nothing
       }
     </details>`;
-  }
-
-  _turned({target, currentTarget}, name) {
-    if (target !== currentTarget) return;
-    const open = new Set(this._open);
-    if (target.open) open.add(name);
-    else open.delete(name);
-    this._open = open;
   }
 
   _allowed() {

@@ -48,6 +48,12 @@ const FIELDS = {
 };
 export const FIELD_NAMES = Object.keys(FIELDS);
 
+/** The most characters of a field; undefined where its values are bounded otherwise. @param {string} field */
+export function longestOf(field) {
+  const rule = FIELDS[field];
+  return 'longest' in rule ? rule.longest : undefined;
+}
+
 const MOST_JOINTS = 5000;
 const MOST_ENTRIES = 5000;
 const MOST_MONTHS = 1200;
