@@ -7,7 +7,7 @@ import math
 import msgspec
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 from lines import CABLES, HOLDS, LINES, SEEDS, TRANSMITTING, ask, measured_text, passive, touchstone
 from scenarios import examples
@@ -274,6 +274,8 @@ def densest(model, waves, frequency):
     reflection=st.floats(0, 0.98),
     angle=st.floats(0, 2 * math.pi),
 )
+@example("rg_6", 5.196, 2.195, 0.689, 4.804)  # loss and phase of one size: maxima far from where waves are in phase
+@example("rg_316", 5.542, 2.142, 0.06, 1.618)
 def test_the_worst_place_of_a_cable_is_found(cable, hertz, length, reflection, angle):
     """A cable's stress is the greatest along it, also where loss shifts the maxima and where there is none inside."""
     frequency, model = np.array([10**hertz]), run(cable, 10**length)
