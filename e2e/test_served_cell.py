@@ -227,7 +227,9 @@ def working(visit: Visit) -> Locator:
     """The binding limit with all its steps unfolded."""
     limit = opened(visit).locator("jw-limit").first
     limit.locator("summary").first.click()
-    for group in limit.locator(".group > summary").all():
+    groups = limit.locator(".group > summary")
+    expect(groups.first).to_be_visible()
+    for group in groups.all():
         group.click()
     expect(limit.locator("math").first).to_be_visible()
     return limit
@@ -281,7 +283,9 @@ def test_no_formula_is_cut_off(visit: Visit, size: dict) -> None:
     page = visit(LINK, **size)
     limit = drawn(page).locator("jw-limit").first
     limit.locator("summary").first.click()
-    for group in limit.locator(".group > summary").all():
+    groups = limit.locator(".group > summary")
+    expect(groups.first).to_be_visible()
+    for group in groups.all():
         group.click()
     expect(limit.locator("math").first).to_be_visible()
 

@@ -136,7 +136,7 @@ def folder(tmp_path: Path) -> Path:
 
 @pytest.fixture
 def site(folder: Path) -> Iterator[str]:
-    """The address of a server that serves the folder."""
+    """The address of a server that serves the folder; asked for before `visit`, it outlives the pages."""
     with served(0, "--page-folder", str(folder)) as address:
         yield address
 
@@ -163,7 +163,7 @@ def build_anew(folder: Path, title: str, files: dict[str, str] | None = None) ->
     worker.write_text(f"const BUILD={json.dumps(known)};\n{code}", "utf-8")
 
 
-def test_a_newer_build_waits_for_its_reader(visit: Visit, folder: Path, site: str) -> None:
+def test_a_newer_build_waits_for_its_reader(folder: Path, site: str, visit: Visit) -> None:
     """A newer build is offered and never loads by itself; taking it keeps the station that was set."""
     page = kept(visit(site=site, service_workers="allow"))
     type_vswr(page, "3")
@@ -179,7 +179,7 @@ def test_a_newer_build_waits_for_its_reader(visit: Visit, folder: Path, site: st
     expect(page.get_by_text(NEWER)).to_have_count(0)
 
 
-def test_a_declined_build_stays_away_and_is_offered_again(visit: Visit, folder: Path, site: str) -> None:
+def test_a_declined_build_stays_away_and_is_offered_again(folder: Path, site: str, visit: Visit) -> None:
     """A newer build that the reader closed the notice on is not loaded by the next visit, but offered again."""
     page = kept(visit(site=site, service_workers="allow"))
     build_anew(folder, "Second build")
@@ -192,7 +192,7 @@ def test_a_declined_build_stays_away_and_is_offered_again(visit: Visit, folder: 
     expect(page).to_have_title("Jointwise")
 
 
-def test_a_newer_build_taken_in_one_tab_can_be_taken_in_another(visit: Visit, folder: Path, site: str) -> None:
+def test_a_newer_build_taken_in_one_tab_can_be_taken_in_another(folder: Path, site: str, visit: Visit) -> None:
     """A tab is not loaded anew because another took the newer build; its own button does it when pressed."""
     first = kept(visit(site=site, service_workers="allow", forgiven=AWAY))
     second = first.context.new_page()
@@ -252,7 +252,7 @@ def test_a_tab_goes_on_with_the_files_of_its_own_build(visit: Visit, folder: Pat
     assert [older.evaluate(CHARTS_OF), newer.evaluate(CHARTS_OF)] == ["first", "second"]
 
 
-def test_a_build_that_no_tab_uses_is_forgotten(visit: Visit, folder: Path, site: str) -> None:
+def test_a_build_that_no_tab_uses_is_forgotten(folder: Path, site: str, visit: Visit) -> None:
     """The files of a build stay as long as a tab runs it, and go when the last one is closed or loaded anew."""
     older = kept(visit(site=site, service_workers="allow", forgiven=AWAY))
     newer = older.context.new_page()
@@ -274,7 +274,7 @@ def test_a_build_that_no_tab_uses_is_forgotten(visit: Visit, folder: Path, site:
     newer.wait_for_function("async () => (await caches.keys()).join() === 'jointwise-Second-build'")
 
 
-def test_half_a_build_is_not_taken(visit: Visit, folder: Path, site: str) -> None:
+def test_half_a_build_is_not_taken(folder: Path, site: str, visit: Visit) -> None:
     """A build with a file that is not its own is neither offered nor kept; the one before goes on."""
     page = kept(visit(site=site, service_workers="allow", forgiven="integrity|Failed to (load|fetch)"))
     build_anew(folder, "Second build")

@@ -20,7 +20,7 @@ __all__ = ["Constants", "FittedRatings", "RunLink", "RunModel", "fitted_constant
 Constants = tuple[Broadcast, Broadcast, Broadcast]
 """Attenuation constants of conductors and dielectric [Np/m] and phase constant [rad/m]."""
 
-LOSS_ROUNDS = 4  # each brings the place of a maximum nearer by about beta over alpha; a lossy cable below 1 MHz needs four
+LOSS_ROUNDS = 4  # each brings the place of a maximum nearer by about beta over alpha: four for lossy cable below 1 MHz
 
 
 class FittedRatings(Protocol):

@@ -109,17 +109,31 @@ class JwMasthead extends element({
     this.description = '';
     this.file = '';
     this._turned = () => this.requestUpdate();
+    this._moved = () => this._tellEnd();
+    this._sizes = new ResizeObserver(this._moved);
     this._theme = kept();
   }
 
   connectedCallback() {
     super.connectedCallback();
     DARK.addEventListener('change', this._turned);
+    window.addEventListener('scroll', this._moved, {passive: true});
+    this._sizes.observe(this);
   }
 
   disconnectedCallback() {
     super.disconnectedCallback();
     DARK.removeEventListener('change', this._turned);
+    window.removeEventListener('scroll', this._moved);
+    this._sizes.disconnect();
+  }
+
+  /** What lies over the page beside the reading leaves the masthead in use: it is told where that ends. */
+  _tellEnd() {
+    const end = `${Math.max(0, Math.round(this.getBoundingClientRect().bottom))}px`;
+    if (end === this._end) return;
+    this._end = end;
+    document.documentElement.style.setProperty('--masthead-end', end);
   }
 
   willUpdate() {

@@ -3,7 +3,7 @@ import {base} from '../styles/base.js';
 import {element} from './element.js';
 import {inside} from './inside.js';
 
-/** From here the sheet leaves the page under it in use; on paper it follows the page. */
+/** From here the sheet leaves the page beside it and the masthead above it in use; on paper it follows the page. */
 const BESIDE = matchMedia('(min-width: 1280px)');
 /** Before and after the page goes to paper. */
 const PRINTING = ['beforeprint', 'afterprint'];
@@ -46,7 +46,7 @@ class JwSheet extends element({heading: {type: String}}) {
       @media (min-width: 700px) {
         dialog { inset: 0 0 0 auto; width: 600px; border-left: 1px solid var(--edge); box-shadow: 0 0 40px #0005; }
       }
-      @media (min-width: 1280px) { dialog { width: var(--sheet); } }
+      @media (min-width: 1280px) { dialog { inset: var(--masthead-end) 0 0 auto; width: var(--sheet); height: auto; } }
       @media print {
         dialog, dialog[open] {
           position: static; display: block; width: auto; height: auto; overflow: visible; border: 0; box-shadow: none;
