@@ -4281,10 +4281,10 @@ Python (PSF licence), NumPy, msgspec and Lit (BSD licences), culori, noble-hashe
   /* what stands above the tables speaks to a reader without scripts */
   .tables ::slotted(:is(h1, p)) { display: none; }
   @media (max-width: 720px) { jw-scenario { padding: 0; } }
-  @media (min-width: 1280px) { .page:has(> [beside]) { padding-right: var(--sheet); } }
+  @media (min-width: 1280px) { .page:has(> [beside]) > :not(jw-masthead) { margin-right: var(--sheet); } }
   @media print {
     .skip, .own { display: none; }
-    .page:has(> [beside]) { padding: 0; }
+    .page:has(> [beside]) > * { margin: 0; }
     .page[data-upright] { page: upright; }
     .page[data-upright] > jw-masthead { display: none; }
     main { padding: 0; gap: 2mm; }
