@@ -74,7 +74,8 @@ def _sentence(joint: Judgement, step: VerdictStep, mode: str) -> str:
                 f"good ones {safe_power(high_w)}; you ask for {asked}."
             )
         case "over":
-            return f"No: {name} does not stand {asked} here; {most}."
+            weak = joint.cable.spoken_name if joint.binding == "cable" else name
+            return f"No: {weak} does not stand {asked} here; {most}."
         case "at":
             return f"Only just: {most}, so nothing is left over{_by_good_parts(joint)}."
         case "tight":

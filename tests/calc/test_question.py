@@ -413,6 +413,15 @@ def test_a_separator_before_three_digits_could_be_either(text, numbers):
     assert numbers_of(text) == numbers
 
 
+@pytest.mark.parametrize(
+    ("typed", "weak"),
+    [("n 1.5kw rtty 23cm", "RG-213"), ("uhf 1kw fm 70cm", "UHF"), ("so239 5kw cw 40m", "UHF")],
+)
+def test_over_the_limit_names_what_gives_way(typed, weak):
+    """Where the cable gives way first it is the cable that is said not to stand the power, not its connector."""
+    assert ask(typed)["verdict"]["sentence"].startswith(f"No: {weak}")
+
+
 def test_sentences_read_as_sentences():
     """Whatever is asked, each sentence begins with a capital and ends with a full stop, and says no inner name."""
     for text in (*IN_NEED, *ANSWERED):
