@@ -13,10 +13,14 @@ KEEPS_NOTHING = "keeps nothing"
 NO_ROOM = "no room"
 
 
-@pytest.fixture(params=ENGINES)
-def engine(request: pytest.FixtureRequest) -> Engine:
-    """One engine after the other."""
-    return ENGINES[request.param]
+OFTEN = "chromium"
+IN_EVERY = pytest.mark.parametrize("engine", ENGINES.values(), ids=ENGINES)
+IN_ONE_OFTEN = pytest.mark.parametrize(
+    "engine",
+    [pytest.param(engine, marks=[] if name == OFTEN else pytest.mark.nightly) for name, engine in ENGINES.items()],
+    ids=ENGINES,
+)
+"""The others cost minutes and go the same way."""
 
 
 def opened(view: View, fragment: str) -> View:
@@ -39,6 +43,7 @@ def named(view: View, name: str) -> None:
     view.enter("#name", name)
 
 
+@IN_ONE_OFTEN
 def test_a_window_that_forgets_keeps_a_line_while_it_is_open(engine: Engine) -> None:
     """What is kept is there again in the same window, and not in the next."""
     with engine() as view:
@@ -50,6 +55,7 @@ def test_a_window_that_forgets_keeps_a_line_while_it_is_open(engine: Engine) -> 
         assert view.run(KEPT_NAME) != "Garden"
 
 
+@IN_EVERY
 def test_a_browser_that_keeps_nothing_is_no_obstacle(engine: Engine) -> None:
     """With its storage off the page computes, and says that nothing is kept."""
     with engine(storage=False) as view:
@@ -60,6 +66,7 @@ def test_a_browser_that_keeps_nothing_is_no_obstacle(engine: Engine) -> None:
         assert set(view.wrong()) <= CHARTS_OWN
 
 
+@IN_ONE_OFTEN
 def test_a_browser_without_room_is_no_obstacle(engine: Engine) -> None:
     """With its storage filled to the last byte the page computes, says so, and what was kept before is there."""
     with engine() as view:

@@ -110,7 +110,6 @@ class JwMasthead extends element({
     this.file = '';
     this._turned = () => this.requestUpdate();
     this._moved = () => this._tellEnd();
-    this._sizes = new ResizeObserver(this._moved);
     this._theme = kept();
   }
 
@@ -118,6 +117,7 @@ class JwMasthead extends element({
     super.connectedCallback();
     DARK.addEventListener('change', this._turned);
     window.addEventListener('scroll', this._moved, {passive: true});
+    this._sizes = new ResizeObserver(this._moved);
     this._sizes.observe(this);
   }
 
@@ -125,7 +125,7 @@ class JwMasthead extends element({
     super.disconnectedCallback();
     DARK.removeEventListener('change', this._turned);
     window.removeEventListener('scroll', this._moved);
-    this._sizes.disconnect();
+    this._sizes?.disconnect();
   }
 
   /** What lies over the page beside the reading leaves the masthead in use: it is told where that ends. */
