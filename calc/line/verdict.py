@@ -1,5 +1,6 @@
 """The sentence about a line: what reaches the antenna, and the part that decides."""
 
+from ..numeric.rounding import significant
 from ..numeric.units import engineering
 from ..physics.margin_words import margin_in_words
 from .parts import Weakest
@@ -8,6 +9,7 @@ from .results import LinePart
 
 __all__ = ["verdict"]
 
+DELIVERED_DIGITS = 3
 WORTH_SAYING = 0.97
 """The worst is said where it is less than this share of what is expected: an eighth of a decibel."""
 
@@ -21,8 +23,9 @@ def verdict(
     if power_w == 0:
         start = f"On {column} the line loses {loss_db(expected) or 0:.2f} dB."
     else:
-        reached, least, sent = (engineering(share * power_w, "W") for share in (expected, worst, 1.0))
-        start = f"On {column} {reached} of {sent} reach the {into}{_at_worst(worst, expected, least)}."
+        reached, least = (engineering(significant(part * power_w, DELIVERED_DIGITS), "W") for part in (expected, worst))
+        share = f"{reached} of {engineering(power_w, 'W')}"
+        start = f"On {column} {share} reach the {into}{_at_worst(worst, expected, least)}."
     if weakest.part is None:
         return start
     part, margin, margin_high = parts[weakest.part], weakest.margin_db, weakest.margin_high_db
