@@ -1,7 +1,7 @@
 """How good the joints of a chain are for what a pair carries, and the chains that are as good as the best."""
 
 from collections.abc import Callable
-from math import prod
+from math import isfinite, prod
 from typing import NamedTuple
 
 from ..formulas.match import reflection_of_vswr, return_loss
@@ -10,7 +10,15 @@ from .chains import AdapterChain, joints_of
 from .joint_figures import JointFigures
 from .required_pairs import RequiredPair
 
-__all__ = ["ENOUGH_MARGIN_DB", "MEASURES", "ChainQuality", "chain_quality", "return_loss_of", "with_best_joints"]
+__all__ = [
+    "ENOUGH_MARGIN_DB",
+    "MEASURES",
+    "ChainQuality",
+    "chain_quality",
+    "margin_or_none",
+    "return_loss_of",
+    "with_best_joints",
+]
 
 ENOUGH_MARGIN_DB = 10.0
 """An ample margin: more of it changes nothing."""
@@ -30,7 +38,7 @@ class ChainQuality(NamedTuple):
     """What the joints of a chain are worth under the duty of its pair [dB]."""
 
     margin_db: float
-    """The smallest of its joints."""
+    """The smallest of its joints; infinite in receive."""
     worst_return_loss_db: float
     """The smallest of its joints."""
     return_loss_db: float
@@ -72,6 +80,11 @@ def chain_quality(pair: RequiredPair, chain: AdapterChain, figures: JointFigures
 def return_loss_of(vswr: float) -> float:
     """Return loss [dB] of a VSWR."""
     return float(return_loss(reflection_of_vswr(vswr)))
+
+
+def margin_or_none(margin_db: float) -> float | None:
+    """A margin [dB] as an answer holds it: none in receive, where nothing limits."""
+    return margin_db if isfinite(margin_db) else None
 
 
 def with_best_joints(pair: RequiredPair, options: list[Alternative], figures: JointFigures) -> list[Alternative]:

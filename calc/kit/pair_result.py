@@ -2,7 +2,7 @@
 
 from ..catalogue.mating import ConnectorEnd, meeting
 from .adapters import Stock, adapter_name
-from .chain_quality import chain_quality, return_loss_of
+from .chain_quality import chain_quality, margin_or_none, return_loss_of
 from .chains import AdapterChain, joints_of, mated_loss_db
 from .joint_figures import JointFigures
 from .obstacle import obstacle
@@ -55,7 +55,7 @@ def _joined_by(chain: AdapterChain, pair: RequiredPair, figures: JointFigures) -
     return JoinedBy(
         adapters=[UsedAdapter(adapter_name(adapter), *adapter[0], *adapter[1]) for adapter in chain.adapters],
         joints=joints,
-        margin_db=quality.margin_db,
+        margin_db=margin_or_none(quality.margin_db),
         return_loss_db=quality.return_loss_db,
         loss_db=chain.loss_db,
     )
@@ -68,7 +68,7 @@ def _joint(first: ConnectorEnd, second: ConnectorEnd, figures: JointFigures) -> 
     return ChainJoint(
         *first,
         *second,
-        margin_db=min(figures.margin_db[family] for family in families),
+        margin_db=margin_or_none(min(figures.margin_db[family] for family in families)),
         return_loss_db=return_loss_of(max(figures.vswr[family] for family in families)),
         loss_db=mated_loss_db(figures, first, second),
         notes=notes + [note for family in families for note in figures.notes[family]],

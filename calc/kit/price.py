@@ -3,7 +3,7 @@
 from typing import NamedTuple
 
 from ..catalogue import catalogue
-from .chain_quality import MEASURES, ChainQuality, chain_quality
+from .chain_quality import MEASURES, ChainQuality, chain_quality, margin_or_none
 from .chains import AdapterChain
 from .joint_figures import Duty, JointFigures
 from .requests import Goal
@@ -90,4 +90,4 @@ def _between(chain: AdapterChain) -> set[str]:
 
 
 def _pair_quality(numbers: list[int], quality: ChainQuality) -> PairQuality:
-    return PairQuality(numbers, quality.margin_db, quality.return_loss_db, quality.loss_db)
+    return PairQuality(numbers, margin_or_none(quality.margin_db), quality.return_loss_db, quality.loss_db)

@@ -56,7 +56,8 @@ class ChainJoint(Struct, frozen=True):
     one_gender: Gender
     other_family: str
     other_gender: Gender
-    margin_db: float
+    margin_db: float | None
+    """None in receive."""
     return_loss_db: float
     loss_db: float
     notes: list[str]
@@ -67,8 +68,8 @@ class JoinedBy(Struct, frozen=True):
 
     adapters: list[UsedAdapter]
     joints: list[ChainJoint]
-    margin_db: float
-    """The smallest of its joints."""
+    margin_db: float | None
+    """The smallest of its joints; none in receive."""
     return_loss_db: float
     """Of all joints at worst: their VSWRs multiplied, and that of a step between the ports' impedances."""
     loss_db: float
@@ -98,7 +99,8 @@ class PairQuality(Struct, frozen=True):
     """What joins a pair in one of two kits that are compared."""
 
     ports: list[int]
-    margin_db: float
+    margin_db: float | None
+    """None in receive."""
     return_loss_db: float
     loss_db: float
 

@@ -53,7 +53,7 @@ def both(**question):
 def worst(pair):
     """Margin and return loss of a pair's worst joint, up to what is enough."""
     joints = pair.joined.joints
-    margin_db = min(joint.margin_db for joint in joints)
+    margin_db = min((joint.margin_db for joint in joints if joint.margin_db is not None), default=ENOUGH_MARGIN_DB)
     return_loss_db = min(joint.return_loss_db for joint in joints)
     return min(margin_db, ENOUGH_MARGIN_DB), min(return_loss_db, ENOUGH_RETURN_LOSS_DB)
 
