@@ -14,7 +14,7 @@ from ..formulas.constants import C_0
 from .arrays import ComplexArray, RealArray
 from .faults import PlacedFault, Stretch
 from .line_waves import LineWaves, Lumped, Scattering, line_scattering, lumped_scattering
-from .swept_line import CablePart, FixedPart, LumpedPart, SweptLine
+from .swept_line import CablePart, EndPart, FixedPart, LumpedPart, SweptLine
 
 __all__ = ["Piece", "Prediction", "inserted", "lossier", "predicted"]
 
@@ -106,7 +106,7 @@ class _Chain:
         return [(number, fault) for number, fault in enumerate(self._faults) if fault.part == part]
 
     def _pieces_of(self, at: int) -> list[Piece]:
-        """A cable cut where a fault is; of a joint its section and what is lumped, faults among it."""
+        """A cable cut where a fault is; of a joint its halves and what is lumped between them, faults among it."""
         part = self._line.parts[at]
         if isinstance(part, CablePart):
             return self._cable_pieces(at, part.length_m)
@@ -120,7 +120,9 @@ class _Chain:
                 series, shunt = series + more.series, shunt + more.shunt
         lumped = Piece(lumped_scattering(Lumped(series, shunt), self._z_0), at, is_lumped=True)
         section = Piece(part.section, at)
-        return [*([lumped, section] if isinstance(part, FixedPart) else [section, lumped]), *sections]
+        before = [] if isinstance(part, FixedPart) else [section]
+        behind = [] if isinstance(part, EndPart) else [section]
+        return [*before, lumped, *sections, *behind]
 
     def _cable_pieces(self, at: int, length_m: float) -> list[Piece]:
         gamma, impedance = self._cables[at]

@@ -161,12 +161,11 @@ class _WavesAlong:
         return self._line.cable_impedance(self._x, part)
 
     def at(self, part: int, distances: RealArray) -> _At:
-        """Behind a joint; or at distances from a cable's beginning [m]."""
+        """Within a joint; or at distances from a cable's beginning [m]."""
         own = [(plane, piece) for plane, piece in enumerate(self._pieces) if piece.part == part]
         if part not in self._line.cables:
-            behind = own[-1][0] + 1
-            waves = self._waves
-            return _At(waves.ahead[behind][None], self._back[behind][None], waves.forward[behind][None])
+            middle, waves = own[-1][0], self._waves
+            return _At(waves.ahead[middle][None], self._back[middle][None], waves.forward[middle][None])
         ends = np.array([piece.end_m for _, piece in own])
         which = np.minimum(np.searchsorted(ends, distances), len(own) - 1)
         found = np.empty((3, distances.size, self._back[0].size), dtype=np.complex128)

@@ -69,10 +69,11 @@ class CablePart(NamedTuple):
 
 
 class JointPart(NamedTuple):
-    """A joint: its typical section, its delay [s], and by what it may be off: longer, then of another impedance."""
+    """A joint: half of its typical section, its delay [s], and by what it may be off: longer, of another impedance."""
 
     link: Link
     section: Scattering
+    """Each half of it, before and behind what is lumped: contacts meet, and fail, in its middle."""
     delay_s: float
     deviations: Deviations
 
@@ -95,7 +96,7 @@ class FixedPart(NamedTuple):
 
 Part = CablePart | JointPart | EndPart | FixedPart
 LumpedPart = JointPart | EndPart
-"""A section and, behind it, what is lumped."""
+"""A section and what is lumped."""
 
 
 class SweptLine(NamedTuple):
@@ -259,7 +260,7 @@ def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior) -> Par
         longer, other = prior.joint_delay * seconds, np.hypot(prior.joint, prior.joint_share * spread) * seconds
         return JointPart(
             link,
-            _scattering(joint_section(*typical), z_0, frequency),
+            _scattering(joint_section(typical.impedance, typical.angle / 2, typical.contact_ohm / 2), z_0, frequency),
             seconds,
             Deviations((longer * z_0, other * z_0), (longer / z_0, -other / z_0), prior.contact_ohm),
         )
