@@ -14,7 +14,7 @@ from ..formulas.constants import C_0
 from .arrays import ComplexArray, RealArray
 from .faults import PlacedFault, Stretch
 from .line_waves import LineWaves, Lumped, Scattering, line_scattering, lumped_scattering
-from .swept_line import CablePart, EndPart, FixedPart, LumpedPart, SweptLine
+from .swept_line import CABLE_PARAMETERS, CablePart, EndPart, FixedPart, LumpedPart, SweptLine
 
 __all__ = ["Piece", "Prediction", "inserted", "lossier", "predicted"]
 
@@ -174,19 +174,24 @@ class _Chain:
             if number is not None:
                 fault = self._faults[number]
                 slopes[self._offsets[number] + fault.size_count] += by_angle * gamma * sign * fault.place_deviation_m
-        added = np.zeros_like(gamma)
-        returned, forth, back = np.exp(-2 * gamma * length), onward**2, returning_end**2
-        for wave in range(cable.wanders):
-            along = np.zeros_like(gamma)
-            for k in (1j, -1j):
-                turn = k * np.pi * (wave + 1) / cable.length_m
-                turned, begun, ended = (np.exp(turn * at_m) for at_m in (length, piece.begin_m, piece.end_m))
-                along += (begun / 2) * forth * (1 - returned * turned) / (2 * gamma - turn)
-                along += (ended / 2) * back * (1 - returned / turned) / (2 * gamma + turn)
-            row = scale * gamma * along * cable.wander
-            slopes[first + 5 + wave] += row
-            added += self._x[first + 5 + wave] * row
+        rows = self._wander_slopes(plane, piece, gamma, impedance)
+        wanders = slice(first + CABLE_PARAMETERS, first + CABLE_PARAMETERS + cable.wanders)
+        slopes[wanders] += rows
+        added: ComplexArray = self._x[wanders] @ rows
         return added
+
+    def _wander_slopes(self, plane: int, piece: Piece, gamma: ComplexArray, impedance: ComplexArray) -> ComplexArray:
+        """A piece's share of the derivatives by the waves of its cable's impedance."""
+        cable, length = self._line.cables[piece.part], piece.end_m - piece.begin_m
+        (onward, _), (_, returning) = (self._travelling(end, impedance) for end in (plane, plane + 1))
+        returned, forth, back = np.exp(-2 * gamma * length), onward**2, returning**2
+        turn = 1j * np.pi * np.arange(1, cable.wanders + 1)[:, None] / cable.length_m
+        turned, begun, ended = (np.exp(turn * at_m) for at_m in (length, piece.begin_m, piece.end_m))
+        # a wave of impedance is half the one turning forward and half the one turning back
+        along = (1 - returned * turned) * (begun * forth + ended.conj() * back) / (2 * gamma - turn)
+        along += (1 - returned * turned.conj()) * (begun.conj() * forth + ended * back) / (2 * gamma + turn)
+        rows: ComplexArray = along * (self._z_0 / impedance * gamma / 2 * cable.wander)
+        return rows
 
     def _travelling(self, plane: int, impedance: ComplexArray) -> tuple[ComplexArray, ComplexArray]:
         """Forward and backward wave in a cable at a plane [V]."""

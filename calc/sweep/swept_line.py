@@ -27,7 +27,7 @@ from .arrays import ComplexArray, IndexArray, RealArray
 from .line_waves import Lumped, Scattering
 from .prior import LinePrior, SweepSettings, end_deviations, is_vague, known_reflection, line_prior, load_basis
 
-__all__ = ["CablePart", "EndPart", "FixedPart", "JointPart", "LumpedPart", "SweptLine", "swept_line"]
+__all__ = ["CABLE_PARAMETERS", "CablePart", "EndPart", "FixedPart", "JointPart", "LumpedPart", "SweptLine", "swept_line"]
 
 LEAST_PART_REFLECTION = 0.02  # a part between matched ends is never known better
 MOST_WANDERS, FEW_WANDERS = 12, 3
