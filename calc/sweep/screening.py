@@ -15,7 +15,7 @@ from .line_waves import line_scattering, lumped_scattering
 from .prediction import Piece, inserted, lossier
 from .swept_line import SweptLine
 
-__all__ = ["Place", "Trial", "judged_until_m", "place_grid", "screened"]
+__all__ = ["FollowedScore", "Place", "Trial", "judged_until_m", "place_grid", "screened"]
 
 MOST_PLACES = 160
 """In all cables together."""
@@ -72,7 +72,7 @@ def judged_until_m(line: SweptLine, cell_m: float) -> float:
 
 def screened(line: SweptLine, fit: Fit, places: list[Place]) -> list[Trial]:
     """Every kind with its best sizes at every place; the line is that of the fit."""
-    score = _Score(fit)
+    score = FollowedScore(fit)
     waves = _WavesAlong(line, fit)
     omega, z_0 = 2 * np.pi * line.frequency_hz, line.impedance_ohm
     trials: list[Trial] = []
@@ -120,7 +120,7 @@ def _ahead(
     return line_scattering(waves.impedance(part) * stretch.ratio, angle, z_0).ahead(waves.at(part, end).ahead)
 
 
-class _Score:
+class FollowedScore:
     """How much lower the residual's squares are, in logarithm, once the line's parameters have followed."""
 
     def __init__(self, fit: Fit) -> None:

@@ -9,10 +9,11 @@ from typing import NamedTuple
 import numpy as np
 
 from .alignment import aligned_fits, lower_bands
-from .arrays import ComplexArray, IndexArray, RealArray
+from .arrays import ComplexArray, RealArray
 from .faults import AT_A_JOINT, PlacedFault
 from .fit import Fit, fitted
 from .screening import Place, Trial, judged_until_m, place_grid, screened
+from .settling import settled
 from .swept_line import SweptLine
 
 __all__ = ["Hypotheses", "fit_hypotheses", "own_parameters", "place_of"]
@@ -24,9 +25,9 @@ LAST_TRIALS = 8
 SHORT_ROUNDS, ROUNDS = 5, 10
 LEAST_SCORE = 1.0
 LEAST_EVIDENCE = 10.0
+HOPELESS = 60.0
+"""Evidence by which a fault, fitted for a few rounds, may lag behind and still be fitted to the end."""
 SECOND_TRIALS = 4
-MOST_MOVES, MOVE_TRIALS, LEAST_MOVE = 2, 3, 2.0
-"""Rounds of moving joints of the intact line, places tried in each, and the evidence that one must win."""
 FARTHEST_SHIFT = 2.5  # deviations of length by which a joint may be off to be where a fault is seen
 
 
@@ -39,11 +40,15 @@ _Start = tuple[tuple[PlacedFault, ...], RealArray]
 
 
 class Hypotheses(NamedTuple):
-    """The fits to all of the sweep: the intact line, one fault each, two faults each; the best first."""
+    """The fits to all of the sweep, the best first."""
 
     intact: Fit
     single: list[Fit]
+    """With one fault."""
     double: list[Fit]
+    """With the best single fault and another."""
+    swapped: list[Fit]
+    """With the best of those others alone; then with that and another, the best single fault or one elsewhere."""
 
 
 def place_of(line: SweptLine, fault: PlacedFault, own: RealArray) -> float:
@@ -67,6 +72,7 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
     """Fit a line to a measured reflection; `cell_m` is the distance that the sweep resolves [m]."""
     bands = lower_bands(line)
     intact = max(aligned_fits(line, measured, bands), key=lambda fits: fits[-1].evidence)
+    intact[-1] = settled(line.at(bands[-1]), measured[bands[-1]], intact[-1], cell_m)
     pool: list[Fit] = []
     for number, points in enumerate(bands):
         own, seen = line.at(points), measured[points]
@@ -77,16 +83,38 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
             starts += _masked_starts(own, intact[number], judged_until_m(line, cell_m))
         pool = _kept(line, [fitted(own, seen, x, faults, SHORT_ROUNDS) for faults, x in starts], KEPT)
     starts_intact = [intact[-1].x, *(fit.x[: line.parameter_count] for fit in pool[:2])]
-    starts_intact.append(_joints_moved(line, measured, intact[-1], bands[-1], place_grid(line, cell_m / 2)))
-    full_intact = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
+    whole = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
     single = _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool], KEPT)
-    double: list[Fit] = []
-    if single and single[0].evidence - full_intact.evidence > LEAST_EVIDENCE:
-        places = place_grid(line, cell_m / 2)
-        starts = _starts(line, single[0], places, SECOND_TRIALS)
-        double = _kept(line, [fitted(line, measured, x, faults, SHORT_ROUNDS) for faults, x in starts], 2)
-        double = _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in double], 2)
-    return Hypotheses(full_intact, single, double)
+    if not single or single[0].evidence - whole.evidence <= LEAST_EVIDENCE:
+        return Hypotheses(whole, single, [], [])
+    best = settled(line, measured, single[0], cell_m)
+    again = fitted(line, measured, best.x[: line.parameter_count], (), ROUNDS)
+    whole = max(whole, again, key=lambda fit: fit.evidence)
+    # what the best fault found of the line serves the others too
+    starts = [(fit.faults, np.concatenate([best.x[: line.parameter_count], own_parameters(fit)])) for fit in single[1:]]
+    places = place_grid(line, cell_m / 2)
+    starts += _starts(line, again, places, TRIALS)
+    single = _kept(line, [best, *single, *_finished(line, measured, starts, KEPT, best.evidence)], KEPT)
+    if single[0].evidence - whole.evidence <= LEAST_EVIDENCE:
+        return Hypotheses(whole, single, [], [])
+    second = _finished(line, measured, _starts(line, single[0], places, SECOND_TRIALS), 2, single[0].evidence)
+    if not second or second[0].evidence - single[0].evidence <= LEAST_EVIDENCE:
+        return Hypotheses(whole, single, second, [])
+    # each fault's place is judged beside the other
+    both = settled(line, measured, second[0], cell_m)
+    second[0] = both
+    count = line.parameter_count
+    other = fitted(line, measured, np.concatenate([both.x[:count], own_parameters(both)]), both.faults[1:], ROUNDS)
+    turned = np.concatenate([both.x[:count], own_parameters(both), own_parameters(both, 0)])
+    starts = [(both.faults[::-1], turned), *_starts(line, other, places, SECOND_TRIALS)]
+    return Hypotheses(whole, single, second, [other, *_finished(line, measured, starts, 2, both.evidence)])
+
+
+def _finished(line: SweptLine, measured: ComplexArray, starts: list[_Start], most: int, beside: float) -> list[Fit]:
+    """The best of some starts, fitted to the end unless they are hopeless beside some evidence."""
+    fits = _kept(line, [fitted(line, measured, x, faults, SHORT_ROUNDS) for faults, x in starts], most)
+    hopeful = [fit for fit in fits if fit.evidence > beside - HOPELESS]
+    return _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in hopeful], most)
 
 
 def _starts(line: SweptLine, fit: Fit, places: list[Place], most: int) -> list[_Start]:
@@ -125,43 +153,6 @@ def _masked_starts(line: SweptLine, fit: Fit, until_m: float) -> list[_Start]:
         for kind, sizes in MASKED:
             starts.append(((PlacedFault(AT_JOINT_BY_ID[kind], at),), np.concatenate([x, sizes])))
     return starts
-
-
-def _joints_moved(
-    line: SweptLine, measured: ComplexArray, fit: Fit, points: IndexArray, places: list[Place]
-) -> RealArray:
-    """The parameters of an intact line with joints moved, one after the other, to where something is seen.
-
-    A fit does not find by itself that a joint is beyond the resolution from where it is taken to be.
-    """
-    own, seen = line.at(points), measured[points]
-    for _ in range(MOST_MOVES):
-        moved = [_shifted(own, fit, trial) for trial in screened(own, fit, places)[:MOVE_TRIALS]]
-        starts = [x for each in moved for x in each]
-        fits = [fitted(own, seen, x, (), SHORT_ROUNDS) for x in starts]
-        best = max(fits, key=lambda one: one.evidence, default=fit)
-        if best.evidence <= fit.evidence + LEAST_MOVE:
-            break
-        fit = best
-    return fit.x
-
-
-def _shifted(line: SweptLine, fit: Fit, trial: Trial) -> list[RealArray]:
-    """Parameters with the joints beside a trial's cable moved to its place, all others staying where they are."""
-    found: list[RealArray] = []
-    if trial.fault.about_m is None:
-        return found
-    place, cables = line.begin_m(trial.fault.part) + trial.fault.about_m, list(line.cables)
-    at = cables.index(trial.fault.part)
-    for before, behind in ((at - 1, at), (at, at + 1)):
-        if before < 0 or behind >= len(cables):
-            continue
-        x, shift = fit.x.copy(), place - line.begin_m(cables[behind])
-        for cable, own_shift in ((cables[before], shift), (cables[behind], -shift)):
-            x[line.offsets[cable]] += own_shift / line.cables[cable].length_m / line.prior.length
-        if np.abs(x[[line.offsets[cables[before]], line.offsets[cables[behind]]]]).max() < FARTHEST_SHIFT:
-            found.append(x)
-    return found
 
 
 def _near(one: Trial, other: Trial) -> bool:
@@ -204,7 +195,8 @@ def _kept(line: SweptLine, fits: list[Fit], most: int) -> list[Fit]:
         fault = fit.faults[-1]
         same = [other for other in kept if _same_place(line, fit, other)]
         if same:
-            if others == OTHER_KINDS or kept[0] not in same or any(fault.kind is o.faults[-1].kind for o in same):
+            best = any(other is kept[0] for other in same)
+            if others == OTHER_KINDS or not best or any(fault.kind is o.faults[-1].kind for o in same):
                 continue
             others += 1
         if len(kept) - others < most or same:

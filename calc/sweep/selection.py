@@ -14,12 +14,13 @@ from .swept_line import SweptLine
 
 __all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", "place_deviation_m", "selection_of"]
 
-LEAST_IMPROVEMENT = 0.93
-"""What a fault may leave unexplained at the most, as a share of what the intact line leaves."""
-STRONG_ODDS, STRONG_LEAVES = 100.0, 0.6
+UNEVEN_ODDS = 8.0
+"""Logarithm of the odds more that are asked of a place in a cable: how uneven cables are is only known by its waves."""
+LEAST_IMPROVEMENT, PLAIN_ODDS = 0.93, 40.0
+"""What a fault in a cable may leave unexplained at the most, as a share of what the intact line leaves, and the odds
+from which on it need explain no more: what was laid to the analyser or the end before is its own."""
+STRONG_ODDS, STRONG_LEAVES = 60.0, 0.75
 """Odds, and share of what the intact line leaves, by which half as much reflection is enough."""
-PLAIN_ODDS = 40.0
-"""Odds from which on it need explain no more: what was laid to the analyser or the end before is its own."""
 EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.8, 0.93, 0.97)
 """Odds, and the share of the faults named with them that were right among training lines."""
 NO_FIT = 0.15
@@ -36,10 +37,13 @@ POSSIBLE = 0.04
 """Probability from which on a place is one of those not told apart."""
 PLACE_SPREAD = 3.0
 """By how much evidence between places counts for less: models of joints and cables are only alike."""
-NEAR_CELLS, SEPARATE_CELLS = 1.0, 3.0
-"""Cells of distance within which two places are one, and beyond which a second fault is not the first one's own."""
+NEAR_CELLS, BESIDE_CELLS, SEPARATE_CELLS = 1.0, 1.5, 3.0
+"""Cells of distance within which two places are one, within which they are not told apart, and beyond which a second
+fault is not the first one's own."""
 SECOND_LEAVES, SECOND_MISFIT = 0.6, 0.05
 """The most that a second fault may leave: as a share of what the first one leaves, and of the reflection, rms."""
+SECOND_SHARE = 0.2
+"""Reflection that it must make at least, as a share of the first one's: the kinds fit no real fault better."""
 
 
 def floor() -> float:
@@ -104,10 +108,12 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
         finding: Finding = "no fit" if _misses(line, intact) else "sound"
         return Selection(finding, intact, intact, suspicions, [], [])
     first = suspicions[0]
-    second = _second(line, hypotheses, first, cell_m)
-    selected = first.best if second is None else second.fit
+    pair = _pair(line, hypotheses, cell_m)
+    selected = pair[0].fit if pair else first.best
     if _misses(line, selected):
         return Selection("no fit", intact, selected, suspicions, [], [])
+    if pair:
+        return Selection(_finding_of(pair[0].suspicion), intact, selected, suspicions, pair, [])
     beside = _beside(first, suspicions, cell_m)
     probability = first.probability + sum(one.probability for one in beside)
     if probability < CLEAR or first.probability < LEADING:
@@ -115,10 +121,11 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
         return Selection("unclear", intact, first.best, suspicions, [], apart)
     sure = probability * earned(first.odds) * _within_cell(first.best, cell_m)
     named = [Named(first, selected, 0, sure, made_by(line, selected, 0), beside)]
-    if second is not None:
-        named.append(second)
-    finding = "suspect" if first.where == "joint" else "damage"
-    return Selection(finding, intact, selected, suspicions, named, [])
+    return Selection(_finding_of(first), intact, selected, suspicions, named, [])
+
+
+def _finding_of(suspicion: Suspicion) -> Finding:
+    return "suspect" if suspicion.where == "joint" else "damage"
 
 
 def earned(odds: float) -> float:
@@ -146,31 +153,44 @@ def _within_cell(fit: Fit, cell_m: float) -> float:
 def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
     """Whether the best fault is plain: by its odds, by the reflection it makes, and by what it explains."""
     left = first.best.misfit / intact.misfit
-    explains = left < LEAST_IMPROVEMENT or first.odds > PLAIN_ODDS
     least = floor() / 2 if left < STRONG_LEAVES and first.odds > STRONG_ODDS else floor()
-    return first.odds > least_odds() and explains and made_by(line, first.best, 0) >= least
+    explains = first.where == "joint" or left < LEAST_IMPROVEMENT or first.odds > PLAIN_ODDS
+    return _is_plain(first) and explains and made_by(line, first.best, 0) >= least
 
 
-def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: float) -> Named | None:
-    """A second fault beside the first, if it is as plain and explains most of what the first one leaves."""
-    if not hypotheses.double:
-        return None
-    suspicions = _suspicions(line, hypotheses.double, first.best.evidence, cell_m)
-    second = suspicions[0]
-    reflection = made_by(line, second.best, 1)
-    elsewhere = second.element != first.element and abs(second.distance_m - first.distance_m) > SEPARATE_CELLS * cell_m
-    explains = second.best.misfit < min(SECOND_LEAVES * first.best.misfit, SECOND_MISFIT)
-    plain = second.odds > least_odds() and reflection > floor() and second.probability > CLEAR
-    if not (elsewhere and explains and plain):
-        return None
-    sure = second.probability * earned(second.odds) * _within_cell(second.best, cell_m)
-    return Named(second, second.best, 1, sure, reflection, [])
+def _is_plain(suspicion: Suspicion) -> bool:
+    return suspicion.odds > least_odds() + (UNEVEN_ODDS if suspicion.where == "cable" else 0.0)
+
+
+def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]:
+    """Two faults, if each is plain beside the other and both explain most of what one leaves; the larger first."""
+    if not hypotheses.swapped:
+        return []
+    alone = hypotheses.single[0], hypotheses.swapped[0]
+    found = []
+    for fits, without in ((hypotheses.swapped[1:], alone[1]), (hypotheses.double, alone[0])):
+        suspicions = _suspicions(line, fits, without.evidence, cell_m)
+        if not suspicions:
+            return []
+        found.append(suspicions[0])
+    fit, (one, other) = found[0].best, found
+    elsewhere = one.element != other.element and abs(one.distance_m - other.distance_m) > SEPARATE_CELLS * cell_m
+    explains = fit.misfit < min(SECOND_LEAVES * alone[0].misfit, SECOND_MISFIT)
+    made = [made_by(line, fit, number) for number in (1, 0)]
+    plain = all(_is_plain(each) and each.probability > CLEAR for each in found)
+    if not (elsewhere and explains and plain and min(made) > max(floor(), SECOND_SHARE * max(made))):
+        return []
+    named = [
+        Named(each, fit, number, each.probability * earned(each.odds) * _within_cell(each.best, cell_m), reflection, [])
+        for each, number, reflection in zip(found, (1, 0), made, strict=True)
+    ]
+    return sorted(named, key=lambda each: -each.reflection)
 
 
 def _beside(first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> list[Suspicion]:
     """Places too near to the first to be told from it."""
     others = [one for one in suspicions if one is not first and one.probability > POSSIBLE]
-    return [one for one in others if abs(one.distance_m - first.distance_m) <= NEAR_CELLS * cell_m]
+    return [one for one in others if abs(one.distance_m - first.distance_m) <= BESIDE_CELLS * cell_m]
 
 
 def made_by(line: SweptLine, fit: Fit, number: int) -> float:

@@ -25,9 +25,27 @@ from ..physics.ratings import CAUTIOUS, GENEROUS
 from ..waves.two_port import TwoPort, joint_section, scattering
 from .arrays import ComplexArray, IndexArray, RealArray
 from .line_waves import Lumped, Scattering
-from .prior import LinePrior, SweepSettings, end_deviations, is_vague, known_reflection, line_prior, load_basis
+from .prior import (
+    ANTENNA_CELLS,
+    LinePrior,
+    SweepSettings,
+    end_deviations,
+    is_vague,
+    known_reflection,
+    line_prior,
+    load_basis,
+)
 
-__all__ = ["CABLE_PARAMETERS", "CablePart", "EndPart", "FixedPart", "JointPart", "LumpedPart", "SweptLine", "swept_line"]
+__all__ = [
+    "CABLE_PARAMETERS",
+    "CablePart",
+    "EndPart",
+    "FixedPart",
+    "JointPart",
+    "LumpedPart",
+    "SweptLine",
+    "swept_line",
+]
 
 LEAST_PART_REFLECTION = 0.02  # a part between matched ends is never known better
 MOST_WANDERS, FEW_WANDERS = 12, 3
@@ -140,11 +158,12 @@ class SweptLine(NamedTuple):
     def numbers(self) -> float:
         """How many independent real numbers the sweep holds.
 
-        Neighbouring frequencies say the same of a line that is short, however many there are.
+        Neighbouring frequencies say the same of a line that is short, however many there are. What an antenna stores
+        comes back later than any echo of the line, and counts with the parameters that stand for it.
         """
         frequency = self.frequency_hz
         turns = sum(float(cable.beta[-1] * cable.length_m) for cable in self.cables.values()) / np.pi
-        cells = turns * (1 - frequency[0] / frequency[-1])
+        cells = turns * (1 - frequency[0] / frequency[-1]) + (ANTENNA_CELLS if self.is_end_vague else 0.0)
         return 2 * min(float(frequency.size), INDEPENDENT * (cells + EXTRA_CELLS))
 
     def begin_m(self, at: int) -> float:
