@@ -27,7 +27,7 @@ LEAST_SCORE = 1.0
 LEAST_EVIDENCE = 10.0
 HOPELESS = 60.0
 """Evidence by which a fault, fitted for a few rounds, may lag behind and still be fitted to the end."""
-SECOND_TRIALS = 4
+SECOND_TRIALS, JOINT_TRIALS = 4, 2
 FARTHEST_SHIFT = 2.5  # deviations of length by which a joint may be off to be where a fault is seen
 
 
@@ -88,6 +88,8 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
     if not single or single[0].evidence - whole.evidence <= LEAST_EVIDENCE:
         return Hypotheses(whole, single, [], [])
     best = settled(line, measured, single[0], cell_m)
+    at_joint = _at_joints_instead(line, measured, best, judged_until_m(line, cell_m))
+    best = max([best, *(settled(line, measured, fit, cell_m) for fit in at_joint)], key=lambda fit: fit.evidence)
     again = fitted(line, measured, best.x[: line.parameter_count], (), ROUNDS)
     whole = max(whole, again, key=lambda fit: fit.evidence)
     # what the best fault found of the line serves the others too
@@ -155,6 +157,40 @@ def _masked_starts(line: SweptLine, fit: Fit, until_m: float) -> list[_Start]:
     return starts
 
 
+def _at_joints_instead(line: SweptLine, measured: ComplexArray, fit: Fit, until_m: float) -> list[Fit]:
+    """Fits with what a fit has in a cable at the joints beside it, which are moved to that place."""
+    fault = fit.faults[-1]
+    if fault.about_m is None:
+        return []
+    place, count = place_of(line, fault, own_parameters(fit)), line.parameter_count
+    before = [at for at in line.joints if at < fault.part][-1:]
+    behind = [at for at in line.joints if at > fault.part][:1]
+    starts: list[_Start] = []
+    for at in before + behind:
+        moved = _with_joint_at(line, fit.x[:count], at, place)
+        if moved is None or line.begin_m(at) > until_m:
+            continue
+        trials = screened(line, fitted(line, measured, moved, (), 0), [Place(at, None)])[:JOINT_TRIALS]
+        starts += [((trial.fault,), np.concatenate([moved, trial.parameters])) for trial in trials]
+    return _kept(line, [fitted(line, measured, x, faults, ROUNDS) for faults, x in starts], 1)
+
+
+def _with_joint_at(line: SweptLine, x: RealArray, at: int, place_m: float) -> RealArray | None:
+    """Parameters with the cables before a joint and behind it longer and shorter, so that it lies elsewhere [m].
+
+    None where it can't be.
+    """
+    here = line.begin_m(at)
+    beyond, shift = line.length_m - here, place_m - here
+    if not here or abs(shift) > FARTHEST_SHIFT * line.prior.length * here:
+        return None
+    moved = x.copy()
+    for cable in line.cables:
+        share = shift / here if cable < at else -shift / beyond
+        moved[line.offsets[cable]] += share / line.prior.length
+    return moved
+
+
 def _near(one: Trial, other: Trial) -> bool:
     if one.fault.part != other.fault.part:
         return False
@@ -165,26 +201,18 @@ def _near(one: Trial, other: Trial) -> bool:
 
 def _moved_joints(line: SweptLine, fit: Fit, trial: Trial, judged: set[int]) -> list[_Start]:
     """The same fault at the joints beside its cable, the cables before and behind longer and shorter to match."""
-    found: list[_Start] = []
     place = place_of(line, trial.fault, np.array([*trial.sizes, 0.0]))
     before = [at for at in line.joints if at < trial.fault.part][-1:]
     behind = [at for at in line.joints if at > trial.fault.part][:1]
     kind = trial.fault.kind
     if kind.id not in AT_JOINT_BY_ID:
         return []
-    for at in before + behind:
-        here = line.begin_m(at)
-        beyond = line.length_m - here
-        shift = place - here
-        if at not in judged or not here or abs(shift) > FARTHEST_SHIFT * line.prior.length * here:
-            continue
-        x = fit.x.copy()
-        for cable in line.cables:
-            own = line.offsets[cable]
-            share = shift / here if cable < at else -shift / beyond
-            x[own] += share / line.prior.length
-        found.append(((*fit.faults, PlacedFault(AT_JOINT_BY_ID[kind.id], at)), np.concatenate([x, trial.sizes])))
-    return found
+    moved = [(at, _with_joint_at(line, fit.x, at, place)) for at in before + behind if at in judged]
+    return [
+        ((*fit.faults, PlacedFault(AT_JOINT_BY_ID[kind.id], at)), np.concatenate([x, trial.sizes]))
+        for at, x in moved
+        if x is not None
+    ]
 
 
 def _kept(line: SweptLine, fits: list[Fit], most: int) -> list[Fit]:

@@ -42,8 +42,8 @@ NEAR_CELLS, BESIDE_CELLS, SEPARATE_CELLS = 1.0, 1.5, 3.0
 fault is not the first one's own."""
 SECOND_LEAVES, SECOND_MISFIT = 0.6, 0.05
 """The most that a second fault may leave: as a share of what the first one leaves, and of the reflection, rms."""
-SECOND_SHARE = 0.2
-"""Reflection that it must make at least, as a share of the first one's: the kinds fit no real fault better."""
+SECOND_SHARE, SMALL_SECOND_LEAVES = 0.2, 0.3
+"""Share of the first one's reflection below which it must leave less: the kinds fit no real fault better than so."""
 
 
 def floor() -> float:
@@ -110,7 +110,8 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
     first = suspicions[0]
     pair = _pair(line, hypotheses, cell_m)
     selected = pair[0].fit if pair else first.best
-    if _misses(line, selected):
+    nearest = min([first.best, *hypotheses.double, *hypotheses.swapped[1:]], key=lambda fit: fit.misfit)
+    if _misses(line, nearest):
         return Selection("no fit", intact, selected, suspicions, [], [])
     if pair:
         return Selection(_finding_of(pair[0].suspicion), intact, selected, suspicions, pair, [])
@@ -175,10 +176,11 @@ def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]
         found.append(suspicions[0])
     fit, (one, other) = found[0].best, found
     elsewhere = one.element != other.element and abs(one.distance_m - other.distance_m) > SEPARATE_CELLS * cell_m
-    explains = fit.misfit < min(SECOND_LEAVES * alone[0].misfit, SECOND_MISFIT)
     made = [made_by(line, fit, number) for number in (1, 0)]
+    leaves = SECOND_LEAVES if min(made) > SECOND_SHARE * max(made) else SMALL_SECOND_LEAVES
+    explains = fit.misfit < min(leaves * alone[0].misfit, SECOND_MISFIT)
     plain = all(_is_plain(each) and each.probability > CLEAR for each in found)
-    if not (elsewhere and explains and plain and min(made) > max(floor(), SECOND_SHARE * max(made))):
+    if not (elsewhere and explains and plain and min(made) > floor()):
         return []
     named = [
         Named(each, fit, number, each.probability * earned(each.odds) * _within_cell(each.best, cell_m), reflection, [])
