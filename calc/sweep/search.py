@@ -104,6 +104,8 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
         return Hypotheses(whole, single, second, [])
     # each fault's place is judged beside the other
     both = settled(line, measured, second[0], cell_m)
+    at_joint = _at_joints_instead(line, measured, both, judged_until_m(line, cell_m))
+    both = max([both, *(settled(line, measured, fit, cell_m) for fit in at_joint)], key=lambda fit: fit.evidence)
     second[0] = both
     count = line.parameter_count
     other = fitted(line, measured, np.concatenate([both.x[:count], own_parameters(both)]), both.faults[1:], ROUNDS)
@@ -158,11 +160,12 @@ def _masked_starts(line: SweptLine, fit: Fit, until_m: float) -> list[_Start]:
 
 
 def _at_joints_instead(line: SweptLine, measured: ComplexArray, fit: Fit, until_m: float) -> list[Fit]:
-    """Fits with what a fit has in a cable at the joints beside it, which are moved to that place."""
+    """The best fit with a fit's last fault not in a cable but at a joint beside it, which is moved to that place."""
     fault = fit.faults[-1]
     if fault.about_m is None:
         return []
     place, count = place_of(line, fault, own_parameters(fit)), line.parameter_count
+    others, own = fit.faults[:-1], fit.x[count : fit.x.size - fault.parameter_count]
     before = [at for at in line.joints if at < fault.part][-1:]
     behind = [at for at in line.joints if at > fault.part][:1]
     starts: list[_Start] = []
@@ -170,8 +173,9 @@ def _at_joints_instead(line: SweptLine, measured: ComplexArray, fit: Fit, until_
         moved = _with_joint_at(line, fit.x[:count], at, place)
         if moved is None or line.begin_m(at) > until_m:
             continue
-        trials = screened(line, fitted(line, measured, moved, (), 0), [Place(at, None)])[:JOINT_TRIALS]
-        starts += [((trial.fault,), np.concatenate([moved, trial.parameters])) for trial in trials]
+        without = fitted(line, measured, np.concatenate([moved, own]), others, 0)
+        trials = screened(line, without, [Place(at, None)])[:JOINT_TRIALS]
+        starts += [((*others, trial.fault), np.concatenate([without.x, trial.parameters])) for trial in trials]
     return _kept(line, [fitted(line, measured, x, faults, ROUNDS) for faults, x in starts], 1)
 
 

@@ -14,14 +14,14 @@ from .swept_line import SweptLine
 
 __all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", "place_deviation_m", "selection_of"]
 
-UNEVEN_ODDS = 8.0
+UNEVEN_ODDS = 10.0
 """Logarithm of the odds more that are asked of a place in a cable: how uneven cables are is only known by its waves."""
 LEAST_IMPROVEMENT, PLAIN_ODDS = 0.93, 40.0
 """What a fault in a cable may leave unexplained at the most, as a share of what the intact line leaves, and the odds
 from which on it need explain no more: what was laid to the analyser or the end before is its own."""
 STRONG_ODDS, STRONG_LEAVES = 60.0, 0.75
 """Odds, and share of what the intact line leaves, by which half as much reflection is enough."""
-EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.8, 0.93, 0.97)
+EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.9, 0.94, 0.97)
 """Odds, and the share of the faults named with them that were right among training lines."""
 NO_FIT = 0.15
 """What the best explanation leaves, rms of the reflection, above which the line must be another one."""

@@ -12,8 +12,8 @@ __all__ = ["Visibility", "visibilities"]
 
 MODERATE = {"ohm": 20.0, "henry": 1e-7, "farad": 1e-11}
 """Faults that a sweep must be able to show at a joint to judge it: any one of them is enough."""
-LINEAR_OHM = 1000.0
-"""Beyond this a resistance in series is an open contact."""
+LINEAR_OHM = 50.0
+"""Beyond a line's impedance the reflection no longer grows with a resistance in series."""
 
 
 class Visibility(NamedTuple):
