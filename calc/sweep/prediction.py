@@ -149,7 +149,7 @@ class _Chain:
     def _cable_slopes(self, plane: int, piece: Piece) -> ComplexArray:
         """Add a piece's share to the derivatives by its cable's parameters; what its wander adds is returned."""
         line, slopes, first = self._line, self._slopes, self._line.offsets[piece.part]
-        cable, prior = line.cables[piece.part], line.prior
+        cable, prior = line.cable(piece.part), line.prior
         gamma, impedance = self._cables[piece.part]
         if piece.fault is not None:
             self._placed_slopes(plane, piece, piece.fault)
@@ -182,7 +182,7 @@ class _Chain:
 
     def _wander_slopes(self, plane: int, piece: Piece, gamma: ComplexArray, impedance: ComplexArray) -> ComplexArray:
         """A piece's share of the derivatives by the waves of its cable's impedance."""
-        cable, length = self._line.cables[piece.part], piece.end_m - piece.begin_m
+        cable, length = self._line.cable(piece.part), piece.end_m - piece.begin_m
         (onward, _), (_, returning) = (self._travelling(end, impedance) for end in (plane, plane + 1))
         returned, forth, back = np.exp(-2 * gamma * length), onward**2, returning**2
         turn = 1j * np.pi * np.arange(1, cable.wanders + 1)[:, None] / cable.length_m

@@ -115,7 +115,7 @@ def _ahead(
     stretch = kind.stretch(sizes)
     if part not in line.cables:
         return inserted(line, stretch).ahead(at.ahead)
-    end = np.minimum(distances + stretch.length_m, line.cables[part].length_m)
+    end = np.minimum(distances + stretch.length_m, line.cable(part).length_m)
     angle = lossier(waves.gamma(part), stretch) * (end - distances)[:, None]
     return line_scattering(waves.impedance(part) * stretch.ratio, angle, z_0).ahead(waves.at(part, end).ahead)
 

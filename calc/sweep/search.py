@@ -27,7 +27,8 @@ LEAST_SCORE = 1.0
 LEAST_EVIDENCE = 10.0
 HOPELESS = 60.0
 """Evidence by which a fault, fitted for a few rounds, may lag behind and still be fitted to the end."""
-SECOND_TRIALS, JOINT_TRIALS = 4, 2
+SECOND_TRIALS, JOINTS_AGAIN, JOINT_TRIALS = 4, 2, 3
+"""Of a second fault; joints at which all kinds are tried again; kinds fitted there."""
 FARTHEST_SHIFT = 2.5  # deviations of length by which a joint may be off to be where a fault is seen
 
 
@@ -57,7 +58,7 @@ def place_of(line: SweptLine, fault: PlacedFault, own: RealArray) -> float:
     if fault.about_m is None:
         return before
     extent = fault.kind.stretch(own).length_m if fault.kind.is_stretch else 0.0
-    return before + min(fault.place_m(own) + extent / 2, line.cables[fault.part].length_m)
+    return before + min(fault.place_m(own) + extent / 2, line.cable(fault.part).length_m)
 
 
 def own_parameters(fit: Fit, number: int = -1) -> RealArray:
@@ -96,6 +97,8 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
     starts = [(fit.faults, np.concatenate([best.x[: line.parameter_count], own_parameters(fit)])) for fit in single[1:]]
     places = place_grid(line, cell_m / 2)
     starts += _starts(line, again, places, TRIALS)
+    for fit in [fit for fit in single if fit.faults[-1].about_m is None][:JOINTS_AGAIN]:
+        starts += _starts_at(line, measured, fit, fit.x[: line.parameter_count], fit.faults[-1].part)
     single = _kept(line, [best, *single, *_finished(line, measured, starts, KEPT, best.evidence)], KEPT)
     if single[0].evidence - whole.evidence <= LEAST_EVIDENCE:
         return Hypotheses(whole, single, [], [])
@@ -165,7 +168,6 @@ def _at_joints_instead(line: SweptLine, measured: ComplexArray, fit: Fit, until_
     if fault.about_m is None:
         return []
     place, count = place_of(line, fault, own_parameters(fit)), line.parameter_count
-    others, own = fit.faults[:-1], fit.x[count : fit.x.size - fault.parameter_count]
     before = [at for at in line.joints if at < fault.part][-1:]
     behind = [at for at in line.joints if at > fault.part][:1]
     starts: list[_Start] = []
@@ -173,10 +175,16 @@ def _at_joints_instead(line: SweptLine, measured: ComplexArray, fit: Fit, until_
         moved = _with_joint_at(line, fit.x[:count], at, place)
         if moved is None or line.begin_m(at) > until_m:
             continue
-        without = fitted(line, measured, np.concatenate([moved, own]), others, 0)
-        trials = screened(line, without, [Place(at, None)])[:JOINT_TRIALS]
-        starts += [((*others, trial.fault), np.concatenate([without.x, trial.parameters])) for trial in trials]
+        starts += _starts_at(line, measured, fit, moved, at)
     return _kept(line, [fitted(line, measured, x, faults, ROUNDS) for faults, x in starts], 1)
+
+
+def _starts_at(line: SweptLine, measured: ComplexArray, fit: Fit, x: RealArray, at: int) -> list[_Start]:
+    """The kinds that do best at a joint instead of a fit's last fault, with some parameters of the line."""
+    others, fault = fit.faults[:-1], fit.faults[-1]
+    x = np.concatenate([x, fit.x[line.parameter_count : fit.x.size - fault.parameter_count]])
+    trials = screened(line, fitted(line, measured, x, others, 0), [Place(at, None)])[:JOINT_TRIALS]
+    return [((*others, trial.fault), np.concatenate([x, trial.parameters])) for trial in trials]
 
 
 def _with_joint_at(line: SweptLine, x: RealArray, at: int, place_m: float) -> RealArray | None:

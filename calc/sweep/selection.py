@@ -33,6 +33,8 @@ CLEAR = 0.8
 """Probability from which on one place is named alone."""
 LEADING = 0.55
 """The same of the best of several places that are too near to be told apart."""
+LIKELY = 0.2
+"""Probability from which on a joint is named before a cable that is not told from it."""
 POSSIBLE = 0.04
 """Probability from which on a place is one of those not told apart."""
 PLACE_SPREAD = 3.0
@@ -42,7 +44,7 @@ NEAR_CELLS, BESIDE_CELLS, SEPARATE_CELLS = 1.0, 1.5, 3.0
 fault is not the first one's own."""
 SECOND_LEAVES, SECOND_MISFIT = 0.6, 0.05
 """The most that a second fault may leave: as a share of what the first one leaves, and of the reflection, rms."""
-SECOND_SHARE, SMALL_SECOND_LEAVES = 0.2, 0.3
+SECOND_SHARE, SMALL_SECOND_LEAVES = 0.2, 0.2
 """Share of the first one's reflection below which it must leave less: the kinds fit no real fault better than so."""
 
 
@@ -121,8 +123,12 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
         apart = [one for one in suspicions if one.probability > POSSIBLE]
         return Selection("unclear", intact, first.best, suspicions, [], apart)
     sure = probability * earned(first.odds) * _within_cell(first.best, cell_m)
-    named = [Named(first, selected, 0, sure, made_by(line, selected, 0), beside)]
-    return Selection(_finding_of(first), intact, selected, suspicions, named, [])
+    joint = next((one for one in beside if one.where == "joint" and one.probability > LIKELY), first)
+    if first.where == "cable" and joint is not first:
+        # a joint is opened before a cable is cut
+        first, beside = joint, [first, *(one for one in beside if one is not joint)]
+    named = [Named(first, first.best, 0, sure, made_by(line, first.best, 0), beside)]
+    return Selection(_finding_of(first), intact, first.best, suspicions, named, [])
 
 
 def _finding_of(suspicion: Suspicion) -> Finding:

@@ -19,7 +19,7 @@ from .swept_line import CablePart, SweptLine
 
 __all__ = ["settled"]
 
-MOST_MOVES, MOST_TRIED, TRIED_FITS = 4, 500, 3
+MOST_MOVES, MOST_TRIED, TRIED_FITS = 4, 400, 3
 """Moves one after another, and for each of them so many tried and so many fitted."""
 TRIED_JOINTS = tuple(np.array([0.0, other, 0.0]) for other in (-1.5, 0.0, 1.5))
 """Parameters of a moved joint: where it was taken to be it was fitted to what is there."""
@@ -77,12 +77,12 @@ def _best_moves(line: SweptLine, fit: Fit, step_m: float) -> list[_Move]:
 
 def _ratio(line: SweptLine, cable: int, other: int) -> float:
     """Metres of another cable that delay as much as one of a cable."""
-    return float(line.cables[cable].beta[-1] / line.cables[other].beta[-1])
+    return float(line.cable(cable).beta[-1] / line.cable(other).beta[-1])
 
 
 def _prior_gain(line: SweptLine, fit: Fit, at: int, longer_m: RealArray) -> RealArray:
     own = fit.x[line.offsets[at]]
-    moved = own + longer_m / line.cables[at].length_m / line.prior.length
+    moved = own + longer_m / line.cable(at).length_m / line.prior.length
     gain: RealArray = (own**2 - moved**2) / 2
     return gain
 
@@ -94,7 +94,7 @@ def _lengths(line: SweptLine, fit: Fit, cable: int, behind: int | None, step_m: 
     for at, scale in scales.items():
         runs = [piece for piece in fit.prediction.pieces if piece.part == at]
         run = runs[-1] if at == cable else runs[0]
-        usual = line.prior.length * line.cables[at].length_m
+        usual = line.prior.length * line.cable(at).length_m
         now = fit.x[line.offsets[at]] * usual
         # what lies within a cable stays where it is
         own = scale * np.array([max(-FURTHEST * usual - now, run.begin_m - run.end_m), FURTHEST * usual - now])
@@ -119,7 +119,7 @@ def _changed(line: SweptLine, fit: Fit, back: list[ComplexArray], move: _Move, l
         if isinstance(line.parts[piece.part], CablePart):
             longer = longer_m if plane == first else -longer_m * _ratio(line, move.cable, piece.part)
             angle = line.propagation(fit.x, piece.part) * (piece.end_m - piece.begin_m)
-            angle = angle + 1j * line.cables[piece.part].beta * longer[:, None]
+            angle = angle + 1j * line.cable(piece.part).beta * longer[:, None]
             ahead = line_scattering(line.cable_impedance(fit.x, piece.part), angle, z_0).ahead(ahead)
         elif piece.is_lumped and piece.part in moved_joints and move.joints is not None:
             ahead = lumped_scattering(line.lumped(x, piece.part), z_0).ahead(ahead)
@@ -152,12 +152,12 @@ def _moved(line: SweptLine, fit: Fit, move: _Move) -> tuple[tuple[PlacedFault, .
     if move.next is not None:
         longer[move.next] = -move.longer_m * _ratio(line, move.cable, move.next)
     for at, metres in longer.items():
-        x[line.offsets[at]] += metres / line.cables[at].length_m / line.prior.length
+        x[line.offsets[at]] += metres / line.cable(at).length_m / line.prior.length
     begin = line.parameter_count
     for number, fault in enumerate(faults):
         if fault.about_m is not None and fault.part in longer:
             before = 1 + float(fit.x[line.offsets[fault.part]]) * line.prior.length
-            behind = before + longer[fault.part] / line.cables[fault.part].length_m
+            behind = before + longer[fault.part] / line.cable(fault.part).length_m
             shift = longer[fault.part] if fault.part == move.next else 0.0
             place = (fault.place_m(fit.x[begin:]) * before + shift) / behind
             faults[number] = fault._replace(about_m=place)

@@ -144,6 +144,13 @@ class SweptLine(NamedTuple):
         """The cables by their index among the parts."""
         return {at: part for at, part in enumerate(self.parts) if isinstance(part, CablePart)}
 
+    def cable(self, at: int) -> CablePart:
+        """The cable of that index among the parts."""
+        part = self.parts[at]
+        if not isinstance(part, CablePart):
+            raise TypeError(f"part {at} of a line is no cable")
+        return part
+
     @property
     def joints(self) -> dict[int, JointPart]:
         """The joints by their index among the parts."""
@@ -190,7 +197,7 @@ class SweptLine(NamedTuple):
 
     def propagation(self, x: RealArray, at: int) -> ComplexArray:
         """The propagation constant of a cable with some parameters, by metre of its described length."""
-        cable, own, prior = self.cables[at], x[self.offsets[at] :], self.prior
+        cable, own, prior = self.cable(at), x[self.offsets[at] :], self.prior
         loss = cable.conductor * (1 + own[2] * prior.conductor_loss) + cable.dielectric
         loss = np.maximum(loss + cable.other_loss * own[3] * prior.other_loss, 0.0)
         phase = cable.beta * (1 + own[0] * prior.length) + cable.conductor * own[1] * prior.skin_phase
@@ -198,7 +205,7 @@ class SweptLine(NamedTuple):
 
     def cable_impedance(self, x: RealArray, at: int) -> ComplexArray:
         """The characteristic impedance of a cable with some parameters [Ω]."""
-        return self.cables[at].impedance * (1 + x[self.offsets[at] + 4] * self.prior.impedance)
+        return self.cable(at).impedance * (1 + x[self.offsets[at] + 4] * self.prior.impedance)
 
     def load_reflection(self, x: RealArray) -> ComplexArray:
         """The reflection of the load with some parameters."""
