@@ -6,6 +6,7 @@ from typing import NamedTuple
 import numpy as np
 
 from ..physics.ratings import assumption
+from .faults import RARE
 from .fit import Fit
 from .prediction import predicted
 from .results import Finding, Where
@@ -16,12 +17,14 @@ __all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", 
 
 UNEVEN_ODDS = 10.0
 """Logarithm of the odds more that are asked of a place in a cable: how uneven cables are is only known by its waves."""
+VAGUE_ODDS = 10.0
+"""The same before an end of which little is known: what stands for an antenna is only like one."""
 LEAST_IMPROVEMENT, PLAIN_ODDS = 0.93, 40.0
 """What a fault in a cable may leave unexplained at the most, as a share of what the intact line leaves, and the odds
 from which on it need explain no more: what was laid to the analyser or the end before is its own."""
 STRONG_ODDS, STRONG_LEAVES = 60.0, 0.75
-"""Odds, and share of what the intact line leaves, by which half as much reflection is enough."""
-EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.9, 0.94, 0.97)
+"""Odds, and share of what the intact line leaves, by which half as much reflection is enough at a joint."""
+EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.9, 0.91, 0.97)
 """Odds, and the share of the faults named with them that were right among training lines."""
 NO_FIT = 0.15
 """What the best explanation leaves, rms of the reflection, above which the line must be another one."""
@@ -33,8 +36,9 @@ CLEAR = 0.8
 """Probability from which on one place is named alone."""
 LEADING = 0.55
 """The same of the best of several places that are too near to be told apart."""
-LIKELY = 0.2
-"""Probability from which on a joint is named before a cable that is not told from it."""
+LIKELY, ALIKE = 0.2, 0.9
+"""Probability from which on a joint is named before a cable that is not told from it; and share of its odds that is
+enough for what is seldom met in a cable."""
 POSSIBLE = 0.04
 """Probability from which on a place is one of those not told apart."""
 PLACE_SPREAD = 3.0
@@ -123,12 +127,23 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
         apart = [one for one in suspicions if one.probability > POSSIBLE]
         return Selection("unclear", intact, first.best, suspicions, [], apart)
     sure = probability * earned(first.odds) * _within_cell(first.best, cell_m)
-    joint = next((one for one in beside if one.where == "joint" and one.probability > LIKELY), first)
-    if first.where == "cable" and joint is not first:
-        # a joint is opened before a cable is cut
+    joint = _joint_instead(first, suspicions, cell_m)
+    if joint is not None:
         first, beside = joint, [first, *(one for one in beside if one is not joint)]
     named = [Named(first, first.best, 0, sure, made_by(line, first.best, 0), beside)]
     return Selection(_finding_of(first), intact, first.best, suspicions, named, [])
+
+
+def _joint_instead(first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> Suspicion | None:
+    """The joint to be named instead of a cable beside it: a joint is opened before a cable is cut."""
+    if first.where == "joint":
+        return None
+    lumped = first.best.faults[-1].kind.weight <= RARE
+    for one in suspicions:
+        near = one.where == "joint" and abs(one.distance_m - first.distance_m) <= BESIDE_CELLS * cell_m
+        if near and (one.probability > LIKELY or (lumped and one.odds > ALIKE * first.odds)):
+            return one
+    return None
 
 
 def _finding_of(suspicion: Suspicion) -> Finding:
@@ -160,13 +175,15 @@ def _within_cell(fit: Fit, cell_m: float) -> float:
 def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
     """Whether the best fault is plain: by its odds, by the reflection it makes, and by what it explains."""
     left = first.best.misfit / intact.misfit
-    least = floor() / 2 if left < STRONG_LEAVES and first.odds > STRONG_ODDS else floor()
+    strong = first.where == "joint" and left < STRONG_LEAVES and first.odds > STRONG_ODDS
+    least = floor() / 2 if strong else floor()
     explains = first.where == "joint" or left < LEAST_IMPROVEMENT or first.odds > PLAIN_ODDS
-    return _is_plain(first) and explains and made_by(line, first.best, 0) >= least
+    return _is_plain(line, first) and explains and made_by(line, first.best, 0) >= least
 
 
-def _is_plain(suspicion: Suspicion) -> bool:
-    return suspicion.odds > least_odds() + (UNEVEN_ODDS if suspicion.where == "cable" else 0.0)
+def _is_plain(line: SweptLine, suspicion: Suspicion) -> bool:
+    more = (UNEVEN_ODDS if suspicion.where == "cable" else 0.0) + (VAGUE_ODDS if line.is_end_vague else 0.0)
+    return suspicion.odds > least_odds() + more
 
 
 def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]:
@@ -185,7 +202,7 @@ def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]
     made = [made_by(line, fit, number) for number in (1, 0)]
     leaves = SECOND_LEAVES if min(made) > SECOND_SHARE * max(made) else SMALL_SECOND_LEAVES
     explains = fit.misfit < min(leaves * alone[0].misfit, SECOND_MISFIT)
-    plain = all(_is_plain(each) and each.probability > CLEAR for each in found)
+    plain = all(_is_plain(line, each) and each.probability > CLEAR for each in found)
     if not (elsewhere and explains and plain and min(made) > floor()):
         return []
     named = [
