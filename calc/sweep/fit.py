@@ -105,5 +105,8 @@ def _state(
 def _normal_equations(slopes: ComplexArray, residual: ComplexArray) -> tuple[RealArray, RealArray]:
     rows = slopes.view(np.float64)
     step = max(SINGLE_THREADED // len(rows) ** 2, 1)
-    blocks = [rows[:, start : start + step] for start in range(0, rows.shape[1], step)]
-    return sum((block @ block.T for block in blocks), start=np.zeros(())), rows @ residual.view(np.float64)
+    normal = np.zeros((len(rows), len(rows)))
+    for start in range(0, rows.shape[1], step):
+        block = rows[:, start : start + step]
+        normal += block @ block.T
+    return normal, rows @ residual.view(np.float64)

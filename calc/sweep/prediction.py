@@ -14,7 +14,7 @@ from ..formulas.constants import C_0
 from .arrays import ComplexArray, RealArray
 from .faults import PlacedFault, Stretch
 from .line_waves import LineWaves, Lumped, Scattering, line_scattering, lumped_scattering
-from .swept_line import CablePart, FixedPart, LumpedPart, SweptLine
+from .swept_line import CABLE_PARAMETERS, CablePart, EndPart, FixedPart, LumpedPart, SweptLine
 
 __all__ = ["Piece", "Prediction", "inserted", "lossier", "predicted"]
 
@@ -106,7 +106,7 @@ class _Chain:
         return [(number, fault) for number, fault in enumerate(self._faults) if fault.part == part]
 
     def _pieces_of(self, at: int) -> list[Piece]:
-        """A cable cut where a fault is; of a joint its section and what is lumped, faults among it."""
+        """A cable cut where a fault is; of a joint its halves and what is lumped between them, faults among it."""
         part = self._line.parts[at]
         if isinstance(part, CablePart):
             return self._cable_pieces(at, part.length_m)
@@ -120,7 +120,9 @@ class _Chain:
                 series, shunt = series + more.series, shunt + more.shunt
         lumped = Piece(lumped_scattering(Lumped(series, shunt), self._z_0), at, is_lumped=True)
         section = Piece(part.section, at)
-        return [*([lumped, section] if isinstance(part, FixedPart) else [section, lumped]), *sections]
+        before = [] if isinstance(part, FixedPart) else [section]
+        behind = [] if isinstance(part, EndPart) else [section]
+        return [*before, lumped, *sections, *behind]
 
     def _cable_pieces(self, at: int, length_m: float) -> list[Piece]:
         gamma, impedance = self._cables[at]
@@ -147,7 +149,7 @@ class _Chain:
     def _cable_slopes(self, plane: int, piece: Piece) -> ComplexArray:
         """Add a piece's share to the derivatives by its cable's parameters; what its wander adds is returned."""
         line, slopes, first = self._line, self._slopes, self._line.offsets[piece.part]
-        cable, prior = line.cables[piece.part], line.prior
+        cable, prior = line.cable(piece.part), line.prior
         gamma, impedance = self._cables[piece.part]
         if piece.fault is not None:
             self._placed_slopes(plane, piece, piece.fault)
@@ -172,19 +174,24 @@ class _Chain:
             if number is not None:
                 fault = self._faults[number]
                 slopes[self._offsets[number] + fault.size_count] += by_angle * gamma * sign * fault.place_deviation_m
-        added = np.zeros_like(gamma)
-        returned, forth, back = np.exp(-2 * gamma * length), onward**2, returning_end**2
-        for wave in range(cable.wanders):
-            along = np.zeros_like(gamma)
-            for k in (1j, -1j):
-                turn = k * np.pi * (wave + 1) / cable.length_m
-                turned, begun, ended = (np.exp(turn * at_m) for at_m in (length, piece.begin_m, piece.end_m))
-                along += (begun / 2) * forth * (1 - returned * turned) / (2 * gamma - turn)
-                along += (ended / 2) * back * (1 - returned / turned) / (2 * gamma + turn)
-            row = scale * gamma * along * cable.wander
-            slopes[first + 5 + wave] += row
-            added += self._x[first + 5 + wave] * row
+        rows = self._wander_slopes(plane, piece, gamma, impedance)
+        wanders = slice(first + CABLE_PARAMETERS, first + CABLE_PARAMETERS + cable.wanders)
+        slopes[wanders] += rows
+        added: ComplexArray = self._x[wanders] @ rows
         return added
+
+    def _wander_slopes(self, plane: int, piece: Piece, gamma: ComplexArray, impedance: ComplexArray) -> ComplexArray:
+        """A piece's share of the derivatives by the waves of its cable's impedance."""
+        cable, length = self._line.cable(piece.part), piece.end_m - piece.begin_m
+        (onward, _), (_, returning) = (self._travelling(end, impedance) for end in (plane, plane + 1))
+        returned, forth, back = np.exp(-2 * gamma * length), onward**2, returning**2
+        turn = 1j * np.pi * np.arange(1, cable.wanders + 1)[:, None] / cable.length_m
+        turned, begun, ended = (np.exp(turn * at_m) for at_m in (length, piece.begin_m, piece.end_m))
+        # a wave of impedance is half the one turning forward and half the one turning back
+        along = (1 - returned * turned) * (begun * forth + ended.conj() * back) / (2 * gamma - turn)
+        along += (1 - returned * turned.conj()) * (begun.conj() * forth + ended * back) / (2 * gamma + turn)
+        rows: ComplexArray = along * (self._z_0 / impedance * gamma / 2 * cable.wander)
+        return rows
 
     def _travelling(self, plane: int, impedance: ComplexArray) -> tuple[ComplexArray, ComplexArray]:
         """Forward and backward wave in a cable at a plane [V]."""

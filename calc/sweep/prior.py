@@ -9,6 +9,7 @@ from ..physics.ratings import assumption
 from .arrays import ComplexArray, RealArray
 
 __all__ = [
+    "ANTENNA_CELLS",
     "LONGEST_ANALYSER_DELAY_S",
     "LinePrior",
     "SweepSettings",
@@ -65,6 +66,8 @@ LONGEST_ANALYSER_DELAY_S = 1.5e-9
 KNOWN_ORDER, KNOWN_FALL = 3, 0.5
 MEASURED_ORDER, MEASURED_FALL = 6, 0.8
 ANTENNA_TAPS, ANTENNA_FALL, ANTENNA_SPACING = 32, 0.91, 0.95
+ANTENNA_CELLS = ANTENNA_TAPS * ANTENNA_SPACING
+"""Cells of distance, or of delay, behind the end of the line from which an antenna's echoes come."""
 
 
 def line_prior(settings: SweepSettings) -> LinePrior:

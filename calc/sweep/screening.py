@@ -15,7 +15,7 @@ from .line_waves import line_scattering, lumped_scattering
 from .prediction import Piece, inserted, lossier
 from .swept_line import SweptLine
 
-__all__ = ["Place", "Trial", "judged_until_m", "place_grid", "screened"]
+__all__ = ["FollowedScore", "Place", "Trial", "judged_until_m", "place_grid", "screened"]
 
 MOST_PLACES = 160
 """In all cables together."""
@@ -72,7 +72,7 @@ def judged_until_m(line: SweptLine, cell_m: float) -> float:
 
 def screened(line: SweptLine, fit: Fit, places: list[Place]) -> list[Trial]:
     """Every kind with its best sizes at every place; the line is that of the fit."""
-    score = _Score(fit)
+    score = FollowedScore(fit)
     waves = _WavesAlong(line, fit)
     omega, z_0 = 2 * np.pi * line.frequency_hz, line.impedance_ohm
     trials: list[Trial] = []
@@ -115,12 +115,12 @@ def _ahead(
     stretch = kind.stretch(sizes)
     if part not in line.cables:
         return inserted(line, stretch).ahead(at.ahead)
-    end = np.minimum(distances + stretch.length_m, line.cables[part].length_m)
+    end = np.minimum(distances + stretch.length_m, line.cable(part).length_m)
     angle = lossier(waves.gamma(part), stretch) * (end - distances)[:, None]
     return line_scattering(waves.impedance(part) * stretch.ratio, angle, z_0).ahead(waves.at(part, end).ahead)
 
 
-class _Score:
+class FollowedScore:
     """How much lower the residual's squares are, in logarithm, once the line's parameters have followed."""
 
     def __init__(self, fit: Fit) -> None:
@@ -161,12 +161,11 @@ class _WavesAlong:
         return self._line.cable_impedance(self._x, part)
 
     def at(self, part: int, distances: RealArray) -> _At:
-        """Behind a joint; or at distances from a cable's beginning [m]."""
+        """Within a joint; or at distances from a cable's beginning [m]."""
         own = [(plane, piece) for plane, piece in enumerate(self._pieces) if piece.part == part]
         if part not in self._line.cables:
-            behind = own[-1][0] + 1
-            waves = self._waves
-            return _At(waves.ahead[behind][None], self._back[behind][None], waves.forward[behind][None])
+            middle, waves = own[-1][0], self._waves
+            return _At(waves.ahead[middle][None], self._back[middle][None], waves.forward[middle][None])
         ends = np.array([piece.end_m for _, piece in own])
         which = np.minimum(np.searchsorted(ends, distances), len(own) - 1)
         found = np.empty((3, distances.size, self._back[0].size), dtype=np.complex128)

@@ -9,10 +9,11 @@ from typing import NamedTuple
 import numpy as np
 
 from .alignment import aligned_fits, lower_bands
-from .arrays import ComplexArray, IndexArray, RealArray
+from .arrays import ComplexArray, RealArray
 from .faults import AT_A_JOINT, PlacedFault
 from .fit import Fit, fitted
 from .screening import Place, Trial, judged_until_m, place_grid, screened
+from .settling import settled
 from .swept_line import SweptLine
 
 __all__ = ["Hypotheses", "fit_hypotheses", "own_parameters", "place_of"]
@@ -24,9 +25,10 @@ LAST_TRIALS = 8
 SHORT_ROUNDS, ROUNDS = 5, 10
 LEAST_SCORE = 1.0
 LEAST_EVIDENCE = 10.0
-SECOND_TRIALS = 4
-MOST_MOVES, MOVE_TRIALS, LEAST_MOVE = 2, 3, 2.0
-"""Rounds of moving joints of the intact line, places tried in each, and the evidence that one must win."""
+HOPELESS = 60.0
+"""Evidence by which a fault, fitted for a few rounds, may lag behind and still be fitted to the end."""
+SECOND_TRIALS, JOINTS_AGAIN, JOINT_TRIALS = 4, 2, 3
+"""Of a second fault; joints at which all kinds are tried again; kinds fitted there."""
 FARTHEST_SHIFT = 2.5  # deviations of length by which a joint may be off to be where a fault is seen
 
 
@@ -39,11 +41,15 @@ _Start = tuple[tuple[PlacedFault, ...], RealArray]
 
 
 class Hypotheses(NamedTuple):
-    """The fits to all of the sweep: the intact line, one fault each, two faults each; the best first."""
+    """The fits to all of the sweep, the best first."""
 
     intact: Fit
     single: list[Fit]
+    """With one fault."""
     double: list[Fit]
+    """With the best single fault and another."""
+    swapped: list[Fit]
+    """With the best of those others alone; then with that and another, the best single fault or one elsewhere."""
 
 
 def place_of(line: SweptLine, fault: PlacedFault, own: RealArray) -> float:
@@ -52,7 +58,7 @@ def place_of(line: SweptLine, fault: PlacedFault, own: RealArray) -> float:
     if fault.about_m is None:
         return before
     extent = fault.kind.stretch(own).length_m if fault.kind.is_stretch else 0.0
-    return before + min(fault.place_m(own) + extent / 2, line.cables[fault.part].length_m)
+    return before + min(fault.place_m(own) + extent / 2, line.cable(fault.part).length_m)
 
 
 def own_parameters(fit: Fit, number: int = -1) -> RealArray:
@@ -67,6 +73,7 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
     """Fit a line to a measured reflection; `cell_m` is the distance that the sweep resolves [m]."""
     bands = lower_bands(line)
     intact = max(aligned_fits(line, measured, bands), key=lambda fits: fits[-1].evidence)
+    intact[-1] = settled(line.at(bands[-1]), measured[bands[-1]], intact[-1], cell_m)
     pool: list[Fit] = []
     for number, points in enumerate(bands):
         own, seen = line.at(points), measured[points]
@@ -77,16 +84,44 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
             starts += _masked_starts(own, intact[number], judged_until_m(line, cell_m))
         pool = _kept(line, [fitted(own, seen, x, faults, SHORT_ROUNDS) for faults, x in starts], KEPT)
     starts_intact = [intact[-1].x, *(fit.x[: line.parameter_count] for fit in pool[:2])]
-    starts_intact.append(_joints_moved(line, measured, intact[-1], bands[-1], place_grid(line, cell_m / 2)))
-    full_intact = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
+    whole = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
     single = _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool], KEPT)
-    double: list[Fit] = []
-    if single and single[0].evidence - full_intact.evidence > LEAST_EVIDENCE:
-        places = place_grid(line, cell_m / 2)
-        starts = _starts(line, single[0], places, SECOND_TRIALS)
-        double = _kept(line, [fitted(line, measured, x, faults, SHORT_ROUNDS) for faults, x in starts], 2)
-        double = _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in double], 2)
-    return Hypotheses(full_intact, single, double)
+    if not single or single[0].evidence - whole.evidence <= LEAST_EVIDENCE:
+        return Hypotheses(whole, single, [], [])
+    best = settled(line, measured, single[0], cell_m)
+    at_joint = _at_joints_instead(line, measured, best, judged_until_m(line, cell_m))
+    best = max([best, *(settled(line, measured, fit, cell_m) for fit in at_joint)], key=lambda fit: fit.evidence)
+    again = fitted(line, measured, best.x[: line.parameter_count], (), ROUNDS)
+    whole = max(whole, again, key=lambda fit: fit.evidence)
+    # what the best fault found of the line serves the others too
+    starts = [(fit.faults, np.concatenate([best.x[: line.parameter_count], own_parameters(fit)])) for fit in single[1:]]
+    places = place_grid(line, cell_m / 2)
+    starts += _starts(line, again, places, TRIALS)
+    for fit in [fit for fit in single if fit.faults[-1].about_m is None][:JOINTS_AGAIN]:
+        starts += _starts_at(line, measured, fit, fit.x[: line.parameter_count], fit.faults[-1].part)
+    single = _kept(line, [best, *single, *_finished(line, measured, starts, KEPT, best.evidence)], KEPT)
+    if single[0].evidence - whole.evidence <= LEAST_EVIDENCE:
+        return Hypotheses(whole, single, [], [])
+    second = _finished(line, measured, _starts(line, single[0], places, SECOND_TRIALS), 2, single[0].evidence)
+    if not second or second[0].evidence - single[0].evidence <= LEAST_EVIDENCE:
+        return Hypotheses(whole, single, second, [])
+    # each fault's place is judged beside the other
+    both = settled(line, measured, second[0], cell_m)
+    at_joint = _at_joints_instead(line, measured, both, judged_until_m(line, cell_m))
+    both = max([both, *(settled(line, measured, fit, cell_m) for fit in at_joint)], key=lambda fit: fit.evidence)
+    second[0] = both
+    count = line.parameter_count
+    other = fitted(line, measured, np.concatenate([both.x[:count], own_parameters(both)]), both.faults[1:], ROUNDS)
+    turned = np.concatenate([both.x[:count], own_parameters(both), own_parameters(both, 0)])
+    starts = [(both.faults[::-1], turned), *_starts(line, other, places, SECOND_TRIALS)]
+    return Hypotheses(whole, single, second, [other, *_finished(line, measured, starts, 2, both.evidence)])
+
+
+def _finished(line: SweptLine, measured: ComplexArray, starts: list[_Start], most: int, beside: float) -> list[Fit]:
+    """The best of some starts, fitted to the end unless they are hopeless beside some evidence."""
+    fits = _kept(line, [fitted(line, measured, x, faults, SHORT_ROUNDS) for faults, x in starts], most)
+    hopeful = [fit for fit in fits if fit.evidence > beside - HOPELESS]
+    return _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in hopeful], most)
 
 
 def _starts(line: SweptLine, fit: Fit, places: list[Place], most: int) -> list[_Start]:
@@ -127,41 +162,45 @@ def _masked_starts(line: SweptLine, fit: Fit, until_m: float) -> list[_Start]:
     return starts
 
 
-def _joints_moved(
-    line: SweptLine, measured: ComplexArray, fit: Fit, points: IndexArray, places: list[Place]
-) -> RealArray:
-    """The parameters of an intact line with joints moved, one after the other, to where something is seen.
-
-    A fit does not find by itself that a joint is beyond the resolution from where it is taken to be.
-    """
-    own, seen = line.at(points), measured[points]
-    for _ in range(MOST_MOVES):
-        moved = [_shifted(own, fit, trial) for trial in screened(own, fit, places)[:MOVE_TRIALS]]
-        starts = [x for each in moved for x in each]
-        fits = [fitted(own, seen, x, (), SHORT_ROUNDS) for x in starts]
-        best = max(fits, key=lambda one: one.evidence, default=fit)
-        if best.evidence <= fit.evidence + LEAST_MOVE:
-            break
-        fit = best
-    return fit.x
-
-
-def _shifted(line: SweptLine, fit: Fit, trial: Trial) -> list[RealArray]:
-    """Parameters with the joints beside a trial's cable moved to its place, all others staying where they are."""
-    found: list[RealArray] = []
-    if trial.fault.about_m is None:
-        return found
-    place, cables = line.begin_m(trial.fault.part) + trial.fault.about_m, list(line.cables)
-    at = cables.index(trial.fault.part)
-    for before, behind in ((at - 1, at), (at, at + 1)):
-        if before < 0 or behind >= len(cables):
+def _at_joints_instead(line: SweptLine, measured: ComplexArray, fit: Fit, until_m: float) -> list[Fit]:
+    """The best fit with a fit's last fault not in a cable but at a joint beside it, which is moved to that place."""
+    fault = fit.faults[-1]
+    if fault.about_m is None:
+        return []
+    place, count = place_of(line, fault, own_parameters(fit)), line.parameter_count
+    before = [at for at in line.joints if at < fault.part][-1:]
+    behind = [at for at in line.joints if at > fault.part][:1]
+    starts: list[_Start] = []
+    for at in before + behind:
+        moved = _with_joint_at(line, fit.x[:count], at, place)
+        if moved is None or line.begin_m(at) > until_m:
             continue
-        x, shift = fit.x.copy(), place - line.begin_m(cables[behind])
-        for cable, own_shift in ((cables[before], shift), (cables[behind], -shift)):
-            x[line.offsets[cable]] += own_shift / line.cables[cable].length_m / line.prior.length
-        if np.abs(x[[line.offsets[cables[before]], line.offsets[cables[behind]]]]).max() < FARTHEST_SHIFT:
-            found.append(x)
-    return found
+        starts += _starts_at(line, measured, fit, moved, at)
+    return _kept(line, [fitted(line, measured, x, faults, ROUNDS) for faults, x in starts], 1)
+
+
+def _starts_at(line: SweptLine, measured: ComplexArray, fit: Fit, x: RealArray, at: int) -> list[_Start]:
+    """The kinds that do best at a joint instead of a fit's last fault, with some parameters of the line."""
+    others, fault = fit.faults[:-1], fit.faults[-1]
+    x = np.concatenate([x, fit.x[line.parameter_count : fit.x.size - fault.parameter_count]])
+    trials = screened(line, fitted(line, measured, x, others, 0), [Place(at, None)])[:JOINT_TRIALS]
+    return [((*others, trial.fault), np.concatenate([x, trial.parameters])) for trial in trials]
+
+
+def _with_joint_at(line: SweptLine, x: RealArray, at: int, place_m: float) -> RealArray | None:
+    """Parameters with the cables before a joint and behind it longer and shorter, so that it lies elsewhere [m].
+
+    None where it can't be.
+    """
+    here = line.begin_m(at)
+    beyond, shift = line.length_m - here, place_m - here
+    if not here or abs(shift) > FARTHEST_SHIFT * line.prior.length * here:
+        return None
+    moved = x.copy()
+    for cable in line.cables:
+        share = shift / here if cable < at else -shift / beyond
+        moved[line.offsets[cable]] += share / line.prior.length
+    return moved
 
 
 def _near(one: Trial, other: Trial) -> bool:
@@ -174,26 +213,18 @@ def _near(one: Trial, other: Trial) -> bool:
 
 def _moved_joints(line: SweptLine, fit: Fit, trial: Trial, judged: set[int]) -> list[_Start]:
     """The same fault at the joints beside its cable, the cables before and behind longer and shorter to match."""
-    found: list[_Start] = []
     place = place_of(line, trial.fault, np.array([*trial.sizes, 0.0]))
     before = [at for at in line.joints if at < trial.fault.part][-1:]
     behind = [at for at in line.joints if at > trial.fault.part][:1]
     kind = trial.fault.kind
     if kind.id not in AT_JOINT_BY_ID:
         return []
-    for at in before + behind:
-        here = line.begin_m(at)
-        beyond = line.length_m - here
-        shift = place - here
-        if at not in judged or not here or abs(shift) > FARTHEST_SHIFT * line.prior.length * here:
-            continue
-        x = fit.x.copy()
-        for cable in line.cables:
-            own = line.offsets[cable]
-            share = shift / here if cable < at else -shift / beyond
-            x[own] += share / line.prior.length
-        found.append(((*fit.faults, PlacedFault(AT_JOINT_BY_ID[kind.id], at)), np.concatenate([x, trial.sizes])))
-    return found
+    moved = [(at, _with_joint_at(line, fit.x, at, place)) for at in before + behind if at in judged]
+    return [
+        ((*fit.faults, PlacedFault(AT_JOINT_BY_ID[kind.id], at)), np.concatenate([x, trial.sizes]))
+        for at, x in moved
+        if x is not None
+    ]
 
 
 def _kept(line: SweptLine, fits: list[Fit], most: int) -> list[Fit]:
@@ -204,7 +235,8 @@ def _kept(line: SweptLine, fits: list[Fit], most: int) -> list[Fit]:
         fault = fit.faults[-1]
         same = [other for other in kept if _same_place(line, fit, other)]
         if same:
-            if others == OTHER_KINDS or kept[0] not in same or any(fault.kind is o.faults[-1].kind for o in same):
+            best = any(other is kept[0] for other in same)
+            if others == OTHER_KINDS or not best or any(fault.kind is o.faults[-1].kind for o in same):
                 continue
             others += 1
         if len(kept) - others < most or same:

@@ -6,6 +6,7 @@ from typing import NamedTuple
 import numpy as np
 
 from ..physics.ratings import assumption
+from .faults import RARE
 from .fit import Fit
 from .prediction import predicted
 from .results import Finding, Where
@@ -14,13 +15,16 @@ from .swept_line import SweptLine
 
 __all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", "place_deviation_m", "selection_of"]
 
-LEAST_IMPROVEMENT = 0.93
-"""What a fault may leave unexplained at the most, as a share of what the intact line leaves."""
-STRONG_ODDS, STRONG_LEAVES = 100.0, 0.6
-"""Odds, and share of what the intact line leaves, by which half as much reflection is enough."""
-PLAIN_ODDS = 40.0
-"""Odds from which on it need explain no more: what was laid to the analyser or the end before is its own."""
-EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.8, 0.93, 0.97)
+UNEVEN_ODDS = 10.0
+"""Logarithm of the odds more that are asked of a place in a cable: how uneven cables are is only known by its waves."""
+VAGUE_ODDS = 10.0
+"""The same before an end of which little is known: what stands for an antenna is only like one."""
+LEAST_IMPROVEMENT, PLAIN_ODDS = 0.93, 40.0
+"""What a fault in a cable may leave unexplained at the most, as a share of what the intact line leaves, and the odds
+from which on it need explain no more: what was laid to the analyser or the end before is its own."""
+STRONG_ODDS, STRONG_LEAVES = 60.0, 0.75
+"""Odds, and share of what the intact line leaves, by which half as much reflection is enough at a joint."""
+EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.9, 0.91, 0.97)
 """Odds, and the share of the faults named with them that were right among training lines."""
 NO_FIT = 0.15
 """What the best explanation leaves, rms of the reflection, above which the line must be another one."""
@@ -32,14 +36,20 @@ CLEAR = 0.8
 """Probability from which on one place is named alone."""
 LEADING = 0.55
 """The same of the best of several places that are too near to be told apart."""
+LIKELY, ALIKE = 0.2, 0.9
+"""Probability from which on a joint is named before a cable that is not told from it; and share of its odds that is
+enough for what is seldom met in a cable."""
 POSSIBLE = 0.04
 """Probability from which on a place is one of those not told apart."""
 PLACE_SPREAD = 3.0
 """By how much evidence between places counts for less: models of joints and cables are only alike."""
-NEAR_CELLS, SEPARATE_CELLS = 1.0, 3.0
-"""Cells of distance within which two places are one, and beyond which a second fault is not the first one's own."""
+NEAR_CELLS, BESIDE_CELLS, SEPARATE_CELLS = 1.0, 1.5, 3.0
+"""Cells of distance within which two places are one, within which they are not told apart, and beyond which a second
+fault is not the first one's own."""
 SECOND_LEAVES, SECOND_MISFIT = 0.6, 0.05
 """The most that a second fault may leave: as a share of what the first one leaves, and of the reflection, rms."""
+SECOND_SHARE, SMALL_SECOND_LEAVES = 0.2, 0.2
+"""Share of the first one's reflection below which it must leave less: the kinds fit no real fault better than so."""
 
 
 def floor() -> float:
@@ -104,21 +114,40 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
         finding: Finding = "no fit" if _misses(line, intact) else "sound"
         return Selection(finding, intact, intact, suspicions, [], [])
     first = suspicions[0]
-    second = _second(line, hypotheses, first, cell_m)
-    selected = first.best if second is None else second.fit
-    if _misses(line, selected):
+    pair = _pair(line, hypotheses, cell_m)
+    selected = pair[0].fit if pair else first.best
+    nearest = min([first.best, *hypotheses.double, *hypotheses.swapped[1:]], key=lambda fit: fit.misfit)
+    if _misses(line, nearest):
         return Selection("no fit", intact, selected, suspicions, [], [])
+    if pair:
+        return Selection(_finding_of(pair[0].suspicion), intact, selected, suspicions, pair, [])
     beside = _beside(first, suspicions, cell_m)
     probability = first.probability + sum(one.probability for one in beside)
     if probability < CLEAR or first.probability < LEADING:
         apart = [one for one in suspicions if one.probability > POSSIBLE]
         return Selection("unclear", intact, first.best, suspicions, [], apart)
     sure = probability * earned(first.odds) * _within_cell(first.best, cell_m)
-    named = [Named(first, selected, 0, sure, made_by(line, selected, 0), beside)]
-    if second is not None:
-        named.append(second)
-    finding = "suspect" if first.where == "joint" else "damage"
-    return Selection(finding, intact, selected, suspicions, named, [])
+    joint = _joint_instead(first, suspicions, cell_m)
+    if joint is not None:
+        first, beside = joint, [first, *(one for one in beside if one is not joint)]
+    named = [Named(first, first.best, 0, sure, made_by(line, first.best, 0), beside)]
+    return Selection(_finding_of(first), intact, first.best, suspicions, named, [])
+
+
+def _joint_instead(first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> Suspicion | None:
+    """The joint to be named instead of a cable beside it: a joint is opened before a cable is cut."""
+    if first.where == "joint":
+        return None
+    lumped = first.best.faults[-1].kind.weight <= RARE
+    for one in suspicions:
+        near = one.where == "joint" and abs(one.distance_m - first.distance_m) <= BESIDE_CELLS * cell_m
+        if near and (one.probability > LIKELY or (lumped and one.odds > ALIKE * first.odds)):
+            return one
+    return None
+
+
+def _finding_of(suspicion: Suspicion) -> Finding:
+    return "suspect" if suspicion.where == "joint" else "damage"
 
 
 def earned(odds: float) -> float:
@@ -146,31 +175,47 @@ def _within_cell(fit: Fit, cell_m: float) -> float:
 def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
     """Whether the best fault is plain: by its odds, by the reflection it makes, and by what it explains."""
     left = first.best.misfit / intact.misfit
-    explains = left < LEAST_IMPROVEMENT or first.odds > PLAIN_ODDS
-    least = floor() / 2 if left < STRONG_LEAVES and first.odds > STRONG_ODDS else floor()
-    return first.odds > least_odds() and explains and made_by(line, first.best, 0) >= least
+    strong = first.where == "joint" and left < STRONG_LEAVES and first.odds > STRONG_ODDS
+    least = floor() / 2 if strong else floor()
+    explains = first.where == "joint" or left < LEAST_IMPROVEMENT or first.odds > PLAIN_ODDS
+    return _is_plain(line, first) and explains and made_by(line, first.best, 0) >= least
 
 
-def _second(line: SweptLine, hypotheses: Hypotheses, first: Suspicion, cell_m: float) -> Named | None:
-    """A second fault beside the first, if it is as plain and explains most of what the first one leaves."""
-    if not hypotheses.double:
-        return None
-    suspicions = _suspicions(line, hypotheses.double, first.best.evidence, cell_m)
-    second = suspicions[0]
-    reflection = made_by(line, second.best, 1)
-    elsewhere = second.element != first.element and abs(second.distance_m - first.distance_m) > SEPARATE_CELLS * cell_m
-    explains = second.best.misfit < min(SECOND_LEAVES * first.best.misfit, SECOND_MISFIT)
-    plain = second.odds > least_odds() and reflection > floor() and second.probability > CLEAR
-    if not (elsewhere and explains and plain):
-        return None
-    sure = second.probability * earned(second.odds) * _within_cell(second.best, cell_m)
-    return Named(second, second.best, 1, sure, reflection, [])
+def _is_plain(line: SweptLine, suspicion: Suspicion) -> bool:
+    more = (UNEVEN_ODDS if suspicion.where == "cable" else 0.0) + (VAGUE_ODDS if line.is_end_vague else 0.0)
+    return suspicion.odds > least_odds() + more
+
+
+def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]:
+    """Two faults, if each is plain beside the other and both explain most of what one leaves; the larger first."""
+    if not hypotheses.swapped:
+        return []
+    alone = hypotheses.single[0], hypotheses.swapped[0]
+    found = []
+    for fits, without in ((hypotheses.swapped[1:], alone[1]), (hypotheses.double, alone[0])):
+        suspicions = _suspicions(line, fits, without.evidence, cell_m)
+        if not suspicions:
+            return []
+        found.append(suspicions[0])
+    fit, (one, other) = found[0].best, found
+    elsewhere = one.element != other.element and abs(one.distance_m - other.distance_m) > SEPARATE_CELLS * cell_m
+    made = [made_by(line, fit, number) for number in (1, 0)]
+    leaves = SECOND_LEAVES if min(made) > SECOND_SHARE * max(made) else SMALL_SECOND_LEAVES
+    explains = fit.misfit < min(leaves * alone[0].misfit, SECOND_MISFIT)
+    plain = all(_is_plain(line, each) and each.probability > CLEAR for each in found)
+    if not (elsewhere and explains and plain and min(made) > floor()):
+        return []
+    named = [
+        Named(each, fit, number, each.probability * earned(each.odds) * _within_cell(each.best, cell_m), reflection, [])
+        for each, number, reflection in zip(found, (1, 0), made, strict=True)
+    ]
+    return sorted(named, key=lambda each: -each.reflection)
 
 
 def _beside(first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> list[Suspicion]:
     """Places too near to the first to be told from it."""
     others = [one for one in suspicions if one is not first and one.probability > POSSIBLE]
-    return [one for one in others if abs(one.distance_m - first.distance_m) <= NEAR_CELLS * cell_m]
+    return [one for one in others if abs(one.distance_m - first.distance_m) <= BESIDE_CELLS * cell_m]
 
 
 def made_by(line: SweptLine, fit: Fit, number: int) -> float:

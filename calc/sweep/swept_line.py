@@ -25,9 +25,27 @@ from ..physics.ratings import CAUTIOUS, GENEROUS
 from ..waves.two_port import TwoPort, joint_section, scattering
 from .arrays import ComplexArray, IndexArray, RealArray
 from .line_waves import Lumped, Scattering
-from .prior import LinePrior, SweepSettings, end_deviations, is_vague, known_reflection, line_prior, load_basis
+from .prior import (
+    ANTENNA_CELLS,
+    LinePrior,
+    SweepSettings,
+    end_deviations,
+    is_vague,
+    known_reflection,
+    line_prior,
+    load_basis,
+)
 
-__all__ = ["CablePart", "EndPart", "FixedPart", "JointPart", "LumpedPart", "SweptLine", "swept_line"]
+__all__ = [
+    "CABLE_PARAMETERS",
+    "CablePart",
+    "EndPart",
+    "FixedPart",
+    "JointPart",
+    "LumpedPart",
+    "SweptLine",
+    "swept_line",
+]
 
 LEAST_PART_REFLECTION = 0.02  # a part between matched ends is never known better
 MOST_WANDERS, FEW_WANDERS = 12, 3
@@ -69,10 +87,11 @@ class CablePart(NamedTuple):
 
 
 class JointPart(NamedTuple):
-    """A joint: its typical section, its delay [s], and by what it may be off: longer, then of another impedance."""
+    """A joint: half of its typical section, its delay [s], and by what it may be off: longer, of another impedance."""
 
     link: Link
     section: Scattering
+    """Each half of it, before and behind what is lumped: contacts meet, and fail, in its middle."""
     delay_s: float
     deviations: Deviations
 
@@ -95,7 +114,7 @@ class FixedPart(NamedTuple):
 
 Part = CablePart | JointPart | EndPart | FixedPart
 LumpedPart = JointPart | EndPart
-"""A section and, behind it, what is lumped."""
+"""A section and what is lumped."""
 
 
 class SweptLine(NamedTuple):
@@ -125,6 +144,13 @@ class SweptLine(NamedTuple):
         """The cables by their index among the parts."""
         return {at: part for at, part in enumerate(self.parts) if isinstance(part, CablePart)}
 
+    def cable(self, at: int) -> CablePart:
+        """The cable of that index among the parts."""
+        part = self.parts[at]
+        if not isinstance(part, CablePart):
+            raise TypeError(f"part {at} of a line is no cable")
+        return part
+
     @property
     def joints(self) -> dict[int, JointPart]:
         """The joints by their index among the parts."""
@@ -139,11 +165,12 @@ class SweptLine(NamedTuple):
     def numbers(self) -> float:
         """How many independent real numbers the sweep holds.
 
-        Neighbouring frequencies say the same of a line that is short, however many there are.
+        Neighbouring frequencies say the same of a line that is short, however many there are. What an antenna stores
+        comes back later than any echo of the line, and counts with the parameters that stand for it.
         """
         frequency = self.frequency_hz
         turns = sum(float(cable.beta[-1] * cable.length_m) for cable in self.cables.values()) / np.pi
-        cells = turns * (1 - frequency[0] / frequency[-1])
+        cells = turns * (1 - frequency[0] / frequency[-1]) + (ANTENNA_CELLS if self.is_end_vague else 0.0)
         return 2 * min(float(frequency.size), INDEPENDENT * (cells + EXTRA_CELLS))
 
     def begin_m(self, at: int) -> float:
@@ -170,7 +197,7 @@ class SweptLine(NamedTuple):
 
     def propagation(self, x: RealArray, at: int) -> ComplexArray:
         """The propagation constant of a cable with some parameters, by metre of its described length."""
-        cable, own, prior = self.cables[at], x[self.offsets[at] :], self.prior
+        cable, own, prior = self.cable(at), x[self.offsets[at] :], self.prior
         loss = cable.conductor * (1 + own[2] * prior.conductor_loss) + cable.dielectric
         loss = np.maximum(loss + cable.other_loss * own[3] * prior.other_loss, 0.0)
         phase = cable.beta * (1 + own[0] * prior.length) + cable.conductor * own[1] * prior.skin_phase
@@ -178,7 +205,7 @@ class SweptLine(NamedTuple):
 
     def cable_impedance(self, x: RealArray, at: int) -> ComplexArray:
         """The characteristic impedance of a cable with some parameters [Ω]."""
-        return self.cables[at].impedance * (1 + x[self.offsets[at] + 4] * self.prior.impedance)
+        return self.cable(at).impedance * (1 + x[self.offsets[at] + 4] * self.prior.impedance)
 
     def load_reflection(self, x: RealArray) -> ComplexArray:
         """The reflection of the load with some parameters."""
@@ -259,7 +286,7 @@ def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior) -> Par
         longer, other = prior.joint_delay * seconds, np.hypot(prior.joint, prior.joint_share * spread) * seconds
         return JointPart(
             link,
-            _scattering(joint_section(*typical), z_0, frequency),
+            _scattering(joint_section(typical.impedance, typical.angle / 2, typical.contact_ohm / 2), z_0, frequency),
             seconds,
             Deviations((longer * z_0, other * z_0), (longer / z_0, -other / z_0), prior.contact_ohm),
         )

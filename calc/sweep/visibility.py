@@ -12,8 +12,8 @@ __all__ = ["Visibility", "visibilities"]
 
 MODERATE = {"ohm": 20.0, "henry": 1e-7, "farad": 1e-11}
 """Faults that a sweep must be able to show at a joint to judge it: any one of them is enough."""
-LINEAR_OHM = 1000.0
-"""Beyond this a resistance in series is an open contact."""
+LINEAR_OHM = 50.0
+"""Beyond a line's impedance the reflection no longer grows with a resistance in series."""
 
 
 class Visibility(NamedTuple):
@@ -31,7 +31,7 @@ def visibilities(line: SweptLine, fit: Fit, parts: list[int], evidence: float, f
     normal = rows @ rows.T / noise + np.eye(count)
     found = []
     for part in parts:
-        plane = max(plane for plane, piece in enumerate(fit.prediction.pieces) if piece.part == part)
+        [plane] = [plane for plane, piece in enumerate(fit.prediction.pieces) if piece.part == part and piece.is_lumped]
         current, voltage = fit.prediction.waves.current(plane), fit.prediction.waves.voltage(plane + 1)
         omega, seen, z_0 = 2 * np.pi * line.frequency_hz, fit.prediction.by_reflection, line.impedance_ohm
         by_ohm = seen * current**2 / (2 * z_0)

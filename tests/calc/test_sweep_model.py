@@ -15,6 +15,7 @@ from jointwise.calc.sweep.prediction import predicted
 from jointwise.calc.sweep.prior import SweepSettings
 from jointwise.calc.sweep.requests import SweepRequest
 from jointwise.calc.sweep.screening import place_grid, screened
+from jointwise.calc.sweep.settling import settled
 from jointwise.calc.sweep.swept_line import swept_line
 
 ELEMENTS = [
@@ -66,6 +67,25 @@ def test_a_screened_fault_scores_best_where_it_is():
     best = screened(own, fitted(own, measured, np.zeros(own.parameter_count), (), 0), place_grid(own, 0.5))[0]
 
     assert (best.fault.part, best.fault.kind.id) == (FIRST_JOINT, "resistance")
+
+
+def test_a_joint_is_moved_to_where_its_echo_is():
+    """A joint many cells off, the end where it should be: a fit alone does not find it."""
+    elements = [Joint(family="uhf"), CableRun(cable="rg_213", length_m=12.0)] * 2 + [Joint(family="uhf")]
+    end, frequency = KnownEnd(what="matched"), np.linspace(1e6, 1e9, 200)
+    request = SweepRequest(elements=elements, load=end, touchstone="")
+    own = swept_line(feedline_at(request, elements, end, spot_column(1e8)), frequency, SweepSettings(0.02, 6, end))
+    true, cell_m = np.zeros(own.parameter_count), 0.1
+    true[[own.offsets[at] for at in own.cables]] = 1.5, -1.5
+    measured = predicted(own, true).shown
+
+    fit = fitted(own, measured, np.zeros(own.parameter_count))
+    found = settled(own, measured, fit, cell_m)
+
+    assert fit.misfit > 0.01
+    assert found.misfit < 0.002
+    assert own.begin_m(max(own.cables)) * own.prior.length * 1.5 > 4 * cell_m
+    assert found.x[own.offsets[next(iter(own.cables))]] == pytest.approx(1.5, abs=0.1)
 
 
 def unknown_line(what):
