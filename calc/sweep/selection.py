@@ -17,13 +17,15 @@ __all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", 
 
 UNEVEN_ODDS = 10.0
 """Logarithm of the odds more that are asked of a place in a cable: how uneven cables are is only known by its waves."""
-VAGUE_ODDS = 10.0
-"""The same before an end of which little is known: what stands for an antenna is only like one."""
+VAGUE_ODDS, VAGUE_UNEVEN_ODDS = 10.0, 40.0
+"""The same of a joint and of a place in a cable before an end of which little is known: what stands for an antenna is
+only like one, and the cables before it are made to match."""
 LEAST_IMPROVEMENT, PLAIN_ODDS = 0.93, 40.0
 """What a fault in a cable may leave unexplained at the most, as a share of what the intact line leaves, and the odds
 from which on it need explain no more: what was laid to the analyser or the end before is its own."""
 STRONG_ODDS, STRONG_LEAVES = 60.0, 0.75
-"""Odds, and share of what the intact line leaves, by which half as much reflection is enough at a joint."""
+"""Odds, and share of what the intact line leaves, by which half as much reflection is enough at a joint
+before a known end."""
 EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.9, 0.91, 0.97)
 """Odds, and the share of the faults named with them that were right among training lines."""
 NO_FIT = 0.15
@@ -175,15 +177,16 @@ def _within_cell(fit: Fit, cell_m: float) -> float:
 def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
     """Whether the best fault is plain: by its odds, by the reflection it makes, and by what it explains."""
     left = first.best.misfit / intact.misfit
-    strong = first.where == "joint" and left < STRONG_LEAVES and first.odds > STRONG_ODDS
+    judged_well = first.where == "joint" and not line.is_end_vague
+    strong = judged_well and left < STRONG_LEAVES and first.odds > STRONG_ODDS
     least = floor() / 2 if strong else floor()
     explains = first.where == "joint" or left < LEAST_IMPROVEMENT or first.odds > PLAIN_ODDS
     return _is_plain(line, first) and explains and made_by(line, first.best, 0) >= least
 
 
 def _is_plain(line: SweptLine, suspicion: Suspicion) -> bool:
-    more = (UNEVEN_ODDS if suspicion.where == "cable" else 0.0) + (VAGUE_ODDS if line.is_end_vague else 0.0)
-    return suspicion.odds > least_odds() + more
+    at_joint, in_cable = (VAGUE_ODDS, VAGUE_UNEVEN_ODDS) if line.is_end_vague else (0.0, UNEVEN_ODDS)
+    return suspicion.odds > least_odds() + (at_joint if suspicion.where == "joint" else in_cable)
 
 
 def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]:
