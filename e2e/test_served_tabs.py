@@ -69,10 +69,10 @@ def test_packs_of_two_tabs_stay(visit: Visit) -> None:
     tabs = two_tabs(visit, "#view=packs")
     limit = {"id": "low", "power_w": 50, "reason": "Old panel.", "source": "common_practice", "kind": "memory"}
     contents = {"one": {"default_powers_w": [10, 100]}, "other": {"house_limits": [limit]}}
-    for tab, (name, content) in zip(tabs, contents.items(), strict=True):
+    for count, (tab, (name, content)) in enumerate(zip(tabs, contents.items(), strict=True), 1):
         tab.set_default_timeout(START_MS)
         pack = {"id": name, "name": f"Pack {name}", "version": "1", "sources": [], **content}
         file = {"name": f"{name}.json", "mimeType": "application/json", "buffer": json.dumps(pack).encode()}
         tab.locator("#file").set_input_files(file)
-    for tab in tabs:
-        expect(tab.locator("jw-packs-view li")).to_have_count(len(tabs))
+        for either in tabs:
+            expect(either.locator("jw-packs-view li")).to_have_count(count)
