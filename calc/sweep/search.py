@@ -88,9 +88,7 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
     single = _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool], KEPT)
     if not single or single[0].evidence - whole.evidence <= LEAST_EVIDENCE:
         return Hypotheses(whole, single, [], [])
-    best = settled(line, measured, single[0], cell_m)
-    at_joint = _at_joints_instead(line, measured, best, judged_until_m(line, cell_m))
-    best = max([best, *(settled(line, measured, fit, cell_m) for fit in at_joint)], key=lambda fit: fit.evidence)
+    best = _best_place(line, measured, single[0], cell_m)
     again = fitted(line, measured, best.x[: line.parameter_count], (), ROUNDS)
     whole = max(whole, again, key=lambda fit: fit.evidence)
     # what the best fault found of the line serves the others too
@@ -106,15 +104,19 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
     if not second or second[0].evidence - single[0].evidence <= LEAST_EVIDENCE:
         return Hypotheses(whole, single, second, [])
     # each fault's place is judged beside the other
-    both = settled(line, measured, second[0], cell_m)
-    at_joint = _at_joints_instead(line, measured, both, judged_until_m(line, cell_m))
-    both = max([both, *(settled(line, measured, fit, cell_m) for fit in at_joint)], key=lambda fit: fit.evidence)
-    second[0] = both
+    both = second[0] = _best_place(line, measured, second[0], cell_m)
     count = line.parameter_count
     other = fitted(line, measured, np.concatenate([both.x[:count], own_parameters(both)]), both.faults[1:], ROUNDS)
     turned = np.concatenate([both.x[:count], own_parameters(both), own_parameters(both, 0)])
     starts = [(both.faults[::-1], turned), *_starts(line, other, places, SECOND_TRIALS)]
     return Hypotheses(whole, single, second, [other, *_finished(line, measured, starts, 2, both.evidence)])
+
+
+def _best_place(line: SweptLine, measured: ComplexArray, fit: Fit, cell_m: float) -> Fit:
+    """The fit with its joints moved, or its last fault at one of the joints beside it."""
+    moved = settled(line, measured, fit, cell_m)
+    at_joint = _at_joints_instead(line, measured, moved, judged_until_m(line, cell_m))
+    return max([moved, *(settled(line, measured, one, cell_m) for one in at_joint)], key=lambda one: one.evidence)
 
 
 def _finished(line: SweptLine, measured: ComplexArray, starts: list[_Start], most: int, beside: float) -> list[Fit]:
