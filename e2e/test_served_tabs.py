@@ -55,6 +55,7 @@ def test_what_came_in_is_told_and_undo_is_ones_own(visit: Visit) -> None:
     one, other = two_tabs(visit, "#view=line")
     one.locator("#name").fill("Mine")
     one.locator("#name").blur()
+    expect(other.locator("#name")).to_have_value("Mine")
     other.locator("#keep").click()
     expect(one.get_by_text("Your lines were changed in another tab; they are shown here now.")).to_be_visible()
 
