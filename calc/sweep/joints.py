@@ -36,7 +36,9 @@ def swept_joints(line: SweptLine, selection: Selection, chart: DistanceChart) ->
         echo, threshold = echoes.measured[row], echoes.threshold[row]
         excess = float(np.abs(echo - echoes.expected[row]))
         change = None if echoes.earlier is None else np.abs(echo - echoes.earlier[row])
-        state = _state(selection, element, place.distance_m, judged=visible[row].judged)
+        # what is bad there is another antenna to the analyser
+        at_antenna = line.is_end_vague and element == line.end_element
+        state = _state(selection, element, place.distance_m, judged=visible[row].judged and not at_antenna)
         ohm = visible[row].least_ohm
         joints.append(
             SweptJoint(
@@ -84,7 +86,7 @@ def _state(selection: Selection, element: int, distance_m: float, *, judged: boo
     """Of a joint, or of a cable from its beginning on."""
     if any(one.suspicion.element == element for one in selection.named):
         return "bad"
-    if any(one.element == element for one in selection.apart):
+    if element in selection.apart_elements:
         return "possible"
     if selection.finding in ("no fit", "cannot tell"):
         return "hidden"

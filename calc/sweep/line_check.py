@@ -7,6 +7,7 @@ from ..formulas.constants import C_0
 from ..formulas.formula import Step, recording
 from ..formulas.match import return_loss
 from ..formulas.sweep import alias_free_distance, sweep_resolution, window_broadening, window_side_lobe
+from .antenna_end import antenna_end
 from .arrays import ComplexArray, RealArray
 from .candidates import candidates_of, named_faults
 from .digits import MILLIONTH_DECIMALS, four_figures, to_millionths
@@ -45,6 +46,7 @@ def check_line(
     """
     fitted_points = scattered(frequency.size, MOST_FITTED)
     fitted_line = swept_line(feedline, frequency[fitted_points], settings)
+    described = feedline.load.likely(frequency[fitted_points])[0]
     velocity, span = mean_velocity(fitted_line), float(frequency[-1] - frequency[0])
     cell_m = C_0 * velocity / (2 * span)
     hypotheses = fit_hypotheses(fitted_line, measured[fitted_points], cell_m)
@@ -56,6 +58,9 @@ def check_line(
     fitted = predicted(line, selection.selected.x, selection.selected.faults).shown
     compared = [] if earlier is None else [_resampled_reflection(frequency, *earlier)]
     reflections = np.array([measured, expected, *compared])
+    end = antenna_end(fitted_line, selection.selected, settings.load, described)
+    if end is not None and selection.finding == "sound":
+        selection = selection._replace(finding="end", end=end)
     chart = DistanceChart(line, transform, reflections, selection.selected.misfit, parameters)
     joints = swept_joints(fitted_line, selection, chart)
     deviations = _cable_deviations(fitted_line, selection.selected)
@@ -75,7 +80,8 @@ def check_line(
         assumed=assumed_sentences(deviations, settings.length_tolerance),
         floor=floor(),
         candidates=candidates_of(fitted_line, selection),
-        apart=list(dict.fromkeys(one.element for one in selection.apart)),
+        apart=selection.apart_elements,
+        end=selection.end,
         joints=joints,
         cables=swept_cables(fitted_line, selection),
         transform="low-pass" if transform.low_pass else "band-pass",

@@ -11,6 +11,7 @@ from msgspec import Struct
 from ..formulas.formula import Step
 
 __all__ = [
+    "AntennaEnd",
     "Candidate",
     "Deviation",
     "DistanceProfile",
@@ -33,7 +34,7 @@ __all__ = [
 ]
 
 Numbers = list[float | None]
-Finding = Literal["sound", "suspect", "damage", "unclear", "cannot tell", "no fit"]
+Finding = Literal["sound", "suspect", "damage", "unclear", "end", "cannot tell", "no fit"]
 State = Literal["bad", "possible", "behind", "hidden", "sound"]
 Where = Literal["joint", "cable"]
 Sign = Literal["higher", "lower", "mixed"]
@@ -168,6 +169,17 @@ class Deviation(Struct, frozen=True):
     """The usual deviation, as a share."""
 
 
+class AntennaEnd(Struct, frozen=True):
+    """The end of a line where far less power goes out in this sweep than the antenna is described to take."""
+
+    element: int | None
+    """Of the joint at the antenna, which may be what is bad; null where there is none."""
+    lowest_vswr: float
+    """Of the end, at its best in this sweep."""
+    described_vswr: float
+    at_hz: float
+
+
 class LineCheck(Struct, frozen=True):
     """A one-port sweep against its line."""
 
@@ -185,7 +197,9 @@ class LineCheck(Struct, frozen=True):
     candidates: list[Candidate]
     """Best first; those the sweep can't tell from the best, and the best of other joints."""
     apart: list[int]
-    """Elements of the joints and cables that the sweep does not distinguish."""
+    """Elements of the joints and cables that the sweep does not distinguish; at the end also not from the antenna."""
+    end: AntennaEnd | None
+    """Null unless the finding is that."""
     joints: list[SweptJoint]
     cables: list[SweptCable]
     transform: Literal["low-pass", "band-pass"]

@@ -106,6 +106,9 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
     # each fault's place is judged beside the other
     both = second[0] = _best_place(line, measured, second[0], cell_m)
     count = line.parameter_count
+    # the line as both found it serves the first one alone as well
+    alone = fitted(line, measured, both.x[: count + both.faults[0].parameter_count], both.faults[:1], ROUNDS)
+    single = _kept(line, [settled(line, measured, alone, cell_m), *single], KEPT)
     other = fitted(line, measured, np.concatenate([both.x[:count], own_parameters(both)]), both.faults[1:], ROUNDS)
     turned = np.concatenate([both.x[:count], own_parameters(both), own_parameters(both, 0)])
     starts = [(both.faults[::-1], turned), *_starts(line, other, places, SECOND_TRIALS)]

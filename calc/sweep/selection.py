@@ -9,7 +9,7 @@ from ..physics.ratings import assumption
 from .faults import RARE
 from .fit import Fit
 from .prediction import predicted
-from .results import Finding, Where
+from .results import AntennaEnd, Finding, Where
 from .search import Hypotheses, own_parameters, place_of
 from .swept_line import SweptLine
 
@@ -52,6 +52,8 @@ SECOND_LEAVES, SECOND_MISFIT = 0.6, 0.05
 """The most that a second fault may leave: as a share of what the first one leaves, and of the reflection, rms."""
 SECOND_SHARE, SMALL_SECOND_LEAVES = 0.2, 0.2
 """Share of the first one's reflection below which it must leave less: the kinds fit no real fault better than so."""
+LEAST_SECOND_SHARE = 0.05
+"""The same below which it is taken for what the first one's kind fits badly."""
 
 
 def floor() -> float:
@@ -106,6 +108,15 @@ class Selection(NamedTuple):
     named: list[Named]
     apart: list[Suspicion]
     """Places that are not told apart."""
+    end: AntennaEnd | None = None
+    """Where nothing else is found, and its antenna is matched nowhere."""
+
+    @property
+    def apart_elements(self) -> list[int]:
+        """Joints and cables of which one may be bad, each once."""
+        if self.end is not None:
+            return [] if self.end.element is None else [self.end.element]
+        return list(dict.fromkeys(one.element for one in self.apart))
 
 
 def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Selection:
@@ -206,7 +217,8 @@ def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]
     leaves = SECOND_LEAVES if min(made) > SECOND_SHARE * max(made) else SMALL_SECOND_LEAVES
     explains = fit.misfit < min(leaves * alone[0].misfit, SECOND_MISFIT)
     plain = all(_is_plain(line, each) and each.probability > CLEAR for each in found)
-    if not (elsewhere and explains and plain and min(made) > floor()):
+    large = min(made) > max(floor(), LEAST_SECOND_SHARE * max(made))
+    if not (elsewhere and explains and plain and large):
         return []
     named = [
         Named(each, fit, number, each.probability * earned(each.odds) * _within_cell(each.best, cell_m), reflection, [])

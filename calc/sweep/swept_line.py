@@ -157,6 +157,12 @@ class SweptLine(NamedTuple):
         return {at: part for at, part in enumerate(self.parts) if isinstance(part, JointPart)}
 
     @property
+    def end_element(self) -> int | None:
+        """The element of the joint at the end; None where something else is there."""
+        last = self.parts[-2]  # the end is a part of its own
+        return last.link.element if isinstance(last, JointPart) else None
+
+    @property
     def length_m(self) -> float:
         """All cables together, as described [m]."""
         return self.begin_m(len(self.parts))

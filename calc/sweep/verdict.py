@@ -6,7 +6,7 @@ from ..feedline.elements import KnownEnd, Load
 from ..numeric.measures import length_words, short_length_words
 from ..numeric.rounding import significant
 from ..numeric.units import engineering
-from .results import Deviation, EchoCheck, FittedSize, LineCheck, NamedFault, PartCheck, SweptJoint
+from .results import AntennaEnd, Deviation, EchoCheck, FittedSize, LineCheck, NamedFault, PartCheck, SweptJoint
 
 __all__ = [
     "NOTHING_TO_COMPARE",
@@ -47,6 +47,10 @@ def line_advice(check: LineCheck, load: Load | KnownEnd) -> list[str]:
         )
     if check.finding == "unclear":
         advice.append(_how_to_separate(check))
+    if check.end is not None:
+        advice.append(
+            "Put a load of 50 Ω in the antenna's place and sweep again: if the end is good then, it is the antenna."
+        )
     if check.range_m < check.length_m:
         reach, length = length_words(check.range_m, 3), length_words(check.length_m, 3)
         advice.append(
@@ -147,6 +151,8 @@ def _finding_words(check: LineCheck) -> str:
         )
     if check.finding == "cannot tell":
         return "This sweep shows too little of the line to judge any joint."
+    if check.end is not None:
+        return f"{_end_words(check.end, check)} Nothing else shows that is worse than it should be."
     if check.finding == "sound":
         hidden = [joint for joint in check.joints if joint.state == "hidden"]
         but = f", except for what it can't judge: {_names(hidden)}" if hidden else ""
@@ -160,6 +166,15 @@ def _finding_words(check: LineCheck) -> str:
     one = check.faults[0]
     what = "The bad joint is" if one.where == "joint" else "The cable is damaged:"
     return f"{what} {_place_words(one, check)}: {_does(one)}."
+
+
+def _end_words(end: AntennaEnd, check: LineCheck) -> str:
+    place = "how it is connected" if end.element is None else _element_names(check)[end.element]
+    return (
+        f"The antenna is nowhere as well matched in this sweep as described: the VSWR at the end of the line is"
+        f" {end.lowest_vswr:.2g} at its best, at {engineering(end.at_hz, 'Hz')}, and should be"
+        f" {end.described_vswr:.2g}. It is the antenna or {place}; a sweep can't tell which."
+    )
 
 
 def _element_names(check: LineCheck) -> dict[int, str]:

@@ -28,8 +28,9 @@ from jointwise.calc.operations import call
 
 LINES = 300
 SURE_BINS = [0.0, 0.5, 0.7, 0.8, 0.9, 0.95, 1.0]
-COLUMNS = ["right", "wrong", "can't tell", "missed", "one of these"]
-"""The last is the share of answers that can't tell and name the bad place among others."""
+COLUMNS = ["right", "wrong", "can't tell", "one of these", "missed", "not judged"]
+"""Of answers that can't tell, those that name the bad place among others; of those that miss it, those that say that
+they can't judge that joint."""
 
 SOUND_COLUMNS = ["sound", "accused", "can't tell"]
 
@@ -50,15 +51,16 @@ def share(part, whole):
 
 def head(name, columns):
     """Print the names of a table's columns."""
-    print(f"{name:26}{'lines':>6}" + "".join(f"{column:>14}" for column in columns))
+    print(f"{name:28}{'lines':>6}" + "".join(f"{column:>14}" for column in columns))
 
 
 def row(name, found, columns=COLUMNS):
     """Print how often some lines were judged in each manner."""
-    chosen = [[one for one in found if one.verdict == column] for column in columns]
+    chosen = {column: [one for one in found if one.verdict == column] for column in columns}
     if columns is COLUMNS:
-        chosen[-1] = [one for one in found if one.among]
-    print(f"{name:26}{len(found):6}" + "".join(f"{share(part, found):>14}" for part in chosen))
+        chosen["one of these"] = [one for one in found if one.among]
+        chosen["not judged"] = [one for one in chosen["missed"] if one.unjudged]
+    print(f"{name:28}{len(found):6}" + "".join(f"{share(part, found):>14}" for part in chosen.values()))
 
 
 def by_circumstance(found, columns):
@@ -86,6 +88,8 @@ def single_table(single):
         row(name, [one for one in visible if one.kinds[0] in kinds])
         for kind in kinds:
             row(f"  {kind}", [one for one in visible if one.kinds[0] == kind])
+    row("at the joint before the end", [one for one in visible if one.at_end])
+    row("everywhere else", [one for one in visible if not one.at_end])
     by_circumstance(visible, COLUMNS)
     row("weaker faults", [one for one in single if not one.visible])
     damaged = [one for one in visible if one.kinds[0] in IN_CABLES]

@@ -15,7 +15,7 @@ from everyday.score import outcome, read_part
 from jointwise.calc.operations import call
 
 SEED = 2_000_001
-LINES = 20
+LINES = 12
 MOST_ACCUSED = 0.1
 LEAST_RIGHT = 0.75
 MOST_WRONG = 0.1
@@ -55,6 +55,36 @@ def test_sure_is_earned(outcomes):
     told = [one for found in outcomes.values() for each in found for one in each.told]
     said, right = (statistics.fmean(values) for values in zip(*told, strict=True))
     assert said - right <= MOST_OVERCONFIDENT
+
+
+@pytest.mark.parametrize("seed", [6062, 6074, 6122])
+def test_an_antenna_matched_nowhere_is_not_told_from_its_joint(seed):
+    """A last joint that lets nothing through to the antenna is named beside it, and neither is called bad."""
+    drawn = draw_case(seed, 1)
+    [fault] = drawn.truth
+    assert drawn.end == "antenna"
+    assert fault.element == len(drawn.request["elements"]) - 1
+
+    answer = json.loads(call("sweep", json.dumps(drawn.request).encode()))
+
+    check = answer["line"]
+    assert check["finding"] == "end"
+    assert check["end"]["element"] == fault.element
+    assert check["end"]["lowest_vswr"] > 2 * check["end"]["described_vswr"]
+    assert not check["faults"]
+    assert f"(element {fault.element + 1}); a sweep can't tell which." in answer["verdict"]
+
+
+def test_the_joint_at_an_antenna_of_one_number_is_not_called_sound():
+    """Whatever is wrong there is another antenna to the analyser: the headline says that it can't be judged."""
+    judged = []
+    for at in range(LINES):
+        drawn = draw_case(SEED + at, 0)
+        if drawn.end == "antenna":
+            answer = json.loads(call("sweep", json.dumps(drawn.request).encode()))
+            joints = answer["line"]["joints"]
+            judged.append((joints[-1]["state"], "can't judge" in answer["verdict"], answer["line"]["end"]))
+    assert set(judged) == {("hidden", True, None)}
 
 
 def test_few_parts_within_their_limits_are_failed():

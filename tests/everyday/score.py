@@ -37,7 +37,12 @@ def read(answer):
 
     named = [blame(one) for one in check["faults"]]
     maybe = [blame(one) for one in check["candidates"] if one["element"] in check["apart"]]
-    return Reading(named, maybe, check["finding"] in ("unclear", "cannot tell", "no fit"))
+    maybe += [
+        Blame(joint["element"], joint["distance_m"], False, None)
+        for joint in check["joints"]
+        if check["end"] and joint["element"] == check["end"]["element"]
+    ]
+    return Reading(named, maybe, check["finding"] in ("unclear", "end", "cannot tell", "no fit"))
 
 
 class Outcome(NamedTuple):
@@ -52,6 +57,10 @@ class Outcome(NamedTuple):
     """Of a faulty line: right, wrong, can't tell, missed; of a sound one: sound, can't tell, accused."""
     among: bool
     """It can't tell, and the bad place is among those it names."""
+    at_end: bool
+    """Every fault is at the joint before the end, where it looks like another end."""
+    unjudged: bool
+    """The answer says that it can't judge a bad joint."""
     apart: bool
     """Every fault is farther from any joint but its own than the resolution."""
     as_cable: bool
@@ -66,6 +75,7 @@ class Outcome(NamedTuple):
 def outcome(drawn, answer, seconds=0.0):
     """Judge the answer about a drawn line."""
     reading = read(answer)
+    parts = answer["line"]["joints"]
     hits = [any(_is_right(drawn, blame, fault) for fault in drawn.truth) for blame in reading.blames]
     right_cables = [
         blame
@@ -79,6 +89,10 @@ def outcome(drawn, answer, seconds=0.0):
         visible=any(change > VISIBLE for change in drawn.changes),
         verdict=_verdict(drawn, reading, hits),
         among=any(_is_right(drawn, blame, fault) for blame in reading.maybe for fault in drawn.truth),
+        at_end=all(fault.element == len(drawn.request["elements"]) - 1 for fault in drawn.truth),
+        unjudged=any(
+            one["state"] == "hidden" and one["element"] == fault.element for one in parts for fault in drawn.truth
+        ),
         apart=all(_is_apart(drawn, fault) for fault in drawn.truth),
         as_cable=bool(right_cables),
         far_joint=any(not hit and not blame.in_cable for blame, hit in zip(reading.blames, hits, strict=True)),

@@ -118,6 +118,7 @@ const WHY = {
   suspect: 'The sweep names this place.',
   damage: 'The sweep puts it inside the cable.',
   unclear: 'It is one of these; begin with the one you reach most easily.',
+  end: 'The line is good up to here. What is bad is the antenna, or the joint at it.',
   sound: 'The sweep finds nothing to go to.',
   'cannot tell': 'The sweep names no place yet. Do what the answer says, and sweep again.',
   'no fit': 'The sweep is of another line than described. Mend the description, or find out what ends the line.',

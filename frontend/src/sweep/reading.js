@@ -10,6 +10,7 @@ const FINDINGS = {
   suspect: {mark: '!', words: 'Bad joint'},
   damage: {mark: '!', words: 'Damaged cable'},
   unclear: {mark: '?', words: 'One of several places'},
+  end: {mark: '?', words: 'Antenna, or the joint at it'},
   'cannot tell': {mark: '?', words: 'Can’t tell'},
   'no fit': {mark: '≠', words: 'Another line'},
   passed: {mark: '✓', words: 'Passed'},

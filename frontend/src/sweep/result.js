@@ -22,7 +22,7 @@
  * @typedef {'bad' | 'possible' | 'behind' | 'hidden' | 'sound'} State - of a joint or a cable
  *
  * @typedef {object} LineCheck - reflections are shares of the wave sent
- * @property {'sound' | 'suspect' | 'damage' | 'unclear' | 'cannot tell' | 'no fit'} finding
+ * @property {'sound' | 'suspect' | 'damage' | 'unclear' | 'end' | 'cannot tell' | 'no fit'} finding
  * @property {?number} suspect - the element named first
  * @property {NamedFault[]} faults - the surest first
  * @property {number[]} apart - the elements that can't be told apart
