@@ -5,15 +5,16 @@ import hashlib
 import json
 import shutil
 from collections.abc import Callable, Iterator
+from contextlib import closing
 from pathlib import Path
 from urllib.parse import urljoin
 
 import pytest
 from expected import numbers
-from playwright.sync_api import Page, Route, expect
+from playwright.sync_api import Browser, BrowserContext, Page, Route, expect
 from reading import assert_numbers, open_cell, settled, share, with_charts
 from test_served_trouble import LOST, free_port, type_vswr
-from visits import ROOT, START_MS, Visit, served
+from visits import FLAGS, ROOT, START_MS, Visit, clean, served
 
 DIST = ROOT / "dist"
 
@@ -298,9 +299,21 @@ def test_half_a_build_is_not_taken(folder: Path, site: str, visit: Visit) -> Non
     expect(page.get_by_text(NEWER)).to_have_count(0)
 
 
-def test_it_can_be_installed(visit: Visit, address: str) -> None:
+@pytest.fixture
+def windowed(browser: Browser, address: str) -> Iterator[BrowserContext]:
+    """A Chromium with a window: only there a page can be installed."""
+    with (
+        closing(browser.browser_type.launch(executable_path=shutil.which("chromium"), args=FLAGS)) as one,
+        clean(one, address, None, service_workers="allow") as context,
+    ):
+        yield context
+
+
+def test_it_can_be_installed(windowed: BrowserContext, address: str) -> None:
     """The browser finds no fault with the manifest; each icon has the size it states, and the start address opens."""
-    page = kept(visit(service_workers="allow"))
+    page = windowed.new_page()
+    page.goto(address)
+    kept(page)
     devtools = page.context.new_cdp_session(page)
 
     found = devtools.send("Page.getAppManifest")

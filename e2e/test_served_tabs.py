@@ -8,7 +8,7 @@ from playwright.sync_api import Page, expect
 from reading import settled
 from visits import START_MS, Visit
 
-INTERLEAVINGS = 20
+OFTEN, INTERLEAVINGS = 6, 20
 STEPS = 3
 MOST_LINES = 12
 
@@ -27,11 +27,12 @@ def line_names(page: Page) -> list[str]:
 
 
 @pytest.mark.slow
-def test_lines_of_two_tabs_stay(visit: Visit) -> None:
-    """Twenty random interleavings of lines that come and go: each tab has all that nobody took away."""
+@pytest.mark.parametrize("count", [OFTEN, pytest.param(INTERLEAVINGS, marks=pytest.mark.nightly)])
+def test_lines_of_two_tabs_stay(visit: Visit, count: int) -> None:
+    """Random interleavings of lines that come and go: each tab has all that nobody took away."""
     tabs = two_tabs(visit, "#view=line")
     expected = {"Field day"}
-    for seed in range(INTERLEAVINGS):
+    for seed in range(count):
         roll = random.Random(seed)
         for step in range(STEPS):
             tab = roll.choice(tabs)

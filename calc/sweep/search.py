@@ -71,6 +71,29 @@ def own_parameters(fit: Fit, number: int = -1) -> RealArray:
 
 def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hypotheses:
     """Fit a line to a measured reflection; `cell_m` is the distance that the sweep resolves [m]."""
+    intact, pool = _in_rising_bands(line, measured, cell_m)
+    starts_intact = [intact.x, *(fit.x[: line.parameter_count] for fit in pool[:2])]
+    whole = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
+    single = _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool], KEPT)
+    if not _betters(single, whole):
+        return Hypotheses(whole, single, [], [])
+    whole, single = _one_fault(line, measured, cell_m, whole, single)
+    if not _betters(single, whole):
+        return Hypotheses(whole, single, [], [])
+    places = place_grid(line, cell_m / 2)
+    second = _finished(line, measured, _starts(line, single[0], places, SECOND_TRIALS), 2, single[0].evidence)
+    if not _betters(second, single[0]):
+        return Hypotheses(whole, single, second, [])
+    return _two_faults(line, measured, cell_m, Hypotheses(whole, single, second, []))
+
+
+def _betters(fits: list[Fit], simpler: Fit) -> bool:
+    """Whether the best of some fits says so much more than a simpler one that it is worth to go on."""
+    return bool(fits) and fits[0].evidence - simpler.evidence > LEAST_EVIDENCE
+
+
+def _in_rising_bands(line: SweptLine, measured: ComplexArray, cell_m: float) -> tuple[Fit, list[Fit]]:
+    """The intact line, and the faults that were carried from the lowest band to all of the sweep."""
     bands = lower_bands(line)
     intact = max(aligned_fits(line, measured, bands), key=lambda fits: fits[-1].evidence)
     intact[-1] = settled(line.at(bands[-1]), measured[bands[-1]], intact[-1], cell_m)
@@ -83,36 +106,34 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
         if number == len(bands) - 1:
             starts += _masked_starts(own, intact[number], judged_until_m(line, cell_m))
         pool = _kept(line, [fitted(own, seen, x, faults, SHORT_ROUNDS) for faults, x in starts], KEPT)
-    starts_intact = [intact[-1].x, *(fit.x[: line.parameter_count] for fit in pool[:2])]
-    whole = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
-    single = _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool], KEPT)
-    if not single or single[0].evidence - whole.evidence <= LEAST_EVIDENCE:
-        return Hypotheses(whole, single, [], [])
+    return intact[-1], pool
+
+
+def _one_fault(
+    line: SweptLine, measured: ComplexArray, cell_m: float, whole: Fit, single: list[Fit]
+) -> tuple[Fit, list[Fit]]:
+    """The intact line and one fault, each fitted again with what the best fault found of the line."""
     best = _best_place(line, measured, single[0], cell_m)
     again = fitted(line, measured, best.x[: line.parameter_count], (), ROUNDS)
-    whole = max(whole, again, key=lambda fit: fit.evidence)
-    # what the best fault found of the line serves the others too
     starts = [(fit.faults, np.concatenate([best.x[: line.parameter_count], own_parameters(fit)])) for fit in single[1:]]
-    places = place_grid(line, cell_m / 2)
-    starts += _starts(line, again, places, TRIALS)
+    starts += _starts(line, again, place_grid(line, cell_m / 2), TRIALS)
     for fit in [fit for fit in single if fit.faults[-1].about_m is None][:JOINTS_AGAIN]:
         starts += _starts_at(line, measured, fit, fit.x[: line.parameter_count], fit.faults[-1].part)
-    single = _kept(line, [best, *single, *_finished(line, measured, starts, KEPT, best.evidence)], KEPT)
-    if single[0].evidence - whole.evidence <= LEAST_EVIDENCE:
-        return Hypotheses(whole, single, [], [])
-    second = _finished(line, measured, _starts(line, single[0], places, SECOND_TRIALS), 2, single[0].evidence)
-    if not second or second[0].evidence - single[0].evidence <= LEAST_EVIDENCE:
-        return Hypotheses(whole, single, second, [])
-    # each fault's place is judged beside the other
-    both = second[0] = _best_place(line, measured, second[0], cell_m)
-    count = line.parameter_count
-    # the line as both found it serves the first one alone as well
+    found = _kept(line, [best, *single, *_finished(line, measured, starts, KEPT, best.evidence)], KEPT)
+    return max(whole, again, key=lambda fit: fit.evidence), found
+
+
+def _two_faults(line: SweptLine, measured: ComplexArray, cell_m: float, found: Hypotheses) -> Hypotheses:
+    """What was found, each fault's place judged beside the other, and the first one alone on the line of both."""
+    both, count = _best_place(line, measured, found.double[0], cell_m), line.parameter_count
     alone = fitted(line, measured, both.x[: count + both.faults[0].parameter_count], both.faults[:1], ROUNDS)
-    single = _kept(line, [settled(line, measured, alone, cell_m), *single], KEPT)
+    single = _kept(line, [settled(line, measured, alone, cell_m), *found.single], KEPT)
     other = fitted(line, measured, np.concatenate([both.x[:count], own_parameters(both)]), both.faults[1:], ROUNDS)
     turned = np.concatenate([both.x[:count], own_parameters(both), own_parameters(both, 0)])
+    places = place_grid(line, cell_m / 2)
     starts = [(both.faults[::-1], turned), *_starts(line, other, places, SECOND_TRIALS)]
-    return Hypotheses(whole, single, second, [other, *_finished(line, measured, starts, 2, both.evidence)])
+    swapped = [other, *_finished(line, measured, starts, 2, both.evidence)]
+    return Hypotheses(found.intact, single, [both, *found.double[1:]], swapped)
 
 
 def _best_place(line: SweptLine, measured: ComplexArray, fit: Fit, cell_m: float) -> Fit:
