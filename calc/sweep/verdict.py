@@ -47,17 +47,17 @@ def line_advice(check: LineCheck, load: Load | KnownEnd) -> list[str]:
         )
     if check.finding == "unclear":
         advice.append(_how_to_separate(check))
-    if check.end is not None:
-        advice.append(
-            "Put a load of 50 Ω in the antenna's place and sweep again: if the end is good then, it is the antenna."
-        )
     if check.range_m < check.length_m:
         reach, length = length_words(check.range_m, 3), length_words(check.length_m, 3)
         advice.append(
             f"The sweep's steps reach {reach} and the line is {length} long: echoes fold back. Use more points."
         )
     hidden = [joint for joint in check.joints if joint.state == "hidden"]
-    if not isinstance(load, KnownEnd):
+    if check.end is not None:
+        advice.append(
+            "Put a load of 50 Ω in the antenna's place and sweep again: if nothing is found then, it is the antenna."
+        )
+    elif not isinstance(load, KnownEnd):
         advice.append(
             "An antenna hides the joints near it: put a short in its place and sweep again, or describe the antenna"
             " by its own measurement."
@@ -152,7 +152,7 @@ def _finding_words(check: LineCheck) -> str:
     if check.finding == "cannot tell":
         return "This sweep shows too little of the line to judge any joint."
     if check.end is not None:
-        return f"{_end_words(check.end, check)} Nothing else shows that is worse than it should be."
+        return f"{_end_words(check.end, check)} Nothing else is found."
     if check.finding == "sound":
         hidden = [joint for joint in check.joints if joint.state == "hidden"]
         but = f", except for what it can't judge: {_names(hidden)}" if hidden else ""
@@ -169,11 +169,11 @@ def _finding_words(check: LineCheck) -> str:
 
 
 def _end_words(end: AntennaEnd, check: LineCheck) -> str:
-    place = "how it is connected" if end.element is None else _element_names(check)[end.element]
+    beside = "how it is connected" if end.element is None else _element_names(check)[end.element]
     return (
-        f"The antenna is nowhere as well matched in this sweep as described: the VSWR at the end of the line is"
-        f" {end.lowest_vswr:.2g} at its best, at {engineering(end.at_hz, 'Hz')}, and should be"
-        f" {end.described_vswr:.2g}. It is the antenna or {place}; a sweep can't tell which."
+        f"The antenna or {beside} is bad, or it is an antenna for other frequencies: the VSWR at the end of the line"
+        f" is {end.lowest_vswr:.2g} at its best, at {engineering(end.at_hz, 'Hz')}, and should be"
+        f" {end.described_vswr:.2g}."
     )
 
 

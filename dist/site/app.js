@@ -3780,11 +3780,10 @@ var Cu={matrix:60,cell:60,question:60,snapshot:60,choose:60,line:60,spread:60,sw
       }
       #parts li:last-child { border-bottom: 0; }
       #parts li[data-accused] { background: var(--alarm-wash); font-weight: 650; }
-      #parts li[data-accused] .sign { color: var(--alarm); }
-      .sign { grid-row: span 2; text-align: center; font-weight: 700; }
+      #parts .sign { grid-row: span 2; align-self: start; text-align: center; font-weight: 700; }
       @media (min-width: 700px) {
         #parts li { grid-template-columns: 1.6em minmax(0, 22em) minmax(0, 1fr); }
-        .sign { grid-row: auto; }
+        #parts .sign { grid-row: auto; }
       }
       #parts .cable { color: var(--soft); }
       tr[data-accused] { background: var(--alarm-wash); font-weight: 650; }
@@ -3810,7 +3809,7 @@ var Cu={matrix:60,cell:60,question:60,snapshot:60,choose:60,line:60,spread:60,sw
         <summary>Return loss and Smith chart</summary>
         ${this._overFrequency?this._charts():p}
       </details>`}_part(e){let t=Pt(e.element,this.check);return l`<li data-element=${e.element} ?data-accused=${t} class=${"from_m"in e?"cable":""}>
-      <span class="sign" aria-hidden="true">${P2[e.state]}</span>
+      <span class=${t?"sign bad":"sign"} aria-hidden="true">${P2[e.state]}</span>
       <span>${e.element+1} · ${e.name}, ${e.place}</span>
       <span>${e.words}</span>
     </li>`}_charts(){return l`<div class="pair">

@@ -42,11 +42,10 @@ class JwSweepLine extends element({
       }
       #parts li:last-child { border-bottom: 0; }
       #parts li[data-accused] { background: var(--alarm-wash); font-weight: 650; }
-      #parts li[data-accused] .sign { color: var(--alarm); }
-      .sign { grid-row: span 2; text-align: center; font-weight: 700; }
+      #parts .sign { grid-row: span 2; align-self: start; text-align: center; font-weight: 700; }
       @media (min-width: 700px) {
         #parts li { grid-template-columns: 1.6em minmax(0, 22em) minmax(0, 1fr); }
-        .sign { grid-row: auto; }
+        #parts .sign { grid-row: auto; }
       }
       #parts .cable { color: var(--soft); }
       tr[data-accused] { background: var(--alarm-wash); font-weight: 650; }
@@ -97,7 +96,7 @@ class JwSweepLine extends element({
   _part(part) {
     const accused = isAccused(part.element, this.check);
     return html`<li data-element=${part.element} ?data-accused=${accused} class=${'from_m' in part ? 'cable' : ''}>
-      <span class="sign" aria-hidden="true">${STATE_MARKS[part.state]}</span>
+      <span class=${accused ? 'sign bad' : 'sign'} aria-hidden="true">${STATE_MARKS[part.state]}</span>
       <span>${part.element + 1} · ${part.name}, ${part.place}</span>
       <span>${part.words}</span>
     </li>`;
