@@ -39,7 +39,7 @@ def swept_joints(line: SweptLine, selection: Selection, chart: DistanceChart) ->
         # what is bad there is another antenna to the analyser
         at_antenna = line.is_end_vague and element == line.end_element
         state = _state(selection, element, place.distance_m, judged=visible[row].judged and not at_antenna)
-        ohm = visible[row].least_ohm
+        ohm, farad = visible[row].least_ohm, visible[row].least_farad
         joints.append(
             SweptJoint(
                 element=element,
@@ -56,6 +56,7 @@ def swept_joints(line: SweptLine, selection: Selection, chart: DistanceChart) ->
                 resolution_m=resolution,
                 separate=nearest is None or nearest > resolution,
                 least_resistance_ohm=four_figures(ohm) if np.isfinite(ohm) else None,
+                least_capacitance_f=four_figures(farad) if np.isfinite(farad) else None,
                 probability=probabilities.get(element, 0.0),
                 state=state,
                 words=WORDS[state],

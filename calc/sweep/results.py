@@ -116,6 +116,8 @@ class SweptJoint(Struct, frozen=True):
     """Farther from every other joint than the resolution."""
     least_resistance_ohm: float | None
     """The smallest added resistance this sweep would show; null where it shows none."""
+    least_capacitance_f: float | None
+    """The same of a capacitance across the line, as water makes one."""
     probability: float
     """Of being bad; 0 where nothing is found."""
     state: State

@@ -64,6 +64,8 @@ def line_advice(check: LineCheck, load: Load | KnownEnd) -> list[str]:
         )
     elif load.what == "open" and not check.faults and (blind := _blind(check)):
         advice.append(f"A bad contact would not show at {_names(blind)} with an open end: sweep again with a short.")
+    elif load.what == "short" and not check.faults and (dry := _dry(check)):
+        advice.append(f"Water would not show at {_names(dry)} with a short: sweep again with an open end.")
     elif hidden and check.finding != "no fit":
         end = "an open end" if load.what == "short" else "a short"
         advice.append(f"Can't be judged with this termination: {_names(hidden)}. Sweep again with {end}, or wider.")
@@ -201,6 +203,11 @@ def _joint_words(joint: SweptJoint) -> str:
 def _blind(check: LineCheck) -> list[SweptJoint]:
     """Joints at which no resistance in series would show."""
     return [joint for joint in check.joints if joint.least_resistance_ohm is None]
+
+
+def _dry(check: LineCheck) -> list[SweptJoint]:
+    """Joints at which no capacitance across would show."""
+    return [joint for joint in check.joints if joint.least_capacitance_f is None]
 
 
 def _names(joints: list[SweptJoint]) -> str:

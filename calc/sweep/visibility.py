@@ -12,15 +12,17 @@ __all__ = ["Visibility", "visibilities"]
 
 MODERATE = {"ohm": 20.0, "henry": 1e-7, "farad": 1e-11}
 """Faults that a sweep must be able to show at a joint to judge it: any one of them is enough."""
-LINEAR_OHM = 50.0
-"""Beyond a line's impedance the reflection no longer grows with a resistance in series."""
+LINEAR_OHM, LINEAR_FARAD = 50.0, 5e-11
+"""Beyond a line's impedance the reflection no longer grows with a resistance in series; so much takes much water."""
 
 
 class Visibility(NamedTuple):
-    """The least resistance in series that shows at a joint [Ω], infinite for none; and whether anything does."""
+    """What shows at a joint: the least resistance in series [Ω] and capacitance across [F], infinite for none."""
 
     least_ohm: float
+    least_farad: float
     judged: bool
+    """Whether anything shows."""
 
 
 def visibilities(line: SweptLine, fit: Fit, parts: list[int], evidence: float, floor: float) -> list[Visibility]:
@@ -50,5 +52,6 @@ def visibilities(line: SweptLine, fit: Fit, parts: list[int], evidence: float, f
         ohm = least(by_ohm)
         henry, farad = least(1j * omega * by_ohm), least(1j * omega * by_siemens)
         judged = ohm < MODERATE["ohm"] or henry < MODERATE["henry"] or farad < MODERATE["farad"]
-        found.append(Visibility(ohm if ohm < LINEAR_OHM else np.inf, judged))
+        ohm, farad = ohm if ohm < LINEAR_OHM else np.inf, farad if farad < LINEAR_FARAD else np.inf
+        found.append(Visibility(ohm, farad, judged))
     return found

@@ -88,6 +88,22 @@ def test_the_joint_at_an_antenna_of_one_number_is_not_called_sound():
     assert set(judged) == {("hidden", True, None)}
 
 
+@pytest.mark.parametrize(("seed", "end", "hidden"), [(6026, "short", "Water"), (6013, "open", "A bad contact")])
+def test_an_end_hides_what_it_leaves_no_voltage_or_current_for(seed, end, hidden):
+    """At a short water does not show, at an open end no contact; the answer says so of the last joint and no other."""
+    drawn = draw_case(seed, 0)
+    assert drawn.end == end
+
+    answer = json.loads(call("sweep", json.dumps(drawn.request).encode()))
+
+    joints = answer["line"]["joints"]
+    shown = "least_capacitance_f" if end == "short" else "least_resistance_ohm"
+    assert [joint[shown] is None for joint in joints] == [False] * (len(joints) - 1) + [True]
+    other = {"short": "an open end", "open": "a short"}[end]
+    [advice] = [one for one in answer["advice"] if one.startswith(f"{hidden} would not show at ")]
+    assert advice.endswith(f"sweep again with {other}.")
+
+
 def test_few_parts_within_their_limits_are_failed():
     """A jumper or adapter that keeps its limits is not failed for what calibration left."""
     kept = failed = 0

@@ -133,8 +133,9 @@ class JwSweepLine extends element({
         </tbody>
       </table></div>
       <p class="quiet">
-        Reflections are shares of the wave sent. The last column is the smallest added resistance this sweep would show
-        there. It reaches ${metres(check.range_m)} and keeps echoes ${valueText(check.resolution_m, 'm', 2)} apart
+        Reflections are shares of the wave sent. The last column is the smallest added resistance and the smallest
+        capacitance across, as of water, that this sweep would show there. It
+        reaches ${metres(check.range_m)} and keeps echoes ${valueText(check.resolution_m, 'm', 2)} apart
         (${check.transform}, side lobes ${digits(check.side_lobe_db, 3)} dB down); velocity and loss of the cables are
         taken out.
       </p>

@@ -67,7 +67,9 @@ export const sizeWords = ({name, unit, value, low, high}) =>
 /** A reflection as a share; 1 is everything. */
 export const share = (value) => (value === null ? '–' : digits(value, 2));
 
-export const leastWords = ({least_resistance_ohm: ohm}) => (ohm === null ? '–' : quantity(ohm, 'Ω', 2));
+/** The smallest faults that would show, in series and across. */
+export const leastWords = ({least_resistance_ohm: ohm, least_capacitance_f: farad}) =>
+  `${ohm === null ? '–' : quantity(ohm, 'Ω', 2)}, ${farad === null ? '–' : quantity(farad, 'F', 2)}`;
 
 export const percent = (value) => `${digits(value * 100, 2)} %`;
 

@@ -67,6 +67,7 @@
  * @property {?number} nearest_m - to the nearest other joint
  * @property {boolean} separate - farther from every other joint than the resolution
  * @property {?number} least_resistance_ohm - the smallest that would show
+ * @property {?number} least_capacitance_f - the same across the line
  *
  * @typedef {{element: number, name: string, from_m: number, to_m: number, state: State, words: string}} SweptCable
  *
