@@ -15,14 +15,11 @@ from .swept_line import SweptLine
 
 __all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", "place_deviation_m", "selection_of"]
 
-UNEVEN_ODDS = 10.0
-"""Logarithm of the odds more that are asked of a place in a cable: how uneven cables are is only known by its waves."""
-VAGUE_ODDS, VAGUE_UNEVEN_ODDS = 10.0, 40.0
-"""The same of a joint and of a place in a cable before an end of which little is known: what stands for an antenna is
-only like one, and the cables before it are made to match."""
-LEAST_IMPROVEMENT, PLAIN_ODDS = 0.93, 40.0
-"""What a fault in a cable may leave unexplained at the most, as a share of what the intact line leaves, and the odds
-from which on it need explain no more: what was laid to the analyser or the end before is its own."""
+UNEVEN = 0.035
+"""Reflection, rms, that a fault in a cable must make: good cables are uneven, and make less than that."""
+VAGUE_ODDS = 10.0
+"""Logarithm of the odds more that are asked before an end of which little is known: what stands for an antenna is only
+like one, and what lies before it is made to match."""
 STRONG_ODDS, STRONG_LEAVES = 60.0, 0.75
 """Odds, and share of what the intact line leaves, by which half as much reflection is enough at a joint
 before a known end."""
@@ -186,18 +183,20 @@ def _within_cell(fit: Fit, cell_m: float) -> float:
 
 
 def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
-    """Whether the best fault is plain: by its odds, by the reflection it makes, and by what it explains."""
+    """Whether the best fault is plain: by its odds and by the reflection it makes."""
     left = first.best.misfit / intact.misfit
     judged_well = first.where == "joint" and not line.is_end_vague
     strong = judged_well and left < STRONG_LEAVES and first.odds > STRONG_ODDS
-    least = floor() / 2 if strong else floor()
-    explains = first.where == "joint" or left < LEAST_IMPROVEMENT or first.odds > PLAIN_ODDS
-    return _is_plain(line, first) and explains and made_by(line, first.best, 0) >= least
+    least = _least_reflection(first) / 2 if strong else _least_reflection(first)
+    return _is_plain(line, first) and made_by(line, first.best, 0) >= least
+
+
+def _least_reflection(suspicion: Suspicion) -> float:
+    return floor() if suspicion.where == "joint" else UNEVEN
 
 
 def _is_plain(line: SweptLine, suspicion: Suspicion) -> bool:
-    at_joint, in_cable = (VAGUE_ODDS, VAGUE_UNEVEN_ODDS) if line.is_end_vague else (0.0, UNEVEN_ODDS)
-    return suspicion.odds > least_odds() + (at_joint if suspicion.where == "joint" else in_cable)
+    return suspicion.odds > least_odds() + (VAGUE_ODDS if line.is_end_vague else 0.0)
 
 
 def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]:
@@ -217,7 +216,8 @@ def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]
     leaves = SECOND_LEAVES if min(made) > SECOND_SHARE * max(made) else SMALL_SECOND_LEAVES
     explains = fit.misfit < min(leaves * alone[0].misfit, SECOND_MISFIT)
     plain = all(_is_plain(line, each) and each.probability > CLEAR for each in found)
-    large = min(made) > max(floor(), LEAST_SECOND_SHARE * max(made))
+    least = [max(_least_reflection(each), LEAST_SECOND_SHARE * max(made)) for each in found]
+    large = all(own > one for own, one in zip(made, least, strict=True))
     if not (elsewhere and explains and plain and large):
         return []
     named = [

@@ -42,6 +42,7 @@ const JOINT = {
   state: 'bad',
   words: 'adds about 2 Ω in series',
   least_resistance_ohm: 0.2,
+  least_capacitance_f: 2e-12,
 };
 const CABLE = {element: 1, name: '3 m of RG-58', from_m: 0, to_m: 3, state: 'sound', words: 'no sign of damage'};
 const FAULT = {element: 2, part: 'N', where: 'joint', distance_m: 3, low_m: 2.9, high_m: 3.1, name: 'adds', likely: ''};
@@ -182,7 +183,8 @@ test('each finding has a mark, and an answer without a line is one of echoes', (
 });
 
 test('numbers of a fault and odds are told as one says them', () => {
-  assert.equal(leastWords(JOINT), '200 mΩ');
+  assert.equal(leastWords(JOINT), '200 mΩ, 2 pF');
+  assert.equal(leastWords({...JOINT, least_capacitance_f: null}), '200 mΩ, –');
   assert.equal(oddsWords({evidence: Math.log(20)}), '20 to 1');
   assert.equal(oddsWords({evidence: Math.log(3e7)}), '10^7 to 1');
   assert.equal(
