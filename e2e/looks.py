@@ -15,7 +15,7 @@ from PIL import Image, ImageFilter
 from pixelmatch.contrib.PIL import pixelmatch
 from playwright.sync_api import Browser, Page, sync_playwright
 from reading import settled
-from visits import FLAGS, clean, served
+from visits import FLAGS, WINDOWLESS, clean, served
 
 FOLDER = Path(__file__).with_name("pictures_reviewed")
 
@@ -130,7 +130,7 @@ def main() -> None:
     shutil.rmtree(FOLDER, ignore_errors=True)
     FOLDER.mkdir()
     with served() as address, sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=shutil.which("chromium"), args=FLAGS)
+        browser = playwright.chromium.launch(executable_path=shutil.which(WINDOWLESS), args=FLAGS)
         for name in LOOKS:
             for width in WIDTHS:
                 for label, picture in pictures(browser, address, name, width):

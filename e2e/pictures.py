@@ -7,7 +7,7 @@ from typing import NamedTuple
 from engines import SAVED
 from playwright.sync_api import Page, sync_playwright
 from reading import settled
-from visits import FLAGS, ROOT, TABLET
+from visits import FLAGS, ROOT, TABLET, WINDOWLESS
 
 FOLDER = ROOT / "frontend/screenshots"
 
@@ -44,7 +44,7 @@ def main() -> None:
     """Write one file for each view."""
     FOLDER.mkdir(exist_ok=True)
     with sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=shutil.which("chromium"), args=FLAGS)
+        browser = playwright.chromium.launch(executable_path=shutil.which(WINDOWLESS), args=FLAGS)
         context = browser.new_context(**TABLET, offline=True, reduced_motion="reduce")
         context.set_default_timeout(START_MS)
         for name, view in VIEWS.items():

@@ -23,6 +23,9 @@ START_MS = 600_000
 """For what waits until Python has started in a browser."""
 expect.set_options(timeout=PATIENCE_MS)
 
+WINDOWLESS = "chromium-headless-shell"
+"""The Chromium without a window: one with a window, which `engines.py` starts, takes twice as long."""
+
 FLAGS = [
     "--no-sandbox",
     "--disable-gpu",
@@ -65,9 +68,9 @@ def address() -> Iterator[str]:
 
 @pytest.fixture(scope="session")
 def browser() -> Iterator[Browser]:
-    """The Chromium on PATH that has no window: one with a window, which `engines.py` starts, takes twice as long."""
+    """The Chromium on PATH that has no window."""
     with sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=shutil.which("chromium-headless-shell"), args=FLAGS)
+        browser = playwright.chromium.launch(executable_path=shutil.which(WINDOWLESS), args=FLAGS)
         yield browser
         browser.close()
 
