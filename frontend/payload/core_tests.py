@@ -24,6 +24,10 @@ CHOSEN = {
 must answer as other Pythons do, number by number (e2e/test_same_answers.py)."""
 
 
+FEW = 20
+"""Examples of each property, where the hypothesis profile "few" is asked for."""
+
+
 def run(options: list[str]) -> int:
     """Install the tools, run the chosen tests of the core, and return pytest's exit code."""
     site = Path(getsitepackages()[0])
@@ -36,8 +40,17 @@ def run(options: list[str]) -> int:
     sys.path.append(str(TESTS))
     import pytest  # only now installed
 
+    class Profiles:
+        @pytest.hookimpl(tryfirst=True)
+        def pytest_configure(self) -> None:
+            from hypothesis import settings
+
+            settings.register_profile("few", max_examples=FEW)
+
     chosen = [str(TESTS / name) for name in CHOSEN]
-    return int(pytest.main([*options, "--noconftest", "-p", "no:cacheprovider", "--rootdir=/project", *chosen]))
+    return int(
+        pytest.main([*options, "--noconftest", "-p", "no:cacheprovider", "--rootdir=/project", *chosen], [Profiles()])
+    )
 
 
 def _add(path: Path, data: bytes) -> None:

@@ -14,8 +14,8 @@ WHEELS = ROOT / "frontend/build/wheels"
 PINNED = Path(__file__).with_name("numpy.txt")
 
 TAIL_LINES = 60
-NO_SEARCHES = ["--deselect=tests/calc/test_cover.py"]
-"""Searches take the browser's Python a minute."""
+FEW = ["--deselect=tests/calc/test_cover.py", "--hypothesis-profile=few"]
+"""Searches, and all examples, take the browser's Python minutes."""
 
 
 def printed(*command: str | Path) -> str:
@@ -31,7 +31,7 @@ def printed(*command: str | Path) -> str:
     return done.stdout
 
 
-@pytest.mark.parametrize("less", [NO_SEARCHES, pytest.param([], marks=pytest.mark.nightly, id="all")])
+@pytest.mark.parametrize("less", [pytest.param(FEW, id="few"), pytest.param([], marks=pytest.mark.nightly, id="all")])
 def test_the_core_passes_its_own_tests(less: list[str]) -> None:
     """The payload's core passes all tests of what can differ there, and skips none."""
     found = printed(ROOT / "frontend/payload/core-tests.mjs", PAYLOAD, WHEELS / "tools", "-rs", *less)
