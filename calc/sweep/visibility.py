@@ -13,7 +13,8 @@ __all__ = ["Visibility", "visibilities"]
 MODERATE = {"ohm": 20.0, "henry": 1e-7, "farad": 1e-11}
 """Faults that a sweep must be able to show at a joint to judge it: any one of them is enough."""
 LINEAR_OHM, LINEAR_FARAD = 50.0, 5e-11
-"""Beyond a line's impedance the reflection no longer grows with a resistance in series; so much takes much water."""
+"""Beyond a line's impedance the reflection no longer grows with a resistance in series; a wet joint adds less
+capacitance than that (common practice, no source)."""
 
 
 class Visibility(NamedTuple):

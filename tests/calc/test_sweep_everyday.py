@@ -76,6 +76,16 @@ def test_an_antenna_matched_nowhere_is_not_told_from_its_joint(seed):
     assert f"(element {fault.element + 1}) is bad" in answer["verdict"]
 
 
+def test_an_antenna_that_takes_nothing_by_description_is_no_finding():
+    """A load without resistance reflects all, as described."""
+    drawn = draw_case(6074, 1)
+    load = {"kind": "impedance", "resistance_ohm": 0.0}
+
+    answer = json.loads(call("sweep", json.dumps(drawn.request | {"load": load}).encode()))
+
+    assert answer["line"]["end"] is None
+
+
 def test_the_joint_at_an_antenna_of_one_number_is_not_called_sound():
     """Whatever is wrong there is another antenna to the analyser: the headline says that it can't be judged."""
     judged = []
