@@ -16,7 +16,7 @@ from .prediction import predicted
 from .sampling import scattered
 from .swept_line import SweptLine
 
-__all__ = ["aligned_fits", "followed_up", "lower_bands"]
+__all__ = ["aligned_fits", "followed_up", "lower_bands", "stretched"]
 
 SAFE_RADIANS = 1.5
 """Phase of the end's echo by which usual lengths may be off in the lowest band."""
@@ -45,7 +45,7 @@ def lower_bands(line: SweptLine) -> list[IndexArray]:
 def aligned_fits(line: SweptLine, measured: ComplexArray, bands: list[IndexArray]) -> list[list[Fit]]:
     """Fits of the intact line in each band, for each start the lowest band leaves open."""
     lowest = line.at(bands[0])
-    starts = _stretched(lowest, measured[bands[0]])
+    starts = stretched(lowest, measured[bands[0]])
     return [followed_up(line, measured, bands, start) for start in starts]
 
 
@@ -64,10 +64,15 @@ def followed_up(
     return fits
 
 
-def _stretched(line: SweptLine, measured: ComplexArray) -> list[RealArray]:
-    """Parameters of the line with all cables longer or shorter by the shares that fit best; of a low band none."""
+def stretched(
+    line: SweptLine, measured: ComplexArray, faults: Sequence[PlacedFault] = (), sizes: Sequence[float] = ()
+) -> list[RealArray]:
+    """Parameters with all cables longer or shorter by the shares that fit best; of a low band none.
+
+    With the sizes of faults at joints behind them.
+    """
     radians = 2 * sum(float(cable.beta[-1] * cable.length_m) for cable in line.cables.values()) * line.prior.length
-    x = np.zeros(line.parameter_count)
+    x = np.concatenate([np.zeros(line.parameter_count), sizes])
     if radians * 1.01 < SAFE_RADIANS or not line.cables:
         return [x]
     count = min(int(2 * REACH * radians / PHASE_STEP) + 1, MOST_STRETCHES)
@@ -75,7 +80,7 @@ def _stretched(line: SweptLine, measured: ComplexArray) -> list[RealArray]:
     for share in np.linspace(-REACH, REACH, count):
         own = x.copy()
         own[[line.offsets[at] for at in line.cables]] = share
-        squares = float(np.sum(np.abs(measured - predicted(line, own).shown) ** 2))
+        squares = float(np.sum(np.abs(measured - predicted(line, own, faults).shown) ** 2))
         found.append((squares, share, own))
     found.sort(key=lambda one: one[0])
     chosen: list[tuple[float, float, RealArray]] = []

@@ -6,8 +6,8 @@ from .arrays import RealArray
 from .digits import MILLIONTH_DECIMALS, four_figures
 from .fit import Fit
 from .results import Candidate, FittedSize, NamedFault
-from .search import own_parameters, place_of
 from .selection import Named, Selection, made_by, place_deviation_m
+from .starts import own_parameters, place_of
 from .swept_line import SweptLine
 from .verdict import does_words
 

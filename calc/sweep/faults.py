@@ -12,7 +12,7 @@ import numpy as np
 from .arrays import NumberArray, RealArray
 from .line_waves import Lumped
 
-__all__ = ["AT_A_JOINT", "IN_A_CABLE", "RARE", "FaultKind", "FaultSize", "PlacedFault", "Stretch"]
+__all__ = ["AT_A_JOINT", "CAPACITIVE", "IN_A_CABLE", "RARE", "FaultKind", "FaultSize", "PlacedFault", "Stretch"]
 
 
 class FaultSize(NamedTuple):

@@ -1,24 +1,27 @@
 """Trying faults of every kind at every place of a fitted line, without fitting each.
 
 Where the waves of a line are known, the reflection with anything inserted at any place follows exactly. Each trial
-is scored by how much it lowers the residual once the line's own parameters may follow it, as far as they are linear.
+is scored by the evidence it would win once the line's own parameters follow it, as far as they are linear.
 """
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 import numpy as np
 
-from .arrays import ComplexArray, RealArray
-from .faults import AT_A_JOINT, IN_A_CABLE, FaultKind, PlacedFault
-from .fit import Fit
+from .arrays import ComplexArray, NumberArray, RealArray
+from .faults import AT_A_JOINT, CAPACITIVE, IN_A_CABLE, FaultKind, PlacedFault
+from .fit import NOISE_FLOOR, Fit
 from .line_waves import line_scattering, lumped_scattering
 from .prediction import Piece, inserted, lossier
 from .swept_line import SweptLine
 
 __all__ = ["FollowedScore", "Place", "Trial", "judged_until_m", "place_grid", "screened"]
 
-MOST_PLACES = 160
-"""In all cables together."""
+MOST_PLACES, MOST_LOOKED_AT = 64, 1200
+"""In all cables together: those tried with every kind, and those looked at with one to find them."""
+LOOKED_FOR = CAPACITIVE._replace(tried=((0.5,),))
+"""What sends an echo from one place, as the beginning of anything does."""
 REGULAR = 0.006
 """Reflection, rms, that parameters may leave unexplained while they follow a trial."""
 
@@ -32,7 +35,7 @@ class Place(NamedTuple):
 
 
 class Trial(NamedTuple):
-    """A fault, its sizes in deviations, and by how much it lowers the logarithm of the residual's squares."""
+    """A fault, its sizes in deviations, and about how much evidence it wins."""
 
     fault: PlacedFault
     sizes: tuple[float, ...]
@@ -54,7 +57,7 @@ class _At(NamedTuple):
 
 def place_grid(line: SweptLine, step_m: float) -> list[Place]:
     """Every joint that can be judged, and every cable in steps of about so many metres."""
-    step = max(step_m, line.length_m / MOST_PLACES)
+    step = max(step_m, line.length_m / MOST_LOOKED_AT)
     last_m = judged_until_m(line, 2 * step_m)
     places = [Place(at, None) for at in line.joints if line.begin_m(at) <= last_m]
     for at, cable in line.cables.items():
@@ -71,77 +74,93 @@ def judged_until_m(line: SweptLine, cell_m: float) -> float:
 
 
 def screened(line: SweptLine, fit: Fit, places: list[Place]) -> list[Trial]:
-    """Every kind with its best sizes at every place; the line is that of the fit."""
-    score = FollowedScore(fit)
-    waves = _WavesAlong(line, fit)
-    omega, z_0 = 2 * np.pi * line.frequency_hz, line.impedance_ohm
+    """Every kind with its best sizes at every place, or at the most promising ones; the line is that of the fit."""
+    screen = _Screen(line, fit)
     trials: list[Trial] = []
-    for part in dict.fromkeys(place.part for place in places):
-        own = [place for place in places if place.part == part]
-        kinds = AT_A_JOINT if own[0].at_m is None else IN_A_CABLE
-        distances = np.array([place.at_m or 0.0 for place in own])
-        at = waves.at(part, distances)
-        for kind in kinds:
-            best: list[Trial | None] = [None] * len(own)
-            for sizes in kind.tried:
-                ahead = _ahead(line, waves, kind, np.array(sizes), part, distances, at, omega, z_0)
-                moved = (
-                    at.forward**2 * (ahead - at.ahead) * (1 - at.back * at.ahead) / (1 - at.back * ahead)
-                ) * fit.prediction.by_reflection
-                for number, value in enumerate(score.of(moved)):
-                    before = best[number]
-                    if before is None or value > before.score:
-                        place = own[number]
-                        fault = PlacedFault(kind, part, place.at_m, place.step_m / 2)
-                        best[number] = Trial(fault, sizes, float(value))
-            trials += [trial for trial in best if trial is not None]
+    joints, inside = ([one for one in places if (one.at_m is None) == here] for here in (True, False))
+    trials = screen.trials(joints, AT_A_JOINT) if joints else []
+    if len(inside) > MOST_PLACES:
+        looked = [trial for own in _by_part(inside) for trial in screen.trials(own, (LOOKED_FOR,))]
+        scored = sorted(zip(looked, inside, strict=True), key=lambda one: -one[0].score)
+        inside = [place for _, place in scored[:MOST_PLACES]]
+    for own in _by_part(inside):
+        trials += screen.trials(own, IN_A_CABLE)
     return sorted(trials, key=lambda trial: -trial.score)
 
 
-def _ahead(
-    line: SweptLine,
-    waves: "_WavesAlong",
-    kind: FaultKind,
-    sizes: RealArray,
-    part: int,
-    distances: RealArray,
-    at: _At,
-    omega: RealArray,
-    z_0: float,
-) -> ComplexArray:
-    """Reflection ahead of the places with a fault there."""
-    if not kind.is_stretch:
-        return lumped_scattering(kind.lumped(sizes, omega), z_0).ahead(at.ahead)
-    stretch = kind.stretch(sizes)
-    if part not in line.cables:
-        return inserted(line, stretch).ahead(at.ahead)
-    end = np.minimum(distances + stretch.length_m, line.cable(part).length_m)
-    angle = lossier(waves.gamma(part), stretch) * (end - distances)[:, None]
-    return line_scattering(waves.impedance(part) * stretch.ratio, angle, z_0).ahead(waves.at(part, end).ahead)
+def _by_part(places: list[Place]) -> list[list[Place]]:
+    return [[place for place in places if place.part == part] for part in dict.fromkeys(one.part for one in places)]
+
+
+class _Screen:
+    """A fitted line, its waves, and what its parameters follow."""
+
+    def __init__(self, line: SweptLine, fit: Fit) -> None:
+        self._line, self._seen = line, fit.prediction.by_reflection
+        self._score, self._waves = FollowedScore(line, fit), _WavesAlong(line, fit)
+        self._omega = 2 * np.pi * line.frequency_hz
+
+    def trials(self, places: list[Place], kinds: Sequence[FaultKind]) -> list[Trial]:
+        """Each of some kinds with its best sizes, at joints or at places in one cable."""
+        at, found = self._waves.at(places), []
+        seen = at.forward**2 * (1 - at.back * at.ahead) * self._seen
+        for kind in kinds:
+            ahead = np.array([self._ahead(kind, np.array(sizes), places, at) for sizes in kind.tried])
+            moved = seen * (ahead - at.ahead) / (1 - at.back * ahead)
+            scores = self._score.of(moved.reshape(-1, self._omega.size)).reshape(len(kind.tried), -1)
+            scores -= np.sum(np.square(kind.tried), axis=1)[:, None] / 2
+            for number, best in enumerate(np.argmax(scores, axis=0)):
+                place = places[number]
+                fault = PlacedFault(kind, place.part, place.at_m, place.step_m / 2)
+                found.append(Trial(fault, kind.tried[best], float(scores[best, number])))
+        return found
+
+    def _ahead(self, kind: FaultKind, sizes: RealArray, places: list[Place], at: "_At") -> ComplexArray:
+        """Reflection ahead of the places with a fault there."""
+        if not kind.is_stretch:
+            return lumped_scattering(kind.lumped(sizes, self._omega), self._line.impedance_ohm).ahead(at.ahead)
+        stretch, part = kind.stretch(sizes), places[0].part
+        if places[0].at_m is None:
+            return inserted(self._line, stretch).ahead(at.ahead)
+        length = self._line.cable(part).length_m
+        ends = [place._replace(at_m=min((place.at_m or 0.0) + stretch.length_m, length)) for place in places]
+        longer = np.array([(end.at_m or 0.0) - (place.at_m or 0.0) for end, place in zip(ends, places, strict=True)])
+        angle = lossier(self._waves.gamma(part), stretch) * longer[:, None]
+        altered = line_scattering(self._waves.impedance(part) * stretch.ratio, angle, self._line.impedance_ohm)
+        return altered.ahead(self._waves.at(ends).ahead)
 
 
 class FollowedScore:
-    """How much lower the residual's squares are, in logarithm, once the line's parameters have followed."""
+    """What changes of a fitted line's reflection win in evidence once its parameters have followed, as far as linear.
 
-    def __init__(self, fit: Fit) -> None:
-        rows = fit.prediction.slopes.view(np.float64)
-        normal = rows @ rows.T
-        normal[np.diag_indices_from(normal)] += REGULAR**2
-        # the residual less what it has already by the prior's pull
-        root = np.linalg.cholesky(normal)
-        self._rows = np.linalg.solve(root, rows)
-        self._residual = fit.residual.view(np.float64)
-        self._floor = self._residual.size * REGULAR**2 / 4
-        self._numbers = self._residual.size
-        self._before = self._squares(self._residual[None])[0]
+    They win by what they leave less of the sweep, and by bringing the parameters nearer to what is usual.
+    """
 
-    def _squares(self, values: RealArray) -> RealArray:
-        shared = values @ self._rows.T
-        return np.einsum("ij,ij->i", values, values) - np.einsum("ij,ij->i", shared, shared) + self._floor
+    def __init__(self, line: SweptLine, fit: Fit) -> None:
+        self._x, self._residual, self._numbers = fit.x, fit.residual.view(np.float64), line.numbers
+        self._rows = fit.prediction.slopes.view(np.float64)
+        self._normal = self._rows @ self._rows.T
+        # as exactly as the fit has it, and as loosely as a trial may begin
+        exact = line.numbers / self._residual.size / fit.noise_variance
+        weights = {exact, min(exact, 1 / REGULAR**2)}
+        self._follow = [(weight, np.linalg.inv(self._normal * weight + np.eye(fit.x.size))) for weight in weights]
+        self._before = self._objective(self._residual @ self._residual, fit.x @ fit.x)
+
+    def _objective(self, squares: NumberArray, own: NumberArray) -> NumberArray:
+        """As a fit has it, by the residual's squares and those of the parameters."""
+        return self._numbers * np.log(squares / self._residual.size + NOISE_FLOOR**2) + own
 
     def of(self, moved: ComplexArray) -> RealArray:
+        """By changes of what is shown, (changes, frequencies)."""
         left = self._residual - np.ascontiguousarray(moved).view(np.float64)
-        return self._numbers / 2 * np.log(self._before / self._squares(left))
+        shared, squares = left @ self._rows.T, np.einsum("ij,ij->i", left, left)
+        best = np.full(len(left), -np.inf)
+        for weight, inverse in self._follow:
+            step = (shared * weight - self._x) @ inverse
+            after = squares - np.einsum("ij,ij->i", step, 2 * shared - step @ self._normal)
+            own = np.einsum("ij,ij->i", self._x + step, self._x + step)
+            best = np.maximum(best, (self._before - self._objective(after, own)) / 2)
+        return best
 
 
 class _WavesAlong:
@@ -160,12 +179,14 @@ class _WavesAlong:
         """The characteristic impedance of a cable [Ω]."""
         return self._line.cable_impedance(self._x, part)
 
-    def at(self, part: int, distances: RealArray) -> _At:
-        """Within a joint; or at distances from a cable's beginning [m]."""
-        own = [(plane, piece) for plane, piece in enumerate(self._pieces) if piece.part == part]
-        if part not in self._line.cables:
-            middle, waves = own[-1][0], self._waves
-            return _At(waves.ahead[middle][None], self._back[middle][None], waves.forward[middle][None])
+    def at(self, places: list[Place]) -> _At:
+        """Within joints; or at places in one cable."""
+        if places[0].at_m is None:
+            middles = [max(self._planes(place.part)) for place in places]
+            waves = (self._waves.ahead, self._back, self._waves.forward)
+            return _At(*(np.array([one[middle] for middle in middles]) for one in waves))
+        part, distances = places[0].part, np.array([place.at_m for place in places], dtype=float)
+        own = [(plane, self._pieces[plane]) for plane in self._planes(part)]
         ends = np.array([piece.end_m for _, piece in own])
         which = np.minimum(np.searchsorted(ends, distances), len(own) - 1)
         found = np.empty((3, distances.size, self._back[0].size), dtype=np.complex128)
@@ -174,6 +195,9 @@ class _WavesAlong:
             if inside.any():
                 found[:, inside] = self._within(part, plane, piece, distances[inside] - piece.begin_m)
         return _At(found[0], found[1], found[2])
+
+    def _planes(self, part: int) -> list[int]:
+        return [plane for plane, piece in enumerate(self._pieces) if piece.part == part]
 
     def _within(self, part: int, plane: int, piece: Piece, beyond_m: RealArray) -> _At:
         waves, z_0 = self._waves, self._line.impedance_ohm

@@ -1,7 +1,8 @@
 """Searching for what explains a sweep: the line intact, with one fault at any place, and with two.
 
 Fits begin in the lowest band and go on in wider ones. In each band the faults that look best on the fitted intact
-line join those carried along; the best are kept.
+line join those carried along; the best are kept. Where what they say is odd, faults are tried on other lines too: a
+fit of the intact line hides a fault in parts that are off and in cables of wrong lengths.
 """
 
 from typing import NamedTuple
@@ -10,34 +11,31 @@ import numpy as np
 
 from .alignment import aligned_fits, lower_bands
 from .arrays import ComplexArray, RealArray
-from .faults import AT_A_JOINT, PlacedFault
+from .dark_joints import dark_fits
 from .fit import Fit, fitted
-from .screening import Place, Trial, judged_until_m, place_grid, screened
+from .screening import judged_until_m, place_grid
 from .settling import settled
+from .starts import Start, bare, masked_starts, own_parameters, place_of, starts_at, trial_starts, with_joint_at
 from .swept_line import SweptLine
 
-__all__ = ["Hypotheses", "fit_hypotheses", "own_parameters", "place_of"]
+__all__ = ["Hypotheses", "fit_hypotheses"]
 
 KEPT = 4
 OTHER_KINDS = 2
 TRIALS = 4
 LAST_TRIALS = 8
 SHORT_ROUNDS, ROUNDS = 5, 10
-LEAST_SCORE = 1.0
-LEAST_EVIDENCE = 10.0
+LEAST_EVIDENCE, LEAST_GAIN = 10.0, 2.0
+"""By which a fault must better what is simpler, and another look at it the one before, to be followed."""
 HOPELESS = 60.0
 """Evidence by which a fault, fitted for a few rounds, may lag behind and still be fitted to the end."""
-SECOND_TRIALS, JOINTS_AGAIN, JOINT_TRIALS = 4, 2, 3
-"""Of a second fault; joints at which all kinds are tried again; kinds fitted there."""
-FARTHEST_SHIFT = 2.5  # deviations of length by which a joint may be off to be where a fault is seen
-
-
-MASKED = (("resistance", (0.0,)), ("inductance", (-0.5,)), ("capacitance", (0.7,)), ("series", (0.0, -0.5)))
-AT_JOINT_BY_ID = {kind.id: kind for kind in AT_A_JOINT}
-
-
-_Start = tuple[tuple[PlacedFault, ...], RealArray]
-"""Faults, and the parameters of line and faults."""
+SECOND_TRIALS, JOINTS_AGAIN = 4, 2
+"""Of a second fault; joints at which all kinds are tried again."""
+LOOKS, SETTLED = 3, 3
+"""How often one fault is looked for again on the line that it found; places at which joints are moved first."""
+ODD_MISFIT, ODD_LINE = 0.02, 0.45
+"""Reflection, rms, that a fit leaves, and mean of its squared deviations from what is usual, from which on it explains
+a sweep so badly, or by such odd parts, that more is tried. Nine of ten sound training lines are below."""
 
 
 class Hypotheses(NamedTuple):
@@ -52,36 +50,26 @@ class Hypotheses(NamedTuple):
     """With the best of those others alone; then with that and another, the best single fault or one elsewhere."""
 
 
-def place_of(line: SweptLine, fault: PlacedFault, own: RealArray) -> float:
-    """Where the middle of a fault is along the cables as described [m]."""
-    before = line.begin_m(fault.part)
-    if fault.about_m is None:
-        return before
-    extent = fault.kind.stretch(own).length_m if fault.kind.is_stretch else 0.0
-    return before + min(fault.place_m(own) + extent / 2, line.cable(fault.part).length_m)
-
-
-def own_parameters(fit: Fit, number: int = -1) -> RealArray:
-    """Those of one of a fit's faults, the last by default."""
-    counts = [fault.parameter_count for fault in fit.faults]
-    number %= len(counts)
-    begin = fit.x.size - sum(counts[number:])
-    return fit.x[begin : begin + counts[number]]
-
-
 def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hypotheses:
     """Fit a line to a measured reflection; `cell_m` is the distance that the sweep resolves [m]."""
-    intact, pool = _in_rising_bands(line, measured, cell_m)
+    aligned, pool = _in_rising_bands(line, measured, cell_m)
+    intact = aligned[0]
     starts_intact = [intact.x, *(fit.x[: line.parameter_count] for fit in pool[:2])]
     whole = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
-    single = _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool], KEPT)
+    found = [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool]
+    if _is_odd(line, max([whole, *found], key=lambda fit: fit.evidence)):
+        usual = np.zeros(line.parameter_count)
+        lines = [whole.x, bare(line, whole), usual, *(fit.x for fit in aligned[1:])]
+        found += _from_elsewhere(line, measured, cell_m, lines, whole.evidence)
+        found += dark_fits(line, measured, cell_m, whole.evidence - HOPELESS)
+    single = _kept(line, found, KEPT)
     if not _betters(single, whole):
         return Hypotheses(whole, single, [], [])
     whole, single = _one_fault(line, measured, cell_m, whole, single)
     if not _betters(single, whole):
         return Hypotheses(whole, single, [], [])
     places = place_grid(line, cell_m / 2)
-    second = _finished(line, measured, _starts(line, single[0], places, SECOND_TRIALS), 2, single[0].evidence)
+    second = _finished(line, measured, trial_starts(line, single[0], places, SECOND_TRIALS), 2, single[0].evidence)
     if not _betters(second, single[0]):
         return Hypotheses(whole, single, second, [])
     return _two_faults(line, measured, cell_m, Hypotheses(whole, single, second, []))
@@ -92,35 +80,51 @@ def _betters(fits: list[Fit], simpler: Fit) -> bool:
     return bool(fits) and fits[0].evidence - simpler.evidence > LEAST_EVIDENCE
 
 
-def _in_rising_bands(line: SweptLine, measured: ComplexArray, cell_m: float) -> tuple[Fit, list[Fit]]:
-    """The intact line, and the faults that were carried from the lowest band to all of the sweep."""
+def _in_rising_bands(line: SweptLine, measured: ComplexArray, cell_m: float) -> tuple[list[Fit], list[Fit]]:
+    """The intact line as aligned, the best first, and the faults carried from the lowest band to all of the sweep."""
     bands = lower_bands(line)
-    intact = max(aligned_fits(line, measured, bands), key=lambda fits: fits[-1].evidence)
+    aligned = sorted(aligned_fits(line, measured, bands), key=lambda fits: -fits[-1].evidence)
+    intact = aligned[0]
     intact[-1] = settled(line.at(bands[-1]), measured[bands[-1]], intact[-1], cell_m)
     pool: list[Fit] = []
     for number, points in enumerate(bands):
         own, seen = line.at(points), measured[points]
         coarse = place_grid(line, cell_m / 2 * line.frequency_hz[-1] / own.frequency_hz[-1])
-        starts: list[_Start] = [(fit.faults, fit.x) for fit in pool]
-        starts += _starts(own, intact[number], coarse, LAST_TRIALS if number == len(bands) - 1 else TRIALS)
+        starts: list[Start] = [(fit.faults, fit.x) for fit in pool]
+        starts += trial_starts(own, intact[number], coarse, LAST_TRIALS if number == len(bands) - 1 else TRIALS)
         if number == len(bands) - 1:
-            starts += _masked_starts(own, intact[number], judged_until_m(line, cell_m))
+            starts += masked_starts(own, intact[number], judged_until_m(line, cell_m))
         pool = _kept(line, [fitted(own, seen, x, faults, SHORT_ROUNDS) for faults, x in starts], KEPT)
-    return intact[-1], pool
+    return [fits[-1] for fits in aligned], pool
 
 
 def _one_fault(
     line: SweptLine, measured: ComplexArray, cell_m: float, whole: Fit, single: list[Fit]
 ) -> tuple[Fit, list[Fit]]:
     """The intact line and one fault, each fitted again with what the best fault found of the line."""
-    best = _best_place(line, measured, single[0], cell_m)
-    again = fitted(line, measured, best.x[: line.parameter_count], (), ROUNDS)
-    starts = [(fit.faults, np.concatenate([best.x[: line.parameter_count], own_parameters(fit)])) for fit in single[1:]]
-    starts += _starts(line, again, place_grid(line, cell_m / 2), TRIALS)
-    for fit in [fit for fit in single if fit.faults[-1].about_m is None][:JOINTS_AGAIN]:
-        starts += _starts_at(line, measured, fit, fit.x[: line.parameter_count], fit.faults[-1].part)
-    found = _kept(line, [best, *single, *_finished(line, measured, starts, KEPT, best.evidence)], KEPT)
-    return max(whole, again, key=lambda fit: fit.evidence), found
+    places, count = place_grid(line, cell_m / 2), line.parameter_count
+    for _ in range(LOOKS):
+        single = _all_settled(line, measured, cell_m, single)
+        best = _best_place(line, measured, single[0], cell_m)
+        own = best.x[:count]
+        again = fitted(line, measured, own, (), ROUNDS)
+        whole = max(whole, again, key=lambda fit: fit.evidence)
+        starts = [(fit.faults, np.concatenate([own, own_parameters(fit)])) for fit in single[1:]]
+        starts += trial_starts(line, again, places, TRIALS)
+        # and elsewhere on the very line that it found, which a fit without it has left
+        starts += trial_starts(line, fitted(line, measured, own, (), 0), places, TRIALS)
+        for fit in [fit for fit in single if fit.faults[-1].about_m is None][:JOINTS_AGAIN]:
+            starts += starts_at(line, measured, fit, fit.x[:count], fit.faults[-1].part)
+        single = _kept(line, [best, *single, *_finished(line, measured, starts, KEPT, best.evidence)], KEPT)
+        if single[0].evidence < best.evidence + LEAST_GAIN:
+            break
+    return whole, single
+
+
+def _all_settled(line: SweptLine, measured: ComplexArray, cell_m: float, fits: list[Fit]) -> list[Fit]:
+    """Fits, of which the best and those that come near have their joints moved."""
+    near = [fit for fit in fits[:SETTLED] if fit.evidence > fits[0].evidence - HOPELESS]
+    return _kept(line, [*(settled(line, measured, fit, cell_m) for fit in near), *fits], KEPT)
 
 
 def _two_faults(line: SweptLine, measured: ComplexArray, cell_m: float, found: Hypotheses) -> Hypotheses:
@@ -131,7 +135,7 @@ def _two_faults(line: SweptLine, measured: ComplexArray, cell_m: float, found: H
     other = fitted(line, measured, np.concatenate([both.x[:count], own_parameters(both)]), both.faults[1:], ROUNDS)
     turned = np.concatenate([both.x[:count], own_parameters(both), own_parameters(both, 0)])
     places = place_grid(line, cell_m / 2)
-    starts = [(both.faults[::-1], turned), *_starts(line, other, places, SECOND_TRIALS)]
+    starts = [(both.faults[::-1], turned), *trial_starts(line, other, places, SECOND_TRIALS)]
     swapped = [other, *_finished(line, measured, starts, 2, both.evidence)]
     return Hypotheses(found.intact, single, [both, *found.double[1:]], swapped)
 
@@ -143,49 +147,27 @@ def _best_place(line: SweptLine, measured: ComplexArray, fit: Fit, cell_m: float
     return max([moved, *(settled(line, measured, one, cell_m) for one in at_joint)], key=lambda one: one.evidence)
 
 
-def _finished(line: SweptLine, measured: ComplexArray, starts: list[_Start], most: int, beside: float) -> list[Fit]:
+def _finished(line: SweptLine, measured: ComplexArray, starts: list[Start], most: int, beside: float) -> list[Fit]:
     """The best of some starts, fitted to the end unless they are hopeless beside some evidence."""
     fits = _kept(line, [fitted(line, measured, x, faults, SHORT_ROUNDS) for faults, x in starts], most)
     hopeful = [fit for fit in fits if fit.evidence > beside - HOPELESS]
     return _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in hopeful], most)
 
 
-def _starts(line: SweptLine, fit: Fit, places: list[Place], most: int) -> list[_Start]:
-    """The trials that do best on a fitted line, each place and kind once, and joints moved to where they are."""
-    chosen: list[Trial] = []
-    starts: list[_Start] = []
-    for trial in screened(line, fit, places):
-        if trial.score < LEAST_SCORE or len(chosen) == most:
-            break
-        near = [other for other in chosen if _near(trial, other)]
-        if len(near) > 1 or any(other.fault.kind is trial.fault.kind for other in near):
-            continue
-        chosen.append(trial)
-        starts.append(((*fit.faults, trial.fault), np.concatenate([fit.x, trial.parameters])))
-        if trial.fault.about_m is not None:
-            starts += _moved_joints(line, fit, trial, {place.part for place in places})
-    return starts
+def _is_odd(line: SweptLine, fit: Fit) -> bool:
+    """Whether a fit explains the sweep badly, or by analyser, cables and joints as they seldom are."""
+    own = fit.x[: line.offsets[-1]]
+    return fit.misfit > ODD_MISFIT or float(np.mean(own**2)) > ODD_LINE
 
 
-def _masked_starts(line: SweptLine, fit: Fit, until_m: float) -> list[_Start]:
-    """Faults at the first and the last joint with analyser or end as they should be.
-
-    A fit of the intact line lays what is wrong there to them, and nothing is left to be seen.
-    """
-    joints = list(line.joints)
-    if not joints:
-        return []
-    starts: list[_Start] = []
-    ends = {joints[0]: (0, line.offsets[0]), joints[-1]: (line.offsets[-2], line.parameter_count)}
-    for at, (low, high) in ends.items():
-        if line.begin_m(at) > until_m:
-            continue
-        x = fit.x.copy()
-        x[low:high] = 0.0
-        x[line.offsets[at] : line.offsets[at + 1]] = 0.0
-        for kind, sizes in MASKED:
-            starts.append(((PlacedFault(AT_JOINT_BY_ID[kind], at),), np.concatenate([x, sizes])))
-    return starts
+def _from_elsewhere(
+    line: SweptLine, measured: ComplexArray, cell_m: float, lines: list[RealArray], beside: float
+) -> list[Fit]:
+    """The faults that do best on lines with some parameters, fitted to the end where near to some evidence."""
+    places, starts = place_grid(line, cell_m / 2), []
+    for x in lines:
+        starts += trial_starts(line, fitted(line, measured, x, (), 0), places, TRIALS)
+    return _finished(line, measured, starts, KEPT, beside)
 
 
 def _at_joints_instead(line: SweptLine, measured: ComplexArray, fit: Fit, until_m: float) -> list[Fit]:
@@ -196,61 +178,13 @@ def _at_joints_instead(line: SweptLine, measured: ComplexArray, fit: Fit, until_
     place, count = place_of(line, fault, own_parameters(fit)), line.parameter_count
     before = [at for at in line.joints if at < fault.part][-1:]
     behind = [at for at in line.joints if at > fault.part][:1]
-    starts: list[_Start] = []
+    starts: list[Start] = []
     for at in before + behind:
-        moved = _with_joint_at(line, fit.x[:count], at, place)
+        moved = with_joint_at(line, fit.x[:count], at, place)
         if moved is None or line.begin_m(at) > until_m:
             continue
-        starts += _starts_at(line, measured, fit, moved, at)
+        starts += starts_at(line, measured, fit, moved, at)
     return _kept(line, [fitted(line, measured, x, faults, ROUNDS) for faults, x in starts], 1)
-
-
-def _starts_at(line: SweptLine, measured: ComplexArray, fit: Fit, x: RealArray, at: int) -> list[_Start]:
-    """The kinds that do best at a joint instead of a fit's last fault, with some parameters of the line."""
-    others, fault = fit.faults[:-1], fit.faults[-1]
-    x = np.concatenate([x, fit.x[line.parameter_count : fit.x.size - fault.parameter_count]])
-    trials = screened(line, fitted(line, measured, x, others, 0), [Place(at, None)])[:JOINT_TRIALS]
-    return [((*others, trial.fault), np.concatenate([x, trial.parameters])) for trial in trials]
-
-
-def _with_joint_at(line: SweptLine, x: RealArray, at: int, place_m: float) -> RealArray | None:
-    """Parameters with the cables before a joint and behind it longer and shorter, so that it lies elsewhere [m].
-
-    None where it can't be.
-    """
-    here = line.begin_m(at)
-    beyond, shift = line.length_m - here, place_m - here
-    if not here or abs(shift) > FARTHEST_SHIFT * line.prior.length * here:
-        return None
-    moved = x.copy()
-    for cable in line.cables:
-        share = shift / here if cable < at else -shift / beyond
-        moved[line.offsets[cable]] += share / line.prior.length
-    return moved
-
-
-def _near(one: Trial, other: Trial) -> bool:
-    if one.fault.part != other.fault.part:
-        return False
-    if one.fault.about_m is None or other.fault.about_m is None:
-        return True
-    return abs(one.fault.about_m - other.fault.about_m) < 4 * one.fault.place_deviation_m
-
-
-def _moved_joints(line: SweptLine, fit: Fit, trial: Trial, judged: set[int]) -> list[_Start]:
-    """The same fault at the joints beside its cable, the cables before and behind longer and shorter to match."""
-    place = place_of(line, trial.fault, np.array([*trial.sizes, 0.0]))
-    before = [at for at in line.joints if at < trial.fault.part][-1:]
-    behind = [at for at in line.joints if at > trial.fault.part][:1]
-    kind = trial.fault.kind
-    if kind.id not in AT_JOINT_BY_ID:
-        return []
-    moved = [(at, _with_joint_at(line, fit.x, at, place)) for at in before + behind if at in judged]
-    return [
-        ((*fit.faults, PlacedFault(AT_JOINT_BY_ID[kind.id], at)), np.concatenate([x, trial.sizes]))
-        for at, x in moved
-        if x is not None
-    ]
 
 
 def _kept(line: SweptLine, fits: list[Fit], most: int) -> list[Fit]:

@@ -10,20 +10,26 @@ from .faults import RARE
 from .fit import Fit
 from .prediction import predicted
 from .results import AntennaEnd, Finding, Where
-from .search import Hypotheses, own_parameters, place_of
+from .search import Hypotheses
+from .starts import own_parameters, place_of
 from .swept_line import SweptLine
 
 __all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", "place_deviation_m", "selection_of"]
 
-UNEVEN = 0.035
-"""Reflection, rms, that a fault in a cable must make: good cables are uneven, and make less than that."""
+UNEVEN, VAGUE_UNEVEN = 0.03, 0.035
+"""Reflection, rms, that a fault in a cable must make, before a known end and before one of which little is known: good
+cables are uneven, and make less than that."""
 VAGUE_ODDS = 10.0
 """Logarithm of the odds more that are asked before an end of which little is known: what stands for an antenna is only
 like one, and what lies before it is made to match."""
-STRONG_ODDS, STRONG_LEAVES = 60.0, 0.75
-"""Odds, and share of what the intact line leaves, by which half as much reflection is enough at a joint
-before a known end."""
-EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.9, 0.91, 0.97)
+UNEXPLAINED_LEAVES, UNEXPLAINED_SHARE, MOST_LEAVES = 0.95, 2.0, 1.2
+"""Share of what the intact line leaves from which on so much more reflection is asked: the fault explains no more of
+the sweep, only by parts nearer to the usual, and what is usual of a real line may be something else. Beyond the last
+share it explains less."""
+STRONG_ODDS, STRONG_LEAVES, STRONG_SHARE = 60.0, 0.75, 0.5
+"""Odds, and share of what the intact line leaves, by which such a share of the reflection is enough before a known
+end."""
+EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.92, 0.94, 0.975)
 """Odds, and the share of the faults named with them that were right among training lines."""
 NO_FIT = 0.15
 """What the best explanation leaves, rms of the reflection, above which the line must be another one."""
@@ -137,21 +143,25 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
         apart = [one for one in suspicions if one.probability > POSSIBLE]
         return Selection("unclear", intact, first.best, suspicions, [], apart)
     sure = probability * earned(first.odds) * _within_cell(first.best, cell_m)
-    joint = _joint_instead(first, suspicions, cell_m)
+    joint = _joint_instead(line, first, suspicions, cell_m)
     if joint is not None:
         first, beside = joint, [first, *(one for one in beside if one is not joint)]
     named = [Named(first, first.best, 0, sure, made_by(line, first.best, 0), beside)]
     return Selection(_finding_of(first), intact, first.best, suspicions, named, [])
 
 
-def _joint_instead(first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> Suspicion | None:
-    """The joint to be named instead of a cable beside it: a joint is opened before a cable is cut."""
+def _joint_instead(line: SweptLine, first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> Suspicion | None:
+    """The joint to be named instead of a cable near it: a joint is opened before a cable is cut."""
     if first.where == "joint":
         return None
-    lumped = first.best.faults[-1].kind.weight <= RARE
+    lumped, reach_m = first.best.faults[-1].kind.weight <= RARE, BESIDE_CELLS * cell_m
+    # what is seldom met in a cable is at a joint that cables of usual lengths bring to its place
+    usual_m = max(reach_m, line.prior.length * first.distance_m)
     for one in suspicions:
-        near = one.where == "joint" and abs(one.distance_m - first.distance_m) <= BESIDE_CELLS * cell_m
-        if near and (one.probability > LIKELY or (lumped and one.odds > ALIKE * first.odds)):
+        away_m = abs(one.distance_m - first.distance_m)
+        if one.where != "joint" or away_m > (usual_m if lumped else reach_m):
+            continue
+        if (one.probability > LIKELY and away_m <= reach_m) or (lumped and one.odds > ALIKE * first.odds):
             return one
     return None
 
@@ -184,15 +194,20 @@ def _within_cell(fit: Fit, cell_m: float) -> float:
 
 def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
     """Whether the best fault is plain: by its odds and by the reflection it makes."""
-    left = first.best.misfit / intact.misfit
-    judged_well = first.where == "joint" and not line.is_end_vague
-    strong = judged_well and left < STRONG_LEAVES and first.odds > STRONG_ODDS
-    least = _least_reflection(first) / 2 if strong else _least_reflection(first)
-    return _is_plain(line, first) and made_by(line, first.best, 0) >= least
+    left, share = first.best.misfit / intact.misfit, 1.0
+    if first.odds > STRONG_ODDS:
+        share = STRONG_SHARE if left < STRONG_LEAVES and not line.is_end_vague else 1.0
+    elif left > MOST_LEAVES:
+        return False
+    elif left > UNEXPLAINED_LEAVES:
+        share = UNEXPLAINED_SHARE
+    return _is_plain(line, first) and made_by(line, first.best, 0) >= share * _least_reflection(line, first)
 
 
-def _least_reflection(suspicion: Suspicion) -> float:
-    return floor() if suspicion.where == "joint" else UNEVEN
+def _least_reflection(line: SweptLine, suspicion: Suspicion) -> float:
+    if suspicion.where == "joint":
+        return floor()
+    return VAGUE_UNEVEN if line.is_end_vague else UNEVEN
 
 
 def _is_plain(line: SweptLine, suspicion: Suspicion) -> bool:
@@ -216,7 +231,7 @@ def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]
     leaves = SECOND_LEAVES if min(made) > SECOND_SHARE * max(made) else SMALL_SECOND_LEAVES
     explains = fit.misfit < min(leaves * alone[0].misfit, SECOND_MISFIT)
     plain = all(_is_plain(line, each) and each.probability > CLEAR for each in found)
-    least = [max(_least_reflection(each), LEAST_SECOND_SHARE * max(made)) for each in found]
+    least = [max(_least_reflection(line, each), LEAST_SECOND_SHARE * max(made)) for each in found]
     large = all(own > one for own, one in zip(made, least, strict=True))
     if not (elsewhere and explains and plain and large):
         return []

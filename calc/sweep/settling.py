@@ -19,7 +19,7 @@ from .swept_line import CablePart, SweptLine
 
 __all__ = ["settled"]
 
-MOST_MOVES, MOST_TRIED, TRIED_FITS = 4, 400, 3
+MOST_MOVES, MOST_TRIED, TRIED_FITS = 8, 400, 3
 """Moves one after another, and for each of them so many tried and so many fitted."""
 TRIED_JOINTS = tuple(np.array([0.0, other, 0.0]) for other in (-1.5, 0.0, 1.5))
 """Parameters of a moved joint: where it was taken to be it was fitted to what is there."""
@@ -58,7 +58,7 @@ def _best_moves(line: SweptLine, fit: Fit, step_m: float) -> list[_Move]:
     """The moves in steps of so many metres that promise most."""
     cables = list(line.cables)
     changes = [*((at, None) for at in cables), *pairwise(cables)]
-    score, back, found = FollowedScore(fit), fit.prediction.back(), []
+    score, back, found = FollowedScore(line, fit), fit.prediction.back(), []
     for cable, behind in changes:
         longer = _lengths(line, fit, cable, behind, step_m, MOST_TRIED // len(changes))
         if not longer.size:
@@ -68,7 +68,7 @@ def _best_moves(line: SweptLine, fit: Fit, step_m: float) -> list[_Move]:
             prior = prior + _prior_gain(line, fit, behind, -longer * _ratio(line, cable, behind))
         for joints in (None, *TRIED_JOINTS):
             changed = _changed(line, fit, back, _Move(cable, behind, 0.0, joints, 0.0), longer)
-            gains = prior + score.of(changed) * line.numbers / (2 * line.frequency_hz.size)
+            gains = prior + score.of(changed)
             peak = int(np.argmax(gains))
             found.append(_Move(cable, behind, float(longer[peak]), joints, float(gains[peak])))
     promising = [move for move in found if move.gain > 0]

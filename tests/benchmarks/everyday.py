@@ -28,9 +28,9 @@ from jointwise.calc.operations import call
 
 LINES = 300
 SURE_BINS = [0.0, 0.5, 0.7, 0.8, 0.9, 0.95, 1.0]
-COLUMNS = ["right", "wrong", "can't tell", "one of these", "missed", "not judged"]
-"""Of answers that can't tell, those that name the bad place among others; of those that miss it, those that say that
-they can't judge that joint."""
+COLUMNS = ["right", "at an end", "wrong", "can't tell", "one of these", "missed", "not judged"]
+"""Of right answers those that name the bad joint or the antenna at it; of those that can't tell, those that name the
+bad place among others; of those that miss it, those that say that they can't judge that joint."""
 
 SOUND_COLUMNS = ["sound", "accused", "can't tell"]
 
@@ -58,6 +58,7 @@ def row(name, found, columns=COLUMNS):
     """Print how often some lines were judged in each manner."""
     chosen = {column: [one for one in found if one.verdict == column] for column in columns}
     if columns is COLUMNS:
+        chosen["at an end"] = [one for one in chosen["right"] if one.as_end]
         chosen["one of these"] = [one for one in found if one.among]
         chosen["not judged"] = [one for one in chosen["missed"] if one.unjudged]
     print(f"{name:28}{len(found):6}" + "".join(f"{share(part, found):>14}" for part in chosen.values()))
@@ -81,7 +82,10 @@ def sound_table(sound):
 def single_table(single):
     """Print how lines with one fault were judged, by what is wrong, end and analyser."""
     visible = [one for one in single if one.visible]
-    print("\nright: nothing accused but the joint or the place itself, within c*v/(2*span)")
+    print(
+        "\nright: nothing accused but the joint or the place itself, within c*v/(2*span); at an end: the bad joint or"
+    )
+    print("the antenna at it, and not which of the two")
     head(f"one fault, over {VISIBLE} rms", COLUMNS)
     row("all", visible)
     for name, kinds in (("at joints", AT_JOINTS), ("in cables", IN_CABLES)):

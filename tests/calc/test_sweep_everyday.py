@@ -57,6 +57,18 @@ def test_sure_is_earned(outcomes):
     assert said - right <= MOST_OVERCONFIDENT
 
 
+@pytest.mark.parametrize("seed", [8082, 8239, 7422, 7350])
+def test_a_joint_that_lets_nothing_through_is_no_shorter_line(seed):
+    """An open contact or a short is found where it is, though cables a little shorter would explain its echo too."""
+    drawn = draw_case(seed, 1)
+    [fault] = drawn.truth
+    assert fault.what in ("open", "short")
+
+    one = outcome(drawn, json.loads(call("sweep", json.dumps(drawn.request).encode())))
+
+    assert one.verdict == "right"
+
+
 @pytest.mark.parametrize("seed", [6062, 6074, 6122])
 def test_an_antenna_matched_nowhere_is_not_told_from_its_joint(seed):
     """A last joint that lets nothing through to the antenna is named beside it, and neither is called bad."""

@@ -9,12 +9,13 @@ from test_sweep import medium_of
 from jointwise.calc.feedline.elements import CableRun, Joint, KnownEnd, Part
 from jointwise.calc.feedline.feedline import feedline_at
 from jointwise.calc.physics.columns import spot_column
-from jointwise.calc.sweep.faults import AT_A_JOINT, IN_A_CABLE, PlacedFault
+from jointwise.calc.sweep.faults import AT_A_JOINT, CAPACITIVE, IN_A_CABLE, PlacedFault
 from jointwise.calc.sweep.fit import fitted
 from jointwise.calc.sweep.prediction import predicted
 from jointwise.calc.sweep.prior import SweepSettings
 from jointwise.calc.sweep.requests import SweepRequest
-from jointwise.calc.sweep.screening import place_grid, screened
+from jointwise.calc.sweep.sampling import scattered
+from jointwise.calc.sweep.screening import FollowedScore, place_grid, screened
 from jointwise.calc.sweep.settling import settled
 from jointwise.calc.sweep.swept_line import swept_line
 
@@ -67,6 +68,40 @@ def test_a_screened_fault_scores_best_where_it_is():
     best = screened(own, fitted(own, measured, np.zeros(own.parameter_count), (), 0), place_grid(own, 0.5))[0]
 
     assert (best.fault.part, best.fault.kind.id) == (FIRST_JOINT, "resistance")
+
+
+def test_a_short_damage_in_a_long_cable_is_seen_where_it_is():
+    """A place is looked for as finely as the sweep resolves it, however many cells a line is long."""
+    elements = [Joint(family="n"), CableRun(cable="rg_213", length_m=54.0), Joint(family="n")]
+    end, cell_m, swept = KnownEnd(what="open"), 0.1, np.linspace(1e6, 1.3e9, 1601)
+    frequency = swept[scattered(swept.size, 240)]
+    request = SweepRequest(elements=elements, load=end, touchstone="")
+    own = swept_line(feedline_at(request, elements, end, spot_column(1e8)), frequency, SweepSettings(0.02, 6, end))
+    [cable], usual = own.cables, np.zeros(own.parameter_count)
+    place_m = 32.15
+    measured = predicted(own, np.append(usual, [-0.8, 0.0]), [PlacedFault(CAPACITIVE, cable, place_m, 0.1)]).shown
+
+    best = screened(own, fitted(own, measured, usual, (), 0), place_grid(own, cell_m / 2))[0]
+
+    assert best.fault.part == cable
+    assert best.fault.about_m == pytest.approx(place_m, abs=cell_m)
+
+
+def test_what_is_hidden_by_odd_parts_scores():
+    """A fault counts by what it leaves less odd, where parts far from what is usual explain the sweep as well."""
+    own = line()
+    x = np.append(np.zeros(own.parameter_count), 0.0)
+    fault = PlacedFault(AT_A_JOINT[0], FIRST_JOINT)
+    measured = predicted(own, x, [fault]).shown
+    hiding = fitted(own, measured, np.zeros(own.parameter_count), rounds=30)
+    odd = hiding.x @ hiding.x
+
+    moved = (predicted(own, np.append(hiding.x, 0.0), [fault]).shown - hiding.prediction.shown)[None]
+    [score] = FollowedScore(own, hiding).of(moved)
+    after = fitted(own, measured, np.append(hiding.x, 0.0), [fault], rounds=30)
+
+    assert odd > 1
+    assert score == pytest.approx((hiding.objective - after.objective) / 2, rel=0.5)
 
 
 def test_a_joint_is_moved_to_where_its_echo_is():

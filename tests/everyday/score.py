@@ -24,6 +24,8 @@ class Reading(NamedTuple):
     """Each is said to be bad."""
     maybe: list[Blame]
     """One of them is, and it can't tell which."""
+    end: Blame | None
+    """It or the antenna beside it is bad."""
     undecided: bool
     """It says that it can't tell, or that the line does not fit."""
 
@@ -37,12 +39,13 @@ def read(answer):
 
     named = [blame(one) for one in check["faults"]]
     maybe = [blame(one) for one in check["candidates"] if one["element"] in check["apart"]]
-    maybe += [
+    ends = [
         Blame(joint["element"], joint["distance_m"], False, None)
         for joint in check["joints"]
         if check["end"] and joint["element"] == check["end"]["element"]
     ]
-    return Reading(named, maybe, check["finding"] in ("unclear", "end", "cannot tell", "no fit"))
+    undecided = check["finding"] in ("unclear", "end", "cannot tell", "no fit")
+    return Reading(named, maybe, ends[-1] if ends else None, undecided)
 
 
 class Outcome(NamedTuple):
@@ -57,6 +60,8 @@ class Outcome(NamedTuple):
     """Of a faulty line: right, wrong, can't tell, missed; of a sound one: sound, can't tell, accused."""
     among: bool
     """It can't tell, and the bad place is among those it names."""
+    as_end: bool
+    """A bad joint is named with the antenna beside it, and which of the two it is not told."""
     at_end: bool
     """Every fault is at the joint before the end, where it looks like another end."""
     unjudged: bool
@@ -89,6 +94,7 @@ def outcome(drawn, answer, seconds=0.0):
         visible=any(change > VISIBLE for change in drawn.changes),
         verdict=_verdict(drawn, reading, hits),
         among=any(_is_right(drawn, blame, fault) for blame in reading.maybe for fault in drawn.truth),
+        as_end=_is_at_end(drawn, reading),
         at_end=all(fault.element == len(drawn.request["elements"]) - 1 for fault in drawn.truth),
         unjudged=any(
             one["state"] == "hidden" and one["element"] == fault.element for one in parts for fault in drawn.truth
@@ -116,12 +122,19 @@ def _is_apart(drawn, fault):
     return min(gaps) > drawn.resolution_m + fault.extent_m / 2
 
 
+def _is_at_end(drawn, reading):
+    return reading.end is not None and any(_is_right(drawn, reading.end, fault) for fault in drawn.truth)
+
+
 def _verdict(drawn, reading, hits):
     if not drawn.truth:
         # to say that one of the joints is bad accuses them too
-        return "accused" if reading.blames or reading.maybe else "can't tell" if reading.undecided else "sound"
+        accused = reading.blames or reading.maybe or reading.end
+        return "accused" if accused else "can't tell" if reading.undecided else "sound"
     if hits:
         return "right" if all(hits) else "wrong"
+    if reading.end is not None:
+        return "right" if _is_at_end(drawn, reading) else "wrong"
     return "can't tell" if reading.undecided else "missed"
 
 

@@ -1,0 +1,47 @@
+"""Joints that let nothing through: an open contact, a short.
+
+A fit of the intact line takes the echo of such a joint for the end's, and its cables for as much shorter. So they are
+fitted from the lowest band on, each joint in turn.
+"""
+
+import numpy as np
+
+from .alignment import followed_up, lower_bands, stretched
+from .arrays import ComplexArray
+from .faults import PlacedFault
+from .fit import Fit, fitted
+from .screening import judged_until_m
+from .settling import settled
+from .starts import AT_JOINT_BY_ID, starts_at
+from .swept_line import SweptLine
+
+__all__ = ["dark_fits"]
+
+DARK = (("short", (0.0, 0.0)), ("gap", (-1.0,)))
+BEGUN, FOLLOWED, ROUNDS = 12, 4, 5
+"""How many are fitted in the lowest band, and followed into all of the sweep; rounds of a fit."""
+
+
+def dark_fits(line: SweptLine, measured: ComplexArray, cell_m: float, least: float) -> list[Fit]:
+    """The fits to all of the sweep that look best in its lowest band and have some evidence at least."""
+    bands, until_m = lower_bands(line), judged_until_m(line, cell_m)
+    lowest, seen = line.at(bands[0]), measured[bands[0]]
+    begun: list[Fit] = []
+    for at in line.joints:
+        if line.begin_m(at) > until_m:
+            continue
+        for kind, sizes in DARK:
+            faults = (PlacedFault(AT_JOINT_BY_ID[kind], at),)
+            begun += [fitted(lowest, seen, x, faults, 0) for x in stretched(lowest, seen, faults, sizes)]
+    begun = sorted(begun, key=lambda fit: fit.objective)[:BEGUN]
+    begun = [fitted(lowest, seen, fit.x, fit.faults, ROUNDS) for fit in begun]
+    begun.sort(key=lambda fit: -fit.evidence)
+    whole = [*bands[1:], np.arange(line.frequency_hz.size)]
+    found: list[Fit] = []
+    for fit in begun[:FOLLOWED]:
+        dark = followed_up(line, measured, whole, fit.x, fit.faults)[-1]
+        if dark.evidence > least:
+            starts = starts_at(line, measured, dark, dark.x[: line.parameter_count], dark.faults[0].part)
+            kinds = [dark, *(fitted(line, measured, x, other, ROUNDS) for other, x in starts)]
+            found.append(settled(line, measured, max(kinds, key=lambda fit: fit.evidence), cell_m))
+    return found
