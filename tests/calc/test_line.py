@@ -285,8 +285,8 @@ def test_the_worst_place_of_a_cable_is_found(cable, hertz, length, reflection, a
     voltage, current, heat = densest(model, waves, frequency)
     between = (model.constants(frequency)[2][0] * model.length_m / 20_000) ** 2  # what lies between two places
 
-    assert stress.voltage_factor[0] * 50 == pytest.approx(voltage, rel=1e-5 + between)
-    assert stress.current_factor[0] / 50 == pytest.approx(current, rel=1e-5 + between)
+    assert stress.voltage_factor[0] * 50 == pytest.approx(voltage, rel=2e-5 + between)
+    assert stress.current_factor[0] / 50 == pytest.approx(current, rel=2e-5 + between)
     # where conductors and dielectric heat alike, voltage and current maxima share the heat: 0.001 dB
     assert stress.heat_share[0] == pytest.approx(heat, rel=3e-4 + between)
 
