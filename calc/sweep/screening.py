@@ -76,7 +76,6 @@ def judged_until_m(line: SweptLine, cell_m: float) -> float:
 def screened(line: SweptLine, fit: Fit, places: list[Place]) -> list[Trial]:
     """Every kind with its best sizes at every place, or at the most promising ones; the line is that of the fit."""
     screen = _Screen(line, fit)
-    trials: list[Trial] = []
     joints, inside = ([one for one in places if (one.at_m is None) == here] for here in (True, False))
     trials = screen.trials(joints, AT_A_JOINT) if joints else []
     if len(inside) > MOST_PLACES:
@@ -115,7 +114,7 @@ class _Screen:
                 found.append(Trial(fault, kind.tried[best], float(scores[best, number])))
         return found
 
-    def _ahead(self, kind: FaultKind, sizes: RealArray, places: list[Place], at: "_At") -> ComplexArray:
+    def _ahead(self, kind: FaultKind, sizes: RealArray, places: list[Place], at: _At) -> ComplexArray:
         """Reflection ahead of the places with a fault there."""
         if not kind.is_stretch:
             return lumped_scattering(kind.lumped(sizes, self._omega), self._line.impedance_ohm).ahead(at.ahead)

@@ -15,7 +15,17 @@ from .dark_joints import dark_fits
 from .fit import Fit, fitted
 from .screening import judged_until_m, place_grid
 from .settling import settled
-from .starts import Start, bare, masked_starts, own_parameters, place_of, starts_at, trial_starts, with_joint_at
+from .starts import (
+    Start,
+    bare,
+    joints_beside,
+    masked_starts,
+    own_parameters,
+    place_of,
+    starts_at,
+    trial_starts,
+    with_joint_at,
+)
 from .swept_line import SweptLine
 
 __all__ = ["Hypotheses", "fit_hypotheses"]
@@ -35,7 +45,7 @@ LOOKS, SETTLED = 3, 3
 """How often one fault is looked for again on the line that it found; places at which joints are moved first."""
 ODD_MISFIT, ODD_LINE = 0.02, 0.45
 """Reflection, rms, that a fit leaves, and mean of its squared deviations from what is usual, from which on it explains
-a sweep so badly, or by such odd parts, that more is tried. Nine of ten sound training lines are below."""
+a sweep so badly, or by such odd parts, that more is tried. Nine of ten sound training lines are below either."""
 
 
 class Hypotheses(NamedTuple):
@@ -176,10 +186,8 @@ def _at_joints_instead(line: SweptLine, measured: ComplexArray, fit: Fit, until_
     if fault.about_m is None:
         return []
     place, count = place_of(line, fault, own_parameters(fit)), line.parameter_count
-    before = [at for at in line.joints if at < fault.part][-1:]
-    behind = [at for at in line.joints if at > fault.part][:1]
     starts: list[Start] = []
-    for at in before + behind:
+    for at in joints_beside(line, fault.part):
         moved = with_joint_at(line, fit.x[:count], at, place)
         if moved is None or line.begin_m(at) > until_m:
             continue

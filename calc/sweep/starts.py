@@ -12,6 +12,7 @@ __all__ = [
     "AT_JOINT_BY_ID",
     "Start",
     "bare",
+    "joints_beside",
     "masked_starts",
     "own_parameters",
     "place_of",
@@ -102,6 +103,11 @@ def starts_at(line: SweptLine, measured: ComplexArray, fit: Fit, x: RealArray, a
     return [((*others, trial.fault), np.concatenate([x, trial.parameters])) for trial in trials]
 
 
+def joints_beside(line: SweptLine, cable: int) -> list[int]:
+    """The last joint before a cable and the first behind it."""
+    return [*[at for at in line.joints if at < cable][-1:], *[at for at in line.joints if at > cable][:1]]
+
+
 def with_joint_at(line: SweptLine, x: RealArray, at: int, place_m: float) -> RealArray | None:
     """Parameters with the cables before a joint and behind it longer and shorter, so that it lies elsewhere [m].
 
@@ -129,12 +135,12 @@ def _near(one: Trial, other: Trial) -> bool:
 def _moved_joints(line: SweptLine, fit: Fit, trial: Trial, judged: set[int]) -> list[Start]:
     """The same fault at the joints beside its cable, the cables before and behind longer and shorter to match."""
     place = place_of(line, trial.fault, np.array([*trial.sizes, 0.0]))
-    before = [at for at in line.joints if at < trial.fault.part][-1:]
-    behind = [at for at in line.joints if at > trial.fault.part][:1]
     kind = trial.fault.kind
     if kind.id not in AT_JOINT_BY_ID:
         return []
-    moved = [(at, with_joint_at(line, fit.x, at, place)) for at in before + behind if at in judged]
+    moved = [
+        (at, with_joint_at(line, fit.x, at, place)) for at in joints_beside(line, trial.fault.part) if at in judged
+    ]
     return [
         ((*fit.faults, PlacedFault(AT_JOINT_BY_ID[kind.id], at)), np.concatenate([x, trial.sizes]))
         for at, x in moved

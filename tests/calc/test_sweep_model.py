@@ -87,21 +87,16 @@ def test_a_short_damage_in_a_long_cable_is_seen_where_it_is():
     assert best.fault.about_m == pytest.approx(place_m, abs=cell_m)
 
 
-def test_what_is_hidden_by_odd_parts_scores():
-    """A fault counts by what it leaves less odd, where parts far from what is usual explain the sweep as well."""
+def test_a_change_scores_by_what_becomes_less_odd():
+    """What does to a sweep what odd parts do wins the logarithm of the prior that they cost: half their squares."""
     own = line()
-    x = np.append(np.zeros(own.parameter_count), 0.0)
-    fault = PlacedFault(AT_A_JOINT[0], FIRST_JOINT)
-    measured = predicted(own, x, [fault]).shown
-    hiding = fitted(own, measured, np.zeros(own.parameter_count), rounds=30)
-    odd = hiding.x @ hiding.x
+    odd = np.zeros(own.parameter_count)
+    odd[own.offsets[FIRST_JOINT] : own.offsets[FIRST_JOINT] + 2] = 2.0, -3.0
+    fit = fitted(own, predicted(own, odd).shown, odd, (), 0)
 
-    moved = (predicted(own, np.append(hiding.x, 0.0), [fault]).shown - hiding.prediction.shown)[None]
-    [score] = FollowedScore(own, hiding).of(moved)
-    after = fitted(own, measured, np.append(hiding.x, 0.0), [fault], rounds=30)
+    [score] = FollowedScore(own, fit).of((odd @ fit.prediction.slopes)[None])
 
-    assert odd > 1
-    assert score == pytest.approx((hiding.objective - after.objective) / 2, rel=0.5)
+    assert score == pytest.approx(odd @ odd / 2, rel=0.01)
 
 
 def test_a_joint_is_moved_to_where_its_echo_is():
