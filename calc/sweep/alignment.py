@@ -12,7 +12,7 @@ import numpy as np
 from .arrays import ComplexArray, IndexArray, RealArray
 from .faults import PlacedFault
 from .fit import Fit, fitted
-from .prediction import predicted
+from .prediction import shown_with
 from .sampling import scattered
 from .swept_line import SweptLine
 
@@ -80,7 +80,7 @@ def stretched(
     for share in np.linspace(-REACH, REACH, count):
         own = x.copy()
         own[[line.offsets[at] for at in line.cables]] = share
-        squares = float(np.sum(np.abs(measured - predicted(line, own, faults).shown) ** 2))
+        squares = float(np.sum(np.abs(measured - shown_with(line, own, faults)) ** 2))
         found.append((squares, share, own))
     found.sort(key=lambda one: one[0])
     chosen: list[tuple[float, float, RealArray]] = []

@@ -12,7 +12,7 @@ from .swept_line import SweptLine
 
 __all__ = ["antenna_end"]
 
-OFF, LEAST_VSWR = 3.0, 4.0
+OFF, LEAST_VSWR = 2.0, 3.0
 """How many times what is described, and how much at least, the lowest VSWR must be: an antenna that has moved a little
 or weathered still takes power somewhere. Chosen on training lines; no sound one of 600 is so far off."""
 NEARLY_ALL = 0.999

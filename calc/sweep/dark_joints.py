@@ -17,9 +17,10 @@ from .swept_line import SweptLine
 
 __all__ = ["dark_fits"]
 
-DARK = (("short", (0.0, 0.0)), ("gap", (-1.0,)))
-BEGUN, FOLLOWED, ROUNDS = 12, 4, 5
-"""How many are fitted in the lowest band, and followed into all of the sweep; rounds of a fit."""
+DARK = (("short", (0.0, 0.0)), ("gap", (-1.0, 0.0)))
+BEGUN, OF_EACH, FOLLOWED, SETTLED, ROUNDS = 12, 2, 6, 2, 5
+"""How many are fitted in the lowest band, how many of them with one fault at one joint, how many are followed into all
+of the sweep, and of how many the joints are moved; rounds of a fit."""
 
 
 def dark_fits(line: SweptLine, measured: ComplexArray, cell_m: float, least: float) -> list[Fit]:
@@ -33,15 +34,24 @@ def dark_fits(line: SweptLine, measured: ComplexArray, cell_m: float, least: flo
         for kind, sizes in DARK:
             faults = (PlacedFault(AT_JOINT_BY_ID[kind], at),)
             begun += [fitted(lowest, seen, x, faults, 0) for x in stretched(lowest, seen, faults, sizes)]
-    begun = sorted(begun, key=lambda fit: fit.objective)[:BEGUN]
+    begun = _few_of_each(sorted(begun, key=lambda fit: fit.objective), OF_EACH)[:BEGUN]
     begun = [fitted(lowest, seen, fit.x, fit.faults, ROUNDS) for fit in begun]
     begun.sort(key=lambda fit: -fit.evidence)
     whole = [*bands[1:], np.arange(line.frequency_hz.size)]
+    followed = [followed_up(line, measured, whole, fit.x, fit.faults)[-1] for fit in begun[:FOLLOWED]]
     found: list[Fit] = []
-    for fit in begun[:FOLLOWED]:
-        dark = followed_up(line, measured, whole, fit.x, fit.faults)[-1]
+    for dark in _few_of_each(sorted(followed, key=lambda fit: -fit.evidence), 1)[:SETTLED]:
         if dark.evidence > least:
             starts = starts_at(line, measured, dark, dark.x[: line.parameter_count], dark.faults[0].part)
             kinds = [dark, *(fitted(line, measured, x, other, ROUNDS) for other, x in starts)]
             found.append(settled(line, measured, max(kinds, key=lambda fit: fit.evidence), cell_m))
     return found
+
+
+def _few_of_each(fits: list[Fit], most: int) -> list[Fit]:
+    """The first so many with the same fault at the same joint."""
+    kept: list[Fit] = []
+    for fit in fits:
+        if sum(other.faults == fit.faults for other in kept) < most:
+            kept.append(fit)
+    return kept

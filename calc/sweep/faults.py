@@ -29,11 +29,19 @@ class FaultSize(NamedTuple):
 
 
 class Stretch(NamedTuple):
-    """A stretch of line: its length [m], its impedance over that of the line around, and a loss tangent more."""
+    """A stretch of line: its length [m], its impedance over that of the line around, and a loss tangent more.
+
+    What loses more is wet: its permittivity lowers the impedance, and slows the wave as much.
+    """
 
     length_m: float
     ratio: float
     tangent: float = 0.0
+
+    @property
+    def delay_m(self) -> float:
+        """The length of cable as it was made that would delay as much more [m]."""
+        return self.length_m * (1 / self.ratio - 1) if self.tangent else 0.0
 
 
 Elements = Callable[..., NumberArray]
@@ -60,6 +68,11 @@ class FaultKind(NamedTuple):
     def is_stretch(self) -> bool:
         """Whether it has a length."""
         return self.series is None and self.shunt is None
+
+    @property
+    def slows(self) -> bool:
+        """Whether it delays what lies behind it more than the cable did."""
+        return self.is_stretch and self.stretch(np.zeros(len(self.sizes))).delay_m > 0
 
     def values(self, own: RealArray) -> list[float]:
         """Its sizes in their units, by deviations."""
@@ -102,6 +115,7 @@ class PlacedFault(NamedTuple):
 RESISTANCE = FaultSize("added resistance", "Ω", 8.0, 1.5)
 INDUCTANCE = FaultSize("added series inductance", "H", 3e-8, 1.3)
 GAP = FaultSize("series capacitance of the gap", "F", 5e-12, 1.5)
+FILM = FaultSize("resistance past the gap", "Ω", 5e3, 1.5)
 CAPACITANCE = FaultSize("added capacitance", "F", 2e-12, 1.2)
 SHORT = FaultSize("resistance across", "Ω", 0.5, 1.3)
 LEAD = FaultSize("inductance of the short", "H", 1.5e-9, 0.8)
@@ -143,9 +157,9 @@ OPEN_CONTACT = FaultKind(
     "gap",
     "lets the current through only about {0}",
     "an open contact",
-    (GAP,),
-    ((-2.0,), (-1.0,), (0.0,), (1.0,), (2.0,)),
-    series=lambda omega, farad: 1 / (1j * omega * farad),
+    (GAP, FILM),
+    ((-2.0, 0.0), (-1.0, 0.0), (0.0, 0.0), (1.0, 0.0), (2.0, 0.0)),
+    series=lambda omega, farad, ohm: 1 / (1 / ohm + 1j * omega * farad),
 )
 CAPACITIVE = FaultKind(
     "capacitance",
@@ -160,7 +174,7 @@ LEAKING = FaultKind(
     "puts about {0} across the line",
     "water or a whisker of braid",
     (LEAKAGE,),
-    ((-1.5,), (-0.5,), (0.5,), (1.5,)),
+    ((-1.5,), (-0.5,), (0.5,), (1.5,), (2.2,)),
     shunt=lambda omega, ohm: 1 / ohm + 0 * omega,
 )
 SHORTED = FaultKind(
@@ -176,7 +190,7 @@ WET = FaultKind(
     "adds about {0} and a leak of about {1} across the line",
     "water",
     (CAPACITANCE, LEAKAGE),
-    ((0.0, 0.5), (1.0, -0.5), (1.5, -1.5)),
+    ((0.0, 0.5), (0.5, 2.0), (1.0, -0.5), (1.5, -1.5)),
     shunt=lambda omega, farad, ohm: 1j * omega * farad + 1 / ohm,
 )
 HIGH_SECTION = FaultKind(
@@ -205,7 +219,7 @@ SOAKED = FaultKind(
     "is like {0} of cable of {1} times its impedance and more loss",
     "a wet cable",
     (STRETCH_LENGTH, LOWER, TANGENT),
-    ((-0.8, 0.7, 0.0), (0.2, 0.7, 0.0), (1.0, 0.7, 0.0), (0.2, 0.0, 0.0), (1.0, 0.0, 0.0), (1.5, 0.0, 0.0)),
+    ((-0.8, 0.7, 0.0), (0.2, 0.7, 0.0), (1.0, 0.0, 0.0)),
 )
 HIGH_STRETCH = FaultKind(
     "stretch",

@@ -15,7 +15,7 @@ from .distance_chart import DistanceChart
 from .fit import Fit
 from .joints import swept_cables, swept_joints
 from .places import mean_velocity, separating_top_hz
-from .prediction import predicted
+from .prediction import shown_with
 from .prior import SweepSettings
 from .results import Deviation, LineCheck, ReflectionCurves
 from .sampling import evenly_spaced, scattered
@@ -54,8 +54,8 @@ def check_line(
     line = swept_line(feedline, frequency, settings)
     transform = distance_transform(frequency, settings.window_shape, float(line.load[0].real))
     parameters = selection.selected.x[: line.parameter_count]
-    expected = predicted(line, parameters).shown
-    fitted = predicted(line, selection.selected.x, selection.selected.faults).shown
+    expected = shown_with(line, parameters)
+    fitted = shown_with(line, selection.selected.x, selection.selected.faults)
     compared = [] if earlier is None else [_resampled_reflection(frequency, *earlier)]
     reflections = np.array([measured, expected, *compared])
     end = antenna_end(fitted_line, selection.selected, settings.load, described)

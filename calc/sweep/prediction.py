@@ -11,12 +11,12 @@ from typing import NamedTuple
 import numpy as np
 
 from ..formulas.constants import C_0
-from .arrays import ComplexArray, RealArray
+from .arrays import ComplexArray, NumberArray, RealArray
 from .faults import PlacedFault, Stretch
 from .line_waves import LineWaves, Lumped, Scattering, line_scattering, lumped_scattering
 from .swept_line import CABLE_PARAMETERS, CablePart, EndPart, FixedPart, LumpedPart, SweptLine
 
-__all__ = ["Piece", "Prediction", "inserted", "lossier", "predicted"]
+__all__ = ["Piece", "Prediction", "altered_wave", "inserted", "predicted", "shown_with"]
 
 STEP = 1e-5  # of a fault's size, for its difference quotient
 
@@ -61,15 +61,31 @@ def predicted(line: SweptLine, x: RealArray, faults: Sequence[PlacedFault] = ())
     return _Chain(line, x, faults).prediction()
 
 
+def shown_with(line: SweptLine, x: RealArray, faults: Sequence[PlacedFault] = ()) -> ComplexArray:
+    """What `predicted` shows, without its derivatives."""
+    return _Chain(line, x, faults).shown()
+
+
 def inserted(line: SweptLine, stretch: Stretch) -> Scattering:
     """A section of another impedance put in at a joint, of an electrical length."""
     angle = 2j * np.pi * line.frequency_hz * stretch.length_m / C_0
     return line_scattering(line.impedance_ohm * stretch.ratio + 0 * angle, angle, line.impedance_ohm)
 
 
-def lossier(gamma: ComplexArray, stretch: Stretch) -> ComplexArray:
-    """The propagation constant within an altered stretch of cable."""
-    return gamma + gamma.imag * stretch.tangent / 2
+def altered_wave(gamma: NumberArray, stretch: Stretch) -> ComplexArray:
+    """The propagation constant within an altered stretch of cable: water slows the wave as it lowers the impedance."""
+    if not stretch.tangent:
+        return gamma.astype(np.complex128)
+    slowed = gamma.astype(np.complex128) / stretch.ratio
+    return slowed + slowed.imag * stretch.tangent / 2
+
+
+class _Seen(NamedTuple):
+    """What the analyser makes of a reflection, before its directivity and with it, and the derivative by it."""
+
+    reflected: ComplexArray
+    shown: ComplexArray
+    by_reflection: ComplexArray
 
 
 class _Chain:
@@ -84,19 +100,29 @@ class _Chain:
         self._cables = {at: (line.propagation(x, at), line.cable_impedance(x, at)) for at in line.cables}
         self._pieces = [piece for at in range(len(line.parts)) for piece in self._pieces_of(at)]
         self._waves = LineWaves.of([piece.scattering for piece in self._pieces], line.load_reflection(x))
-        self._slopes = np.zeros((x.size, line.frequency_hz.size), dtype=np.complex128)
+
+    def shown(self) -> ComplexArray:
+        """What is shown."""
+        own = self._waves.ahead[0]
+        for plane, piece in enumerate(self._pieces):
+            wanders = self._x[self._wanders(piece.part)]
+            if wanders.any() and self._is_cable(piece):
+                own = own + wanders @ self._wander_slopes(plane, piece)
+        return self._seen(own).shown
 
     def prediction(self) -> Prediction:
         """What is shown, and all that follows."""
         line, own = self._line, self._waves.ahead[0]
+        self._slopes = np.zeros((self._x.size, line.frequency_hz.size), dtype=np.complex128)
         for plane, piece in enumerate(self._pieces):
             if isinstance(line.parts[piece.part], CablePart):
                 own = own + self._cable_slopes(plane, piece)
             elif piece.is_lumped:
                 self._lumped_slopes(plane, piece.part)
         self._slopes[line.offsets[-1] : line.parameter_count] = self._waves.forward[-1] ** 2 * line.load_basis
-        shown, by_reflection = self._seen(own)
-        return Prediction(shown, self._slopes, self._waves, self._pieces, by_reflection)
+        seen = self._seen(own)
+        self._analyser_slopes(own, seen)
+        return Prediction(seen.shown, self._slopes, self._waves, self._pieces, seen.by_reflection)
 
     def _own(self, number: int) -> RealArray:
         """The parameters of a fault."""
@@ -138,7 +164,7 @@ class _Chain:
             if kind.is_stretch:
                 stretch = kind.stretch(own)
                 begin = min(place + stretch.length_m, length_m)
-                angle = lossier(gamma, stretch) * (begin - place)
+                angle = altered_wave(gamma, stretch) * (begin - place)
                 altered = line_scattering(impedance * stretch.ratio, angle, self._z_0)
             else:
                 altered = lumped_scattering(kind.lumped(own, self._omega), self._z_0)
@@ -146,42 +172,64 @@ class _Chain:
         run = line_scattering(impedance, gamma * (length_m - begin), self._z_0)
         return [*pieces, Piece(run, at, begin, length_m, behind=behind)]
 
+    def _is_cable(self, piece: Piece) -> bool:
+        """Whether it is a run of cable, altered or not."""
+        if not isinstance(self._line.parts[piece.part], CablePart):
+            return False
+        return piece.fault is None or self._faults[piece.fault].kind.is_stretch
+
+    def _wanders(self, part: int) -> slice:
+        """Where the waves of a cable's impedance are among the parameters; of anything else nothing."""
+        if not isinstance(self._line.parts[part], CablePart):
+            return slice(0)
+        first = self._line.offsets[part] + CABLE_PARAMETERS
+        return slice(first, first + self._line.cable(part).wanders)
+
+    def _inside(self, piece: Piece) -> tuple[ComplexArray, ComplexArray, Stretch | None]:
+        """Propagation constant and impedance of a run of cable, and the stretch that it is."""
+        gamma, impedance = self._cables[piece.part]
+        if piece.fault is None:
+            return gamma, impedance, None
+        stretch = self._faults[piece.fault].kind.stretch(self._own(piece.fault))
+        return altered_wave(gamma, stretch), impedance * stretch.ratio, stretch
+
     def _cable_slopes(self, plane: int, piece: Piece) -> ComplexArray:
         """Add a piece's share to the derivatives by its cable's parameters; what its wander adds is returned."""
         line, slopes, first = self._line, self._slopes, self._line.offsets[piece.part]
         cable, prior = line.cable(piece.part), line.prior
-        gamma, impedance = self._cables[piece.part]
         if piece.fault is not None:
             self._placed_slopes(plane, piece, piece.fault)
-            kind = self._faults[piece.fault].kind
-            if not kind.is_stretch:
-                return np.zeros_like(gamma)
-            stretch = kind.stretch(self._own(piece.fault))
-            gamma, impedance = lossier(gamma, stretch), impedance * stretch.ratio
-        length = piece.end_m - piece.begin_m
+        if not self._is_cable(piece):
+            return np.zeros_like(slopes[0])
+        gamma, impedance, stretch = self._inside(piece)
         onward, returning = self._travelling(plane, impedance)
         onward_end, returning_end = self._travelling(plane + 1, impedance)
         scale = self._z_0 / impedance
         by_angle = -2 * onward * returning * scale
-        slopes[first] += by_angle * length * 1j * cable.beta * prior.length
-        slopes[first + 1] += by_angle * length * 1j * cable.conductor * prior.skin_phase
-        slopes[first + 2] += by_angle * length * cable.conductor * prior.conductor_loss
-        slopes[first + 3] += by_angle * length * cable.other_loss * prior.other_loss
-        change = (onward**2 - onward_end**2) + (returning_end**2 - returning**2)
-        slopes[first + 4] += scale / 2 * change * prior.impedance / (1 + self._x[first + 4] * prior.impedance)
+        by_length = by_angle * (piece.end_m - piece.begin_m)
+        by_gamma: list[NumberArray] = [
+            1j * cable.beta * prior.length,
+            1j * cable.conductor * prior.skin_phase,
+            cable.conductor * prior.conductor_loss,
+            cable.other_loss * prior.other_loss,
+        ]
+        for own, change in enumerate(by_gamma):
+            slopes[first + own] += by_length * (change if stretch is None else altered_wave(change, stretch))
+        stepped = (onward**2 - onward_end**2) + (returning_end**2 - returning**2)
+        slopes[first + 4] += scale / 2 * stepped * prior.impedance / (1 + self._x[first + 4] * prior.impedance)
         # a fault's place moves the ends of the pieces beside it
         for number, sign in ((piece.before, 1), (piece.behind, -1)):
             if number is not None:
                 fault = self._faults[number]
                 slopes[self._offsets[number] + fault.size_count] += by_angle * gamma * sign * fault.place_deviation_m
-        rows = self._wander_slopes(plane, piece, gamma, impedance)
-        wanders = slice(first + CABLE_PARAMETERS, first + CABLE_PARAMETERS + cable.wanders)
+        rows, wanders = self._wander_slopes(plane, piece), self._wanders(piece.part)
         slopes[wanders] += rows
         added: ComplexArray = self._x[wanders] @ rows
         return added
 
-    def _wander_slopes(self, plane: int, piece: Piece, gamma: ComplexArray, impedance: ComplexArray) -> ComplexArray:
+    def _wander_slopes(self, plane: int, piece: Piece) -> ComplexArray:
         """A piece's share of the derivatives by the waves of its cable's impedance."""
+        gamma, impedance, _ = self._inside(piece)
         cable, length = self._line.cable(piece.part), piece.end_m - piece.begin_m
         (onward, _), (_, returning) = (self._travelling(end, impedance) for end in (plane, plane + 1))
         returned, forth, back = np.exp(-2 * gamma * length), onward**2, returning**2
@@ -210,7 +258,7 @@ class _Chain:
                 # what the stretch gains in length the cable behind it loses
                 grown = stretch.length_m - (piece.end_m - piece.begin_m)
                 shorter = line_scattering(impedance, -gamma * grown, self._z_0).ahead(beyond)
-                angle = lossier(gamma, stretch) * stretch.length_m
+                angle = altered_wave(gamma, stretch) * stretch.length_m
                 ahead = line_scattering(impedance * stretch.ratio, angle, self._z_0).ahead(shorter)
             else:
                 ahead = lumped_scattering(kind.lumped(moved, self._omega), self._z_0).ahead(beyond)
@@ -245,20 +293,32 @@ class _Chain:
                 slopes[self._offsets[number] + size] += change / STEP
             section += kind.is_stretch
 
-    def _seen(self, own: ComplexArray) -> tuple[ComplexArray, ComplexArray]:
-        """What the analyser makes of a reflection; derivatives by the line's parameters become those of that."""
-        line, x, slopes = self._line, self._x, self._slopes
-        directivity, match, tracking = line.analyser_basis
+    def _analyser(self) -> tuple[ComplexArray, ComplexArray, ComplexArray, float]:
+        """Directivity, source match and tracking that are left over, and how far the reference plane is off."""
+        directivity, match, tracking = self._line.analyser_basis
+        first, second = len(directivity), len(directivity) + len(match)
+        plane, x = second + len(tracking), self._x
+        return x[:first] @ directivity, x[first:second] @ match, x[second:plane] @ tracking, float(x[plane])
+
+    def _seen(self, own: ComplexArray) -> _Seen:
+        """What the analyser makes of a reflection."""
+        d, s, t, plane = self._analyser()
+        once, below = (1 + t) * np.exp(-self._turn() * plane), 1 - s * own
+        reflected = once * own / below
+        return _Seen(reflected, d + reflected, once / below**2)
+
+    def _turn(self) -> ComplexArray:
+        """By how much the usual deviation of the reference plane turns a reflection [j rad]."""
+        return (2j * self._omega * self._line.prior.plane_m / C_0).astype(np.complex128)
+
+    def _analyser_slopes(self, own: ComplexArray, seen: _Seen) -> None:
+        """Derivatives by the line's parameters become those of what is shown; those by the analyser's."""
+        slopes, (_, s, t, _) = self._slopes, self._analyser()
+        directivity, match, tracking = self._line.analyser_basis
         first, second = len(directivity), len(directivity) + len(match)
         plane = second + len(tracking)
-        d, s, t = x[:first] @ directivity, x[first:second] @ match, x[second:plane] @ tracking
-        turn = 2j * self._omega * line.prior.plane_m / C_0
-        once, below = (1 + t) * np.exp(-turn * x[plane]), 1 - s * own
-        reflected = once * own / below
-        by_reflection = once / below**2
-        slopes[plane + 1 :] *= by_reflection
+        slopes[plane + 1 :] *= seen.by_reflection
         slopes[:first] = directivity
-        slopes[first:second] = match * (reflected * own / below)
-        slopes[second:plane] = tracking * (reflected / (1 + t))
-        slopes[plane] = -turn * reflected
-        return d + reflected, by_reflection
+        slopes[first:second] = match * (seen.reflected * own / (1 - s * own))
+        slopes[second:plane] = tracking * (seen.reflected / (1 + t))
+        slopes[plane] = -self._turn() * seen.reflected

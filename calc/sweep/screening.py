@@ -13,15 +13,18 @@ from .arrays import ComplexArray, NumberArray, RealArray
 from .faults import AT_A_JOINT, CAPACITIVE, IN_A_CABLE, FaultKind, PlacedFault
 from .fit import NOISE_FLOOR, Fit
 from .line_waves import line_scattering, lumped_scattering
-from .prediction import Piece, inserted, lossier
+from .prediction import Piece, altered_wave, inserted
 from .swept_line import SweptLine
 
-__all__ = ["FollowedScore", "Place", "Trial", "judged_until_m", "place_grid", "screened"]
+__all__ = ["FollowedScore", "Place", "Trial", "judged_until_m", "place_grid", "screened", "screened_stretches"]
 
 MOST_PLACES, MOST_LOOKED_AT = 64, 1200
 """In all cables together: those tried with every kind, and those looked at with one to find them."""
 LOOKED_FOR = CAPACITIVE._replace(tried=((0.5,),))
 """What sends an echo from one place, as the beginning of anything does."""
+STRETCHES = tuple(kind for kind in IN_A_CABLE if kind.is_stretch)
+LONGEST_DEVIATIONS, LONGEST_STRETCH_M, MOST_STRETCHES = 2.0, 2.5, 40
+"""Of a kind's usual length; of any; and how many lengths."""
 REGULAR = 0.006
 """Reflection, rms, that parameters may leave unexplained while they follow a trial."""
 
@@ -40,11 +43,16 @@ class Trial(NamedTuple):
     fault: PlacedFault
     sizes: tuple[float, ...]
     score: float
+    shorter_m: float = 0.0
+    """By so much its cable is shorter: the line was fitted with the delay of what is wet in its length."""
 
-    @property
-    def parameters(self) -> RealArray:
-        """A fit's start: the sizes and, inside a cable, the place."""
-        return np.array([*self.sizes, *([] if self.fault.about_m is None else [0.0])])
+    def begun(self, line: SweptLine, x: RealArray) -> RealArray:
+        """A fit's start: the parameters before, the sizes and, inside a cable, the place."""
+        before = x.copy()
+        if self.shorter_m:
+            length = line.cable(self.fault.part).length_m * line.prior.length
+            before[line.offsets[self.fault.part]] -= self.shorter_m / length
+        return np.array([*before, *self.sizes, *([] if self.fault.about_m is None else [0.0])])
 
 
 class _At(NamedTuple):
@@ -91,6 +99,22 @@ def _by_part(places: list[Place]) -> list[list[Place]]:
     return [[place for place in places if place.part == part] for part in dict.fromkeys(one.part for one in places)]
 
 
+def screened_stretches(line: SweptLine, fit: Fit, part: int, edge_m: float, step_m: float) -> list[Trial]:
+    """Altered stretches of a cable that begin or end at one place [m], of every length in steps of so many metres."""
+    screen, length = _Screen(line, fit), line.cable(part).length_m
+    step = max(step_m, LONGEST_STRETCH_M / MOST_STRETCHES)
+    trials: list[Trial] = []
+    for kind in STRETCHES:
+        longest = min(kind.sizes[0].of(LONGEST_DEVIATIONS), LONGEST_STRETCH_M, length)
+        for metres in np.arange(step, longest, step):
+            own = float(np.log(metres / kind.sizes[0].middling) / kind.sizes[0].spread)
+            so_long = kind._replace(tried=tuple((own, *rest) for rest in dict.fromkeys(one[1:] for one in kind.tried)))
+            places = [Place(part, at, 2 * step) for at in (edge_m, edge_m - metres) if 0 <= at <= length - metres]
+            found = screen.trials(places, (so_long,)) if places else []
+            trials += [trial._replace(fault=trial.fault._replace(kind=kind)) for trial in found]
+    return sorted(trials, key=lambda trial: -trial.score)
+
+
 class _Screen:
     """A fitted line, its waves, and what its parameters follow."""
 
@@ -103,28 +127,31 @@ class _Screen:
         """Each of some kinds with its best sizes, at joints or at places in one cable."""
         at, found = self._waves.at(places), []
         seen = at.forward**2 * (1 - at.back * at.ahead) * self._seen
-        for kind in kinds:
-            ahead = np.array([self._ahead(kind, np.array(sizes), places, at) for sizes in kind.tried])
+        for kind, kept in [*((kind, False) for kind in kinds), *((kind, True) for kind in kinds if kind.slows)]:
+            ahead = np.array([self._ahead(kind, np.array(sizes), places, at, kept=kept) for sizes in kind.tried])
             moved = seen * (ahead - at.ahead) / (1 - at.back * ahead)
             scores = self._score.of(moved.reshape(-1, self._omega.size)).reshape(len(kind.tried), -1)
             scores -= np.sum(np.square(kind.tried), axis=1)[:, None] / 2
             for number, best in enumerate(np.argmax(scores, axis=0)):
                 place = places[number]
                 fault = PlacedFault(kind, place.part, place.at_m, place.step_m / 2)
-                found.append(Trial(fault, kind.tried[best], float(scores[best, number])))
+                shorter = kind.stretch(np.array(kind.tried[best])).delay_m if kept else 0.0
+                found.append(Trial(fault, kind.tried[best], float(scores[best, number]), shorter))
         return found
 
-    def _ahead(self, kind: FaultKind, sizes: RealArray, places: list[Place], at: _At) -> ComplexArray:
-        """Reflection ahead of the places with a fault there."""
+    def _ahead(self, kind: FaultKind, sizes: RealArray, places: list[Place], at: _At, *, kept: bool) -> ComplexArray:
+        """Reflection ahead of the places with a fault there, what lies behind it kept where it is or delayed."""
         if not kind.is_stretch:
             return lumped_scattering(kind.lumped(sizes, self._omega), self._line.impedance_ohm).ahead(at.ahead)
         stretch, part = kind.stretch(sizes), places[0].part
         if places[0].at_m is None:
             return inserted(self._line, stretch).ahead(at.ahead)
         length = self._line.cable(part).length_m
-        ends = [place._replace(at_m=min((place.at_m or 0.0) + stretch.length_m, length)) for place in places]
-        longer = np.array([(end.at_m or 0.0) - (place.at_m or 0.0) for end, place in zip(ends, places, strict=True)])
-        angle = lossier(self._waves.gamma(part), stretch) * longer[:, None]
+        taken = stretch.length_m + (stretch.delay_m if kept else 0.0)
+        begins = np.array([place.at_m or 0.0 for place in places])
+        longer = np.minimum(stretch.length_m, length - begins)
+        ends = [Place(part, min(float(begin) + taken, length)) for begin in begins]
+        angle = altered_wave(self._waves.gamma(part), stretch) * longer[:, None]
         altered = line_scattering(self._waves.impedance(part) * stretch.ratio, angle, self._line.impedance_ohm)
         return altered.ahead(self._waves.at(ends).ahead)
 

@@ -5,6 +5,7 @@ line join those carried along; the best are kept. Where what they say is odd, fa
 fit of the intact line hides a fault in parts that are off and in cables of wrong lengths.
 """
 
+from collections.abc import Iterator
 from typing import NamedTuple
 
 import numpy as np
@@ -13,6 +14,7 @@ from .alignment import aligned_fits, lower_bands
 from .arrays import ComplexArray, RealArray
 from .dark_joints import dark_fits
 from .fit import Fit, fitted
+from .mistaken_joints import mistaken_fits
 from .screening import judged_until_m, place_grid
 from .settling import settled
 from .starts import (
@@ -23,6 +25,7 @@ from .starts import (
     own_parameters,
     place_of,
     starts_at,
+    stretch_starts,
     trial_starts,
     with_joint_at,
 )
@@ -39,11 +42,13 @@ LEAST_EVIDENCE, LEAST_GAIN = 10.0, 2.0
 """By which a fault must better what is simpler, and another look at it the one before, to be followed."""
 HOPELESS = 60.0
 """Evidence by which a fault, fitted for a few rounds, may lag behind and still be fitted to the end."""
-SECOND_TRIALS, JOINTS_AGAIN = 4, 2
-"""Of a second fault; joints at which all kinds are tried again."""
+SECOND_TRIALS, JOINTS_AGAIN, STRETCHES_AGAIN = 4, 2, 2
+"""Of a second fault; joints at which all kinds are tried again, and stretches of a cable at one place."""
+GIVEN_UP = 0.6
+"""Share of the measured reflection that every fit leaves, from which on a sweep is none of this line's."""
 LOOKS, SETTLED = 3, 3
 """How often one fault is looked for again on the line that it found; places at which joints are moved first."""
-ODD_MISFIT, ODD_LINE = 0.02, 0.45
+ODD_MISFIT, ODD_LINE, ODD_LENGTH = 0.02, 0.45, 2.8
 """Reflection, rms, that a fit leaves, and mean of its squared deviations from what is usual, from which on it explains
 a sweep so badly, or by such odd parts, that more is tried. Nine of ten sound training lines are below either."""
 
@@ -67,13 +72,16 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
     starts_intact = [intact.x, *(fit.x[: line.parameter_count] for fit in pool[:2])]
     whole = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
     found = [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool]
-    if _is_odd(line, max([whole, *found], key=lambda fit: fit.evidence)):
-        usual = np.zeros(line.parameter_count)
-        lines = [whole.x, bare(line, whole), usual, *(fit.x for fit in aligned[1:])]
-        found += _from_elsewhere(line, measured, cell_m, lines, whole.evidence)
-        found += dark_fits(line, measured, cell_m, whole.evidence - HOPELESS)
+    others = [fit.x for fit in aligned[1:2]]
+    looks = _further_looks(line, measured, cell_m, whole, found, others)
+    while _is_odd(line, max([whole, *found], key=lambda fit: fit.evidence)):
+        more = next(looks, None)
+        if more is None:
+            break
+        found = [*found, *more]
     single = _kept(line, found, KEPT)
-    if not _betters(single, whole):
+    given_up = GIVEN_UP * float(np.sqrt(np.mean(np.abs(measured) ** 2)))
+    if not _betters(single, whole) or min(fit.misfit for fit in single) > given_up:
         return Hypotheses(whole, single, [], [])
     whole, single = _one_fault(line, measured, cell_m, whole, single)
     if not _betters(single, whole):
@@ -113,9 +121,13 @@ def _one_fault(
 ) -> tuple[Fit, list[Fit]]:
     """The intact line and one fault, each fitted again with what the best fault found of the line."""
     places, count = place_grid(line, cell_m / 2), line.parameter_count
+    at_rest: list[Fit] = []
     for _ in range(LOOKS):
-        single = _all_settled(line, measured, cell_m, single)
+        near = [fit for fit in single[:SETTLED] if fit.evidence > single[0].evidence - HOPELESS]
+        moved = [fit if any(fit is one for one in at_rest) else settled(line, measured, fit, cell_m) for fit in near]
+        single = _kept(line, [*moved, *single], KEPT)
         best = _best_place(line, measured, single[0], cell_m)
+        at_rest += [*moved, best]
         own = best.x[:count]
         again = fitted(line, measured, own, (), ROUNDS)
         whole = max(whole, again, key=lambda fit: fit.evidence)
@@ -125,21 +137,18 @@ def _one_fault(
         starts += trial_starts(line, fitted(line, measured, own, (), 0), places, TRIALS)
         for fit in [fit for fit in single if fit.faults[-1].about_m is None][:JOINTS_AGAIN]:
             starts += starts_at(line, measured, fit, fit.x[:count], fit.faults[-1].part)
+        for fit in [fit for fit in single[:SETTLED] if fit.faults[-1].about_m is not None and _is_odd(line, best)]:
+            starts += stretch_starts(line, measured, fit, cell_m / 4, STRETCHES_AGAIN)
         single = _kept(line, [best, *single, *_finished(line, measured, starts, KEPT, best.evidence)], KEPT)
         if single[0].evidence < best.evidence + LEAST_GAIN:
             break
     return whole, single
 
 
-def _all_settled(line: SweptLine, measured: ComplexArray, cell_m: float, fits: list[Fit]) -> list[Fit]:
-    """Fits, of which the best and those that come near have their joints moved."""
-    near = [fit for fit in fits[:SETTLED] if fit.evidence > fits[0].evidence - HOPELESS]
-    return _kept(line, [*(settled(line, measured, fit, cell_m) for fit in near), *fits], KEPT)
-
-
 def _two_faults(line: SweptLine, measured: ComplexArray, cell_m: float, found: Hypotheses) -> Hypotheses:
     """What was found, each fault's place judged beside the other, and the first one alone on the line of both."""
-    both, count = _best_place(line, measured, found.double[0], cell_m), line.parameter_count
+    both = _best_place(line, measured, settled(line, measured, found.double[0], cell_m), cell_m)
+    count = line.parameter_count
     alone = fitted(line, measured, both.x[: count + both.faults[0].parameter_count], both.faults[:1], ROUNDS)
     single = _kept(line, [settled(line, measured, alone, cell_m), *found.single], KEPT)
     other = fitted(line, measured, np.concatenate([both.x[:count], own_parameters(both)]), both.faults[1:], ROUNDS)
@@ -151,10 +160,9 @@ def _two_faults(line: SweptLine, measured: ComplexArray, cell_m: float, found: H
 
 
 def _best_place(line: SweptLine, measured: ComplexArray, fit: Fit, cell_m: float) -> Fit:
-    """The fit with its joints moved, or its last fault at one of the joints beside it."""
-    moved = settled(line, measured, fit, cell_m)
-    at_joint = _at_joints_instead(line, measured, moved, judged_until_m(line, cell_m))
-    return max([moved, *(settled(line, measured, one, cell_m) for one in at_joint)], key=lambda one: one.evidence)
+    """The fit, its joints settled, or one with its last fault at one of the joints beside it."""
+    at_joint = _at_joints_instead(line, measured, fit, judged_until_m(line, cell_m))
+    return max([fit, *(settled(line, measured, one, cell_m) for one in at_joint)], key=lambda one: one.evidence)
 
 
 def _finished(line: SweptLine, measured: ComplexArray, starts: list[Start], most: int, beside: float) -> list[Fit]:
@@ -166,8 +174,20 @@ def _finished(line: SweptLine, measured: ComplexArray, starts: list[Start], most
 
 def _is_odd(line: SweptLine, fit: Fit) -> bool:
     """Whether a fit explains the sweep badly, or by analyser, cables and joints as they seldom are."""
-    own = fit.x[: line.offsets[-1]]
-    return fit.misfit > ODD_MISFIT or float(np.mean(own**2)) > ODD_LINE
+    own, lengths = fit.x[: line.offsets[-1]], fit.x[[line.offsets[at] for at in line.cables]]
+    far = bool(np.any(np.abs(lengths) > ODD_LENGTH))
+    return far or fit.misfit > ODD_MISFIT or float(np.mean(own**2)) > ODD_LINE
+
+
+def _further_looks(
+    line: SweptLine, measured: ComplexArray, cell_m: float, whole: Fit, found: list[Fit], others: list[RealArray]
+) -> Iterator[list[Fit]]:
+    """Fits of faults that a fit of the intact line hides, those soonest made first; other alignments of the line."""
+    yield _as_stretches(line, measured, cell_m, found, whole.evidence)
+    yield mistaken_fits(line, measured, cell_m, whole)
+    lines = [whole.x, bare(line, whole), np.zeros(line.parameter_count), *others]
+    yield _from_elsewhere(line, measured, cell_m, lines, whole.evidence)
+    yield dark_fits(line, measured, cell_m, whole.evidence - HOPELESS)
 
 
 def _from_elsewhere(
@@ -177,6 +197,13 @@ def _from_elsewhere(
     places, starts = place_grid(line, cell_m / 2), []
     for x in lines:
         starts += trial_starts(line, fitted(line, measured, x, (), 0), places, TRIALS)
+    return _finished(line, measured, starts, KEPT, beside)
+
+
+def _as_stretches(line: SweptLine, measured: ComplexArray, cell_m: float, fits: list[Fit], beside: float) -> list[Fit]:
+    """Altered stretches that begin or end where the best fits have a fault in a cable, fitted to the end."""
+    best = [fit for fit in _kept(line, fits, KEPT) if fit.faults[-1].about_m is not None]
+    starts = [start for fit in best for start in stretch_starts(line, measured, fit, cell_m / 4, STRETCHES_AGAIN)]
     return _finished(line, measured, starts, KEPT, beside)
 
 

@@ -8,7 +8,7 @@ import numpy as np
 from ..physics.ratings import assumption
 from .faults import RARE
 from .fit import Fit
-from .prediction import predicted
+from .prediction import shown_with
 from .results import AntennaEnd, Finding, Where
 from .search import Hypotheses
 from .starts import own_parameters, place_of
@@ -19,13 +19,16 @@ __all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", 
 UNEVEN, VAGUE_UNEVEN = 0.03, 0.035
 """Reflection, rms, that a fault in a cable must make, before a known end and before one of which little is known: good
 cables are uneven, and make less than that."""
-VAGUE_ODDS = 10.0
+VAGUE_ODDS, CABLE_ODDS, SECOND_ODDS = 14.0, 5.0, 4.0
 """Logarithm of the odds more that are asked before an end of which little is known: what stands for an antenna is only
-like one, and what lies before it is made to match."""
+like one, and what lies before it is made to match; of a fault in a cable, which good ones look like by being uneven;
+and of each of two."""
 UNEXPLAINED_LEAVES, UNEXPLAINED_SHARE, MOST_LEAVES = 0.95, 2.0, 1.2
 """Share of what the intact line leaves from which on so much more reflection is asked: the fault explains no more of
 the sweep, only by parts nearer to the usual, and what is usual of a real line may be something else. Beyond the last
 share it explains less."""
+WEAK_ODDS, WEAK_LEAVES = 32.0, 0.85
+"""Odds below which that much is asked from a lower share on."""
 STRONG_ODDS, STRONG_LEAVES, STRONG_SHARE = 60.0, 0.75, 0.5
 """Odds, and share of what the intact line leaves, by which such a share of the reflection is enough before a known
 end."""
@@ -137,7 +140,7 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
         return Selection("no fit", intact, selected, suspicions, [], [])
     if pair:
         return Selection(_finding_of(pair[0].suspicion), intact, selected, suspicions, pair, [])
-    beside = _beside(first, suspicions, cell_m)
+    beside = _beside(line, first, suspicions, cell_m)
     probability = first.probability + sum(one.probability for one in beside)
     if probability < CLEAR or first.probability < LEADING:
         apart = [one for one in suspicions if one.probability > POSSIBLE]
@@ -154,7 +157,7 @@ def _joint_instead(line: SweptLine, first: Suspicion, suspicions: list[Suspicion
     """The joint to be named instead of a cable near it: a joint is opened before a cable is cut."""
     if first.where == "joint":
         return None
-    lumped, reach_m = first.best.faults[-1].kind.weight <= RARE, BESIDE_CELLS * cell_m
+    lumped, reach_m = _is_seldom_in_cables(first), BESIDE_CELLS * cell_m
     # what is seldom met in a cable is at a joint that cables of usual lengths bring to its place
     usual_m = max(reach_m, line.prior.length * first.distance_m)
     for one in suspicions:
@@ -199,7 +202,7 @@ def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
         share = STRONG_SHARE if left < STRONG_LEAVES and not line.is_end_vague else 1.0
     elif left > MOST_LEAVES:
         return False
-    elif left > UNEXPLAINED_LEAVES:
+    elif left > (WEAK_LEAVES if first.odds < WEAK_ODDS else UNEXPLAINED_LEAVES):
         share = UNEXPLAINED_SHARE
     return _is_plain(line, first) and made_by(line, first.best, 0) >= share * _least_reflection(line, first)
 
@@ -211,7 +214,8 @@ def _least_reflection(line: SweptLine, suspicion: Suspicion) -> float:
 
 
 def _is_plain(line: SweptLine, suspicion: Suspicion) -> bool:
-    return suspicion.odds > least_odds() + (VAGUE_ODDS if line.is_end_vague else 0.0)
+    more = CABLE_ODDS if suspicion.where == "cable" else 0.0
+    return suspicion.odds > least_odds() + more + (VAGUE_ODDS if line.is_end_vague else 0.0)
 
 
 def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]:
@@ -230,10 +234,11 @@ def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]
     made = [made_by(line, fit, number) for number in (1, 0)]
     leaves = SECOND_LEAVES if min(made) > SECOND_SHARE * max(made) else SMALL_SECOND_LEAVES
     explains = fit.misfit < min(leaves * alone[0].misfit, SECOND_MISFIT)
-    plain = all(_is_plain(line, each) and each.probability > CLEAR for each in found)
+    plain = all(_is_plain(line, each._replace(odds=each.odds - SECOND_ODDS)) for each in found)
+    clear = all(each.probability > CLEAR for each in found)
     least = [max(_least_reflection(line, each), LEAST_SECOND_SHARE * max(made)) for each in found]
     large = all(own > one for own, one in zip(made, least, strict=True))
-    if not (elsewhere and explains and plain and large):
+    if not (elsewhere and explains and plain and clear and large):
         return []
     named = [
         Named(each, fit, number, each.probability * earned(each.odds) * _within_cell(each.best, cell_m), reflection, [])
@@ -242,18 +247,29 @@ def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]
     return sorted(named, key=lambda each: -each.reflection)
 
 
-def _beside(first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> list[Suspicion]:
-    """Places too near to the first to be told from it."""
-    others = [one for one in suspicions if one is not first and one.probability > POSSIBLE]
-    return [one for one in others if abs(one.distance_m - first.distance_m) <= BESIDE_CELLS * cell_m]
+def _beside(line: SweptLine, first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> list[Suspicion]:
+    """Places too near to the first to be told from it; of a joint also what is seldom met in a cable near it."""
+    reach_m = BESIDE_CELLS * cell_m
+    usual_m = max(reach_m, line.prior.length * first.distance_m)
+    found = []
+    for one in suspicions:
+        lumped = first.where == "joint" and one.where == "cable" and _is_seldom_in_cables(one)
+        near = abs(one.distance_m - first.distance_m) <= (usual_m if lumped else reach_m)
+        if one is not first and one.probability > POSSIBLE and near:
+            found.append(one)
+    return found
+
+
+def _is_seldom_in_cables(suspicion: Suspicion) -> bool:
+    return suspicion.best.faults[-1].kind.weight <= RARE
 
 
 def made_by(line: SweptLine, fit: Fit, number: int) -> float:
     """How much of the reflection one of a fit's faults makes, rms."""
     faults = [fault for at, fault in enumerate(fit.faults) if at != number]
     own = [own_parameters(fit, at) for at in range(len(fit.faults)) if at != number]
-    without = predicted(line, np.concatenate([fit.x[: line.parameter_count], *own]), faults)
-    return float(np.sqrt(np.mean(np.abs(fit.prediction.shown - without.shown) ** 2)))
+    without = shown_with(line, np.concatenate([fit.x[: line.parameter_count], *own]), faults)
+    return float(np.sqrt(np.mean(np.abs(fit.prediction.shown - without) ** 2)))
 
 
 def _misses(line: SweptLine, fit: Fit) -> bool:

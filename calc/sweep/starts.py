@@ -5,7 +5,7 @@ import numpy as np
 from .arrays import ComplexArray, RealArray
 from .faults import AT_A_JOINT, PlacedFault
 from .fit import Fit, fitted
-from .screening import Place, Trial, screened
+from .screening import Place, Trial, screened, screened_stretches
 from .swept_line import SweptLine
 
 __all__ = [
@@ -17,6 +17,7 @@ __all__ = [
     "own_parameters",
     "place_of",
     "starts_at",
+    "stretch_starts",
     "trial_starts",
     "with_joint_at",
 ]
@@ -60,7 +61,7 @@ def trial_starts(line: SweptLine, fit: Fit, places: list[Place], most: int) -> l
         if len(near) > 1 or any(other.fault.kind is trial.fault.kind for other in near):
             continue
         chosen.append(trial)
-        starts.append(((*fit.faults, trial.fault), np.concatenate([fit.x, trial.parameters])))
+        starts.append(((*fit.faults, trial.fault), trial.begun(line, fit.x)))
         if trial.fault.about_m is not None:
             starts += _moved_joints(line, fit, trial, {place.part for place in places})
     return starts
@@ -100,7 +101,19 @@ def starts_at(line: SweptLine, measured: ComplexArray, fit: Fit, x: RealArray, a
     others, fault = fit.faults[:-1], fit.faults[-1]
     x = np.concatenate([x, fit.x[line.parameter_count : fit.x.size - fault.parameter_count]])
     trials = screened(line, fitted(line, measured, x, others, 0), [Place(at, None)])[:JOINT_TRIALS]
-    return [((*others, trial.fault), np.concatenate([x, trial.parameters])) for trial in trials]
+    return [((*others, trial.fault), trial.begun(line, x)) for trial in trials]
+
+
+def stretch_starts(line: SweptLine, measured: ComplexArray, fit: Fit, step_m: float, most: int) -> list[Start]:
+    """Altered stretches that begin or end where a fit's last fault, in a cable, does."""
+    others, fault, own = fit.faults[:-1], fit.faults[-1], own_parameters(fit)
+    edges, x = [fault.place_m(own)], fit.x[: fit.x.size - fault.parameter_count]
+    if fault.kind.is_stretch:
+        edges.append(edges[0] + fault.kind.stretch(own).length_m)
+    without = fitted(line, measured, x, others, 0)
+    trials = [one for edge in edges for one in screened_stretches(line, without, fault.part, edge, step_m)]
+    best = sorted(trials, key=lambda trial: -trial.score)[:most]
+    return [((*others, trial.fault), trial.begun(line, x)) for trial in best]
 
 
 def joints_beside(line: SweptLine, cable: int) -> list[int]:

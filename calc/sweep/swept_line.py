@@ -38,6 +38,7 @@ from .prior import (
 
 __all__ = [
     "CABLE_PARAMETERS",
+    "JOINT_PARAMETERS",
     "CablePart",
     "EndPart",
     "FixedPart",
