@@ -49,8 +49,8 @@ GIVEN_UP = 0.6
 LOOKS, SETTLED = 3, 3
 """How often one fault is looked for again on the line that it found; places at which joints are moved first."""
 ODD_MISFIT, ODD_LINE, ODD_LENGTH = 0.02, 0.45, 2.8
-"""Reflection, rms, that a fit leaves, and mean of its squared deviations from what is usual, from which on it explains
-a sweep so badly, or by such odd parts, that more is tried. Nine of ten sound training lines are below either."""
+"""Reflection, rms, that a fit leaves, mean of its squared deviations from what is usual, and deviation of a cable's
+length, from which on it explains a sweep so badly, or by such odd parts, that more is tried."""
 
 
 class Hypotheses(NamedTuple):
