@@ -19,17 +19,21 @@ __all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", 
 UNEVEN, VAGUE_UNEVEN = 0.03, 0.035
 """Reflection, rms, that a fault in a cable must make, before a known end and before one of which little is known: good
 cables are uneven, and make less than that."""
-VAGUE_ODDS, CABLE_ODDS, SECOND_ODDS = 14.0, 5.0, 4.0
+VAGUE_ODDS, CABLE_ODDS = 15.0, 5.0
 """Logarithm of the odds more that are asked before an end of which little is known: what stands for an antenna is only
-like one, and what lies before it is made to match; of a fault in a cable, which good ones look like by being uneven;
-and of each of two."""
+like one, and what lies before it is made to match; and of a fault in a cable: good ones look like it by being
+uneven."""
+SECOND_ODDS, VAGUE_SECOND_ODDS = 8.0, 18.0
+"""The same of each of two faults, which must explain most of what one leaves: before a known end, and before one of
+which little is known."""
 UNEXPLAINED_LEAVES, UNEXPLAINED_SHARE, MOST_LEAVES = 0.95, 2.0, 1.2
 """Share of what the intact line leaves from which on so much more reflection is asked: the fault explains no more of
 the sweep, only by parts nearer to the usual, and what is usual of a real line may be something else. Beyond the last
 share it explains less."""
-WEAK_ODDS, WEAK_LEAVES = 32.0, 0.85
-"""Odds below which that much is asked from a lower share on."""
-STRONG_ODDS, STRONG_LEAVES, STRONG_SHARE = 60.0, 0.75, 0.5
+WEAK_ODDS, WEAK_LEAVES, MANY_CELLS, MANY_ODDS = 32.0, 0.85, 15.0, 5.0
+"""Odds below which that much is asked from a lower share on; and odds more that are asked from there on of a line of
+so many cells of distance: the more parts it has, the more of them are less odd by chance."""
+STRONG_ODDS, STRONG_LEAVES, STRONG_SHARE = 60.0, 0.75, 0.7
 """Odds, and share of what the intact line leaves, by which such a share of the reflection is enough before a known
 end."""
 EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.92, 0.94, 0.975)
@@ -129,7 +133,7 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
     """Compare the fits; `cell_m` is the distance that the sweep resolves [m]."""
     intact = hypotheses.intact
     suspicions = _suspicions(line, hypotheses.single, intact.evidence, cell_m)
-    if not suspicions or not _is_found(line, suspicions[0], intact):
+    if not suspicions or not _is_found(line, suspicions[0], intact, cell_m):
         finding: Finding = "no fit" if _misses(line, intact) else "sound"
         return Selection(finding, intact, intact, suspicions, [], [])
     first = suspicions[0]
@@ -195,27 +199,25 @@ def _within_cell(fit: Fit, cell_m: float) -> float:
     return math.erf(cell_m / (deviation * math.sqrt(2))) if deviation > 0 else 1.0
 
 
-def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
+def _is_found(line: SweptLine, first: Suspicion, intact: Fit, cell_m: float) -> bool:
     """Whether the best fault is plain: by its odds and by the reflection it makes."""
     left, share = first.best.misfit / intact.misfit, 1.0
+    asked = least_odds() + (CABLE_ODDS if first.where == "cable" else 0.0)
+    asked += VAGUE_ODDS if line.is_end_vague else 0.0
+    asked += MANY_ODDS if left > WEAK_LEAVES and line.length_m > MANY_CELLS * cell_m else 0.0
     if first.odds > STRONG_ODDS:
         share = STRONG_SHARE if left < STRONG_LEAVES and not line.is_end_vague else 1.0
     elif left > MOST_LEAVES:
         return False
     elif left > (WEAK_LEAVES if first.odds < WEAK_ODDS else UNEXPLAINED_LEAVES):
         share = UNEXPLAINED_SHARE
-    return _is_plain(line, first) and made_by(line, first.best, 0) >= share * _least_reflection(line, first)
+    return first.odds > asked and made_by(line, first.best, 0) >= share * _least_reflection(line, first)
 
 
 def _least_reflection(line: SweptLine, suspicion: Suspicion) -> float:
     if suspicion.where == "joint":
         return floor()
     return VAGUE_UNEVEN if line.is_end_vague else UNEVEN
-
-
-def _is_plain(line: SweptLine, suspicion: Suspicion) -> bool:
-    more = CABLE_ODDS if suspicion.where == "cable" else 0.0
-    return suspicion.odds > least_odds() + more + (VAGUE_ODDS if line.is_end_vague else 0.0)
 
 
 def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]:
@@ -234,11 +236,11 @@ def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]
     made = [made_by(line, fit, number) for number in (1, 0)]
     leaves = SECOND_LEAVES if min(made) > SECOND_SHARE * max(made) else SMALL_SECOND_LEAVES
     explains = fit.misfit < min(leaves * alone[0].misfit, SECOND_MISFIT)
-    plain = all(_is_plain(line, each._replace(odds=each.odds - SECOND_ODDS)) for each in found)
-    clear = all(each.probability > CLEAR for each in found)
+    asked = VAGUE_SECOND_ODDS if line.is_end_vague else SECOND_ODDS
+    plain = all(each.odds > asked and each.probability > CLEAR for each in found)
     least = [max(_least_reflection(line, each), LEAST_SECOND_SHARE * max(made)) for each in found]
     large = all(own > one for own, one in zip(made, least, strict=True))
-    if not (elsewhere and explains and plain and clear and large):
+    if not (elsewhere and explains and plain and large):
         return []
     named = [
         Named(each, fit, number, each.probability * earned(each.odds) * _within_cell(each.best, cell_m), reflection, [])

@@ -23,6 +23,7 @@ __all__ = [
 CERTAIN = 3.0  # standard deviations from which on a resistance counts
 MOST_ASSUMED = 2  # in a verdict; the others stand beside it
 UNUSUAL = 1.3  # usual deviations from which on a verdict says what it assumed
+WORN = 3.0  # the same of a cable's loss from which on no verdict calls that cable good
 
 NOTHING_TO_COMPARE = "The earlier sweep has no frequencies in common with this one."
 
@@ -131,7 +132,7 @@ def assumed_sentences(deviations: list[Deviation], length_tolerance: float) -> l
         usual = max(length_tolerance, one.usual) if one.what == "electrical length" else UNUSUAL * one.usual
         if abs(one.share) <= usual or abs(one.share) < CERTAIN * one.uncertainty:
             continue
-        much = f"{abs(one.share) * 100:.2g} %"
+        much = f"{significant(abs(one.share) * 100, 2):g} %"
         if one.what == "electrical length":
             words = f"as {much} {'longer' if one.share > 0 else 'shorter'} than said"
         else:
@@ -158,7 +159,9 @@ def _finding_words(check: LineCheck) -> str:
     if check.finding == "sound":
         hidden = [joint for joint in check.joints if joint.state == "hidden"]
         but = f", except for what it can't judge: {_names(hidden)}" if hidden else ""
-        return f"No joint or cable is worse than it should be, as far as this sweep can show{but}."
+        worn = any(one.what == "loss" and one.share > WORN * one.usual for one in check.deviations)
+        what = "No joint" if worn else "No joint or cable"
+        return f"{what} is worse than it should be, as far as this sweep can show{but}."
     if check.finding == "unclear":
         names = _element_names(check)
         several = " or ".join(names[element] for element in check.apart)
@@ -174,8 +177,8 @@ def _end_words(end: AntennaEnd, check: LineCheck) -> str:
     beside = "how it is connected" if end.element is None else _element_names(check)[end.element]
     return (
         f"The antenna or {beside} is bad, or it is an antenna for other frequencies: the VSWR at the end of the line"
-        f" is {end.lowest_vswr:.2g} at its best, at {engineering(end.at_hz, 'Hz')}, and should be"
-        f" {end.described_vswr:.2g}."
+        f" is {significant(end.lowest_vswr, 2):g} at its best, at {engineering(end.at_hz, 'Hz')}, and should be"
+        f" {significant(end.described_vswr, 2):g}."
     )
 
 

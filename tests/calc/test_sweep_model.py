@@ -1,9 +1,12 @@
 """The model behind a sweep's verdict: derivatives, faults put in without fitting, the echoes of an unknown line."""
 
+import re
+
 import numpy as np
 import pytest
 import skrf
 from lines import ask, touchstone
+from skrf.media import DefinedGammaZ0
 from test_sweep import medium_of
 
 from jointwise.calc.feedline.elements import CableRun, Joint, KnownEnd, Part
@@ -14,10 +17,12 @@ from jointwise.calc.sweep.fit import fitted
 from jointwise.calc.sweep.prediction import predicted
 from jointwise.calc.sweep.prior import SweepSettings
 from jointwise.calc.sweep.requests import SweepRequest
+from jointwise.calc.sweep.results import Deviation
 from jointwise.calc.sweep.sampling import scattered
 from jointwise.calc.sweep.screening import FollowedScore, place_grid, screened
 from jointwise.calc.sweep.settling import settled
 from jointwise.calc.sweep.swept_line import swept_line
+from jointwise.calc.sweep.verdict import assumed_sentences
 
 ELEMENTS = [
     Joint(family="uhf"),
@@ -149,6 +154,29 @@ def test_a_longer_cable_is_said():
     assert answer["line"]["finding"] == "sound"
     assert any("longer than said" in words for words in answer["line"]["assumed"])
     assert "longer than said" in answer["verdict"]
+
+
+def test_a_cable_that_loses_twice_what_it_should_is_not_called_good():
+    """A verdict does not say above what a line below it denies."""
+    band = skrf.Frequency(1, 500, 401, "MHz")
+    worn = medium_of(band)
+    worn = DefinedGammaZ0(band, gamma=2 * worn.gamma.real + 1j * worn.gamma.imag, z0=50)
+    elements = [{"kind": "joint", "family": "n"}, {"kind": "cable", "cable": "rg_213", "length_m": 20.0}]
+    text = touchstone(band.f, (worn.line(20.0, "m") ** worn.short()).s)
+
+    answer = ask("sweep", elements=elements, load={"kind": "end", "what": "short"}, touchstone=text)
+
+    assert answer["line"]["finding"] == "sound"
+    assert answer["verdict"].startswith("No joint is worse than it should be")
+    [words] = [words for words in answer["line"]["assumed"] if "loss" in words]
+    assert re.search(r"counts with 9[0-9] % more loss than its sheet says", words)
+
+
+def test_a_number_of_three_digits_is_written_out():
+    """Two figures of 107 % are 110 %, not 1.1e+02 %."""
+    lost = Deviation(element=1, part="RG-58", what="loss", share=1.07, uncertainty=0.1, usual=0.2)
+
+    assert assumed_sentences([lost], 0.05) == ["RG-58 (element 2) counts with 110 % more loss than its sheet says."]
 
 
 def test_a_line_needs_what_it_ended_in():
