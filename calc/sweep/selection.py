@@ -30,12 +30,11 @@ UNEXPLAINED_LEAVES, UNEXPLAINED_SHARE, MOST_LEAVES = 0.95, 2.0, 1.2
 """Share of what the intact line leaves from which on so much more reflection is asked: the fault explains no more of
 the sweep, only by parts nearer to the usual, and what is usual of a real line may be something else. Beyond the last
 share it explains less."""
-WEAK_ODDS, WEAK_LEAVES, MANY_CELLS, MANY_ODDS = 32.0, 0.85, 15.0, 5.0
+WEAK_ODDS, WEAK_LEAVES, MANY_CELLS, MANY_ODDS = 32.0, 0.85, 15.0, 4.0
 """Odds below which that much is asked from a lower share on; and odds more that are asked from there on of a line of
 so many cells of distance: the more parts it has, the more of them are less odd by chance."""
 STRONG_ODDS, STRONG_LEAVES, STRONG_SHARE = 60.0, 0.75, 0.7
-"""Odds, and share of what the intact line leaves, by which such a share of the reflection is enough before a known
-end."""
+"""Odds, and share of what the intact line leaves, by which such a share of the reflection is enough."""
 EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.92, 0.94, 0.975)
 """Odds, and the share of the faults named with them that were right among training lines."""
 NO_FIT = 0.15
@@ -206,7 +205,7 @@ def _is_found(line: SweptLine, first: Suspicion, intact: Fit, cell_m: float) -> 
     asked += VAGUE_ODDS if line.is_end_vague else 0.0
     asked += MANY_ODDS if left > WEAK_LEAVES and line.length_m > MANY_CELLS * cell_m else 0.0
     if first.odds > STRONG_ODDS:
-        share = STRONG_SHARE if left < STRONG_LEAVES and not line.is_end_vague else 1.0
+        share = STRONG_SHARE if left < STRONG_LEAVES else 1.0
     elif left > MOST_LEAVES:
         return False
     elif left > (WEAK_LEAVES if first.odds < WEAK_ODDS else UNEXPLAINED_LEAVES):
