@@ -217,8 +217,10 @@ class _Chain:
             slopes[first + own] += by_length * (change if stretch is None else altered_wave(change, stretch))
         stepped = (onward**2 - onward_end**2) + (returning_end**2 - returning**2)
         slopes[first + 4] += scale / 2 * stepped * prior.impedance / (1 + self._x[first + 4] * prior.impedance)
-        # a fault's place moves the ends of the pieces beside it
-        for number, sign in ((piece.before, 1), (piece.behind, -1)):
+        # a fault's place moves the ends of the pieces beside it; a stretch up to the cable's end becomes shorter itself
+        ended = piece.fault if piece.end_m == cable.length_m else None
+        shortened = piece.behind if piece.begin_m < piece.end_m else None
+        for number, sign in ((piece.before, 1), (ended, -1), (shortened, -1)):
             if number is not None:
                 fault = self._faults[number]
                 slopes[self._offsets[number] + fault.size_count] += by_angle * gamma * sign * fault.place_deviation_m
@@ -238,7 +240,7 @@ class _Chain:
         # a wave of impedance is half the one turning forward and half the one turning back
         along = (1 - returned * turned) * (begun * forth + ended.conj() * back) / (2 * gamma - turn)
         along += (1 - returned * turned.conj()) * (begun.conj() * forth + ended * back) / (2 * gamma + turn)
-        rows: ComplexArray = along * (self._z_0 / impedance * gamma / 2 * cable.wander)
+        rows: ComplexArray = along * (self._z_0 / impedance * gamma / 2) * cable.wander[:, None]
         return rows
 
     def _travelling(self, plane: int, impedance: ComplexArray) -> tuple[ComplexArray, ComplexArray]:
@@ -255,10 +257,11 @@ class _Chain:
             moved[size] += STEP
             if kind.is_stretch:
                 stretch = kind.stretch(moved)
+                length_m = min(stretch.length_m, self._line.cable(piece.part).length_m - piece.begin_m)
                 # what the stretch gains in length the cable behind it loses
-                grown = stretch.length_m - (piece.end_m - piece.begin_m)
+                grown = length_m - (piece.end_m - piece.begin_m)
                 shorter = line_scattering(impedance, -gamma * grown, self._z_0).ahead(beyond)
-                angle = altered_wave(gamma, stretch) * stretch.length_m
+                angle = altered_wave(gamma, stretch) * length_m
                 ahead = line_scattering(impedance * stretch.ratio, angle, self._z_0).ahead(shorter)
             else:
                 ahead = lumped_scattering(kind.lumped(moved, self._omega), self._z_0).ahead(beyond)

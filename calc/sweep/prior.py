@@ -65,9 +65,12 @@ LONGEST_ANALYSER_DELAY_S = 1.5e-9
 """There and back, of what calibration leaves: within the analyser, its cable and its standards."""
 KNOWN_ORDER, KNOWN_FALL = 3, 0.5
 MEASURED_ORDER, MEASURED_FALL = 6, 0.8
-ANTENNA_TAPS, ANTENNA_FALL, ANTENNA_SPACING = 32, 0.91, 0.95
-ANTENNA_CELLS = ANTENNA_TAPS * ANTENNA_SPACING
-"""Cells of distance, or of delay, behind the end of the line from which an antenna's echoes come."""
+ANTENNA_FALL, ANTENNA_CELLS = 0.905, 30.0
+"""By how much the echoes of an antenna fall within a cell of distance, or of delay, and how many cells behind the end
+of the line they come from."""
+DENSE_CELLS, DENSE_SPACING, ANTENNA_SPACING = 4.0, 0.5, 0.95
+"""So far behind the end they stand closer: what comes back soon comes at any delay, and between echoes that are a cell
+apart it would need some from before the end."""
 
 
 def line_prior(settings: SweepSettings) -> LinePrior:
@@ -140,8 +143,8 @@ def load_basis(frequency: RealArray, load: Load | KnownEnd) -> ComplexArray:
         return smooth_curves(frequency, KNOWN_ORDER, KNOWN_FALL) * _usual("known_end")
     if isinstance(load, (MeasuredLoad, ImpedanceTable)):
         return smooth_curves(frequency, MEASURED_ORDER, MEASURED_FALL) * _usual("measured_end")
-    taps = np.arange(ANTENNA_TAPS)
-    delays = taps * ANTENNA_SPACING / (frequency[-1] - frequency[0])
-    sizes = _usual("antenna") * ANTENNA_FALL ** taps[:, None]
-    echoes: ComplexArray = np.exp(-2j * np.pi * frequency * delays[:, None]) * sizes
+    soon, later = np.arange(0, DENSE_CELLS, DENSE_SPACING), np.arange(DENSE_CELLS, ANTENNA_CELLS, ANTENNA_SPACING)
+    cells = np.concatenate([soon, later])[:, None]
+    turns = cells / (frequency[-1] - frequency[0]) * frequency
+    echoes: ComplexArray = np.exp(-2j * np.pi * turns) * _usual("antenna") * ANTENNA_FALL**cells
     return np.concatenate([echoes, 1j * echoes])

@@ -49,8 +49,11 @@ __all__ = [
 ]
 
 LEAST_PART_REFLECTION = 0.02  # a part between matched ends is never known better
-MOST_WANDERS, FEW_WANDERS = 12, 3
-"""Waves of impedance along a cable, of half a period more each: all that the sweep's wavelengths meet, or a few."""
+MOST_WANDERS, FEW_WANDERS = 60, 3
+"""Waves of impedance along the cables, each of half a period more along one of them: all that the sweep's wavelengths
+meet in as many cables as there are waves for, the shortest first, and a few in the others."""
+WANDER_RADIANS_PER_M = 5.0
+"""Of a wave of impedance along a cable, from which on shorter ones are smaller; never the longest few."""
 CABLE_PARAMETERS = 5
 INDEPENDENT, EXTRA_CELLS = 1.5, 10
 """Independent points for each cell of distance that a sweep resolves, and cells beside those within the cables."""
@@ -77,14 +80,18 @@ class CablePart(NamedTuple):
     impedance: ComplexArray
     other_loss: RealArray
     """Loss in proportion to frequency, as large as all of it at the upper edge [Np/m]."""
-    wanders: int
-    wander: float
-    """Usual size of each of so many waves of its impedance."""
+    wander: RealArray
+    """Usual size of each of so many waves of its impedance, (waves,)."""
 
     @property
     def length_m(self) -> float:
         """As described."""
         return self.model.length_m
+
+    @property
+    def wanders(self) -> int:
+        """How many waves of its impedance are followed."""
+        return self.wander.size
 
 
 class JointPart(NamedTuple):
@@ -235,7 +242,7 @@ def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings
     """A feedline with free parameters at the frequencies of a sweep [Hz]."""
     z_0, prior = feedline.station.impedance_ohm, line_prior(settings)
     zero = np.zeros(frequency.size, dtype=np.complex128)
-    parts = [_part(link, frequency, z_0, prior) for link in feedline.links]
+    parts = _with_few_wanders([_part(link, frequency, z_0, prior) for link in feedline.links])
     henry, farad, ohm = end_deviations(settings.load)
     parts.append(EndPart(Scattering(zero, np.ones_like(zero), zero), Deviations((henry, 0.0), (0.0, farad), ohm)))
     analyser = prior.analyser_basis(frequency)
@@ -282,10 +289,7 @@ def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior) -> Par
         conductor, dielectric, beta = model.constants(frequency)
         other = (conductor[-1] + dielectric[-1]) * frequency / frequency[-1]
         impedance = model.impedance(conductor, dielectric, beta) + 0j * frequency
-        met = int(np.ceil(2 * beta[-1] * model.length_m / np.pi)) + 1
-        wanders = met if met <= MOST_WANDERS else FEW_WANDERS
-        wander = prior.wander / np.sqrt(max(model.length_m, 1.0))
-        return CablePart(link, model, conductor, dielectric, beta, impedance, other, wanders, wander)
+        return CablePart(link, model, conductor, dielectric, beta, impedance, other, _wander(model, beta, prior))
     if isinstance(link, JointLink):
         typical, worst = (link.models[end].section(frequency) for end in (GENEROUS, CAUTIOUS))
         seconds = float(np.mean(typical.angle.imag / (2 * np.pi * frequency)))
@@ -301,6 +305,25 @@ def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior) -> Par
     if isinstance(link, PartLink):
         reflection = max(abs(link.models[GENEROUS].reflection), LEAST_PART_REFLECTION)
     return FixedPart(link, _scattering(link.models[GENEROUS].two_port(frequency), z_0, frequency), 2 * reflection)
+
+
+def _wander(model: CableModel, beta: RealArray, prior: LinePrior) -> RealArray:
+    """Usual size of each wave of impedance along a cable that a sweep meets, (waves,): shorter ones are smaller."""
+    met = int(np.ceil(2 * beta[-1] * model.length_m / np.pi)) + 1
+    number = np.arange(1, met + 1)
+    many = max(WANDER_RADIANS_PER_M * model.length_m / np.pi, FEW_WANDERS)
+    sizes: RealArray = prior.wander / np.sqrt(max(model.length_m, 1.0)) / (1 + number / many)
+    return sizes
+
+
+def _with_few_wanders(parts: list[Part]) -> list[Part]:
+    """Some parts with no more waves of impedance along their cables than may be followed."""
+    left, limited = MOST_WANDERS, list(parts)
+    cables = [(part.wanders, at, part) for at, part in enumerate(parts) if isinstance(part, CablePart)]
+    for met, at, cable in sorted(cables, key=lambda one: one[:2]):
+        wanders = met if met <= left else FEW_WANDERS
+        limited[at], left = cable._replace(wander=cable.wander[:wanders]), left - wanders
+    return limited
 
 
 def _scattering(matrix: TwoPort, z_0: float, frequency: RealArray) -> Scattering:

@@ -20,6 +20,7 @@ MOST_ACCUSED = 0.1
 LEAST_RIGHT = 0.75
 MOST_WRONG = 0.1
 MOST_OVERCONFIDENT = 0.1
+MOST_LEFT = 0.002
 PARTS = 12
 MOST_PARTS_FAILED = 0.3
 
@@ -55,6 +56,14 @@ def test_sure_is_earned(outcomes):
     told = [one for found in outcomes.values() for each in found for one in each.told]
     said, right = (statistics.fmean(values) for values in zip(*told, strict=True))
     assert said - right <= MOST_OVERCONFIDENT
+
+
+@pytest.mark.parametrize("seed", [4431, 4550, 4659])
+def test_what_wanders_along_a_cable_is_no_residue(seed):
+    """Of sound lines of few cells a fit leaves hardly more than their noise, however much they wander."""
+    answer = json.loads(call("sweep", json.dumps(draw_case(seed, 0).request).encode()))["line"]
+    assert answer["finding"] == "sound"
+    assert answer["noise"] < MOST_LEFT
 
 
 @pytest.mark.parametrize("seed", [8082, 8239, 7422, 7350])

@@ -9,13 +9,13 @@ from lines import ask, touchstone
 from skrf.media import DefinedGammaZ0
 from test_sweep import medium_of
 
-from jointwise.calc.feedline.elements import CableRun, Joint, KnownEnd, Part
+from jointwise.calc.feedline.elements import CableRun, GivenVswr, Joint, KnownEnd, Part
 from jointwise.calc.feedline.feedline import feedline_at
 from jointwise.calc.physics.columns import spot_column
 from jointwise.calc.sweep.faults import AT_A_JOINT, CAPACITIVE, IN_A_CABLE, PlacedFault
 from jointwise.calc.sweep.fit import fitted
 from jointwise.calc.sweep.prediction import predicted
-from jointwise.calc.sweep.prior import SweepSettings
+from jointwise.calc.sweep.prior import SweepSettings, load_basis
 from jointwise.calc.sweep.requests import SweepRequest
 from jointwise.calc.sweep.results import Deviation
 from jointwise.calc.sweep.sampling import scattered
@@ -38,6 +38,8 @@ FIRST_JOINT, FIRST_CABLE, SECOND_CABLE = 0, 1, 5
 FAULTS = [
     *([PlacedFault(kind, FIRST_JOINT)] for kind in AT_A_JOINT),
     *([PlacedFault(kind, FIRST_CABLE, 3.0, 0.1)] for kind in IN_A_CABLE),
+    # as long as the cable allows
+    *([PlacedFault(kind, FIRST_CABLE, 6.95, 0.02)] for kind in IN_A_CABLE if kind.is_stretch),
     [PlacedFault(AT_A_JOINT[0], FIRST_JOINT), PlacedFault(IN_A_CABLE[5], SECOND_CABLE, 4.0, 0.2)],
 ]
 
@@ -75,21 +77,36 @@ def test_a_screened_fault_scores_best_where_it_is():
     assert (best.fault.part, best.fault.kind.id) == (FIRST_JOINT, "resistance")
 
 
-def test_a_short_damage_in_a_long_cable_is_seen_where_it_is():
-    """A place is looked for as finely as the sweep resolves it, however many cells a line is long."""
+@pytest.mark.parametrize(("place_m", "size"), [(32.15, -0.8), (2.02, -1.5), (2.02, 1.0)])
+def test_a_short_damage_in_a_long_cable_is_seen_where_it_is(place_m, size):
+    """A place is looked for as finely as the sweep resolves it, however long a line is and however small the damage."""
     elements = [Joint(family="n"), CableRun(cable="rg_213", length_m=54.0), Joint(family="n")]
     end, cell_m, swept = KnownEnd(what="open"), 0.1, np.linspace(1e6, 1.3e9, 1601)
     frequency = swept[scattered(swept.size, 240)]
     request = SweepRequest(elements=elements, load=end, touchstone="")
     own = swept_line(feedline_at(request, elements, end, spot_column(1e8)), frequency, SweepSettings(0.02, 6, end))
     [cable], usual = own.cables, np.zeros(own.parameter_count)
-    place_m = 32.15
-    measured = predicted(own, np.append(usual, [-0.8, 0.0]), [PlacedFault(CAPACITIVE, cable, place_m, 0.1)]).shown
+    measured = predicted(own, np.append(usual, [size, 0.0]), [PlacedFault(CAPACITIVE, cable, place_m, 0.1)]).shown
 
     best = screened(own, fitted(own, measured, usual, (), 0), place_grid(own, cell_m / 2))[0]
 
     assert best.fault.part == cable
     assert best.fault.about_m == pytest.approx(place_m, abs=cell_m)
+
+
+@pytest.mark.parametrize("cells", [0.0, 0.2, 0.7, 1.3, 2.6, 7.4, 15.5])
+def test_what_comes_back_from_an_antenna_comes_at_any_delay(cells):
+    """An echo of any delay is a sum of those that stand for an antenna, none of them larger than is usual."""
+    frequency = np.linspace(2e6, 200e6, 240)
+    basis = load_basis(frequency, GivenVswr(vswr=1.5))
+    echo = 0.5 * 0.9**cells * np.exp(-2j * np.pi * cells * frequency / (frequency[-1] - frequency[0]))
+
+    rows = np.concatenate([basis.real, basis.imag], axis=1)
+    wanted = np.concatenate([echo.real, echo.imag])
+    usual = np.linalg.solve(rows @ rows.T / 0.005**2 + np.eye(len(rows)), rows @ wanted / 0.005**2)
+
+    assert np.sqrt(np.mean((usual @ rows - wanted) ** 2)) < 0.01
+    assert np.abs(usual).max() < 2.0
 
 
 def test_a_change_scores_by_what_becomes_less_odd():
