@@ -18,10 +18,10 @@ from .swept_line import SweptLine
 
 __all__ = ["FollowedScore", "Place", "Trial", "judged_until_m", "place_grid", "screened", "screened_stretches"]
 
-MOST_PLACES, MOST_LOOKED_AT = 64, 1200
+MOST_PLACES, MOST_LOOKED_AT = 40, 1200
 """In all cables together: those tried with every kind, and those looked at with one to find them."""
-LOOKED_FOR = CAPACITIVE._replace(tried=((0.5,),))
-"""What sends an echo from one place, as the beginning of anything does."""
+LOOKED_FOR, LOOKED_SIZE = CAPACITIVE, np.array([-1.0])
+"""What sends an echo from one place, as the beginning of anything does, as large as fits best and either way."""
 STRETCHES = tuple(kind for kind in IN_A_CABLE if kind.is_stretch)
 LONGEST_DEVIATIONS, LONGEST_STRETCH_M, MOST_STRETCHES = 2.0, 2.5, 40
 """Of a kind's usual length; of any; and how many lengths."""
@@ -87,9 +87,8 @@ def screened(line: SweptLine, fit: Fit, places: list[Place]) -> list[Trial]:
     joints, inside = ([one for one in places if (one.at_m is None) == here] for here in (True, False))
     trials = screen.trials(joints, AT_A_JOINT) if joints else []
     if len(inside) > MOST_PLACES:
-        looked = [trial for own in _by_part(inside) for trial in screen.trials(own, (LOOKED_FOR,))]
-        scored = sorted(zip(looked, inside, strict=True), key=lambda one: -one[0].score)
-        inside = [place for _, place in scored[:MOST_PLACES]]
+        scores = np.concatenate([screen.looked_at(own) for own in _by_part(inside)])
+        inside = [inside[at] for at in np.argsort(-scores, kind="stable")[:MOST_PLACES]]
     for own in _by_part(inside):
         trials += screen.trials(own, IN_A_CABLE)
     return sorted(trials, key=lambda trial: -trial.score)
@@ -126,10 +125,9 @@ class _Screen:
     def trials(self, places: list[Place], kinds: Sequence[FaultKind]) -> list[Trial]:
         """Each of some kinds with its best sizes, at joints or at places in one cable."""
         at, found = self._waves.at(places), []
-        seen = at.forward**2 * (1 - at.back * at.ahead) * self._seen
         for kind, kept in [*((kind, False) for kind in kinds), *((kind, True) for kind in kinds if kind.slows)]:
             ahead = np.array([self._ahead(kind, np.array(sizes), places, at, kept=kept) for sizes in kind.tried])
-            moved = seen * (ahead - at.ahead) / (1 - at.back * ahead)
+            moved = self._moved(at, ahead)
             scores = self._score.of(moved.reshape(-1, self._omega.size)).reshape(len(kind.tried), -1)
             scores -= np.sum(np.square(kind.tried), axis=1)[:, None] / 2
             for number, best in enumerate(np.argmax(scores, axis=0)):
@@ -138,6 +136,17 @@ class _Screen:
                 shorter = kind.stretch(np.array(kind.tried[best])).delay_m if kept else 0.0
                 found.append(Trial(fault, kind.tried[best], float(scores[best, number]), shorter))
         return found
+
+    def looked_at(self, places: list[Place]) -> RealArray:
+        """What an echo from each of some places in one cable wins, of whatever size."""
+        at = self._waves.at(places)
+        return self._score.of_any_size(self._moved(at, self._ahead(LOOKED_FOR, LOOKED_SIZE, places, at, kept=False)))
+
+    def _moved(self, at: _At, ahead: ComplexArray) -> ComplexArray:
+        """How other reflections ahead of places change what is shown."""
+        seen = at.forward**2 * (1 - at.back * at.ahead) * self._seen
+        moved: ComplexArray = seen * (ahead - at.ahead) / (1 - at.back * ahead)
+        return moved
 
     def _ahead(self, kind: FaultKind, sizes: RealArray, places: list[Place], at: _At, *, kept: bool) -> ComplexArray:
         """Reflection ahead of the places with a fault there, what lies behind it kept where it is or delayed."""
@@ -180,13 +189,29 @@ class FollowedScore:
         """By changes of what is shown, (changes, frequencies)."""
         left = self._residual - np.ascontiguousarray(moved).view(np.float64)
         shared, squares = left @ self._rows.T, np.einsum("ij,ij->i", left, left)
-        best = np.full(len(left), -np.inf)
+        wins = [self._won(shared, squares, weight, inverse) for weight, inverse in self._follow]
+        return np.max(wins, axis=0)
+
+    def of_any_size(self, moved: ComplexArray) -> RealArray:
+        """By changes of what is shown, each as many times as large as fits best."""
+        rows = np.ascontiguousarray(moved).view(np.float64)
+        own, along, squares = rows @ self._rows.T, rows @ self._residual, np.einsum("ij,ij->i", rows, rows)
+        shared, wins = self._rows @ self._residual, []
         for weight, inverse in self._follow:
-            step = (shared * weight - self._x) @ inverse
-            after = squares - np.einsum("ij,ij->i", step, 2 * shared - step @ self._normal)
-            own = np.einsum("ij,ij->i", self._x + step, self._x + step)
-            best = np.maximum(best, (self._before - self._objective(after, own)) / 2)
-        return best
+            followed = own @ inverse * weight
+            wanted = along - followed @ (shared - self._x / weight)
+            times = wanted / (squares - np.einsum("ij,ij->i", followed, own))
+            left = self._residual @ self._residual - 2 * times * along + times**2 * squares
+            wins.append(self._won(shared - times[:, None] * own, left, weight, inverse))
+        return np.max(wins, axis=0)
+
+    def _won(self, shared: RealArray, squares: RealArray, weight: float, inverse: RealArray) -> RealArray:
+        """By what each change leaves: its products with what the parameters do, and its squares."""
+        step = (shared * weight - self._x) @ inverse
+        after = squares - np.einsum("ij,ij->i", step, 2 * shared - step @ self._normal)
+        own = np.einsum("ij,ij->i", self._x + step, self._x + step)
+        won: RealArray = (self._before - self._objective(after, own)) / 2
+        return won
 
 
 class _WavesAlong:
