@@ -13,6 +13,7 @@ import numpy as np
 from .alignment import aligned_fits, lower_bands
 from .arrays import ComplexArray, RealArray
 from .dark_joints import dark_fits
+from .faults import RARE
 from .fit import Fit, fitted
 from .mistaken_joints import mistaken_fits
 from .screening import judged_until_m, place_grid
@@ -29,7 +30,7 @@ from .starts import (
     trial_starts,
     with_joint_at,
 )
-from .swept_line import SweptLine
+from .swept_line import CABLE_PARAMETERS, SweptLine
 
 __all__ = ["Hypotheses", "fit_hypotheses"]
 
@@ -48,9 +49,10 @@ GIVEN_UP = 0.6
 """Share of the measured reflection that every fit leaves, from which on a sweep is none of this line's."""
 LOOKS, SETTLED = 3, 3
 """How often one fault is looked for again on the line that it found; places at which joints are moved first."""
-ODD_MISFIT, ODD_LINE, ODD_LENGTH = 0.02, 0.45, 2.8
-"""Reflection, rms, that a fit leaves, mean of its squared deviations from what is usual, and deviation of a cable's
-length, from which on it explains a sweep so badly, or by such odd parts, that more is tried."""
+ODD_MISFIT, ODD_LINE, ODD_LENGTH, ODD_END = 0.02, 0.45, 2.8, 0.5
+"""Reflection, rms, that a fit leaves, mean of its squared deviations from what is usual, deviation of a cable's length,
+and least reflection of an antenna, from which on it explains a sweep so badly, or by such odd parts, that more is
+tried."""
 
 
 class Hypotheses(NamedTuple):
@@ -137,9 +139,9 @@ def _one_fault(
         starts += trial_starts(line, fitted(line, measured, own, (), 0), places, TRIALS)
         for fit in [fit for fit in single if fit.faults[-1].about_m is None][:JOINTS_AGAIN]:
             starts += starts_at(line, measured, fit, fit.x[:count], fit.faults[-1].part)
-        for fit in [fit for fit in single[:SETTLED] if fit.faults[-1].about_m is not None and _is_odd(line, best)]:
-            starts += stretch_starts(line, measured, fit, cell_m / 4, STRETCHES_AGAIN)
-        single = _kept(line, [best, *single, *_finished(line, measured, starts, KEPT, best.evidence)], KEPT)
+        edges = [fit for fit in single[:SETTLED] if _may_be_edge(fit, odd=_is_odd(line, best))]
+        more = [*_as_stretches(line, measured, cell_m, edges), *_finished(line, measured, starts, KEPT, best.evidence)]
+        single = _kept(line, [best, *single, *more], KEPT)
         if single[0].evidence < best.evidence + LEAST_GAIN:
             break
     return whole, single
@@ -174,16 +176,28 @@ def _finished(line: SweptLine, measured: ComplexArray, starts: list[Start], most
 
 def _is_odd(line: SweptLine, fit: Fit) -> bool:
     """Whether a fit explains the sweep badly, or by analyser, cables and joints as they seldom are."""
-    own, lengths = fit.x[: line.offsets[-1]], fit.x[[line.offsets[at] for at in line.cables]]
+    lengths = fit.x[[line.offsets[at] for at in line.cables]]
+    # of the waves along cables there are many, and each says little
+    waves = [np.arange(line.offsets[at] + CABLE_PARAMETERS, line.offsets[at + 1]) for at in line.cables]
+    own = np.delete(fit.x[: line.offsets[-1]], np.concatenate(waves)) if waves else fit.x[: line.offsets[-1]]
     far = bool(np.any(np.abs(lengths) > ODD_LENGTH))
+    far |= line.is_end_vague and bool(np.min(np.abs(line.load_reflection(fit.x))) > ODD_END)
     return far or fit.misfit > ODD_MISFIT or float(np.mean(own**2)) > ODD_LINE
+
+
+def _may_be_edge(fit: Fit, *, odd: bool) -> bool:
+    """Whether a fit's last fault may be one edge of a stretch: in a cable, and it or all of the fit is odd."""
+    fault = fit.faults[-1]
+    return fault.about_m is not None and (odd or fault.kind.weight <= RARE)
 
 
 def _further_looks(
     line: SweptLine, measured: ComplexArray, cell_m: float, whole: Fit, found: list[Fit], others: list[RealArray]
 ) -> Iterator[list[Fit]]:
     """Fits of faults that a fit of the intact line hides, those soonest made first; other alignments of the line."""
-    yield _as_stretches(line, measured, cell_m, found, whole.evidence)
+    yield _as_stretches(
+        line, measured, cell_m, [fit for fit in _kept(line, found, KEPT) if _may_be_edge(fit, odd=True)]
+    )
     yield mistaken_fits(line, measured, cell_m, whole)
     lines = [whole.x, bare(line, whole), np.zeros(line.parameter_count), *others]
     yield _from_elsewhere(line, measured, cell_m, lines, whole.evidence)
@@ -200,11 +214,11 @@ def _from_elsewhere(
     return _finished(line, measured, starts, KEPT, beside)
 
 
-def _as_stretches(line: SweptLine, measured: ComplexArray, cell_m: float, fits: list[Fit], beside: float) -> list[Fit]:
-    """Altered stretches that begin or end where the best fits have a fault in a cable, fitted to the end."""
-    best = [fit for fit in _kept(line, fits, KEPT) if fit.faults[-1].about_m is not None]
-    starts = [start for fit in best for start in stretch_starts(line, measured, fit, cell_m / 4, STRETCHES_AGAIN)]
-    return _finished(line, measured, starts, KEPT, beside)
+def _as_stretches(line: SweptLine, measured: ComplexArray, cell_m: float, fits: list[Fit]) -> list[Fit]:
+    """Altered stretches that begin or end where some fits have a fault in a cable, fitted to the end."""
+    starts = [start for fit in fits for start in stretch_starts(line, measured, fit, cell_m / 4, STRETCHES_AGAIN)]
+    # they begin far from what they come to
+    return [fitted(line, measured, x, faults, ROUNDS) for faults, x in starts]
 
 
 def _at_joints_instead(line: SweptLine, measured: ComplexArray, fit: Fit, until_m: float) -> list[Fit]:

@@ -17,6 +17,7 @@ from jointwise.calc.sweep.prediction import predicted
 from jointwise.calc.sweep.prior import SweepSettings
 from jointwise.calc.sweep.requests import SweepRequest
 from jointwise.calc.sweep.screening import screened_stretches
+from jointwise.calc.sweep.search import fit_hypotheses
 from jointwise.calc.sweep.settling import settled
 from jointwise.calc.sweep.starts import place_of
 from jointwise.calc.sweep.swept_line import swept_line
@@ -144,3 +145,30 @@ def test_joints_at_rest_stay():
     fit = fitted(line, predicted(line, usual(line)).shown, usual(line))
 
     assert settled(line, predicted(line, usual(line)).shown, fit, CELL_M) is fit
+
+
+def test_what_no_line_explains_is_given_up():
+    """Noise has no second fault looked for, and its fits are kept for the verdict that says so."""
+    line = line_of([6.0, 3.0])
+    draw = np.random.default_rng(3)
+
+    found = fit_hypotheses(
+        line, 0.5 * draw.normal(size=FREQUENCY.size) + 0.5j * draw.normal(size=FREQUENCY.size), CELL_M
+    )
+
+    assert found.intact.misfit > 0.5
+    assert not found.double
+    assert not found.swapped
+
+
+def test_a_wet_stretch_taken_for_a_leak_at_its_edge():
+    """Water in a long stretch of cable begins as a leak does; from there every length is tried."""
+    line = line_of([19.0])
+    [cable] = line.cables
+    soaked = np.array([1.2, 0.6, 0.0, 0.0])
+    measured = predicted(line, np.append(usual(line), soaked), [PlacedFault(SOAKED, cable, 6.7, 0.1)]).shown
+
+    found = fit_hypotheses(line, measured, CELL_M).single[0]
+
+    assert found.faults[-1].kind.id == "soaked"
+    assert place_of(line, found.faults[-1], found.x[line.parameter_count :]) == pytest.approx(7.5, abs=0.2)
