@@ -12,7 +12,7 @@ from .swept_line import SweptLine
 
 __all__ = ["antenna_end"]
 
-OFF, LEAST_VSWR = 2.0, 3.0
+OFF, LEAST_VSWR = 1.6, 2.5
 """How many times what is described, and how much at least, the lowest VSWR must be: an antenna that has moved a little
 or weathered still takes power somewhere. Of 72 sound training lines none is at more than 1.21 times."""
 NEARLY_ALL = 0.999

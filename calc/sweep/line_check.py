@@ -20,7 +20,7 @@ from .prior import SweepSettings
 from .results import Deviation, LineCheck, ReflectionCurves
 from .sampling import evenly_spaced, scattered
 from .search import fit_hypotheses
-from .selection import Selection, floor, selection_of
+from .selection import UNEXPLAINED_LEAVES, Selection, floor, selection_of
 from .swept_line import SweptLine, swept_line
 from .transform import DistanceTransform, distance_transform
 from .verdict import assumed_sentences
@@ -31,6 +31,8 @@ MOST_FITTED = 240
 """Points that are fitted: neighbours say the same of a line, and more of them would only sharpen its noise."""
 
 MOST_CURVE_POINTS = 401
+END_CELLS = 2.0
+"""Cells of distance before an antenna that is matched nowhere, within which a fault in a cable is laid to its joint."""
 
 
 def check_line(
@@ -58,9 +60,10 @@ def check_line(
     fitted = shown_with(line, selection.selected.x, selection.selected.faults)
     compared = [] if earlier is None else [_resampled_reflection(frequency, *earlier)]
     reflections = np.array([measured, expected, *compared])
-    end = antenna_end(fitted_line, selection.selected, settings.load, described)
-    if end is not None and selection.finding == "sound":
-        selection = selection._replace(finding="end", end=end)
+    end = antenna_end(fitted_line, selection.intact, settings.load, described)
+    if end is not None and (selection.finding == "sound" or _is_beside_end(fitted_line, selection, cell_m)):
+        intact = selection.intact
+        selection = selection._replace(finding="end", end=end, selected=intact, named=[], apart=[])
     chart = DistanceChart(line, transform, reflections, selection.selected.misfit, parameters)
     joints = swept_joints(fitted_line, selection, chart)
     deviations = _cable_deviations(fitted_line, selection.selected)
@@ -97,6 +100,15 @@ def check_line(
         curves=_reflection_curves(frequency, measured, expected, fitted),
     )
     return check, steps
+
+
+def _is_beside_end(line: SweptLine, selection: Selection, cell_m: float) -> bool:
+    """Whether all that is named lies in the last cable, near to its end or explaining no more than another end does."""
+    named, near_m = [one.suspicion for one in selection.named], line.length_m - END_CELLS * cell_m
+    if not named or any(one.where == "joint" or one.distance_m < line.begin_m(max(line.cables)) for one in named):
+        return False
+    no_more = selection.selected.misfit > UNEXPLAINED_LEAVES * selection.intact.misfit
+    return no_more or all(one.distance_m > near_m for one in named)
 
 
 def _needed_top_hz(line: SweptLine, transform: DistanceTransform, selection: Selection) -> float | None:

@@ -14,12 +14,21 @@ from .search import Hypotheses
 from .starts import own_parameters, place_of
 from .swept_line import SweptLine
 
-__all__ = ["Named", "Selection", "Suspicion", "floor", "least_odds", "made_by", "place_deviation_m", "selection_of"]
+__all__ = [
+    "UNEXPLAINED_LEAVES",
+    "Named",
+    "Selection",
+    "Suspicion",
+    "floor",
+    "least_odds",
+    "made_by",
+    "place_deviation_m",
+    "selection_of",
+]
 
-UNEVEN, VAGUE_UNEVEN = 0.03, 0.035
-"""Reflection, rms, that a fault in a cable must make, before a known end and before one of which little is known: good
-cables are uneven, and make less than that."""
-VAGUE_ODDS, CABLE_ODDS = 15.0, 5.0
+UNEVEN = 0.025
+"""Reflection, rms, that a fault in a cable must make: good cables are uneven, and make less than that."""
+VAGUE_ODDS, CABLE_ODDS = 5.0, 2.0
 """Logarithm of the odds more that are asked before an end of which little is known: what stands for an antenna is only
 like one, and what lies before it is made to match; and of a fault in a cable: good ones look like it by being
 uneven."""
