@@ -39,12 +39,12 @@ UNEXPLAINED_LEAVES, UNEXPLAINED_SHARE, MOST_LEAVES = 0.95, 2.0, 1.2
 """Share of what the intact line leaves from which on so much more reflection is asked: the fault explains no more of
 the sweep, only by parts nearer to the usual, and what is usual of a real line may be something else. Beyond the last
 share it explains less."""
-WEAK_ODDS, WEAK_LEAVES, MANY_CELLS, MANY_ODDS = 32.0, 0.85, 15.0, 4.0
-"""Odds below which that much is asked from a lower share on; and odds more that are asked from there on of a line of
-so many cells of distance: the more parts it has, the more of them are less odd by chance."""
-STRONG_ODDS, STRONG_LEAVES, STRONG_SHARE = 60.0, 0.75, 0.7
-"""Odds, and share of what the intact line leaves, by which such a share of the reflection is enough."""
-EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.92, 0.94, 0.975)
+WEAK_ODDS, WEAK_LEAVES = 32.0, 0.85
+"""Odds below which that much is asked from a lower share on."""
+STRONG_ODDS, STRONG_LEAVES, FEW_LEAVES, STRONG_SHARE = 60.0, 0.75, 0.6, 0.7
+"""Odds beyond which, and share of what the intact line leaves below which, such a share of the reflection is enough;
+and the lower share of what it leaves below which it is by any odds."""
+EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.94, 0.96, 0.985)
 """Odds, and the share of the faults named with them that were right among training lines."""
 NO_FIT = 0.15
 """What the best explanation leaves, rms of the reflection, above which the line must be another one."""
@@ -141,7 +141,7 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
     """Compare the fits; `cell_m` is the distance that the sweep resolves [m]."""
     intact = hypotheses.intact
     suspicions = _suspicions(line, hypotheses.single, intact.evidence, cell_m)
-    if not suspicions or not _is_found(line, suspicions[0], intact, cell_m):
+    if not suspicions or not _is_found(line, suspicions[0], intact):
         finding: Finding = "no fit" if _misses(line, intact) else "sound"
         return Selection(finding, intact, intact, suspicions, [], [])
     first = suspicions[0]
@@ -207,25 +207,24 @@ def _within_cell(fit: Fit, cell_m: float) -> float:
     return math.erf(cell_m / (deviation * math.sqrt(2))) if deviation > 0 else 1.0
 
 
-def _is_found(line: SweptLine, first: Suspicion, intact: Fit, cell_m: float) -> bool:
+def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
     """Whether the best fault is plain: by its odds and by the reflection it makes."""
     left, share = first.best.misfit / intact.misfit, 1.0
     asked = least_odds() + (CABLE_ODDS if first.where == "cable" else 0.0)
     asked += VAGUE_ODDS if line.is_end_vague else 0.0
-    asked += MANY_ODDS if left > WEAK_LEAVES and line.length_m > MANY_CELLS * cell_m else 0.0
     if first.odds > STRONG_ODDS:
         share = STRONG_SHARE if left < STRONG_LEAVES else 1.0
     elif left > MOST_LEAVES:
         return False
     elif left > (WEAK_LEAVES if first.odds < WEAK_ODDS else UNEXPLAINED_LEAVES):
         share = UNEXPLAINED_SHARE
-    return first.odds > asked and made_by(line, first.best, 0) >= share * _least_reflection(line, first)
+    elif left < FEW_LEAVES:
+        share = STRONG_SHARE
+    return first.odds > asked and made_by(line, first.best, 0) >= share * _least_reflection(first)
 
 
-def _least_reflection(line: SweptLine, suspicion: Suspicion) -> float:
-    if suspicion.where == "joint":
-        return floor()
-    return VAGUE_UNEVEN if line.is_end_vague else UNEVEN
+def _least_reflection(suspicion: Suspicion) -> float:
+    return floor() if suspicion.where == "joint" else UNEVEN
 
 
 def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]:
@@ -246,7 +245,7 @@ def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]
     explains = fit.misfit < min(leaves * alone[0].misfit, SECOND_MISFIT)
     asked = VAGUE_SECOND_ODDS if line.is_end_vague else SECOND_ODDS
     plain = all(each.odds > asked and each.probability > CLEAR for each in found)
-    least = [max(_least_reflection(line, each), LEAST_SECOND_SHARE * max(made)) for each in found]
+    least = [max(_least_reflection(each), LEAST_SECOND_SHARE * max(made)) for each in found]
     large = all(own > one for own, one in zip(made, least, strict=True))
     if not (elsewhere and explains and plain and large):
         return []
