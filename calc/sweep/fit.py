@@ -6,6 +6,7 @@ with Levenberg's damping. The evidence is the logarithm of the marginal likeliho
 Source: textbook statistics.
 """
 
+import math
 from collections.abc import Sequence
 from typing import NamedTuple
 
@@ -25,7 +26,7 @@ LEAST_GAIN = 0.05  # of the objective: a step that wins less is the last
 NOISE_FLOOR = 1.5e-3
 """Least noise a fit assumes, of each real number: beyond the accuracy of an analyser in the field."""
 
-SINGLE_THREADED = 200_000
+SINGLE_THREADED = 500_000
 """Multiplications up to which numpy's matrix product stays in one thread: waiting for others takes it longer."""
 
 LARGEST_STEP = 1.5
@@ -103,10 +104,15 @@ def _state(
 
 
 def _normal_equations(slopes: ComplexArray, residual: ComplexArray) -> tuple[RealArray, RealArray]:
+    """The products of all pairs of parameters' derivatives, and of each with the residual."""
     rows = slopes.view(np.float64)
-    step = max(SINGLE_THREADED // len(rows) ** 2, 1)
-    normal = np.zeros((len(rows), len(rows)))
-    for start in range(0, rows.shape[1], step):
-        block = rows[:, start : start + step]
-        normal += block @ block.T
+    step = max(math.isqrt(SINGLE_THREADED // rows.shape[1]), 1)
+    normal = np.empty((len(rows), len(rows)))
+    # block by block, and as it is symmetric only half of them
+    for first in range(0, len(rows), step):
+        block = rows[first : first + step]
+        for second in range(0, first + 1, step):
+            products = block @ rows[second : second + step].T
+            normal[first : first + step, second : second + step] = products
+            normal[second : second + step, first : first + step] = products.T
     return normal, rows @ residual.view(np.float64)
