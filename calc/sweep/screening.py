@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from .arrays import ComplexArray, NumberArray, RealArray
+from .arrays import ComplexArray, RealArray
 from .faults import AT_A_JOINT, CAPACITIVE, IN_A_CABLE, FaultKind, PlacedFault
 from .fit import NOISE_FLOOR, Fit
 from .line_waves import line_scattering, lumped_scattering
@@ -178,12 +178,17 @@ class FollowedScore:
         # as exactly as the fit has it, and as loosely as a trial may begin
         exact = line.numbers / self._residual.size / fit.noise_variance
         weights = {exact, min(exact, 1 / REGULAR**2)}
-        self._follow = [(weight, np.linalg.inv(self._normal * weight + np.eye(fit.x.size))) for weight in weights]
+        self._follow = [(weight, self._inverse(weight)) for weight in weights]
         self._before = self._objective(self._residual @ self._residual, fit.x @ fit.x)
 
-    def _objective(self, squares: NumberArray, own: NumberArray) -> NumberArray:
+    def _inverse(self, weight: float) -> RealArray:
+        inverse: RealArray = np.linalg.inv(self._normal * weight + np.eye(self._x.size)).astype(np.float64)
+        return inverse
+
+    def _objective(self, squares: RealArray, own: RealArray) -> RealArray:
         """As a fit has it, by the residual's squares and those of the parameters."""
-        return self._numbers * np.log(squares / self._residual.size + NOISE_FLOOR**2) + own
+        objective: RealArray = self._numbers * np.log(squares / self._residual.size + NOISE_FLOOR**2) + own
+        return objective
 
     def of(self, moved: ComplexArray) -> RealArray:
         """By changes of what is shown, (changes, frequencies)."""
