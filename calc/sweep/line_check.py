@@ -47,13 +47,13 @@ def check_line(
     `earlier` is another sweep of the line with frequencies of its own [Hz].
     """
     fitted_points = scattered(frequency.size, MOST_FITTED)
-    fitted_line = swept_line(feedline, frequency[fitted_points], settings)
+    line = swept_line(feedline, frequency, settings)
+    fitted_line = line.at(fitted_points)
     described = feedline.load.likely(frequency[fitted_points])[0]
     velocity, span = mean_velocity(fitted_line), float(frequency[-1] - frequency[0])
     cell_m = C_0 * velocity / (2 * span)
     hypotheses = fit_hypotheses(fitted_line, measured[fitted_points], cell_m)
     selection = selection_of(fitted_line, hypotheses, cell_m)
-    line = swept_line(feedline, frequency, settings)
     transform = distance_transform(frequency, settings.window_shape, float(line.load[0].real))
     parameters = selection.selected.x[: line.parameter_count]
     expected = shown_with(line, parameters)
