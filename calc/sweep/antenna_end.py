@@ -14,7 +14,8 @@ __all__ = ["antenna_end"]
 
 OFF, LEAST_VSWR = 1.6, 2.5
 """How many times what is described, and how much at least, the lowest VSWR must be: an antenna that has moved a little
-or weathered still takes power somewhere. Of 72 sound training lines none is at more than 1.21 times."""
+or weathered still takes power somewhere. Of 84 sound training lines one is at 1.53 times, VSWR 2.0, the others below
+1.13 times."""
 NEARLY_ALL = 0.999
 """Reflection beyond which a VSWR says no more."""
 

@@ -45,8 +45,8 @@ STRONG_ODDS, STRONG_LEAVES, FEW_LEAVES, STRONG_SHARE = 60.0, 0.75, 0.6, 0.7
 """Odds beyond which, and share of what the intact line leaves below which, such a share of the reflection is enough;
 and the lower share of what it leaves below which it is by any odds."""
 EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.9, 0.95, 0.985)
-"""Odds, and the share of the faults named with them that were right: 56 of 58 with odds to 60 among training lines, and
-17 of 21 among others, sound ones among both."""
+"""Odds, and the share of the faults named with them that were right: 38 of 40 with odds to 40 among training lines, and
+17 of 21 among others that were told as about as sure, sound lines among both."""
 NO_FIT = 0.15
 """What the best explanation leaves, rms of the reflection, above which the line must be another one."""
 NO_FIT_SHARE = 0.35
