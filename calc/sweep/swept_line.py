@@ -53,7 +53,8 @@ MOST_WANDERS, FEW_WANDERS = 60, 3
 """Waves of impedance along the cables, each of half a period more along one of them: all that the sweep's wavelengths
 meet in as many cables as there are waves for, the shortest first, and a few in the others."""
 WANDER_RADIANS_PER_M = 5.0
-"""Of a wave of impedance along a cable, from which on shorter ones are smaller; never the longest few."""
+"""Of a wave of impedance along a cable, from which on shorter ones are smaller; never the longest few. Chosen on
+training lines: smaller finds more kinks, larger accuses fewer sound cables."""
 CABLE_PARAMETERS = 5
 INDEPENDENT, EXTRA_CELLS = 1.5, 10
 """Independent points for each cell of distance that a sweep resolves, and cells beside those within the cables."""
