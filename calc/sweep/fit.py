@@ -1,9 +1,8 @@
 """Fitting a line, intact or with faults, to a sweep, and what the fit says for it.
 
-All unknowns have the standard normal distribution as their prior and the noise is of unknown level with a floor, so
-that a fit minimises `numbers * log(mean square + floor²) + x·x`, with as many numbers as are independent. Gauss-Newton
-with Levenberg's damping. The evidence is the logarithm of the marginal likelihood in Laplace's approximation.
-Source: textbook statistics.
+The noise is of unknown level with a floor, so that a fit minimises `numbers * log(mean square + floor²)`, with as many
+numbers as are independent, and how unusual its parameters are. Gauss-Newton with Levenberg's damping. The evidence is
+the logarithm of the marginal likelihood in Laplace's approximation. Source: textbook statistics.
 """
 
 import math
@@ -16,6 +15,7 @@ from .arrays import ComplexArray, RealArray
 from .faults import PlacedFault
 from .prediction import Prediction, predicted
 from .swept_line import SweptLine
+from .usual import pull_of, unusual
 
 __all__ = ["NOISE_FLOOR", "Fit", "fitted"]
 
@@ -45,6 +45,8 @@ class Fit(NamedTuple):
     noise_variance: float
     """Of each real number."""
     objective: float
+    pull: RealArray
+    """By how much the square of each parameter counts."""
     curvature: RealArray
     """The inverse of the posterior covariance."""
     evidence: float
@@ -63,22 +65,24 @@ def fitted(
     x = np.clip(start, -FURTHEST, FURTHEST)
     first, fall, rise, last = DAMPING
     damping, share = first, line.numbers / (2 * measured.size)
+    pull, free = pull_of(line, x), line.free(x.size)
     prediction, residual, objective, variance = _state(line, measured, x, faults)
-    normal, gradient = _normal_equations(prediction.slopes, residual)
+    normal, gradient = _normal_equations(prediction.slopes[free], residual)
     for _ in range(rounds):
         curvature = normal * (share / variance)
         diagonal = np.einsum("ii->i", curvature)
-        diagonal += 1.0
+        diagonal += pull[free]
         diagonal *= 1 + damping
-        step = np.linalg.solve(curvature, gradient * (share / variance) - x)
+        step = np.linalg.solve(curvature, gradient * (share / variance) - pull[free] * x[free])
         step *= min(1.0, LARGEST_STEP / max(np.abs(step).max(), LARGEST_STEP * 1e-9))
-        tried = np.clip(x + step, -FURTHEST, FURTHEST)
+        tried = x.copy()
+        tried[free] = np.clip(x[free] + step, -FURTHEST, FURTHEST)
         new = _state(line, measured, tried, faults)
         gain = objective - new[2]
         if gain > 0:
-            x = tried
+            x, pull = tried, pull_of(line, tried)
             prediction, residual, objective, variance = new
-            normal, gradient = _normal_equations(prediction.slopes, residual)
+            normal, gradient = _normal_equations(prediction.slopes[free], residual)
             damping *= fall
             if gain < LEAST_GAIN:
                 break
@@ -86,11 +90,11 @@ def fitted(
             damping *= rise
             if damping > last:
                 break
-    curvature = normal * (share / variance) + np.eye(x.size)
+    curvature = np.diag(pull)
+    curvature[np.ix_(free, free)] += normal * (share / variance)
     _, log_determinant = np.linalg.slogdet(curvature)
-    return Fit(
-        tuple(faults), x, prediction, residual, variance, objective, curvature, -float(objective + log_determinant) / 2
-    )
+    evidence = -float(objective + log_determinant) / 2
+    return Fit(tuple(faults), x, prediction, residual, variance, objective, pull, curvature, evidence)
 
 
 def _state(
@@ -100,7 +104,7 @@ def _state(
     residual = measured - prediction.shown
     squares = float(np.sum(np.abs(residual) ** 2))
     variance = squares / (2 * measured.size) + NOISE_FLOOR**2
-    return prediction, residual, line.numbers * float(np.log(variance)) + float(x @ x), variance
+    return prediction, residual, line.numbers * float(np.log(variance)) + unusual(line, x), variance
 
 
 def _normal_equations(slopes: ComplexArray, residual: ComplexArray) -> tuple[RealArray, RealArray]:

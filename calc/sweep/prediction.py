@@ -14,7 +14,7 @@ from ..formulas.constants import C_0
 from .arrays import ComplexArray, NumberArray, RealArray
 from .faults import PlacedFault, Stretch
 from .line_waves import LineWaves, Lumped, Scattering, line_scattering, lumped_scattering
-from .swept_line import CABLE_PARAMETERS, CablePart, EndPart, FixedPart, LumpedPart, SweptLine
+from .swept_line import CablePart, EndPart, FixedPart, LumpedPart, SweptLine
 
 __all__ = ["Piece", "Prediction", "altered_wave", "inserted", "predicted", "shown_with"]
 
@@ -180,10 +180,7 @@ class _Chain:
 
     def _wanders(self, part: int) -> slice:
         """Where the waves of a cable's impedance are among the parameters; of anything else nothing."""
-        if not isinstance(self._line.parts[part], CablePart):
-            return slice(0)
-        first = self._line.offsets[part] + CABLE_PARAMETERS
-        return slice(first, first + self._line.cable(part).wanders)
+        return self._line.waves_met(part) if part in self._line.cables else slice(0)
 
     def _inside(self, piece: Piece) -> tuple[ComplexArray, ComplexArray, Stretch | None]:
         """Propagation constant and impedance of a run of cable, and the stretch that it is."""
@@ -232,15 +229,19 @@ class _Chain:
     def _wander_slopes(self, plane: int, piece: Piece) -> ComplexArray:
         """A piece's share of the derivatives by the waves of its cable's impedance."""
         gamma, impedance, _ = self._inside(piece)
-        cable, length = self._line.cable(piece.part), piece.end_m - piece.begin_m
+        cable = self._line.cable(piece.part)
         (onward, _), (_, returning) = (self._travelling(end, impedance) for end in (plane, plane + 1))
-        returned, forth, back = np.exp(-2 * gamma * length), onward**2, returning**2
-        turn = 1j * np.pi * np.arange(1, cable.wanders + 1)[:, None] / cable.length_m
-        turned, begun, ended = (np.exp(turn * at_m) for at_m in (length, piece.begin_m, piece.end_m))
-        # a wave of impedance is half the one turning forward and half the one turning back
-        along = (1 - returned * turned) * (begun * forth + ended.conj() * back) / (2 * gamma - turn)
-        along += (1 - returned * turned.conj()) * (begun.conj() * forth + ended * back) / (2 * gamma + turn)
-        rows: ComplexArray = along * (self._z_0 / impedance * gamma / 2) * cable.wander[:, None]
+        forth, back = onward**2, returning**2
+        returned = np.exp(-2 * gamma * (piece.end_m - piece.begin_m))
+        turn = np.pi * np.arange(1, cable.wanders + 1)[:, None] / cable.length_m
+        # a wave of impedance is half the one turning forward and half the one turning back: of the integral of each
+        # along the piece this is the sum, by what stands at the piece's ends
+        cosines, sines = (np.hstack([of(turn * piece.begin_m), of(turn * piece.end_m)]) for of in (np.cos, np.sin))
+        ends = np.hstack([cosines, np.hstack([-turn, turn]) * sines]) * cable.wander[:, None]
+        own = np.array([forth - returned * back, back - returned * forth]) * 2 * gamma
+        other = np.array([forth + returned * back, back + returned * forth])
+        within = np.concatenate([own, other]) * (self._z_0 / impedance * gamma)
+        rows: ComplexArray = ends @ within / (4 * gamma**2 + turn**2)
         return rows
 
     def _travelling(self, plane: int, impedance: ComplexArray) -> tuple[ComplexArray, ComplexArray]:

@@ -57,7 +57,7 @@ class LinePrior(NamedTuple):
         return waves * self.directivity, waves * self.match, waves * self.tracking
 
 
-SKIN_PHASE, CONDUCTOR_LOSS, OTHER_LOSS, WANDER, CONTACT_OHM = 0.2, 0.2, 0.15, 0.01, 0.05
+SKIN_PHASE, CONDUCTOR_LOSS, OTHER_LOSS, WANDER, CONTACT_OHM = 0.2, 0.2, 0.15, 0.013, 0.05
 JOINT_DELAY = 0.4
 STANDARD_SHARE = 0.6
 """Joints lie mostly within what their standard allows: nineteen of twenty within 1.2 times the step to it."""

@@ -173,16 +173,17 @@ class FollowedScore:
 
     def __init__(self, line: SweptLine, fit: Fit) -> None:
         self._x, self._residual, self._numbers = fit.x, fit.residual.view(np.float64), line.numbers
+        self._pull = fit.pull
         self._rows = fit.prediction.slopes.view(np.float64)
         self._normal = self._rows @ self._rows.T
         # as exactly as the fit has it, and as loosely as a trial may begin
         exact = line.numbers / self._residual.size / fit.noise_variance
         weights = {exact, min(exact, 1 / REGULAR**2)}
         self._follow = [(weight, self._inverse(weight)) for weight in weights]
-        self._before = self._objective(self._residual @ self._residual, fit.x @ fit.x)
+        self._before = self._objective(self._residual @ self._residual, fit.x**2 @ fit.pull)
 
     def _inverse(self, weight: float) -> RealArray:
-        inverse: RealArray = np.linalg.inv(self._normal * weight + np.eye(self._x.size)).astype(np.float64)
+        inverse: RealArray = np.linalg.inv(self._normal * weight + np.diag(self._pull)).astype(np.float64)
         return inverse
 
     def _objective(self, squares: RealArray, own: RealArray) -> RealArray:
@@ -204,7 +205,7 @@ class FollowedScore:
         shared, wins = self._rows @ self._residual, []
         for weight, inverse in self._follow:
             followed = own @ inverse * weight
-            wanted = along - followed @ (shared - self._x / weight)
+            wanted = along - followed @ (shared - self._pull * self._x / weight)
             times = wanted / (squares - np.einsum("ij,ij->i", followed, own))
             left = self._residual @ self._residual - 2 * times * along + times**2 * squares
             wins.append(self._won(shared - times[:, None] * own, left, weight, inverse))
@@ -212,9 +213,9 @@ class FollowedScore:
 
     def _won(self, shared: RealArray, squares: RealArray, weight: float, inverse: RealArray) -> RealArray:
         """By what each change leaves: its products with what the parameters do, and its squares."""
-        step = (shared * weight - self._x) @ inverse
+        step = (shared * weight - self._pull * self._x) @ inverse
         after = squares - np.einsum("ij,ij->i", step, 2 * shared - step @ self._normal)
-        own = np.einsum("ij,ij->i", self._x + step, self._x + step)
+        own = (self._x + step) ** 2 @ self._pull
         won: RealArray = (self._before - self._objective(after, own)) / 2
         return won
 

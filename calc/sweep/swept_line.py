@@ -12,6 +12,7 @@ distribution: 0 is the part as described and 1 a common deviation. In order:
 - the load: its reflection, as a smooth complex curve over frequency.
 """
 
+from itertools import accumulate
 from typing import NamedTuple
 
 import numpy as np
@@ -49,10 +50,10 @@ __all__ = [
 ]
 
 LEAST_PART_REFLECTION = 0.02  # a part between matched ends is never known better
-MOST_WANDERS, FEW_WANDERS = 60, 3
+MOST_WANDERS, FEW_WANDERS = 200, 3
 """Waves of impedance along the cables, each of half a period more along one of them: all that the sweep's wavelengths
 meet in as many cables as there are waves for, the shortest first, and a few in the others."""
-WANDER_RADIANS_PER_M = 5.0
+WANDER_RADIANS_PER_M = 2.5
 """Of a wave of impedance along a cable, from which on shorter ones are smaller; never the longest few. Chosen on
 training lines: smaller finds more kinks, larger accuses fewer sound cables."""
 CABLE_PARAMETERS = 5
@@ -160,6 +161,22 @@ class SweptLine(NamedTuple):
             raise TypeError(f"part {at} of a line is no cable")
         return part
 
+    def waves(self, at: int) -> slice:
+        """Where the waves of impedance along a cable are among the parameters."""
+        return slice(self.offsets[at] + CABLE_PARAMETERS, self.offsets[at + 1])
+
+    def waves_met(self, at: int) -> slice:
+        """Where those of them are that the wavelengths of these frequencies meet."""
+        first = self.waves(at).start
+        return slice(first, first + self.cable(at).wanders)
+
+    def free(self, count: int) -> IndexArray:
+        """Those of so many parameters, those of faults among them, that change something at these frequencies."""
+        free = np.ones(count, dtype=bool)
+        for at in self.cables:
+            free[self.waves_met(at).stop : self.waves(at).stop] = False
+        return np.flatnonzero(free)
+
     @property
     def joints(self) -> dict[int, JointPart]:
         """The joints by their index among the parts."""
@@ -198,6 +215,15 @@ class SweptLine(NamedTuple):
         if isinstance(part, EndPart):
             raise ValueError("the end of a line is none of its links")
         return part.link
+
+    def with_waves(self, most: int) -> "SweptLine":
+        """The same line with no more waves of impedance along its cables than may be followed."""
+        parts, left = list(self.parts), most
+        # in as many cables as there are waves for, the shortest first, all that the sweep's wavelengths meet
+        for at, cable in sorted(self.cables.items(), key=lambda one: (one[1].wanders, one[0])):
+            wanders = cable.wanders if cable.wanders <= left else min(cable.wanders, FEW_WANDERS)
+            parts[at], left = cable._replace(wander=cable.wander[:wanders]), left - wanders
+        return self._replace(parts=parts, offsets=_offsets(self.offsets[0], parts))
 
     def at(self, points: IndexArray) -> "SweptLine":
         """The same line at some of the frequencies."""
@@ -243,15 +269,12 @@ def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings
     """A feedline with free parameters at the frequencies of a sweep [Hz]."""
     z_0, prior = feedline.station.impedance_ohm, line_prior(settings)
     zero = np.zeros(frequency.size, dtype=np.complex128)
-    parts = _with_few_wanders([_part(link, frequency, z_0, prior) for link in feedline.links])
+    parts = [_part(link, frequency, z_0, prior) for link in feedline.links]
     henry, farad, ohm = end_deviations(settings.load)
     parts.append(EndPart(Scattering(zero, np.ones_like(zero), zero), Deviations((henry, 0.0), (0.0, farad), ohm)))
     analyser = prior.analyser_basis(frequency)
-    offsets = [sum(map(len, analyser)) + 1]
-    for part in parts:
-        offsets.append(offsets[-1] + _parameters_of(part))
     load = known_reflection(feedline.load.likely(frequency)[0], settings.load)
-    return SweptLine(
+    line = SweptLine(
         frequency_hz=frequency,
         impedance_ohm=z_0,
         parts=parts,
@@ -260,8 +283,14 @@ def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings
         analyser_basis=analyser,
         is_end_vague=is_vague(settings.load),
         prior=prior,
-        offsets=offsets,
+        offsets=_offsets(sum(map(len, analyser)) + 1, parts),
     )
+    return line.with_waves(MOST_WANDERS)
+
+
+def _offsets(first: int, parts: list[Part]) -> list[int]:
+    """Where each part's parameters start behind so many of the analyser, and where the load's do."""
+    return list(accumulate(map(_parameters_of, parts), initial=first))
 
 
 def _at_points(part: Part, points: IndexArray) -> Part:
@@ -272,6 +301,7 @@ def _at_points(part: Part, points: IndexArray) -> Part:
             beta=part.beta[points],
             impedance=part.impedance[points],
             other_loss=part.other_loss[points],
+            wander=part.wander[: _waves_met(part.model, part.beta[points])],
         )
     return part._replace(section=part.section.at(points))
 
@@ -310,21 +340,15 @@ def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior) -> Par
 
 def _wander(model: CableModel, beta: RealArray, prior: LinePrior) -> RealArray:
     """Usual size of each wave of impedance along a cable that a sweep meets, (waves,): shorter ones are smaller."""
-    met = int(np.ceil(2 * beta[-1] * model.length_m / np.pi)) + 1
-    number = np.arange(1, met + 1)
+    number = np.arange(1, _waves_met(model, beta) + 1)
     many = max(WANDER_RADIANS_PER_M * model.length_m / np.pi, FEW_WANDERS)
     sizes: RealArray = prior.wander / np.sqrt(max(model.length_m, 1.0)) / (1 + number / many)
     return sizes
 
 
-def _with_few_wanders(parts: list[Part]) -> list[Part]:
-    """Some parts with no more waves of impedance along their cables than may be followed."""
-    left, limited = MOST_WANDERS, list(parts)
-    cables = [(part.wanders, at, part) for at, part in enumerate(parts) if isinstance(part, CablePart)]
-    for met, at, cable in sorted(cables, key=lambda one: one[:2]):
-        wanders = met if met <= left else FEW_WANDERS
-        limited[at], left = cable._replace(wander=cable.wander[:wanders]), left - wanders
-    return limited
+def _waves_met(model: CableModel, beta: RealArray) -> int:
+    """How many waves along a cable are as long as half of the shortest wavelength, or longer."""
+    return int(np.ceil(2 * beta[-1] * model.length_m / np.pi)) + 1
 
 
 def _scattering(matrix: TwoPort, z_0: float, frequency: RealArray) -> Scattering:

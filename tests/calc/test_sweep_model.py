@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 import skrf
 from lines import ask, touchstone
+from scipy.stats import multivariate_t
 from skrf.media import DefinedGammaZ0
 from test_sweep import medium_of
 
@@ -22,6 +23,7 @@ from jointwise.calc.sweep.sampling import scattered
 from jointwise.calc.sweep.screening import FollowedScore, place_grid, screened
 from jointwise.calc.sweep.settling import settled
 from jointwise.calc.sweep.swept_line import swept_line
+from jointwise.calc.sweep.usual import SMOOTH, pull_of, unusual
 from jointwise.calc.sweep.verdict import assumed_sentences
 
 ELEMENTS = [
@@ -56,14 +58,53 @@ def test_derivatives_are_differences(faults):
     own, step = line(), 1e-5
     count = own.parameter_count + sum(fault.parameter_count for fault in faults)
     x = np.random.default_rng(0).normal(size=count) * 0.5
+    # how impedance wanders along a cable counts to first order only, which is enough for a smooth one
+    for cable in own.cables:
+        x[own.waves(cable)] *= 0.2
     at = predicted(own, x, faults)
 
     for number in range(count):
         moved = x.copy()
         moved[number] += step
         difference = (predicted(own, moved, faults).shown - at.shown) / step
-        # how impedance wanders along a cable counts to first order only
         assert np.abs(difference - at.slopes[number]).max() <= 0.05 * np.abs(difference).max() + 1e-9
+
+
+def test_waves_too_short_for_low_frequencies_stay_as_they_are():
+    """Where the wavelengths of a part of a sweep meet no wave of a cable, a fit of that part leaves it alone."""
+    own = line()
+    low = own.at(np.arange(20))
+    x = np.random.default_rng(0).normal(size=own.parameter_count) * 0.2
+    measured = predicted(own, np.zeros(own.parameter_count)).shown[:20]
+
+    found = fitted(low, measured, x, (), 3).x
+
+    left = np.setdiff1d(np.arange(x.size), low.free(x.size))
+    met = [low.waves_met(cable) for cable in low.cables]
+    assert left.size > 100
+    assert np.array_equal(found[left], x[left])
+    assert all(np.any(found[waves] != x[waves]) for waves in met)
+    assert own.free(x.size).size == x.size
+
+
+@pytest.mark.parametrize("size", [0.05, 0.3, 1.0, 2.0])
+def test_waves_of_one_cable_are_as_unusual_as_their_common_size_is(size):
+    """The density of a cable's waves is scipy.stats.multivariate_t's, and a fit is drawn along its slope."""
+    own = line()
+    x = np.random.default_rng(0).normal(size=own.parameter_count) * 0.7
+    for cable in own.cables:
+        x[own.waves(cable)] *= size
+    groups = [x[own.waves(cable)] for cable in own.cables]
+
+    others = float(x @ x) - sum(float(waves @ waves) for waves in groups)
+    densities = [multivariate_t(shape=np.eye(waves.size), df=waves.size * SMOOTH**2) for waves in groups]
+    expected = others + 2 * sum(
+        one.logpdf(0 * waves) - one.logpdf(waves) for one, waves in zip(densities, groups, strict=True)
+    )
+    assert unusual(own, x) == pytest.approx(expected)
+    step = 1e-5 * np.random.default_rng(1).normal(size=x.size)
+    change = unusual(own, x + step) - unusual(own, x - step)
+    assert change == pytest.approx(4 * float(pull_of(own, x) * x @ step), rel=1e-5)
 
 
 def test_a_screened_fault_scores_best_where_it_is():
