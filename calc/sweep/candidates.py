@@ -31,12 +31,12 @@ def candidates_of(line: SweptLine, selection: Selection) -> list[Candidate]:
             element=line.link(fit.faults[-1].part).element,
             where="joint" if fit.faults[-1].about_m is None else "cable",
             joint=line.link(fit.faults[-1].part).name,
-            distance_m=_distance(line, fit, -1),
+            distance_m=_distance(line, fit),
             kind=fit.faults[-1].kind.id,
-            name=does_words(fit.faults[-1].kind.does, _fitted_sizes(fit, -1)),
-            sizes=_fitted_sizes(fit, -1),
+            name=does_words(fit.faults[-1].kind.does, _fitted_sizes(fit)),
+            sizes=_fitted_sizes(fit),
             evidence=round(float(fit.evidence - intact), 1),
-            reflection=four_figures(made_by(line, fit, len(fit.faults) - 1)),
+            reflection=four_figures(made_by(line, fit)),
             misfit=four_figures(fit.misfit),
         )
         for fit in sorted(found[:MOST_CANDIDATES], key=lambda fit: -fit.evidence)
@@ -47,11 +47,12 @@ def named_faults(line: SweptLine, selection: Selection, cell_m: float) -> list[N
     """What the verdict names."""
     found = []
     for one in selection.named:
-        fault = one.fit.faults[one.number]
+        fit = one.suspicion.best
+        fault = fit.faults[-1]
         link = line.link(fault.part)
-        distance = _distance(line, one.fit, one.number)
+        distance = _distance(line, fit)
         joint = fault.about_m is None
-        around = 0.0 if joint else max(cell_m / 2, place_deviation_m(one.suspicion.best)) + _extent(one) / 2
+        around = 0.0 if joint else max(cell_m / 2, place_deviation_m(fit)) + _extent(fit) / 2
         found.append(
             NamedFault(
                 element=link.element,
@@ -61,9 +62,9 @@ def named_faults(line: SweptLine, selection: Selection, cell_m: float) -> list[N
                 low_m=round(max(distance - around, 0.0), MILLIONTH_DECIMALS),
                 high_m=round(distance + around, MILLIONTH_DECIMALS),
                 kind=fault.kind.id,
-                name=does_words(fault.kind.does, _fitted_sizes(one.fit, one.number)),
+                name=does_words(fault.kind.does, _fitted_sizes(fit)),
                 likely=fault.kind.likely if _distinct(one) else "",
-                sizes=_fitted_sizes(one.fit, one.number),
+                sizes=_fitted_sizes(fit),
                 probability=round(one.probability, 3),
                 beside=[other.element for other in one.beside],
                 reflection=four_figures(one.reflection),
@@ -79,19 +80,18 @@ def _distinct(named: Named) -> bool:
     return all(fits[0].evidence - fit.evidence > DISTINCT for fit in others)
 
 
-def _extent(named: Named) -> float:
-    fault = named.fit.faults[named.number]
-    return fault.kind.stretch(own_parameters(named.fit, named.number)).length_m if fault.kind.is_stretch else 0.0
+def _extent(fit: Fit) -> float:
+    kind = fit.faults[-1].kind
+    return kind.stretch(own_parameters(fit)).length_m if kind.is_stretch else 0.0
 
 
-def _distance(line: SweptLine, fit: Fit, number: int) -> float:
-    return round(float(place_of(line, fit.faults[number], own_parameters(fit, number))), MILLIONTH_DECIMALS)
+def _distance(line: SweptLine, fit: Fit) -> float:
+    return round(float(place_of(line, fit.faults[-1], own_parameters(fit))), MILLIONTH_DECIMALS)
 
 
-def _fitted_sizes(fit: Fit, number: int) -> list[FittedSize]:
-    number %= len(fit.faults)
-    begin = fit.x.size - sum(fault.parameter_count for fault in fit.faults[number:])
-    sizes = fit.faults[number].kind.sizes
+def _fitted_sizes(fit: Fit) -> list[FittedSize]:
+    begin = fit.x.size - fit.faults[-1].parameter_count
+    sizes = fit.faults[-1].kind.sizes
     variances: RealArray = np.diag(np.linalg.inv(fit.curvature))[begin : begin + len(sizes)]
     found = []
     for size, own, variance in zip(sizes, fit.x[begin:], variances, strict=False):

@@ -30,9 +30,9 @@ from .starts import (
     trial_starts,
     with_joint_at,
 )
-from .swept_line import CABLE_PARAMETERS, SweptLine
+from .swept_line import SweptLine
 
-__all__ = ["Hypotheses", "fit_hypotheses"]
+__all__ = ["Hypotheses", "explained_to", "fit_hypotheses"]
 
 KEPT = 4
 OTHER_KINDS = 2
@@ -45,14 +45,17 @@ HOPELESS = 60.0
 """Evidence by which a fault, fitted for a few rounds, may lag behind and still be fitted to the end."""
 SECOND_TRIALS, JOINTS_AGAIN, STRETCHES_AGAIN = 4, 2, 2
 """Of a second fault; joints at which all kinds are tried again, and stretches of a cable at one place."""
-GIVEN_UP = 0.6
-"""Share of the measured reflection that every fit leaves, from which on a sweep is none of this line's."""
+NO_FIT, NO_FIT_SHARE, LEAST_NO_FIT = 0.15, 0.35, 0.04
+"""What the best explanation leaves, rms of the reflection, above which the line must be another one; the same as a
+share of what was measured; and what is never that much."""
 LOOKS, SETTLED = 3, 3
 """How often one fault is looked for again on the line that it found; places at which joints are moved first."""
-ODD_MISFIT, ODD_LINE, ODD_LENGTH, ODD_END = 0.02, 0.45, 2.8, 0.5
+ODD_MISFIT, ODD_LINE, ODD_LENGTH, ODD_END = 0.02, 0.45, 2.0, 0.5
 """Reflection, rms, that a fit leaves, mean of its squared deviations from what is usual, deviation of a cable's length,
 and least reflection of an antenna, from which on it explains a sweep so badly, or by such odd parts, that more is
 tried."""
+OTHER_LENGTH = 0.5
+"""Deviations of a cable's length by which lines are no longer the same."""
 
 
 class Hypotheses(NamedTuple):
@@ -67,26 +70,19 @@ class Hypotheses(NamedTuple):
     """With the best of those others alone; then with that and another, the best single fault or one elsewhere."""
 
 
+def explained_to(measured: ComplexArray) -> float:
+    """What an explanation of a measured reflection may leave, rms."""
+    return max(min(NO_FIT, NO_FIT_SHARE * float(np.sqrt(np.mean(np.abs(measured) ** 2)))), LEAST_NO_FIT)
+
+
 def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hypotheses:
     """Fit a line to a measured reflection; `cell_m` is the distance that the sweep resolves [m]."""
-    aligned, pool = _in_rising_bands(line, measured, cell_m)
-    intact = aligned[0]
-    starts_intact = [intact.x, *(fit.x[: line.parameter_count] for fit in pool[:2])]
-    whole = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
-    found = [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool]
-    others = [fit.x for fit in aligned[1:2]]
-    looks = _further_looks(line, measured, cell_m, whole, found, others)
-    while _is_odd(line, max([whole, *found], key=lambda fit: fit.evidence)):
-        more = next(looks, None)
-        if more is None:
-            break
-        found = [*found, *more]
+    whole, found = _searched(line, measured, cell_m)
     single = _kept(line, found, KEPT)
-    given_up = GIVEN_UP * float(np.sqrt(np.mean(np.abs(measured) ** 2)))
-    if not _betters(single, whole) or min(fit.misfit for fit in single) > given_up:
+    if not _betters(single, whole):
         return Hypotheses(whole, single, [], [])
     whole, single = _one_fault(line, measured, cell_m, whole, single)
-    if not _betters(single, whole):
+    if not _betters(single, whole) or _explain_nothing(single, measured):
         return Hypotheses(whole, single, [], [])
     places = place_grid(line, cell_m / 2)
     second = _finished(line, measured, trial_starts(line, single[0], places, SECOND_TRIALS), 2, single[0].evidence)
@@ -95,9 +91,31 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
     return _two_faults(line, measured, cell_m, Hypotheses(whole, single, second, []))
 
 
+def _searched(line: SweptLine, measured: ComplexArray, cell_m: float) -> tuple[Fit, list[Fit]]:
+    """The intact line, and one fault wherever one is seen or may be hidden."""
+    aligned, pool = _in_rising_bands(line, measured, cell_m)
+    intact = aligned[0]
+    starts_intact = [intact.x, *(fit.x[: line.parameter_count] for fit in pool[:2])]
+    whole = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
+    found = [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool]
+    others = [fit.x for fit in aligned if _is_other_line(line, fit, whole)][:1]
+    looks = _further_looks(line, measured, cell_m, whole, found, others)
+    while _is_odd(line, max([whole, *found], key=lambda fit: fit.evidence)):
+        more = next(looks, None)
+        if more is None:
+            break
+        found = [*found, *more]
+    return whole, found
+
+
 def _betters(fits: list[Fit], simpler: Fit) -> bool:
     """Whether the best of some fits says so much more than a simpler one that it is worth to go on."""
     return bool(fits) and fits[0].evidence - simpler.evidence > LEAST_EVIDENCE
+
+
+def _explain_nothing(fits: list[Fit], measured: ComplexArray) -> bool:
+    """Whether none of some fits explains what was measured."""
+    return all(fit.misfit > explained_to(measured) for fit in fits)
 
 
 def _in_rising_bands(line: SweptLine, measured: ComplexArray, cell_m: float) -> tuple[list[Fit], list[Fit]]:
@@ -142,7 +160,7 @@ def _one_fault(
         edges = [fit for fit in single[:SETTLED] if _may_be_edge(fit, odd=_is_odd(line, best))]
         more = [*_as_stretches(line, measured, cell_m, edges), *_finished(line, measured, starts, KEPT, best.evidence)]
         single = _kept(line, [best, *single, *more], KEPT)
-        if single[0].evidence < best.evidence + LEAST_GAIN:
+        if single[0].evidence < best.evidence + LEAST_GAIN or _explain_nothing(single, measured):
             break
     return whole, single
 
@@ -178,11 +196,19 @@ def _is_odd(line: SweptLine, fit: Fit) -> bool:
     """Whether a fit explains the sweep badly, or by analyser, cables and joints as they seldom are."""
     lengths = fit.x[[line.offsets[at] for at in line.cables]]
     # of the waves along cables there are many, and each says little
-    waves = [np.arange(line.offsets[at] + CABLE_PARAMETERS, line.offsets[at + 1]) for at in line.cables]
-    own = np.delete(fit.x[: line.offsets[-1]], np.concatenate(waves)) if waves else fit.x[: line.offsets[-1]]
+    few = np.ones(line.offsets[-1], dtype=bool)
+    for at in line.cables:
+        few[line.waves(at)] = False
+    own = fit.x[: line.offsets[-1]][few]
     far = bool(np.any(np.abs(lengths) > ODD_LENGTH))
     far |= line.is_end_vague and bool(np.min(np.abs(line.load_reflection(fit.x))) > ODD_END)
     return far or fit.misfit > ODD_MISFIT or float(np.mean(own**2)) > ODD_LINE
+
+
+def _is_other_line(line: SweptLine, one: Fit, other: Fit) -> bool:
+    """Whether two fits have a cable of lengths so different that neither comes to the other's."""
+    lengths = [line.offsets[at] for at in line.cables]
+    return bool(np.any(np.abs(one.x[lengths] - other.x[lengths]) > OTHER_LENGTH))
 
 
 def _may_be_edge(fit: Fit, *, odd: bool) -> bool:
@@ -194,14 +220,24 @@ def _may_be_edge(fit: Fit, *, odd: bool) -> bool:
 def _further_looks(
     line: SweptLine, measured: ComplexArray, cell_m: float, whole: Fit, found: list[Fit], others: list[RealArray]
 ) -> Iterator[list[Fit]]:
-    """Fits of faults that a fit of the intact line hides, those soonest made first; other alignments of the line."""
+    """Fits of faults that a fit of the intact line hides, those soonest made first; other alignments of the line.
+
+    Where nothing is explained, only a joint that lets nothing through is hidden so well.
+    """
+    at_first = _explain_nothing([whole, *found], measured)
+    if at_first:
+        dark = dark_fits(line, measured, cell_m, whole.evidence - HOPELESS)
+        yield dark
+        if _explain_nothing(dark, measured):
+            return
     yield _as_stretches(
         line, measured, cell_m, [fit for fit in _kept(line, found, KEPT) if _may_be_edge(fit, odd=True)]
     )
     yield mistaken_fits(line, measured, cell_m, whole)
     lines = [whole.x, bare(line, whole), np.zeros(line.parameter_count), *others]
     yield _from_elsewhere(line, measured, cell_m, lines, whole.evidence)
-    yield dark_fits(line, measured, cell_m, whole.evidence - HOPELESS)
+    if not at_first:
+        yield dark_fits(line, measured, cell_m, whole.evidence - HOPELESS)
 
 
 def _from_elsewhere(

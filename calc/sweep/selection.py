@@ -10,7 +10,7 @@ from .faults import RARE
 from .fit import Fit
 from .prediction import shown_with
 from .results import AntennaEnd, Finding, Where
-from .search import Hypotheses
+from .search import Hypotheses, explained_to
 from .starts import own_parameters, place_of
 from .swept_line import SweptLine
 
@@ -47,10 +47,6 @@ and the lower share of what it leaves below which it is by any odds."""
 EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.9, 0.95, 0.985)
 """Odds, and the share of the faults named with them that were right: 38 of 40 with odds to 40 among training lines, and
 17 of 21 among others that were told as about as sure, sound lines among both."""
-NO_FIT = 0.15
-"""What the best explanation leaves, rms of the reflection, above which the line must be another one."""
-NO_FIT_SHARE = 0.35
-"""The same as a share of what was measured."""
 JOINT_SHARE = 0.75
 """How many faults are at joints; the others lie anywhere in the cables."""
 CLEAR = 0.8
@@ -103,11 +99,9 @@ class Suspicion(NamedTuple):
 
 
 class Named(NamedTuple):
-    """A fault named: where, in which fit and as which of its faults, how sure, how much reflection it makes, rms."""
+    """A fault named: where, as the last one of its best fit, how sure, how much reflection it makes, rms."""
 
     suspicion: Suspicion
-    fit: Fit
-    number: int
     probability: float
     """Of being here or beside it."""
     reflection: float
@@ -143,27 +137,39 @@ def selection_of(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> Sele
     intact = hypotheses.intact
     suspicions = _suspicions(line, hypotheses.single, intact.evidence, cell_m)
     if not suspicions or not _is_found(line, suspicions[0], intact):
-        finding: Finding = "no fit" if _misses(line, intact) else "sound"
+        finding: Finding = "no fit" if _misses(intact) else "sound"
         return Selection(finding, intact, intact, suspicions, [], [])
     first = suspicions[0]
     pair = _pair(line, hypotheses, cell_m)
-    selected = pair[0].fit if pair else first.best
+    selected = pair[0].suspicion.best if pair else first.best
     nearest = min([first.best, *hypotheses.double, *hypotheses.swapped[1:]], key=lambda fit: fit.misfit)
-    if _misses(line, nearest):
+    if _misses(nearest):
         return Selection("no fit", intact, selected, suspicions, [], [])
     if pair:
         return Selection(_finding_of(pair[0].suspicion), intact, selected, suspicions, pair, [])
-    beside = _beside(line, first, suspicions, cell_m)
-    probability = first.probability + sum(one.probability for one in beside)
-    if probability < CLEAR or first.probability < LEADING:
+    if not _is_clear(first, _beside(line, first, suspicions, cell_m)):
         apart = [one for one in suspicions if one.probability > POSSIBLE]
         return Selection("unclear", intact, first.best, suspicions, [], apart)
+    named = _named(line, suspicions, cell_m)
+    return Selection(_finding_of(named.suspicion), intact, first.best, suspicions, [named], [])
+
+
+def _is_clear(first: Suspicion, beside: list[Suspicion]) -> bool:
+    """Whether a fault is at one place or at those too near to be told from it, and that place the best of them."""
+    probability = first.probability + sum(one.probability for one in beside)
+    return probability > CLEAR and first.probability > LEADING
+
+
+def _named(line: SweptLine, suspicions: list[Suspicion], cell_m: float) -> Named:
+    """The fault at the most probable place, or at a joint near it."""
+    first = suspicions[0]
+    beside = _beside(line, first, suspicions, cell_m)
+    probability = first.probability + sum(one.probability for one in beside)
     sure = probability * earned(first.odds) * _within_cell(first.best, cell_m)
     joint = _joint_instead(line, first, suspicions, cell_m)
     if joint is not None:
         first, beside = joint, [first, *(one for one in beside if one is not joint)]
-    named = [Named(first, first.best, 0, sure, made_by(line, first.best, 0), beside)]
-    return Selection(_finding_of(first), intact, first.best, suspicions, named, [])
+    return Named(first, sure, made_by(line, first.best), beside)
 
 
 def _joint_instead(line: SweptLine, first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> Suspicion | None:
@@ -221,7 +227,7 @@ def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
         share = UNEXPLAINED_SHARE
     elif left < FEW_LEAVES:
         share = STRONG_SHARE
-    return first.odds > asked and made_by(line, first.best, 0) >= share * _least_reflection(first)
+    return first.odds > asked and made_by(line, first.best) >= share * _least_reflection(first)
 
 
 def _least_reflection(suspicion: Suspicion) -> float:
@@ -233,28 +239,23 @@ def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]
     if not hypotheses.swapped:
         return []
     alone = hypotheses.single[0], hypotheses.swapped[0]
-    found = []
+    asked = VAGUE_SECOND_ODDS if line.is_end_vague else SECOND_ODDS
+    named, misfits = [], []
     for fits, without in ((hypotheses.swapped[1:], alone[1]), (hypotheses.double, alone[0])):
         suspicions = _suspicions(line, fits, without.evidence, cell_m)
-        if not suspicions:
+        plain = bool(suspicions) and suspicions[0].odds > asked
+        if not plain or not _is_clear(suspicions[0], _beside(line, suspicions[0], suspicions, cell_m)):
             return []
-        found.append(suspicions[0])
-    fit, (one, other) = found[0].best, found
+        named.append(_named(line, suspicions, cell_m))
+        misfits.append(suspicions[0].best.misfit)
+    one, other = (each.suspicion for each in named)
     elsewhere = one.element != other.element and abs(one.distance_m - other.distance_m) > SEPARATE_CELLS * cell_m
-    made = [made_by(line, fit, number) for number in (1, 0)]
+    made = [each.reflection for each in named]
     leaves = SECOND_LEAVES if min(made) > SECOND_SHARE * max(made) else SMALL_SECOND_LEAVES
-    explains = fit.misfit < min(leaves * alone[0].misfit, SECOND_MISFIT)
-    asked = VAGUE_SECOND_ODDS if line.is_end_vague else SECOND_ODDS
-    plain = all(each.odds > asked and each.probability > CLEAR for each in found)
-    least = [max(_least_reflection(each), LEAST_SECOND_SHARE * max(made)) for each in found]
-    large = all(own > one for own, one in zip(made, least, strict=True))
-    if not (elsewhere and explains and plain and large):
-        return []
-    named = [
-        Named(each, fit, number, each.probability * earned(each.odds) * _within_cell(each.best, cell_m), reflection, [])
-        for each, number, reflection in zip(found, (1, 0), made, strict=True)
-    ]
-    return sorted(named, key=lambda each: -each.reflection)
+    explains = min(misfits) < min(leaves * alone[0].misfit, SECOND_MISFIT)
+    least = LEAST_SECOND_SHARE * max(made)
+    large = all(each.reflection > max(_least_reflection(each.suspicion), least) for each in named)
+    return sorted(named, key=lambda each: -each.reflection) if elsewhere and explains and large else []
 
 
 def _beside(line: SweptLine, first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> list[Suspicion]:
@@ -274,17 +275,16 @@ def _is_seldom_in_cables(suspicion: Suspicion) -> bool:
     return suspicion.best.faults[-1].kind.weight <= RARE
 
 
-def made_by(line: SweptLine, fit: Fit, number: int) -> float:
-    """How much of the reflection one of a fit's faults makes, rms."""
-    faults = [fault for at, fault in enumerate(fit.faults) if at != number]
-    own = [own_parameters(fit, at) for at in range(len(fit.faults)) if at != number]
-    without = shown_with(line, np.concatenate([fit.x[: line.parameter_count], *own]), faults)
+def made_by(line: SweptLine, fit: Fit) -> float:
+    """How much of the reflection a fit's last fault makes, rms."""
+    before = fit.faults[:-1]
+    own = [own_parameters(fit, at) for at in range(len(before))]
+    without = shown_with(line, np.concatenate([fit.x[: line.parameter_count], *own]), before)
     return float(np.sqrt(np.mean(np.abs(fit.prediction.shown - without) ** 2)))
 
 
-def _misses(line: SweptLine, fit: Fit) -> bool:
-    measured = float(np.sqrt(np.mean(np.abs(fit.residual + fit.prediction.shown) ** 2)))
-    return fit.misfit > max(min(NO_FIT, NO_FIT_SHARE * measured), 2 * floor())
+def _misses(fit: Fit) -> bool:
+    return fit.misfit > explained_to(fit.residual + fit.prediction.shown)
 
 
 def _suspicions(line: SweptLine, fits: list[Fit], intact: float, cell_m: float) -> list[Suspicion]:

@@ -87,6 +87,30 @@ def test_the_line_that_is_shown_is_the_line_that_was_fitted():
     assert outcome(drawn, answer).verdict == "right"
 
 
+def test_a_bad_joint_is_no_bad_cable_beside_another_fault():
+    """What is seldom met in a cable is laid to the joint near it, of two faults as of one."""
+    drawn = draw_case(5009308, 2)
+    resistance = drawn.truth[1]
+    assert resistance.what == "resistance"
+    assert not resistance.in_cable
+
+    answer = json.loads(call("sweep", json.dumps(drawn.request).encode()))
+
+    faults = answer["line"]["faults"]
+    assert [fault["where"] for fault in faults] == ["joint", "joint"]
+    assert {fault["element"] for fault in faults} == {fault.element for fault in drawn.truth}
+
+
+def test_lengths_that_fit_nearly_as_well_are_tried_too():
+    """A soaked end of a line is found though cables two deviations too short explain most of its echo."""
+    drawn = draw_case(5009105, 1)
+    assert drawn.truth[0].what == "wet"
+
+    one = outcome(drawn, json.loads(call("sweep", json.dumps(drawn.request).encode())))
+
+    assert one.verdict == "right"
+
+
 @pytest.mark.parametrize("seed", [6062, 6074, 6122, 2000012])
 def test_an_antenna_matched_nowhere_is_not_told_from_its_joint(seed):
     """A last joint that lets nothing through to the antenna is named beside it, and neither is called bad."""
