@@ -48,6 +48,8 @@ SECOND_TRIALS, JOINTS_AGAIN, STRETCHES_AGAIN = 4, 2, 2
 NO_FIT, NO_FIT_SHARE, LEAST_NO_FIT = 0.15, 0.35, 0.04
 """What the best explanation leaves, rms of the reflection, above which the line must be another one; the same as a
 share of what was measured; and what is never that much."""
+GIVEN_UP = 0.5
+"""Share of the measured reflection that one fault leaves, from which on two explain it no better."""
 LOOKS, SETTLED = 3, 3
 """How often one fault is looked for again on the line that it found; places at which joints are moved first."""
 ODD_MISFIT, ODD_LINE, ODD_LENGTH, ODD_END = 0.02, 0.45, 2.0, 0.5
@@ -82,11 +84,12 @@ def fit_hypotheses(line: SweptLine, measured: ComplexArray, cell_m: float) -> Hy
     if not _betters(single, whole):
         return Hypotheses(whole, single, [], [])
     whole, single = _one_fault(line, measured, cell_m, whole, single)
-    if not _betters(single, whole) or _explain_nothing(single, measured):
+    given_up = GIVEN_UP * float(np.sqrt(np.mean(np.abs(measured) ** 2)))
+    if not _betters(single, whole) or min(fit.misfit for fit in single) > given_up:
         return Hypotheses(whole, single, [], [])
     places = place_grid(line, cell_m / 2)
     second = _finished(line, measured, trial_starts(line, single[0], places, SECOND_TRIALS), 2, single[0].evidence)
-    if not _betters(second, single[0]):
+    if not _betters(second, single[0]) or _explain_nothing(second, measured):
         return Hypotheses(whole, single, second, [])
     return _two_faults(line, measured, cell_m, Hypotheses(whole, single, second, []))
 
