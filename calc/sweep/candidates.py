@@ -66,7 +66,7 @@ def named_faults(line: SweptLine, selection: Selection, cell_m: float) -> list[N
                 likely=fault.kind.likely if _distinct(one) else "",
                 sizes=_fitted_sizes(fit),
                 probability=round(one.probability, 3),
-                beside=[other.element for other in one.beside],
+                beside=list(dict.fromkeys(other.element for other in one.beside if other.element != link.element)),
                 reflection=four_figures(one.reflection),
             )
         )

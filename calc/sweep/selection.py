@@ -26,22 +26,20 @@ __all__ = [
     "selection_of",
 ]
 
-UNEVEN = 0.025
-"""Reflection, rms, that a fault in a cable must make: good cables are uneven, and make less than that."""
-VAGUE_ODDS, CABLE_ODDS = 5.0, 2.0
+VAGUE_ODDS, CABLE_ODDS = 2.0, 2.0
 """Logarithm of the odds more that are asked before an end of which little is known: what stands for an antenna is only
 like one, and what lies before it is made to match; and of a fault in a cable: good ones look like it by being
 uneven."""
 SECOND_ODDS, VAGUE_SECOND_ODDS = 8.0, 18.0
 """The same of each of two faults, which must explain most of what one leaves: before a known end, and before one of
 which little is known."""
-UNEXPLAINED_LEAVES, UNEXPLAINED_SHARE, MOST_LEAVES = 0.95, 2.0, 1.2
+UNEXPLAINED_LEAVES, UNEXPLAINED_SHARE, MOST_LEAVES = 0.95, 2.5, 1.2
 """Share of what the intact line leaves from which on so much more reflection is asked: the fault explains no more of
 the sweep, only by parts nearer to the usual, and what is usual of a real line may be something else. Beyond the last
 share it explains less."""
-WEAK_ODDS, WEAK_LEAVES = 32.0, 0.85
+WEAK_ODDS, WEAK_LEAVES = 16.0, 0.85
 """Odds below which that much is asked from a lower share on."""
-STRONG_ODDS, STRONG_LEAVES, FEW_LEAVES, STRONG_SHARE = 60.0, 0.75, 0.6, 0.7
+STRONG_ODDS, STRONG_LEAVES, FEW_LEAVES, STRONG_SHARE = 60.0, 0.75, 0.6, 0.6
 """Odds beyond which, and share of what the intact line leaves below which, such a share of the reflection is enough;
 and the lower share of what it leaves below which it is by any odds."""
 EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.9, 0.95, 0.985)
@@ -227,11 +225,7 @@ def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
         share = UNEXPLAINED_SHARE
     elif left < FEW_LEAVES:
         share = STRONG_SHARE
-    return first.odds > asked and made_by(line, first.best) >= share * _least_reflection(first)
-
-
-def _least_reflection(suspicion: Suspicion) -> float:
-    return floor() if suspicion.where == "joint" else UNEVEN
+    return first.odds > asked and made_by(line, first.best) >= share * floor()
 
 
 def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]:
@@ -253,18 +247,18 @@ def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]
     made = [each.reflection for each in named]
     leaves = SECOND_LEAVES if min(made) > SECOND_SHARE * max(made) else SMALL_SECOND_LEAVES
     explains = min(misfits) < min(leaves * alone[0].misfit, SECOND_MISFIT)
-    least = LEAST_SECOND_SHARE * max(made)
-    large = all(each.reflection > max(_least_reflection(each.suspicion), least) for each in named)
+    large = min(made) > max(floor(), LEAST_SECOND_SHARE * max(made))
     return sorted(named, key=lambda each: -each.reflection) if elsewhere and explains and large else []
 
 
 def _beside(line: SweptLine, first: Suspicion, suspicions: list[Suspicion], cell_m: float) -> list[Suspicion]:
-    """Places too near to the first to be told from it; of a joint also what is seldom met in a cable near it."""
+    """Places too near to the first to be told from it; of what is seldom met in a cable also the joint near it."""
     reach_m = BESIDE_CELLS * cell_m
     usual_m = max(reach_m, line.prior.length * first.distance_m)
     found = []
     for one in suspicions:
-        lumped = first.where == "joint" and one.where == "cable" and _is_seldom_in_cables(one)
+        in_cable = [each for each in (first, one) if each.where == "cable"]
+        lumped = len(in_cable) == 1 and _is_seldom_in_cables(in_cable[0])
         near = abs(one.distance_m - first.distance_m) <= (usual_m if lumped else reach_m)
         if one is not first and one.probability > POSSIBLE and near:
             found.append(one)
