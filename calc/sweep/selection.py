@@ -26,20 +26,18 @@ __all__ = [
     "selection_of",
 ]
 
-VAGUE_ODDS, CABLE_ODDS = 2.0, 2.0
-"""Logarithm of the odds more that are asked before an end of which little is known: what stands for an antenna is only
-like one, and what lies before it is made to match; and of a fault in a cable: good ones look like it by being
-uneven."""
+CABLE_ODDS = 2.0
+"""Logarithm of the odds more that are asked of a fault in a cable: good ones look like it by being uneven."""
 SECOND_ODDS, VAGUE_SECOND_ODDS = 8.0, 18.0
-"""The same of each of two faults, which must explain most of what one leaves: before a known end, and before one of
-which little is known."""
+"""Logarithm of the odds that are asked of each of two faults, which must explain most of what one leaves: before a
+known end, and before one of which little is known."""
 UNEXPLAINED_LEAVES, UNEXPLAINED_SHARE, MOST_LEAVES = 0.95, 2.5, 1.2
 """Share of what the intact line leaves from which on so much more reflection is asked: the fault explains no more of
 the sweep, only by parts nearer to the usual, and what is usual of a real line may be something else. Beyond the last
 share it explains less."""
-WEAK_ODDS, WEAK_LEAVES = 16.0, 0.85
+WEAK_ODDS, WEAK_LEAVES = 20.0, 0.85
 """Odds below which that much is asked from a lower share on."""
-STRONG_ODDS, STRONG_LEAVES, FEW_LEAVES, STRONG_SHARE = 60.0, 0.75, 0.6, 0.6
+STRONG_ODDS, STRONG_LEAVES, FEW_LEAVES, STRONG_SHARE = 60.0, 0.75, 0.6, 0.7
 """Odds beyond which, and share of what the intact line leaves below which, such a share of the reflection is enough;
 and the lower share of what it leaves below which it is by any odds."""
 EARNED_ODDS, EARNED = (18.0, 60.0, 200.0), (0.9, 0.95, 0.985)
@@ -216,7 +214,6 @@ def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
     """Whether the best fault is plain: by its odds and by the reflection it makes."""
     left, share = first.best.misfit / intact.misfit, 1.0
     asked = least_odds() + (CABLE_ODDS if first.where == "cable" else 0.0)
-    asked += VAGUE_ODDS if line.is_end_vague else 0.0
     if first.odds > STRONG_ODDS:
         share = STRONG_SHARE if left < STRONG_LEAVES else 1.0
     elif left > MOST_LEAVES:
