@@ -26,6 +26,8 @@ __all__ = [
     "selection_of",
 ]
 
+UNEVEN = 0.025
+"""Reflection, rms, that a fault in a cable must make: good cables are uneven, and make less than that."""
 CABLE_ODDS = 2.0
 """Logarithm of the odds more that are asked of a fault in a cable: good ones look like it by being uneven."""
 SECOND_ODDS, VAGUE_SECOND_ODDS = 8.0, 18.0
@@ -35,7 +37,7 @@ UNEXPLAINED_LEAVES, UNEXPLAINED_SHARE, MOST_LEAVES = 0.95, 2.5, 1.2
 """Share of what the intact line leaves from which on so much more reflection is asked: the fault explains no more of
 the sweep, only by parts nearer to the usual, and what is usual of a real line may be something else. Beyond the last
 share it explains less."""
-WEAK_ODDS, WEAK_LEAVES = 20.0, 0.85
+WEAK_ODDS, WEAK_LEAVES = 32.0, 0.85
 """Odds below which that much is asked from a lower share on."""
 STRONG_ODDS, STRONG_LEAVES, FEW_LEAVES, STRONG_SHARE = 60.0, 0.75, 0.6, 0.7
 """Odds beyond which, and share of what the intact line leaves below which, such a share of the reflection is enough;
@@ -222,7 +224,11 @@ def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
         share = UNEXPLAINED_SHARE
     elif left < FEW_LEAVES:
         share = STRONG_SHARE
-    return first.odds > asked and made_by(line, first.best) >= share * floor()
+    return first.odds > asked and made_by(line, first.best) >= share * _least_reflection(first)
+
+
+def _least_reflection(suspicion: Suspicion) -> float:
+    return floor() if suspicion.where == "joint" else UNEVEN
 
 
 def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]:
@@ -244,7 +250,8 @@ def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]
     made = [each.reflection for each in named]
     leaves = SECOND_LEAVES if min(made) > SECOND_SHARE * max(made) else SMALL_SECOND_LEAVES
     explains = min(misfits) < min(leaves * alone[0].misfit, SECOND_MISFIT)
-    large = min(made) > max(floor(), LEAST_SECOND_SHARE * max(made))
+    least = LEAST_SECOND_SHARE * max(made)
+    large = all(each.reflection > max(_least_reflection(each.suspicion), least) for each in named)
     return sorted(named, key=lambda each: -each.reflection) if elsewhere and explains and large else []
 
 
