@@ -83,8 +83,10 @@ def drawn(page: Page) -> Locator:
 
 
 def unfolded(derivation: Locator, heading: str) -> Locator:
-    """A part of the derivation, unfolded."""
-    derivation.locator("details > summary").filter(has_text=heading).click()
+    """A part of the derivation, unfolded and drawn: a browser tells the page only after the click that it is open."""
+    part = derivation.locator("details").filter(has=derivation.page.locator("summary", has_text=heading))
+    part.locator("> summary").click()
+    expect(part.locator("> summary + *")).to_be_visible()
     return derivation
 
 
