@@ -28,6 +28,10 @@ class Scattering(NamedTuple):
         near, through, far = (np.take(entry, points) for entry in self)
         return Scattering(near, through, far)
 
+    def row(self, number: int) -> "Scattering":
+        """One two-port of several."""
+        return Scattering(self.near[number], self.through[number], self.far[number])
+
     def ahead(self, load: ComplexArray) -> ComplexArray:
         """Reflection at the near end, ended in a load of some reflection."""
         return self.near + self.through**2 * load / (1 - self.far * load)
@@ -45,30 +49,31 @@ class Lumped(NamedTuple):
 
 
 class LineWaves(NamedTuple):
-    """At every plane, from the analyser to the load: reflection of what lies ahead, and the forward wave."""
+    """From the analyser to the load, reflection of what lies ahead and the forward wave: (planes, frequencies)."""
 
-    ahead: list[ComplexArray]
-    forward: list[ComplexArray]
+    ahead: ComplexArray
+    forward: ComplexArray
 
     @classmethod
     def of(cls, ports: Sequence[Scattering], load: ComplexArray) -> "LineWaves":
         """The waves of a chain that ends in a load."""
-        ahead = [load]
-        for port in reversed(ports):
-            ahead.append(port.ahead(ahead[-1]))
-        ahead.reverse()
-        forward = [np.ones_like(ahead[0])]
-        for port, load_ahead in zip(ports, ahead[1:], strict=True):
-            forward.append(forward[-1] * port.through / (1 - port.far * load_ahead))
+        ahead, forward = np.empty((2, len(ports) + 1, load.size), dtype=np.complex128)
+        ahead[-1], forward[0] = load, 1.0
+        for plane in range(len(ports) - 1, -1, -1):
+            ahead[plane] = ports[plane].ahead(ahead[plane + 1])
+        for plane, port in enumerate(ports):
+            forward[plane + 1] = forward[plane] * port.through / (1 - port.far * ahead[plane + 1])
         return cls(ahead, forward)
 
-    def voltage(self, plane: int) -> ComplexArray:
-        """Voltage at a plane, in volts of a forward wave of 1 V at the input."""
-        return self.forward[plane] * (1 + self.ahead[plane])
+    def voltage(self, plane: IndexArray | int) -> ComplexArray:
+        """Voltage at a plane or at each of some, in volts of a forward wave of 1 V at the input."""
+        found: ComplexArray = self.forward[plane] * (1 + self.ahead[plane])
+        return found
 
-    def current(self, plane: int) -> ComplexArray:
-        """Current at a plane times the reference impedance, in the same volts."""
-        return self.forward[plane] * (1 - self.ahead[plane])
+    def current(self, plane: IndexArray | int) -> ComplexArray:
+        """Current there times the reference impedance, in the same volts."""
+        found: ComplexArray = self.forward[plane] * (1 - self.ahead[plane])
+        return found
 
 
 def line_scattering(impedance: NumberArray, angle: NumberArray, reference_ohm: float) -> Scattering:

@@ -14,10 +14,10 @@ from .arrays import ComplexArray
 from .faults import IN_A_CABLE, FaultKind, PlacedFault
 from .fit import Fit
 from .line_waves import lumped_scattering
-from .moves import Move, lengths_of, moved, prior_gain, ratio, shown_by
+from .moves import AS_USUAL, Move, lengths_of, moved, prior_gain, ratio, shown_by
 from .screening import FollowedScore, judged_until_m
 from .starts import Start
-from .swept_line import JOINT_PARAMETERS, SweptLine
+from .swept_line import SweptLine
 
 __all__ = ["mistaken_fits"]
 
@@ -69,9 +69,9 @@ def _mistaken(line: SweptLine, fit: Fit, cable: int, behind: int | None, step_m:
     longer = longer[[_place(line, fit, Move(cable, behind, float(one), None)) is not None for one in longer]]
     if not longer.size:
         return []
-    score, back, usual = FollowedScore(line, fit), fit.prediction.back(), np.zeros(JOINT_PARAMETERS)
+    score, back = FollowedScore(line, fit), fit.prediction.back()
     prior = prior_gain(line, fit, cable, behind, longer)
-    elsewhere = shown_by(line, fit, back, Move(cable, behind, 0.0, usual), longer)
+    elsewhere = shown_by(line, fit, back, Move(cable, behind, 0.0, AS_USUAL), longer)
     plane = 1 + max(plane for plane, piece in enumerate(fit.prediction.pieces) if piece.part == cable)
     ahead, source = fit.prediction.waves.ahead[plane], back[plane]
     seen = fit.prediction.waves.forward[plane] ** 2 * (1 - source * ahead) * fit.prediction.by_reflection
@@ -81,7 +81,7 @@ def _mistaken(line: SweptLine, fit: Fit, cable: int, behind: int | None, step_m:
         other = lumped_scattering(lumped, line.impedance_ohm).ahead(ahead)
         gains = prior + score.of(elsewhere + seen * (other - ahead) / (1 - source * other)) - size[0] ** 2 / 2
         peak = int(np.argmax(gains))
-        found.append(_Mistaken(Move(cable, behind, float(longer[peak]), usual), kind, size, float(gains[peak])))
+        found.append(_Mistaken(Move(cable, behind, float(longer[peak]), AS_USUAL), kind, size, float(gains[peak])))
     return sorted(found, key=lambda one: -one.gain)[:OF_EACH]
 
 

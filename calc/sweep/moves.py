@@ -11,9 +11,11 @@ from .fit import Fit
 from .line_waves import line_scattering, lumped_scattering
 from .swept_line import CablePart, SweptLine
 
-__all__ = ["Move", "changes_of", "lengths_of", "moved", "prior_gain", "ratio", "shown_by"]
+__all__ = ["AS_USUAL", "Move", "changes_of", "lengths_of", "moved", "prior_gain", "ratio", "shown_by"]
 
 FURTHEST = 3.0  # deviations of length
+AS_USUAL = np.zeros(3)
+"""Parameters of a joint as described."""
 
 
 class Move(NamedTuple):
@@ -73,7 +75,8 @@ def lengths_of(line: SweptLine, fit: Fit, cable: int, behind: int | None, step_m
 def shown_by(line: SweptLine, fit: Fit, back: list[ComplexArray], move: Move, longer_m: RealArray) -> ComplexArray:
     """How a move by each of some lengths changes what is shown, (lengths, frequencies)."""
     pieces, waves, z_0 = fit.prediction.pieces, fit.prediction.waves, line.impedance_ohm
-    x, moved_joints = _with_joints(line, fit, move), _joints_behind(line, move.cable)
+    moved_joints = _joints_behind(line, move.cable)
+    ports = lumped_scattering(line.lumped(_with_joints(line, fit, move)), z_0)
     first = max(plane for plane, piece in enumerate(pieces) if piece.part == move.cable)
     if move.next is None:
         last = max([first, *(plane for plane, piece in enumerate(pieces) if piece.part in moved_joints)])
@@ -88,7 +91,7 @@ def shown_by(line: SweptLine, fit: Fit, back: list[ComplexArray], move: Move, lo
             angle = angle + 1j * line.cable(piece.part).beta * longer[:, None]
             ahead = line_scattering(line.cable_impedance(fit.x, piece.part), angle, z_0).ahead(ahead)
         elif piece.is_lumped and piece.part in moved_joints and move.joints is not None:
-            ahead = lumped_scattering(line.lumped(x, piece.part), z_0).ahead(ahead)
+            ahead = ports.row(piece.part).ahead(ahead)
         else:
             ahead = piece.scattering.ahead(ahead)
     before, source = waves.ahead[first], back[first]

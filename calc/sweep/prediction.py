@@ -11,10 +11,10 @@ from typing import NamedTuple
 import numpy as np
 
 from ..formulas.constants import C_0
-from .arrays import ComplexArray, NumberArray, RealArray
+from .arrays import ComplexArray, IndexArray, NumberArray, RealArray
 from .faults import PlacedFault, Stretch
 from .line_waves import LineWaves, Lumped, Scattering, line_scattering, lumped_scattering
-from .swept_line import CablePart, EndPart, FixedPart, LumpedPart, SweptLine
+from .swept_line import CablePart, EndPart, FixedPart, SweptLine
 
 __all__ = ["Piece", "Prediction", "altered_wave", "inserted", "predicted", "shown_with"]
 
@@ -98,6 +98,8 @@ class _Chain:
         for fault in faults:
             self._offsets.append(self._offsets[-1] + fault.parameter_count)
         self._cables = {at: (line.propagation(x, at), line.cable_impedance(x, at)) for at in line.cables}
+        self._lumped = line.lumped(x)
+        self._lumped_ports = lumped_scattering(self._lumped, self._z_0)
         self._pieces = [piece for at in range(len(line.parts)) for piece in self._pieces_of(at)]
         self._waves = LineWaves.of([piece.scattering for piece in self._pieces], line.load_reflection(x))
 
@@ -117,8 +119,7 @@ class _Chain:
         for plane, piece in enumerate(self._pieces):
             if isinstance(line.parts[piece.part], CablePart):
                 own = own + self._cable_slopes(plane, piece)
-            elif piece.is_lumped:
-                self._lumped_slopes(plane, piece.part)
+        self._lumped_slopes()
         self._slopes[line.offsets[-1] : line.parameter_count] = self._waves.forward[-1] ** 2 * line.load_basis
         seen = self._seen(own)
         self._analyser_slopes(own, seen)
@@ -136,16 +137,16 @@ class _Chain:
         part = self._line.parts[at]
         if isinstance(part, CablePart):
             return self._cable_pieces(at, part.length_m)
-        series, shunt = self._line.lumped(self._x, at)
-        sections = []
+        port, sections = self._lumped_ports.row(at), []
+        series, shunt = self._lumped.series[at], self._lumped.shunt[at]
         for number, fault in self._at(at):
             if fault.kind.is_stretch:
                 sections.append(Piece(inserted(self._line, fault.kind.stretch(self._own(number))), at))
             else:
                 more = fault.kind.lumped(self._own(number), self._omega)
                 series, shunt = series + more.series, shunt + more.shunt
-        lumped = Piece(lumped_scattering(Lumped(series, shunt), self._z_0), at, is_lumped=True)
-        section = Piece(part.section, at)
+                port = lumped_scattering(Lumped(series, shunt), self._z_0)
+        lumped, section = Piece(port, at, is_lumped=True), Piece(part.section, at)
         before = [] if isinstance(part, FixedPart) else [section]
         behind = [] if isinstance(part, EndPart) else [section]
         return [*before, lumped, *sections, *behind]
@@ -269,20 +270,20 @@ class _Chain:
             change = (ahead - self._waves.ahead[plane]) / STEP
             self._slopes[self._offsets[number] + size] += self._waves.forward[plane] ** 2 * change
 
-    def _lumped_slopes(self, plane: int, at: int) -> None:
-        """Derivatives by what is lumped at a joint, a part or the end, and by the sizes of the faults there."""
-        part, slopes, first, omega = self._line.parts[at], self._slopes, self._line.offsets[at], self._omega
-        by_series = self._waves.current(plane) ** 2 / (2 * self._z_0)
-        by_shunt = -(self._waves.voltage(plane + 1) ** 2) * self._z_0 / 2
-        if isinstance(part, LumpedPart):
-            for own, (henry, farad) in enumerate(zip(part.deviations.henry, part.deviations.farad, strict=True)):
-                slopes[first + own] += 1j * omega * (by_series * henry + by_shunt * farad)
-            slopes[first + 2] += by_series * part.deviations.ohm
-        elif isinstance(part, FixedPart) and part.deviation:
-            share = 1j * part.deviation * omega / omega[-1]
-            slopes[first] += by_series * share * self._z_0
-            slopes[first + 1] += by_shunt * share / self._z_0
-        section = plane + 1
+    def _lumped_slopes(self) -> None:
+        """Derivatives by what is lumped at joints, parts and the end, and by the sizes of the faults there."""
+        planes = {piece.part: plane for plane, piece in enumerate(self._pieces) if piece.is_lumped}
+        basis, omega = self._line.lumped_basis, 1j * self._omega
+        at = np.array([planes[part] for part in basis.parts], dtype=np.int64)
+        henry, farad, ohm = basis.deviations[:, :, None]
+        self._slopes[basis.parameters] = self._by_series(at) * (omega * henry + ohm)
+        self._slopes[basis.parameters] += self._by_shunt(at + 1) * (omega * farad)
+        for part in {fault.part for fault in self._faults if fault.about_m is None}:
+            self._joint_slopes(planes[part], part)
+
+    def _joint_slopes(self, plane: int, at: int) -> None:
+        """Derivatives by the sizes of the faults at a joint."""
+        by_series, by_shunt, section = self._by_series(plane), self._by_shunt(plane + 1), plane + 1
         for number, fault in self._at(at):
             kind, sizes = fault.kind, self._own(number)
             for size in range(len(kind.sizes)):
@@ -292,10 +293,20 @@ class _Chain:
                     ahead = inserted(self._line, kind.stretch(moved)).ahead(self._waves.ahead[section + 1])
                     change = self._waves.forward[section] ** 2 * (ahead - self._waves.ahead[section])
                 else:
-                    more, less = (kind.lumped(one, omega) for one in (moved, sizes))
+                    more, less = (kind.lumped(one, self._omega) for one in (moved, sizes))
                     change = by_series * (more.series - less.series) + by_shunt * (more.shunt - less.shunt)
-                slopes[self._offsets[number] + size] += change / STEP
+                self._slopes[self._offsets[number] + size] += change / STEP
             section += kind.is_stretch
+
+    def _by_series(self, plane: IndexArray | int) -> ComplexArray:
+        """Derivative of the input reflection by an impedance in series at a plane, or at each of some [1/Ω]."""
+        by: ComplexArray = self._waves.current(plane) ** 2 / (2 * self._z_0)
+        return by
+
+    def _by_shunt(self, plane: IndexArray | int) -> ComplexArray:
+        """The same by an admittance across [1/S]."""
+        by: ComplexArray = self._waves.voltage(plane) ** 2 * (-self._z_0 / 2)
+        return by
 
     def _analyser(self) -> tuple[ComplexArray, ComplexArray, ComplexArray, float]:
         """Directivity, source match and tracking that are left over, and how far the reference plane is off."""

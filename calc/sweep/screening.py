@@ -214,8 +214,10 @@ class FollowedScore:
     def _won(self, shared: RealArray, squares: RealArray, weight: float, inverse: RealArray) -> RealArray:
         """By what each change leaves: its products with what the parameters do, and its squares."""
         step = (shared * weight - self._pull * self._x) @ inverse
-        after = squares - np.einsum("ij,ij->i", step, 2 * shared - step @ self._normal)
-        own = (self._x + step) ** 2 @ self._pull
+        x = self._x + step
+        # for the step that wins most, twice the products less what the step itself makes of them
+        after = squares - np.einsum("ij,ij->i", step, shared + self._pull * x / weight)
+        own = x**2 @ self._pull
         won: RealArray = (self._before - self._objective(after, own)) / 2
         return won
 

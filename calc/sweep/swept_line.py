@@ -39,12 +39,11 @@ from .prior import (
 
 __all__ = [
     "CABLE_PARAMETERS",
-    "JOINT_PARAMETERS",
     "CablePart",
     "EndPart",
     "FixedPart",
     "JointPart",
-    "LumpedPart",
+    "LumpedBasis",
     "SweptLine",
     "swept_line",
 ]
@@ -59,16 +58,15 @@ training lines: smaller finds more kinks, larger accuses fewer sound cables."""
 CABLE_PARAMETERS = 5
 INDEPENDENT, EXTRA_CELLS = 1.5, 10
 """Independent points for each cell of distance that a sweep resolves, and cells beside those within the cables."""
-JOINT_PARAMETERS = 3
-PART_PARAMETERS = 2
 
 
-class Deviations(NamedTuple):
-    """What one deviation of each of two parameters adds in series [H] and across [F], and of a third in series [Ω]."""
+class LumpedBasis(NamedTuple):
+    """The parameters of all that is lumped: where each is among all parameters, and the index of its part."""
 
-    henry: tuple[float, float]
-    farad: tuple[float, float]
-    ohm: float
+    parameters: IndexArray
+    parts: IndexArray
+    deviations: RealArray
+    """(3, parameters), as those of a part."""
 
 
 class CablePart(NamedTuple):
@@ -103,28 +101,26 @@ class JointPart(NamedTuple):
     section: Scattering
     """Each half of it, before and behind what is lumped: contacts meet, and fail, in its middle."""
     delay_s: float
-    deviations: Deviations
+    deviations: RealArray
+    """What one deviation of each parameter adds in series [H], across [F] and in series [Ω]: (3, parameters)."""
 
 
 class EndPart(NamedTuple):
-    """What is lumped at the load; its section is nothing."""
+    """What is lumped at the load, as at a joint; its section is nothing."""
 
     section: Scattering
-    deviations: Deviations
+    deviations: RealArray
 
 
 class FixedPart(NamedTuple):
-    """A part as it is described; the parameters are impedances at the upper edge as shares of the line's."""
+    """A part as it is described, and what is lumped before it as at a joint: nothing where it was measured."""
 
     link: Link
     section: Scattering
-    deviation: float
-    """0 for one that was measured."""
+    deviations: RealArray
 
 
 Part = CablePart | JointPart | EndPart | FixedPart
-LumpedPart = JointPart | EndPart
-"""A section and what is lumped."""
 
 
 class SweptLine(NamedTuple):
@@ -143,6 +139,7 @@ class SweptLine(NamedTuple):
     prior: LinePrior
     offsets: list[int]
     """Where each part's parameters start among all of them, and where the load's do."""
+    lumped_basis: LumpedBasis
 
     @property
     def parameter_count(self) -> int:
@@ -216,15 +213,6 @@ class SweptLine(NamedTuple):
             raise ValueError("the end of a line is none of its links")
         return part.link
 
-    def with_waves(self, most: int) -> "SweptLine":
-        """The same line with no more waves of impedance along its cables than may be followed."""
-        parts, left = list(self.parts), most
-        # in as many cables as there are waves for, the shortest first, all that the sweep's wavelengths meet
-        for at, cable in sorted(self.cables.items(), key=lambda one: (one[1].wanders, one[0])):
-            wanders = cable.wanders if cable.wanders <= left else min(cable.wanders, FEW_WANDERS)
-            parts[at], left = cable._replace(wander=cable.wander[:wanders]), left - wanders
-        return self._replace(parts=parts, offsets=_offsets(self.offsets[0], parts))
-
     def at(self, points: IndexArray) -> "SweptLine":
         """The same line at some of the frequencies."""
         directivity, match, tracking = (basis[:, points] for basis in self.analyser_basis)
@@ -252,17 +240,13 @@ class SweptLine(NamedTuple):
         """The reflection of the load with some parameters."""
         return self.load + x[self.offsets[-1] : self.parameter_count] @ self.load_basis
 
-    def lumped(self, x: RealArray, at: int) -> Lumped:
-        """What the parameters of a joint, a part or the end put in series and across."""
-        part, own, omega = self.parts[at], x[self.offsets[at] :], 2 * np.pi * self.frequency_hz
-        zero = np.zeros_like(omega) + 0j
-        if isinstance(part, LumpedPart):
-            henry, farad = (own[0] * pair[0] + own[1] * pair[1] for pair in part.deviations[:2])
-            return Lumped(own[2] * part.deviations.ohm + 1j * omega * henry, 1j * omega * farad)
-        if isinstance(part, FixedPart) and part.deviation:
-            share = 1j * part.deviation * self.frequency_hz / self.frequency_hz[-1]
-            return Lumped(own[0] * share * self.impedance_ohm, own[1] * share / self.impedance_ohm)
-        return Lumped(zero, zero)
+    def lumped(self, x: RealArray) -> Lumped:
+        """What the parameters of each part put in series and across, (parts, frequencies); nothing at a cable."""
+        at, omega = self.lumped_basis, 2j * np.pi * self.frequency_hz
+        henry, farad, ohm = (
+            np.bincount(at.parts, own, len(self.parts))[:, None] for own in at.deviations * x[at.parameters]
+        )
+        return Lumped(ohm + omega * henry, omega * farad)
 
 
 def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings) -> SweptLine:
@@ -270,11 +254,12 @@ def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings
     z_0, prior = feedline.station.impedance_ohm, line_prior(settings)
     zero = np.zeros(frequency.size, dtype=np.complex128)
     parts = [_part(link, frequency, z_0, prior) for link in feedline.links]
-    henry, farad, ohm = end_deviations(settings.load)
-    parts.append(EndPart(Scattering(zero, np.ones_like(zero), zero), Deviations((henry, 0.0), (0.0, farad), ohm)))
+    parts.append(EndPart(Scattering(zero, np.ones_like(zero), zero), np.diag(end_deviations(settings.load))))
+    parts = _followed(parts)
     analyser = prior.analyser_basis(frequency)
     load = known_reflection(feedline.load.likely(frequency)[0], settings.load)
-    line = SweptLine(
+    offsets = _offsets(sum(map(len, analyser)) + 1, parts)
+    return SweptLine(
         frequency_hz=frequency,
         impedance_ohm=z_0,
         parts=parts,
@@ -283,14 +268,34 @@ def swept_line(feedline: Feedline, frequency: RealArray, settings: SweepSettings
         analyser_basis=analyser,
         is_end_vague=is_vague(settings.load),
         prior=prior,
-        offsets=_offsets(sum(map(len, analyser)) + 1, parts),
+        offsets=offsets,
+        lumped_basis=_lumped_basis(parts, offsets),
     )
-    return line.with_waves(MOST_WANDERS)
+
+
+def _followed(parts: list[Part]) -> list[Part]:
+    """The parts with no more waves of impedance along the cables than are followed, the shortest cables first."""
+    cables = {at: part for at, part in enumerate(parts) if isinstance(part, CablePart)}
+    followed, left = list(parts), MOST_WANDERS
+    for at, cable in sorted(cables.items(), key=lambda one: (one[1].wanders, one[0])):
+        wanders = cable.wanders if cable.wanders <= left else min(cable.wanders, FEW_WANDERS)
+        followed[at], left = cable._replace(wander=cable.wander[:wanders]), left - wanders
+    return followed
 
 
 def _offsets(first: int, parts: list[Part]) -> list[int]:
     """Where each part's parameters start behind so many of the analyser, and where the load's do."""
     return list(accumulate(map(_parameters_of, parts), initial=first))
+
+
+def _lumped_basis(parts: list[Part], offsets: list[int]) -> LumpedBasis:
+    lumped = {at: part.deviations for at, part in enumerate(parts) if not isinstance(part, CablePart)}
+    counts = {at: own.shape[1] for at, own in lumped.items()}
+    return LumpedBasis(
+        np.concatenate([offsets[at] + np.arange(count) for at, count in counts.items()]),
+        np.repeat(list(counts), list(counts.values())),
+        np.hstack(list(lumped.values())),
+    )
 
 
 def _at_points(part: Part, points: IndexArray) -> Part:
@@ -309,9 +314,7 @@ def _at_points(part: Part, points: IndexArray) -> Part:
 def _parameters_of(part: Part) -> int:
     if isinstance(part, CablePart):
         return CABLE_PARAMETERS + part.wanders
-    if isinstance(part, LumpedPart):
-        return JOINT_PARAMETERS
-    return PART_PARAMETERS if part.deviation else 0
+    return part.deviations.shape[1]
 
 
 def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior) -> Part:
@@ -330,12 +333,17 @@ def _part(link: Link, frequency: RealArray, z_0: float, prior: LinePrior) -> Par
             link,
             _scattering(joint_section(typical.impedance, typical.angle / 2, typical.contact_ohm / 2), z_0, frequency),
             seconds,
-            Deviations((longer * z_0, other * z_0), (longer / z_0, -other / z_0), prior.contact_ohm),
+            np.array(
+                [[longer * z_0, other * z_0, 0.0], [longer / z_0, -other / z_0, 0.0], [0.0, 0.0, prior.contact_ohm]]
+            ),
         )
-    reflection = 0.0
-    if isinstance(link, PartLink):
-        reflection = max(abs(link.models[GENEROUS].reflection), LEAST_PART_REFLECTION)
-    return FixedPart(link, _scattering(link.models[GENEROUS].two_port(frequency), z_0, frequency), 2 * reflection)
+    section = _scattering(link.models[GENEROUS].two_port(frequency), z_0, frequency)
+    if not isinstance(link, PartLink):
+        return FixedPart(link, section, np.zeros((3, 0)))
+    reflection = 2 * max(abs(link.models[GENEROUS].reflection), LEAST_PART_REFLECTION)
+    # reactances as large as the part's own reflection at the upper edge
+    seconds = reflection / (2 * np.pi * frequency[-1])
+    return FixedPart(link, section, np.array([[seconds * z_0, 0.0], [0.0, seconds / z_0], [0.0, 0.0]]))
 
 
 def _wander(model: CableModel, beta: RealArray, prior: LinePrior) -> RealArray:
