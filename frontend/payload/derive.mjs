@@ -2,7 +2,7 @@
 import {writeFileSync} from 'node:fs';
 import {openCore} from '../src/worker/core.js';
 import {LISTS, packer} from './archives.mjs';
-import {askAll} from './cases.mjs';
+import {askAll, CASES} from './cases.mjs';
 import {module, startPython} from './python.mjs';
 
 const PLACES = {stdlib: '/lib/python314.zip', packages: '/lib/python3.14/site-packages'};
@@ -12,7 +12,7 @@ export async function derive() {
   const pack = packer(await startPython());
   const archives = [pack.packages({whole: true}), pack.core()];
   const python = await startPython();
-  askAll(python, openCore(python, ...archives));
+  askAll(python, openCore(python, ...archives), CASES);
   const loaded = module(python, 'loaded');
   for (const [name, place] of Object.entries(PLACES)) {
     const names = loaded

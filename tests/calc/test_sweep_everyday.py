@@ -15,7 +15,7 @@ from everyday.score import outcome, read_part
 from jointwise.calc.operations import call
 
 SEED = 2_000_001
-LINES = 12
+LINES = 8
 MOST_ACCUSED = 0.1
 LEAST_RIGHT = 0.75
 MOST_WRONG = 0.1
