@@ -24,7 +24,7 @@ CHOSEN = {
 must answer as other Pythons do, number by number (e2e/test_same_answers.py)."""
 
 
-FEW = 20
+FEW = 8
 """Examples of each property, where the hypothesis profile "few" is asked for."""
 
 
