@@ -60,7 +60,7 @@ def test_sure_is_earned(outcomes):
 
 @pytest.mark.parametrize("seed", [5013136, 5013211, 5013048, 5013214])
 def test_what_sound_lines_look_like_is_no_fault(seed):
-    """A fault that could be anywhere, or before an antenna at the first joint, has weak odds on some sound lines too."""
+    """A fault that could be anywhere, or before an antenna at the first joint, has some odds on sound lines too."""
     answer = json.loads(call("sweep", json.dumps(draw_case(seed, 0).request).encode()))["line"]
     assert answer["finding"] == "sound"
 
