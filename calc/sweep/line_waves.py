@@ -65,6 +65,10 @@ class LineWaves(NamedTuple):
             forward[plane + 1] = forward[plane] * port.through / (1 - port.far * ahead[plane + 1])
         return cls(ahead, forward)
 
+    def at(self, points: IndexArray) -> "LineWaves":
+        """The same at some of the frequencies."""
+        return LineWaves(np.take(self.ahead, points, axis=1), np.take(self.forward, points, axis=1))
+
     def voltage(self, plane: IndexArray | int) -> ComplexArray:
         """Voltage at a plane or at each of some, in volts of a forward wave of 1 V at the input."""
         found: ComplexArray = self.forward[plane] * (1 + self.ahead[plane])

@@ -12,11 +12,10 @@ import numpy as np
 from .alignment import followed_up, lower_bands
 from .arrays import ComplexArray
 from .faults import IN_A_CABLE, FaultKind, PlacedFault
-from .fit import Fit
+from .fit import Fit, Start
 from .line_waves import lumped_scattering
 from .moves import AS_USUAL, Move, lengths_of, moved, prior_gain, ratio, shown_by
 from .screening import FollowedScore, judged_until_m
-from .starts import Start
 from .swept_line import SweptLine
 
 __all__ = ["mistaken_fits"]
@@ -69,7 +68,7 @@ def _mistaken(line: SweptLine, fit: Fit, cable: int, behind: int | None, step_m:
     longer = longer[[_place(line, fit, Move(cable, behind, float(one), None)) is not None for one in longer]]
     if not longer.size:
         return []
-    score, back = FollowedScore(line, fit), fit.prediction.back()
+    score, back = FollowedScore(fit), fit.prediction.back()
     prior = prior_gain(line, fit, cable, behind, longer)
     elsewhere = shown_by(line, fit, back, Move(cable, behind, 0.0, AS_USUAL), longer)
     plane = 1 + max(plane for plane, piece in enumerate(fit.prediction.pieces) if piece.part == cable)

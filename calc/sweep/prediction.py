@@ -48,6 +48,13 @@ class Prediction(NamedTuple):
     by_reflection: ComplexArray
     """Derivative of what is shown by the line's own reflection."""
 
+    def at(self, points: IndexArray) -> "Prediction":
+        """The same at some of the frequencies."""
+        pieces = [piece._replace(scattering=piece.scattering.at(points)) for piece in self.pieces]
+        shown, by_reflection = self.shown[points], self.by_reflection[points]
+        slopes = np.take(self.slopes, points, axis=1)
+        return Prediction(shown, slopes, self.waves.at(points), pieces, by_reflection)
+
     def back(self) -> list[ComplexArray]:
         """At every plane, the reflection of what lies back towards a matched analyser."""
         found = [np.zeros_like(self.shown)]

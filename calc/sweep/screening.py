@@ -14,9 +14,10 @@ from .faults import AT_A_JOINT, CAPACITIVE, IN_A_CABLE, FaultKind, PlacedFault
 from .fit import NOISE_FLOOR, Fit
 from .line_waves import line_scattering, lumped_scattering
 from .prediction import Piece, altered_wave, inserted
+from .sampling import scattered
 from .swept_line import SweptLine
 
-__all__ = ["FollowedScore", "Place", "Trial", "judged_until_m", "place_grid", "screened", "screened_stretches"]
+__all__ = ["FollowedScore", "Place", "Trial", "judged_until_m", "place_grid", "screened", "screened_stretches", "thinned"]
 
 MOST_PLACES, MOST_LOOKED_AT = 40, 1200
 """In all cables together: those tried with every kind, and those looked at with one to find them."""
@@ -27,6 +28,10 @@ LONGEST_DEVIATIONS, LONGEST_STRETCH_M, MOST_STRETCHES = 2.0, 2.5, 40
 """Of a kind's usual length; of any; and how many lengths."""
 REGULAR = 0.006
 """Reflection, rms, that parameters may leave unexplained while they follow a trial."""
+
+
+MOST_SCREENED = 120
+"""Points of the sweep that trials are scored by."""
 
 
 class Place(NamedTuple):
@@ -61,6 +66,12 @@ class _At(NamedTuple):
     ahead: ComplexArray
     back: ComplexArray
     forward: ComplexArray
+
+
+def thinned(line: SweptLine, fit: Fit) -> tuple[SweptLine, Fit]:
+    """A line and its fit at few enough points to try much of it."""
+    points = scattered(line.frequency_hz.size, MOST_SCREENED)
+    return line.at(points), fit.at(points)
 
 
 def place_grid(line: SweptLine, step_m: float) -> list[Place]:
@@ -118,8 +129,9 @@ class _Screen:
     """A fitted line, its waves, and what its parameters follow."""
 
     def __init__(self, line: SweptLine, fit: Fit) -> None:
+        line, fit = thinned(line, fit)
         self._line, self._seen = line, fit.prediction.by_reflection
-        self._score, self._waves = FollowedScore(line, fit), _WavesAlong(line, fit)
+        self._score, self._waves = FollowedScore(fit), _WavesAlong(line, fit)
         self._omega = 2 * np.pi * line.frequency_hz
 
     def trials(self, places: list[Place], kinds: Sequence[FaultKind]) -> list[Trial]:
@@ -165,61 +177,70 @@ class _Screen:
         return altered.ahead(self._waves.at(ends).ahead)
 
 
+class _Followed(NamedTuple):
+    """How the parameters follow: weight of each real number, and the covariance that they have by it."""
+
+    weight: float
+    inverse: RealArray
+
+
 class FollowedScore:
     """What changes of a fitted line's reflection win in evidence once its parameters have followed, as far as linear.
 
     They win by what they leave less of the sweep, and by bringing the parameters nearer to what is usual.
     """
 
-    def __init__(self, line: SweptLine, fit: Fit) -> None:
-        self._x, self._residual, self._numbers = fit.x, fit.residual.view(np.float64), line.numbers
+    def __init__(self, fit: Fit) -> None:
+        self._x, self._residual, self._numbers = fit.x, fit.residual.view(np.float64), fit.numbers
         self._pull = fit.pull
         self._rows = fit.prediction.slopes.view(np.float64)
         self._normal = self._rows @ self._rows.T
         # as exactly as the fit has it, and as loosely as a trial may begin
-        exact = line.numbers / self._residual.size / fit.noise_variance
+        exact = fit.numbers / self._residual.size / fit.noise_variance
         weights = {exact, min(exact, 1 / REGULAR**2)}
-        self._follow = [(weight, self._inverse(weight)) for weight in weights]
-        self._before = self._objective(self._residual @ self._residual, fit.x**2 @ fit.pull)
+        self._follow = [_Followed(weight, self._inverse(weight)) for weight in weights]
+        # at some of the points, or not fitted to the end, they win something as it is
+        as_it_is = (self._residual[None] @ self._rows.T, self._residual[None] @ self._residual)
+        self._before = [self._after(*as_it_is, followed) for followed in self._follow]
 
     def _inverse(self, weight: float) -> RealArray:
         inverse: RealArray = np.linalg.inv(self._normal * weight + np.diag(self._pull)).astype(np.float64)
         return inverse
 
-    def _objective(self, squares: RealArray, own: RealArray) -> RealArray:
-        """As a fit has it, by the residual's squares and those of the parameters."""
-        objective: RealArray = self._numbers * np.log(squares / self._residual.size + NOISE_FLOOR**2) + own
-        return objective
-
     def of(self, moved: ComplexArray) -> RealArray:
         """By changes of what is shown, (changes, frequencies)."""
         left = self._residual - np.ascontiguousarray(moved).view(np.float64)
         shared, squares = left @ self._rows.T, np.einsum("ij,ij->i", left, left)
-        wins = [self._won(shared, squares, weight, inverse) for weight, inverse in self._follow]
-        return np.max(wins, axis=0)
+        return self._won([(shared, squares)] * len(self._follow))
 
     def of_any_size(self, moved: ComplexArray) -> RealArray:
         """By changes of what is shown, each as many times as large as fits best."""
         rows = np.ascontiguousarray(moved).view(np.float64)
         own, along, squares = rows @ self._rows.T, rows @ self._residual, np.einsum("ij,ij->i", rows, rows)
-        shared, wins = self._rows @ self._residual, []
+        shared, left = self._rows @ self._residual, []
         for weight, inverse in self._follow:
             followed = own @ inverse * weight
             wanted = along - followed @ (shared - self._pull * self._x / weight)
             times = wanted / (squares - np.einsum("ij,ij->i", followed, own))
-            left = self._residual @ self._residual - 2 * times * along + times**2 * squares
-            wins.append(self._won(shared - times[:, None] * own, left, weight, inverse))
-        return np.max(wins, axis=0)
+            own_squares = self._residual @ self._residual - 2 * times * along + times**2 * squares
+            left.append((shared - times[:, None] * own, own_squares))
+        return self._won(left)
 
-    def _won(self, shared: RealArray, squares: RealArray, weight: float, inverse: RealArray) -> RealArray:
-        """By what each change leaves: its products with what the parameters do, and its squares."""
-        step = (shared * weight - self._pull * self._x) @ inverse
+    def _won(self, left: list[tuple[RealArray, RealArray]]) -> RealArray:
+        """By what each change leaves for each way to follow: its products with what parameters do, and its squares."""
+        ways = zip(left, self._follow, self._before, strict=True)
+        wins: RealArray = np.max([before - self._after(*own, follow) for own, follow, before in ways], axis=0) / 2
+        return wins
+
+    def _after(self, shared: RealArray, squares: RealArray, follow: _Followed) -> RealArray:
+        """The objective once the parameters have followed."""
+        step = (shared * follow.weight - self._pull * self._x) @ follow.inverse
         x = self._x + step
         # for the step that wins most, twice the products less what the step itself makes of them
-        after = squares - np.einsum("ij,ij->i", step, shared + self._pull * x / weight)
+        after = squares - np.einsum("ij,ij->i", step, shared + self._pull * x / follow.weight)
         own = x**2 @ self._pull
-        won: RealArray = (self._before - self._objective(after, own)) / 2
-        return won
+        objective: RealArray = self._numbers * np.log(after / self._residual.size + NOISE_FLOOR**2) + own
+        return objective
 
 
 class _WavesAlong:

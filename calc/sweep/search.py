@@ -14,12 +14,12 @@ from .alignment import aligned_fits, lower_bands
 from .arrays import ComplexArray, RealArray
 from .dark_joints import dark_fits
 from .faults import RARE
-from .fit import Fit, fitted
+from .fit import Fit, Start, fitted
 from .mistaken_joints import mistaken_fits
+from .racing import raced
 from .screening import judged_until_m, place_grid
 from .settling import settled
 from .starts import (
-    Start,
     bare,
     joints_beside,
     masked_starts,
@@ -98,9 +98,9 @@ def _searched(line: SweptLine, measured: ComplexArray, cell_m: float) -> tuple[F
     """The intact line, and one fault wherever one is seen or may be hidden."""
     aligned, pool = _in_rising_bands(line, measured, cell_m)
     intact = aligned[0]
-    starts_intact = [intact.x, *(fit.x[: line.parameter_count] for fit in pool[:2])]
-    whole = max((fitted(line, measured, x, (), ROUNDS) for x in starts_intact), key=lambda fit: fit.evidence)
-    found = [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in pool]
+    intact_at = [intact.x, *(fit.x[: line.parameter_count] for fit in pool[:2])]
+    whole = max((fitted(line, measured, x, (), ROUNDS) for x in intact_at), key=lambda fit: fit.evidence)
+    found = raced(line, measured, [(fit.faults, fit.x) for fit in pool], KEPT, ROUNDS)
     others = [fit.x for fit in aligned if _is_other_line(line, fit, whole)][:1]
     looks = _further_looks(line, measured, cell_m, whole, found, others)
     while _is_odd(line, max([whole, *found], key=lambda fit: fit.evidence)):
@@ -135,7 +135,7 @@ def _in_rising_bands(line: SweptLine, measured: ComplexArray, cell_m: float) -> 
         starts += trial_starts(own, intact[number], coarse, LAST_TRIALS if number == len(bands) - 1 else TRIALS)
         if number == len(bands) - 1:
             starts += masked_starts(own, intact[number], judged_until_m(line, cell_m))
-        pool = _kept(line, [fitted(own, seen, x, faults, SHORT_ROUNDS) for faults, x in starts], KEPT)
+        pool = _kept(line, raced(own, seen, starts, KEPT, SHORT_ROUNDS), KEPT)
     return [fits[-1] for fits in aligned], pool
 
 
@@ -190,7 +190,7 @@ def _best_place(line: SweptLine, measured: ComplexArray, fit: Fit, cell_m: float
 
 def _finished(line: SweptLine, measured: ComplexArray, starts: list[Start], most: int, beside: float) -> list[Fit]:
     """The best of some starts, fitted to the end unless they are hopeless beside some evidence."""
-    fits = _kept(line, [fitted(line, measured, x, faults, SHORT_ROUNDS) for faults, x in starts], most)
+    fits = _kept(line, raced(line, measured, starts, most, SHORT_ROUNDS), most)
     hopeful = [fit for fit in fits if fit.evidence > beside - HOPELESS]
     return _kept(line, [fitted(line, measured, fit.x, fit.faults, ROUNDS) for fit in hopeful], most)
 
@@ -256,8 +256,7 @@ def _from_elsewhere(
 def _as_stretches(line: SweptLine, measured: ComplexArray, cell_m: float, fits: list[Fit]) -> list[Fit]:
     """Altered stretches that begin or end where some fits have a fault in a cable, fitted to the end."""
     starts = [start for fit in fits for start in stretch_starts(line, measured, fit, cell_m / 4, STRETCHES_AGAIN)]
-    # they begin far from what they come to
-    return [fitted(line, measured, x, faults, ROUNDS) for faults, x in starts]
+    return raced(line, measured, starts, STRETCHES_AGAIN, ROUNDS)
 
 
 def _at_joints_instead(line: SweptLine, measured: ComplexArray, fit: Fit, until_m: float) -> list[Fit]:

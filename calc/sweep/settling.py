@@ -10,7 +10,7 @@ import numpy as np
 from .arrays import ComplexArray
 from .fit import Fit, fitted
 from .moves import Move, changes_of, lengths_of, moved, prior_gain, shown_by
-from .screening import FollowedScore
+from .screening import FollowedScore, thinned
 from .swept_line import SweptLine
 
 __all__ = ["settled"]
@@ -38,8 +38,9 @@ def settled(line: SweptLine, measured: ComplexArray, fit: Fit, cell_m: float) ->
 
 def _best_moves(line: SweptLine, fit: Fit, step_m: float) -> list[Move]:
     """The moves in steps of so many metres that promise most."""
+    line, fit = thinned(line, fit)
     changes = changes_of(line)
-    score, back, found = FollowedScore(line, fit), fit.prediction.back(), []
+    score, back, found = FollowedScore(fit), fit.prediction.back(), []
     for cable, behind in changes:
         longer = lengths_of(line, fit, cable, behind, step_m, MOST_TRIED // len(changes))
         if not longer.size:

@@ -4,13 +4,12 @@ import numpy as np
 
 from .arrays import ComplexArray, RealArray
 from .faults import AT_A_JOINT, PlacedFault
-from .fit import Fit, fitted
+from .fit import Fit, Start, fitted
 from .screening import Place, Trial, screened, screened_stretches
 from .swept_line import SweptLine
 
 __all__ = [
     "AT_JOINT_BY_ID",
-    "Start",
     "bare",
     "joints_beside",
     "masked_starts",
@@ -28,10 +27,6 @@ JOINT_TRIALS = 3
 FARTHEST_SHIFT = 2.5  # deviations of length by which a joint may be off to be where a fault is seen
 MASKED = (("resistance", (0.0,)), ("inductance", (-0.5,)), ("capacitance", (0.7,)), ("series", (0.0, -0.5)))
 AT_JOINT_BY_ID = {kind.id: kind for kind in AT_A_JOINT}
-
-Start = tuple[tuple[PlacedFault, ...], RealArray]
-"""Faults, and the parameters of line and faults."""
-
 
 def place_of(line: SweptLine, fault: PlacedFault, own: RealArray) -> float:
     """Where the middle of a fault is along the cables as described [m]."""
