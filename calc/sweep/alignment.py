@@ -11,7 +11,7 @@ import numpy as np
 
 from .arrays import ComplexArray, IndexArray, RealArray
 from .faults import PlacedFault
-from .fit import Fit, fitted
+from .fit import Fit, Start, fitted
 from .prediction import shown_with
 from .sampling import scattered
 from .swept_line import SweptLine
@@ -23,6 +23,8 @@ SAFE_RADIANS = 1.5
 GROWTH = 1.8
 FEWEST_BAND_POINTS, MOST_BAND_POINTS = 12, 96
 STAGE_ROUNDS = 6
+LAG = 100.0
+"""Evidence by which a fit may lag behind another one in a band, and still be followed."""
 PHASE_STEP = 0.8
 REACH = 2.5  # deviations of length that are tried
 MOST_STRETCHES, KEPT_STRETCHES = 81, 3
@@ -44,24 +46,22 @@ def lower_bands(line: SweptLine) -> list[IndexArray]:
 
 def aligned_fits(line: SweptLine, measured: ComplexArray, bands: list[IndexArray]) -> list[list[Fit]]:
     """Fits of the intact line in each band, for each start the lowest band leaves open."""
-    lowest = line.at(bands[0])
-    starts = stretched(lowest, measured[bands[0]])
-    return [followed_up(line, measured, bands, start) for start in starts]
+    starts: list[Start] = [((), x) for x in stretched(line.at(bands[0]), measured[bands[0]])]
+    return followed_up(line, measured, bands, starts)
 
 
-def followed_up(
-    line: SweptLine,
-    measured: ComplexArray,
-    bands: list[IndexArray],
-    start: RealArray,
-    faults: Sequence[PlacedFault] = (),
-) -> list[Fit]:
-    """The fit in each band, each begun where the one before ended."""
-    fits: list[Fit] = []
+def followed_up(line: SweptLine, measured: ComplexArray, bands: list[IndexArray], starts: list[Start]) -> list[list[Fit]]:
+    """From each start the fit in each band, begun where the one before ended; those that lag behind are given up."""
+    followed: list[list[Fit]] = [[] for _ in starts]
     for points in bands:
-        fits.append(fitted(line.at(points), measured[points], start, faults, STAGE_ROUNDS))
-        start = fits[-1].x
-    return fits
+        own, seen = line.at(points), measured[points]
+        for fits, start in zip(followed, starts, strict=True):
+            faults, x = (fits[-1].faults, fits[-1].x) if fits else start
+            fits.append(fitted(own, seen, x, faults, STAGE_ROUNDS))
+        least = max((fits[-1].evidence for fits in followed), default=0.0) - LAG
+        near = [number for number, fits in enumerate(followed) if fits[-1].evidence > least]
+        followed, starts = [followed[number] for number in near], [starts[number] for number in near]
+    return followed
 
 
 def stretched(

@@ -38,7 +38,8 @@ def dark_fits(line: SweptLine, measured: ComplexArray, cell_m: float, least: flo
     begun = [fitted(lowest, seen, fit.x, fit.faults, ROUNDS) for fit in begun]
     begun.sort(key=lambda fit: -fit.evidence)
     whole = [*bands[1:], np.arange(line.frequency_hz.size)]
-    followed = [followed_up(line, measured, whole, fit.x, fit.faults)[-1] for fit in begun[:FOLLOWED]]
+    starts = [(fit.faults, fit.x) for fit in begun[:FOLLOWED]]
+    followed = [fits[-1] for fits in followed_up(line, measured, whole, starts)]
     found: list[Fit] = []
     for dark in _few_of_each(sorted(followed, key=lambda fit: -fit.evidence), 1)[:SETTLED]:
         if dark.evidence > least:

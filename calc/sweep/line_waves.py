@@ -6,6 +6,8 @@ lossy a line is. Source: microwave_textbook.
 """
 
 from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
 from typing import NamedTuple
 
 import numpy as np
@@ -48,7 +50,8 @@ class Lumped(NamedTuple):
     shunt: NumberArray
 
 
-class LineWaves(NamedTuple):
+@dataclass(frozen=True)
+class LineWaves:
     """From the analyser to the load, reflection of what lies ahead and the forward wave: (planes, frequencies)."""
 
     ahead: ComplexArray
@@ -69,15 +72,15 @@ class LineWaves(NamedTuple):
         """The same at some of the frequencies."""
         return LineWaves(np.take(self.ahead, points, axis=1), np.take(self.forward, points, axis=1))
 
-    def voltage(self, plane: IndexArray | int) -> ComplexArray:
-        """Voltage at a plane or at each of some, in volts of a forward wave of 1 V at the input."""
-        found: ComplexArray = self.forward[plane] * (1 + self.ahead[plane])
-        return found
+    @cached_property
+    def voltage(self) -> ComplexArray:
+        """Voltage at each plane, in volts of a forward wave of 1 V at the input."""
+        return self.forward * (1 + self.ahead)
 
-    def current(self, plane: IndexArray | int) -> ComplexArray:
+    @cached_property
+    def current(self) -> ComplexArray:
         """Current there times the reference impedance, in the same volts."""
-        found: ComplexArray = self.forward[plane] * (1 - self.ahead[plane])
-        return found
+        return self.forward * (1 - self.ahead)
 
 
 def line_scattering(impedance: NumberArray, angle: NumberArray, reference_ohm: float) -> Scattering:

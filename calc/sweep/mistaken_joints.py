@@ -41,9 +41,8 @@ class _Mistaken(NamedTuple):
 def mistaken_fits(line: SweptLine, measured: ComplexArray, cell_m: float, intact: Fit) -> list[Fit]:
     """Fits to all of the sweep, of the line intact as it was fitted; `cell_m` is the distance that it resolves [m]."""
     bands = [*lower_bands(line)[-BANDS:], np.arange(line.frequency_hz.size)]
-    starts = _starts(line, intact, cell_m)
     # at its upper edge a joint that is off by a part of a cell is seen turned
-    return [followed_up(line, measured, bands, x, faults)[-1] for faults, x in starts]
+    return [fits[-1] for fits in followed_up(line, measured, bands, _starts(line, intact, cell_m))]
 
 
 def _starts(line: SweptLine, fit: Fit, cell_m: float) -> list[Start]:

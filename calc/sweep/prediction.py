@@ -6,6 +6,7 @@ the integral of both along it. Source: microwave_textbook, perturbation of a rec
 """
 
 from collections.abc import Sequence
+from functools import lru_cache
 from typing import NamedTuple
 
 import numpy as np
@@ -85,6 +86,18 @@ def altered_wave(gamma: NumberArray, stretch: Stretch) -> ComplexArray:
         return gamma.astype(np.complex128)
     slowed = gamma.astype(np.complex128) / stretch.ratio
     return slowed + slowed.imag * stretch.tangent / 2
+
+
+@lru_cache
+def _waves_at_ends(count: int, length_m: float, begin_m: float, end_m: float) -> tuple[RealArray, RealArray]:
+    """Of waves of impedance along a cable, how fast each turns [rad/m], (count, 1), and what it is at a piece's ends.
+
+    A wave is half the one turning forward and half the one turning back: of the integral of each along the piece this
+    is the sum, by what stands at the piece's ends, (count, 4).
+    """
+    turn = np.pi * np.arange(1, count + 1)[:, None] / length_m
+    cosines, sines = (np.hstack([of(turn * begin_m), of(turn * end_m)]) for of in (np.cos, np.sin))
+    return turn, np.hstack([cosines, np.hstack([-turn, turn]) * sines])
 
 
 class _Seen(NamedTuple):
@@ -241,20 +254,17 @@ class _Chain:
         (onward, _), (_, returning) = (self._travelling(end, impedance) for end in (plane, plane + 1))
         forth, back = onward**2, returning**2
         returned = np.exp(-2 * gamma * (piece.end_m - piece.begin_m))
-        turn = np.pi * np.arange(1, cable.wanders + 1)[:, None] / cable.length_m
-        # a wave of impedance is half the one turning forward and half the one turning back: of the integral of each
-        # along the piece this is the sum, by what stands at the piece's ends
-        cosines, sines = (np.hstack([of(turn * piece.begin_m), of(turn * piece.end_m)]) for of in (np.cos, np.sin))
-        ends = np.hstack([cosines, np.hstack([-turn, turn]) * sines]) * cable.wander[:, None]
+        turn, ends = _waves_at_ends(cable.wanders, cable.length_m, piece.begin_m, piece.end_m)
         own = np.array([forth - returned * back, back - returned * forth]) * 2 * gamma
         other = np.array([forth + returned * back, back + returned * forth])
         within = np.concatenate([own, other]) * (self._z_0 / impedance * gamma)
-        rows: ComplexArray = ends @ within / (4 * gamma**2 + turn**2)
+        rows: ComplexArray = ends * cable.wander[:, None] @ within
+        rows /= 4 * gamma**2 + turn**2
         return rows
 
     def _travelling(self, plane: int, impedance: ComplexArray) -> tuple[ComplexArray, ComplexArray]:
         """Forward and backward wave in a cable at a plane [V]."""
-        v, i = self._waves.voltage(plane), self._waves.current(plane) * impedance / self._z_0
+        v, i = self._waves.voltage[plane], self._waves.current[plane] * (impedance / self._z_0)
         return (v + i) / 2, (v - i) / 2
 
     def _placed_slopes(self, plane: int, piece: Piece, number: int) -> None:
@@ -307,12 +317,12 @@ class _Chain:
 
     def _by_series(self, plane: IndexArray | int) -> ComplexArray:
         """Derivative of the input reflection by an impedance in series at a plane, or at each of some [1/Ω]."""
-        by: ComplexArray = self._waves.current(plane) ** 2 / (2 * self._z_0)
+        by: ComplexArray = self._waves.current[plane] ** 2 / (2 * self._z_0)
         return by
 
     def _by_shunt(self, plane: IndexArray | int) -> ComplexArray:
         """The same by an admittance across [1/S]."""
-        by: ComplexArray = self._waves.voltage(plane) ** 2 * (-self._z_0 / 2)
+        by: ComplexArray = self._waves.voltage[plane] ** 2 * (-self._z_0 / 2)
         return by
 
     def _analyser(self) -> tuple[ComplexArray, ComplexArray, ComplexArray, float]:

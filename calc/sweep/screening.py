@@ -283,8 +283,8 @@ class _WavesAlong:
         waves, z_0 = self._waves, self._line.impedance_ohm
         gamma, impedance = self.gamma(part), self.impedance(part)
         length, beyond = piece.end_m - piece.begin_m, beyond_m[:, None]
-        onward = (waves.voltage(plane) + waves.current(plane) * impedance / z_0) / 2
-        returning = (waves.voltage(plane + 1) - waves.current(plane + 1) * impedance / z_0) / 2
+        onward = (waves.voltage[plane] + waves.current[plane] * impedance / z_0) / 2
+        returning = (waves.voltage[plane + 1] - waves.current[plane + 1] * impedance / z_0) / 2
         forth, back = onward * np.exp(-gamma * beyond), returning * np.exp(-gamma * (length - beyond))
         v, i = forth + back, (forth - back) * z_0 / impedance
         step = (impedance - z_0) / (impedance + z_0)

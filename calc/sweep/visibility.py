@@ -35,7 +35,7 @@ def visibilities(line: SweptLine, fit: Fit, parts: list[int], evidence: float, f
     found = []
     for part in parts:
         [plane] = [plane for plane, piece in enumerate(fit.prediction.pieces) if piece.part == part and piece.is_lumped]
-        current, voltage = fit.prediction.waves.current(plane), fit.prediction.waves.voltage(plane + 1)
+        current, voltage = fit.prediction.waves.current[plane], fit.prediction.waves.voltage[plane + 1]
         omega, seen, z_0 = 2 * np.pi * line.frequency_hz, fit.prediction.by_reflection, line.impedance_ohm
         by_ohm = seen * current**2 / (2 * z_0)
         by_siemens = -seen * voltage**2 * z_0 / 2
