@@ -50,7 +50,9 @@ def aligned_fits(line: SweptLine, measured: ComplexArray, bands: list[IndexArray
     return followed_up(line, measured, bands, starts)
 
 
-def followed_up(line: SweptLine, measured: ComplexArray, bands: list[IndexArray], starts: list[Start]) -> list[list[Fit]]:
+def followed_up(
+    line: SweptLine, measured: ComplexArray, bands: list[IndexArray], starts: list[Start]
+) -> list[list[Fit]]:
     """From each start the fit in each band, begun where the one before ended; those that lag behind are given up."""
     followed: list[list[Fit]] = [[] for _ in starts]
     for points in bands:

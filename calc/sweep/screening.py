@@ -17,7 +17,16 @@ from .prediction import Piece, altered_wave, inserted
 from .sampling import scattered
 from .swept_line import SweptLine
 
-__all__ = ["FollowedScore", "Place", "Trial", "judged_until_m", "place_grid", "screened", "screened_stretches", "thinned"]
+__all__ = [
+    "FollowedScore",
+    "Place",
+    "Trial",
+    "judged_until_m",
+    "place_grid",
+    "screened",
+    "screened_stretches",
+    "thinned",
+]
 
 MOST_PLACES, MOST_LOOKED_AT = 40, 1200
 """In all cables together: those tried with every kind, and those looked at with one to find them."""

@@ -28,6 +28,7 @@ FARTHEST_SHIFT = 2.5  # deviations of length by which a joint may be off to be w
 MASKED = (("resistance", (0.0,)), ("inductance", (-0.5,)), ("capacitance", (0.7,)), ("series", (0.0, -0.5)))
 AT_JOINT_BY_ID = {kind.id: kind for kind in AT_A_JOINT}
 
+
 def place_of(line: SweptLine, fault: PlacedFault, own: RealArray) -> float:
     """Where the middle of a fault is along the cables as described [m]."""
     before = line.begin_m(fault.part)

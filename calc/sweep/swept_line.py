@@ -49,7 +49,7 @@ __all__ = [
 ]
 
 LEAST_PART_REFLECTION = 0.02  # a part between matched ends is never known better
-MOST_WANDERS, FEW_WANDERS = 200, 3
+MOST_WANDERS, FEW_WANDERS = 130, 3
 """Waves of impedance along the cables, each of half a period more along one of them: all that the sweep's wavelengths
 meet in as many cables as there are waves for, the shortest first, and a few in the others."""
 WANDER_RADIANS_PER_M = 2.5

@@ -4,8 +4,9 @@ import numpy as np
 import pytest
 import skrf
 from skrf.media import DefinedGammaZ0
+from swept_lines import CELL_M, FREQUENCY, MATCHED, line_of, usual
 
-from jointwise.calc.feedline.elements import CableRun, Joint, KnownEnd
+from jointwise.calc.feedline.elements import CableRun, KnownEnd
 from jointwise.calc.feedline.feedline import feedline_at
 from jointwise.calc.physics.columns import spot_column
 from jointwise.calc.sweep.dark_joints import dark_fits
@@ -22,26 +23,9 @@ from jointwise.calc.sweep.settling import settled
 from jointwise.calc.sweep.starts import place_of
 from jointwise.calc.sweep.swept_line import swept_line
 
-FREQUENCY = np.linspace(1e6, 9e8, 240)
-CELL_M = 0.11
-MATCHED = KnownEnd(what="matched")
 [SOAKED] = [kind for kind in IN_A_CABLE if kind.id == "soaked"]
 [SQUEEZED] = [kind for kind in IN_A_CABLE if kind.id == "capacitance"]
 [GAP] = [kind for kind in AT_A_JOINT if kind.id == "gap"]
-
-
-def line_of(lengths_m, end=MATCHED, frequency=FREQUENCY):
-    """Runs of RG-213 between joints that are uneven by nature, swept with something at the end."""
-    elements = [Joint(family="uhf")]
-    for length_m in lengths_m:
-        elements += [CableRun(cable="rg_213", length_m=length_m), Joint(family="uhf")]
-    request = SweepRequest(elements=elements, load=end, touchstone="")
-    return swept_line(feedline_at(request, elements, end, spot_column(1e8)), frequency, SweepSettings(0.05, 6, end))
-
-
-def usual(line):
-    """Every part as described."""
-    return np.zeros(line.parameter_count)
 
 
 @pytest.mark.parametrize(("cable", "other", "longer_m"), [(0, None, 0.3), (0, 1, -0.2), (0, 2, 0.25), (2, None, -0.1)])
