@@ -95,7 +95,7 @@ def _waves_at_ends(count: int, length_m: float, begin_m: float, end_m: float) ->
     A wave is half the one turning forward and half the one turning back: of the integral of each along the piece this
     is the sum, by what stands at the piece's ends, (count, 4).
     """
-    turn = np.pi * np.arange(1, count + 1)[:, None] / length_m
+    turn = np.pi * np.arange(1, count + 1, dtype=np.float64)[:, None] / length_m
     cosines, sines = (np.hstack([of(turn * begin_m), of(turn * end_m)]) for of in (np.cos, np.sin))
     return turn, np.hstack([cosines, np.hstack([-turn, turn]) * sines])
 
