@@ -27,9 +27,11 @@ def dark_fits(line: SweptLine, measured: ComplexArray, cell_m: float, least: flo
     """The fits to all of the sweep that look best in its lowest band and have some evidence at least."""
     bands, until_m = lower_bands(line), judged_until_m(line, cell_m)
     lowest, seen = line.at(bands[0]), measured[bands[0]]
+    # joints with no cable between them send the same echo
+    at_place = {line.begin_m(at): at for at in reversed(line.joints)}
     begun: list[Fit] = []
-    for at in line.joints:
-        if line.begin_m(at) > until_m:
+    for place, at in at_place.items():
+        if place > until_m:
             continue
         for kind, sizes in DARK:
             faults = (PlacedFault(AT_JOINT_BY_ID[kind], at),)
@@ -43,7 +45,9 @@ def dark_fits(line: SweptLine, measured: ComplexArray, cell_m: float, least: flo
     found: list[Fit] = []
     for dark in _few_of_each(sorted(followed, key=lambda fit: -fit.evidence), 1)[:SETTLED]:
         if dark.evidence > least:
-            starts = starts_at(line, measured, dark, dark.x[: line.parameter_count], dark.faults[0].part)
+            own, place = dark.x[: line.parameter_count], line.begin_m(dark.faults[0].part)
+            beside = [at for at in line.joints if line.begin_m(at) == place]
+            starts = [start for at in beside for start in starts_at(line, measured, dark, own, at)]
             kinds = [dark, *(fitted(line, measured, x, other, ROUNDS) for other, x in starts)]
             found.append(settled(line, measured, max(kinds, key=lambda fit: fit.evidence), cell_m))
     return found

@@ -52,25 +52,28 @@ class Lumped(NamedTuple):
 
 @dataclass(frozen=True)
 class LineWaves:
-    """From the analyser to the load, reflection of what lies ahead and the forward wave: (planes, frequencies)."""
+    """Of a chain of two-ports from the analyser to the load, at the planes between them."""
 
+    ports: Sequence[Scattering]
     ahead: ComplexArray
-    forward: ComplexArray
+    """Reflection of what lies ahead of each plane: (planes, frequencies)."""
 
     @classmethod
     def of(cls, ports: Sequence[Scattering], load: ComplexArray) -> "LineWaves":
         """The waves of a chain that ends in a load."""
-        ahead, forward = np.empty((2, len(ports) + 1, load.size), dtype=np.complex128)
-        ahead[-1], forward[0] = load, 1.0
+        ahead = np.empty((len(ports) + 1, load.size), dtype=np.complex128)
+        ahead[-1] = load
         for plane in range(len(ports) - 1, -1, -1):
             ahead[plane] = ports[plane].ahead(ahead[plane + 1])
-        for plane, port in enumerate(ports):
-            forward[plane + 1] = forward[plane] * port.through / (1 - port.far * ahead[plane + 1])
-        return cls(ahead, forward)
+        return cls(ports, ahead)
 
-    def at(self, points: IndexArray) -> "LineWaves":
-        """The same at some of the frequencies."""
-        return LineWaves(np.take(self.ahead, points, axis=1), np.take(self.forward, points, axis=1))
+    @cached_property
+    def forward(self) -> ComplexArray:
+        """The forward wave at each plane, of one of 1 V at the input: (planes, frequencies)."""
+        forward = np.ones_like(self.ahead)
+        for plane, port in enumerate(self.ports):
+            forward[plane + 1] = forward[plane] * port.through / (1 - port.far * self.ahead[plane + 1])
+        return forward
 
     @cached_property
     def voltage(self) -> ComplexArray:

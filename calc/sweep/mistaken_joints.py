@@ -14,7 +14,7 @@ from .arrays import ComplexArray
 from .faults import IN_A_CABLE, FaultKind, PlacedFault
 from .fit import Fit, Start
 from .line_waves import lumped_scattering
-from .moves import AS_USUAL, Move, lengths_of, moved, prior_gain, ratio, shown_by
+from .moves import AS_USUAL, Move, lengths_of, moved, moved_cables, prior_gain, ratio, shown_by
 from .screening import FollowedScore, judged_until_m
 from .swept_line import SweptLine
 
@@ -69,7 +69,9 @@ def _mistaken(line: SweptLine, fit: Fit, cable: int, behind: int | None, step_m:
         return []
     score, back = FollowedScore(fit), fit.prediction.back()
     prior = prior_gain(line, fit, cable, behind, longer)
-    elsewhere = shown_by(line, fit, back, Move(cable, behind, 0.0, AS_USUAL), longer)
+    elsewhere = shown_by(
+        line, fit, back, Move(cable, behind, 0.0, AS_USUAL), moved_cables(line, fit, cable, behind, longer)
+    )
     plane = 1 + max(plane for plane, piece in enumerate(fit.prediction.pieces) if piece.part == cable)
     ahead, source = fit.prediction.waves.ahead[plane], back[plane]
     seen = fit.prediction.waves.forward[plane] ** 2 * (1 - source * ahead) * fit.prediction.by_reflection

@@ -8,10 +8,10 @@ import numpy as np
 from .arrays import ComplexArray, RealArray
 from .faults import PlacedFault
 from .fit import Fit
-from .line_waves import line_scattering, lumped_scattering
+from .line_waves import Scattering, line_scattering, lumped_scattering
 from .swept_line import CablePart, SweptLine
 
-__all__ = ["AS_USUAL", "Move", "changes_of", "lengths_of", "moved", "prior_gain", "ratio", "shown_by"]
+__all__ = ["AS_USUAL", "Move", "changes_of", "lengths_of", "moved", "moved_cables", "prior_gain", "ratio", "shown_by"]
 
 FURTHEST = 3.0  # deviations of length
 AS_USUAL = np.zeros(3)
@@ -72,24 +72,45 @@ def lengths_of(line: SweptLine, fit: Fit, cable: int, behind: int | None, step_m
     return steps[steps != 0] * step_m
 
 
-def shown_by(line: SweptLine, fit: Fit, back: list[ComplexArray], move: Move, longer_m: RealArray) -> ComplexArray:
-    """How a move by each of some lengths changes what is shown, (lengths, frequencies)."""
-    pieces, waves, z_0 = fit.prediction.pieces, fit.prediction.waves, line.impedance_ohm
-    moved_joints = _joints_behind(line, move.cable)
-    ports = lumped_scattering(line.lumped(_with_joints(line, fit, move)), z_0)
-    first = max(plane for plane, piece in enumerate(pieces) if piece.part == move.cable)
-    if move.next is None:
+class MovedCables(NamedTuple):
+    """The planes from which to which a move reaches, and the cables there as it makes them: (lengths, frequencies)."""
+
+    first: int
+    last: int
+    ports: dict[int, Scattering]
+
+
+def moved_cables(line: SweptLine, fit: Fit, cable: int, behind: int | None, longer_m: RealArray) -> MovedCables:
+    """A cable longer by each of some lengths [m], and one behind it as much shorter."""
+    pieces = fit.prediction.pieces
+    planes = {at: [plane for plane, piece in enumerate(pieces) if piece.part == at] for at in (cable, behind)}
+    first = max(planes[cable])
+    moved_joints = _joints_behind(line, cable)
+    if behind is None:
         last = max([first, *(plane for plane, piece in enumerate(pieces) if piece.part in moved_joints)])
     else:
-        last = min(plane for plane, piece in enumerate(pieces) if piece.part == move.next)
-    ahead = waves.ahead[last + 1]
-    for plane in range(last, first - 1, -1):
+        last = min(planes[behind])
+    ports = {}
+    for plane in {first, last}:
         piece = pieces[plane]
-        if plane in (first, last) and isinstance(line.parts[piece.part], CablePart):
-            longer = longer_m if plane == first else -longer_m * ratio(line, move.cable, piece.part)
+        if isinstance(line.parts[piece.part], CablePart):
+            longer = longer_m if plane == first else -longer_m * ratio(line, cable, piece.part)
             angle = line.propagation(fit.x, piece.part) * (piece.end_m - piece.begin_m)
             angle = angle + 1j * line.cable(piece.part).beta * longer[:, None]
-            ahead = line_scattering(line.cable_impedance(fit.x, piece.part), angle, z_0).ahead(ahead)
+            ports[plane] = line_scattering(line.cable_impedance(fit.x, piece.part), angle, line.impedance_ohm)
+    return MovedCables(first, last, ports)
+
+
+def shown_by(line: SweptLine, fit: Fit, back: list[ComplexArray], move: Move, cables: MovedCables) -> ComplexArray:
+    """How a move by each of some lengths changes what is shown, (lengths, frequencies)."""
+    pieces, waves, first = fit.prediction.pieces, fit.prediction.waves, cables.first
+    moved_joints = _joints_behind(line, move.cable)
+    ports = lumped_scattering(line.lumped(_with_joints(line, fit, move)), line.impedance_ohm)
+    ahead = waves.ahead[cables.last + 1]
+    for plane in range(cables.last, first - 1, -1):
+        piece = pieces[plane]
+        if plane in cables.ports:
+            ahead = cables.ports[plane].ahead(ahead)
         elif piece.is_lumped and piece.part in moved_joints and move.joints is not None:
             ahead = ports.row(piece.part).ahead(ahead)
         else:

@@ -53,8 +53,9 @@ class Prediction(NamedTuple):
         """The same at some of the frequencies."""
         pieces = [piece._replace(scattering=piece.scattering.at(points)) for piece in self.pieces]
         shown, by_reflection = self.shown[points], self.by_reflection[points]
-        slopes = np.take(self.slopes, points, axis=1)
-        return Prediction(shown, slopes, self.waves.at(points), pieces, by_reflection)
+        slopes, ahead = (np.take(rows, points, axis=1) for rows in (self.slopes, self.waves.ahead))
+        waves = LineWaves([piece.scattering for piece in pieces], ahead)
+        return Prediction(shown, slopes, waves, pieces, by_reflection)
 
     def back(self) -> list[ComplexArray]:
         """At every plane, the reflection of what lies back towards a matched analyser."""
@@ -129,7 +130,9 @@ class _Chain:
         for plane, piece in enumerate(self._pieces):
             wanders = self._x[self._wanders(piece.part)]
             if wanders.any() and self._is_cable(piece):
-                own = own + wanders @ self._wander_slopes(plane, piece)
+                impedance = self._inside(piece)[1]
+                (onward, _), (_, returning) = (self._travelling(end, impedance) for end in (plane, plane + 1))
+                own = own + wanders @ self._wander_slopes(piece, onward**2, returning**2)
         return self._seen(own).shown
 
     def prediction(self) -> Prediction:
@@ -201,7 +204,7 @@ class _Chain:
 
     def _wanders(self, part: int) -> slice:
         """Where the waves of a cable's impedance are among the parameters; of anything else nothing."""
-        return self._line.waves_met(part) if part in self._line.cables else slice(0)
+        return self._line.waves_met(part) if isinstance(self._line.parts[part], CablePart) else slice(0)
 
     def _inside(self, piece: Piece) -> tuple[ComplexArray, ComplexArray, Stretch | None]:
         """Propagation constant and impedance of a run of cable, and the stretch that it is."""
@@ -233,7 +236,8 @@ class _Chain:
         ]
         for own, change in enumerate(by_gamma):
             slopes[first + own] += by_length * (change if stretch is None else altered_wave(change, stretch))
-        stepped = (onward**2 - onward_end**2) + (returning_end**2 - returning**2)
+        forth, back = onward**2, returning_end**2
+        stepped = (forth - onward_end**2) + (back - returning**2)
         slopes[first + 4] += scale / 2 * stepped * prior.impedance / (1 + self._x[first + 4] * prior.impedance)
         # a fault's place moves the ends of the pieces beside it; a stretch up to the cable's end becomes shorter itself
         ended = piece.fault if piece.end_m == cable.length_m else None
@@ -242,17 +246,18 @@ class _Chain:
             if number is not None:
                 fault = self._faults[number]
                 slopes[self._offsets[number] + fault.size_count] += by_angle * gamma * sign * fault.place_deviation_m
-        rows, wanders = self._wander_slopes(plane, piece), self._wanders(piece.part)
+        rows, wanders = self._wander_slopes(piece, forth, back), self._wanders(piece.part)
         slopes[wanders] += rows
         added: ComplexArray = self._x[wanders] @ rows
         return added
 
-    def _wander_slopes(self, plane: int, piece: Piece) -> ComplexArray:
-        """A piece's share of the derivatives by the waves of its cable's impedance."""
+    def _wander_slopes(self, piece: Piece, forth: ComplexArray, back: ComplexArray) -> ComplexArray:
+        """A piece's share of the derivatives by the waves of its cable's impedance.
+
+        By the squares of the forward wave at its beginning and of the backward wave at its end.
+        """
         gamma, impedance, _ = self._inside(piece)
         cable = self._line.cable(piece.part)
-        (onward, _), (_, returning) = (self._travelling(end, impedance) for end in (plane, plane + 1))
-        forth, back = onward**2, returning**2
         returned = np.exp(-2 * gamma * (piece.end_m - piece.begin_m))
         turn, ends = _waves_at_ends(cable.wanders, cable.length_m, piece.begin_m, piece.end_m)
         own = np.array([forth - returned * back, back - returned * forth]) * 2 * gamma

@@ -9,7 +9,7 @@ import numpy as np
 
 from .arrays import ComplexArray
 from .fit import Fit, fitted
-from .moves import Move, changes_of, lengths_of, moved, prior_gain, shown_by
+from .moves import Move, changes_of, lengths_of, moved, moved_cables, prior_gain, shown_by
 from .screening import FollowedScore, thinned
 from .swept_line import SweptLine
 
@@ -45,9 +45,9 @@ def _best_moves(line: SweptLine, fit: Fit, step_m: float) -> list[Move]:
         longer = lengths_of(line, fit, cable, behind, step_m, MOST_TRIED // len(changes))
         if not longer.size:
             continue
-        prior = prior_gain(line, fit, cable, behind, longer)
+        prior, cables = prior_gain(line, fit, cable, behind, longer), moved_cables(line, fit, cable, behind, longer)
         for joints in (None, *TRIED_JOINTS):
-            gains = prior + score.of(shown_by(line, fit, back, Move(cable, behind, 0.0, joints), longer))
+            gains = prior + score.of(shown_by(line, fit, back, Move(cable, behind, 0.0, joints), cables))
             peak = int(np.argmax(gains))
             if gains[peak] > LEAST_GAIN:
                 found.append((float(gains[peak]), Move(cable, behind, float(longer[peak]), joints)))

@@ -13,7 +13,7 @@ from jointwise.calc.sweep.dark_joints import dark_fits
 from jointwise.calc.sweep.faults import AT_A_JOINT, IN_A_CABLE, PlacedFault
 from jointwise.calc.sweep.fit import fitted
 from jointwise.calc.sweep.mistaken_joints import mistaken_fits
-from jointwise.calc.sweep.moves import Move, moved, shown_by
+from jointwise.calc.sweep.moves import Move, moved, moved_cables, shown_by
 from jointwise.calc.sweep.prediction import predicted
 from jointwise.calc.sweep.prior import SweepSettings
 from jointwise.calc.sweep.requests import SweepRequest
@@ -36,7 +36,8 @@ def test_what_a_move_shows_is_what_the_moved_line_shows(cable, other, longer_m):
     fit = fitted(line, predicted(line, usual(line)).shown, usual(line), (), 0)
     move = Move(cables[cable], None if other is None else cables[other], longer_m, None)
 
-    [shown] = shown_by(line, fit, fit.prediction.back(), move, np.array([longer_m]))
+    moved_apart = moved_cables(line, fit, move.cable, move.next, np.array([longer_m]))
+    [shown] = shown_by(line, fit, fit.prediction.back(), move, moved_apart)
 
     _, x = moved(line, fit, move)
     assert shown == pytest.approx(predicted(line, x).shown - fit.prediction.shown, abs=1e-9)
