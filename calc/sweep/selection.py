@@ -26,8 +26,6 @@ __all__ = [
     "selection_of",
 ]
 
-UNEVEN = 0.025
-"""Reflection, rms, that a fault in a cable must make: good cables are uneven, and make less than that."""
 CABLE_ODDS = 2.0
 """Logarithm of the odds more that are asked of a fault in a cable: good ones look like it by being uneven."""
 VAGUE_ODDS = 3.0
@@ -38,7 +36,7 @@ four were sound. What looks like a fault anywhere is seldom one."""
 SECOND_ODDS, VAGUE_SECOND_ODDS = 8.0, 18.0
 """Logarithm of the odds that are asked of each of two faults, which must explain most of what one leaves: before a
 known end, and before one of which little is known."""
-UNEXPLAINED_LEAVES, UNEXPLAINED_SHARE, MOST_LEAVES = 0.95, 2.5, 1.2
+UNEXPLAINED_LEAVES, UNEXPLAINED_SHARE, MOST_LEAVES = 0.95, 2.0, 1.2
 """Share of what the intact line leaves from which on so much more reflection is asked: the fault explains no more of
 the sweep, only by parts nearer to the usual, and what is usual of a real line may be something else. Beyond the last
 share it explains less."""
@@ -234,11 +232,7 @@ def _is_found(line: SweptLine, first: Suspicion, intact: Fit) -> bool:
         share = UNEXPLAINED_SHARE
     elif left < FEW_LEAVES:
         share = STRONG_SHARE
-    return first.odds > asked and made_by(line, first.best) >= share * _least_reflection(first)
-
-
-def _least_reflection(suspicion: Suspicion) -> float:
-    return floor() if suspicion.where == "joint" else UNEVEN
+    return first.odds > asked and made_by(line, first.best) >= share * floor()
 
 
 def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]:
@@ -261,7 +255,7 @@ def _pair(line: SweptLine, hypotheses: Hypotheses, cell_m: float) -> list[Named]
     leaves = SECOND_LEAVES if min(made) > SECOND_SHARE * max(made) else SMALL_SECOND_LEAVES
     explains = min(misfits) < min(leaves * alone[0].misfit, SECOND_MISFIT)
     least = LEAST_SECOND_SHARE * max(made)
-    large = all(each.reflection > max(_least_reflection(each.suspicion), least) for each in named)
+    large = all(each.reflection > max(floor(), least) for each in named)
     return sorted(named, key=lambda each: -each.reflection) if elsewhere and explains and large else []
 
 

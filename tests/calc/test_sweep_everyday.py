@@ -108,8 +108,8 @@ def test_a_bad_joint_is_no_bad_cable_beside_another_fault():
     assert {fault["element"] for fault in faults} == {fault.element for fault in drawn.truth}
 
 
-def test_a_short_in_a_cable_is_laid_to_the_joint_that_may_be_there():
-    """A short is seldom met in a cable: the joint that usual lengths bring there is named, the cable beside it."""
+def test_a_short_where_no_joint_was_described_is_the_joint_that_may_be_there():
+    """A short is seldom met in a cable: the joint that usual lengths bring there is named."""
     drawn = draw_case(5009142, 1)
     [short] = drawn.truth
     assert short.what == "short"
@@ -117,8 +117,7 @@ def test_a_short_in_a_cable_is_laid_to_the_joint_that_may_be_there():
     answer = json.loads(call("sweep", json.dumps(drawn.request).encode()))
 
     [fault] = answer["line"]["faults"]
-    assert (fault["element"], fault["beside"]) == (short.element, [short.element + 1])
-    assert fault["likely"] == "a whisker of braid"
+    assert (fault["element"], fault["where"]) == (short.element, "joint")
 
 
 def test_lengths_that_fit_nearly_as_well_are_tried_too():

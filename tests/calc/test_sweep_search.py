@@ -18,7 +18,8 @@ from jointwise.calc.sweep.prediction import predicted
 from jointwise.calc.sweep.prior import SweepSettings
 from jointwise.calc.sweep.requests import SweepRequest
 from jointwise.calc.sweep.screening import screened_stretches
-from jointwise.calc.sweep.search import fit_hypotheses
+from jointwise.calc.sweep.search import Hypotheses, fit_hypotheses
+from jointwise.calc.sweep.selection import selection_of
 from jointwise.calc.sweep.settling import settled
 from jointwise.calc.sweep.starts import place_of
 from jointwise.calc.sweep.swept_line import swept_line
@@ -26,6 +27,7 @@ from jointwise.calc.sweep.swept_line import swept_line
 [SOAKED] = [kind for kind in IN_A_CABLE if kind.id == "soaked"]
 [SQUEEZED] = [kind for kind in IN_A_CABLE if kind.id == "capacitance"]
 [GAP] = [kind for kind in AT_A_JOINT if kind.id == "gap"]
+[SHORT], [SHORTED] = ([kind for kind in kinds if kind.id == "short"] for kinds in (AT_A_JOINT, IN_A_CABLE))
 
 
 @pytest.mark.parametrize(("cable", "other", "longer_m"), [(0, None, 0.3), (0, 1, -0.2), (0, 2, 0.25), (2, None, -0.1)])
@@ -122,6 +124,25 @@ def test_an_open_contact_whose_echo_was_taken_for_the_end():
 
     assert best.faults[0].part == middle
     assert best.misfit < 0.01
+
+
+@pytest.mark.parametrize(("noise", "named", "beside"), [(0.1, "joint", ["cable"]), (0.01, "cable", [])])
+def test_a_short_in_a_cable_is_laid_to_the_joint_that_may_be_there(noise, named, beside):
+    """A short is seldom met in a cable: the joint that usual lengths bring there is named unless it explains less."""
+    line, away_m, draw = line_of([17.0, 5.0], KnownEnd(what="open")), 0.45, np.random.default_rng(1)
+    [first, second], middle = line.cables, list(line.joints)[1]
+    in_cable, at_joint = PlacedFault(SHORTED, second, away_m, CELL_M / 4), PlacedFault(SHORT, middle)
+    here, there = np.append(usual(line), np.zeros(3)), np.append(usual(line), np.zeros(2))
+    there[line.offsets[first]] = away_m / 17.0 / line.prior.length
+    seen = predicted(line, here, [in_cable]).shown
+    seen = seen + noise * (draw.normal(size=FREQUENCY.size) + 1j * draw.normal(size=FREQUENCY.size))
+    fits = [fitted(line, seen, here, [in_cable], 20), fitted(line, seen, there, [at_joint], 20)]
+
+    found = selection_of(line, Hypotheses(fitted(line, seen, usual(line), (), 20), fits, [], []), CELL_M)
+
+    [fault] = found.named
+    assert fault.suspicion.where == named
+    assert [one.where for one in fault.beside] == beside
 
 
 def test_joints_at_rest_stay():
