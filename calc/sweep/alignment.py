@@ -41,7 +41,8 @@ def lower_bands(line: SweptLine) -> list[IndexArray]:
         if count >= FEWEST_BAND_POINTS:
             counts.append(count)
         top *= GROWTH
-    return [scattered(count, MOST_BAND_POINTS) for count in [*counts, frequency.size]]
+    most = line.points_of(MOST_BAND_POINTS)
+    return [scattered(count, most) for count in [*counts, frequency.size]]
 
 
 def aligned_fits(line: SweptLine, measured: ComplexArray, bands: list[IndexArray]) -> list[list[Fit]]:

@@ -27,9 +27,8 @@ from .verdict import assumed_sentences
 
 __all__ = ["check_line"]
 
-MOST_FITTED, MANY_PARTS = 240, 13
-"""Points that are fitted, fewer in proportion for a line of more parts: neighbours say the same of a line, and more of
-them would only sharpen its noise."""
+MOST_FITTED = 240
+"""Points that are fitted: neighbours say the same of a line, and more of them would only sharpen its noise."""
 
 MOST_CURVE_POINTS = 401
 END_CELLS = 2.0
@@ -48,7 +47,7 @@ def check_line(
     `earlier` is another sweep of the line with frequencies of its own [Hz].
     """
     line = swept_line(feedline, frequency, settings)
-    fitted_points = scattered(frequency.size, MOST_FITTED * MANY_PARTS // max(len(line.parts), MANY_PARTS))
+    fitted_points = scattered(frequency.size, line.points_of(MOST_FITTED))
     fitted_line = line.at(fitted_points)
     described = feedline.load.likely(frequency[fitted_points])[0]
     velocity, span = mean_velocity(fitted_line), float(frequency[-1] - frequency[0])

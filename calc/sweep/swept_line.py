@@ -56,6 +56,8 @@ WANDER_RADIANS_PER_M = 2.5
 """Of a wave of impedance along a cable, from which on shorter ones are smaller; never the longest few. Chosen on
 training lines: smaller finds more kinks, larger accuses fewer sound cables."""
 CABLE_PARAMETERS = 5
+MANY_PARTS = 13
+"""Parts, the end among them, beyond which fewer points are fitted."""
 INDEPENDENT, EXTRA_CELLS = 1.5, 10
 """Independent points for each cell of distance that a sweep resolves, and cells beside those within the cables."""
 
@@ -201,6 +203,10 @@ class SweptLine(NamedTuple):
         turns = sum(float(cable.beta[-1] * cable.length_m) for cable in self.cables.values()) / np.pi
         cells = turns * (1 - frequency[0] / frequency[-1]) + (ANTENNA_CELLS if self.is_end_vague else 0.0)
         return 2 * min(float(frequency.size), INDEPENDENT * (cells + EXTRA_CELLS))
+
+    def points_of(self, most: int) -> int:
+        """How many points are fitted where it is so many for a line of few parts: of many, each point takes longer."""
+        return most * MANY_PARTS // max(len(self.parts), MANY_PARTS)
 
     def begin_m(self, at: int) -> float:
         """Where a part begins along the cables as described [m]."""

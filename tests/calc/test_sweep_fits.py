@@ -98,3 +98,9 @@ def test_half_of_the_points_tell_the_same_fault(line, intact, monkeypatch):
     assert by_some.fault == by_all.fault
     assert (by_all.fault.kind, by_all.fault.part) == (RESISTANCE, list(line.joints)[1])
     assert by_some.score == pytest.approx(by_all.score, rel=0.3)
+
+
+@pytest.mark.parametrize(("cables", "points"), [(2, 240), (6, 222), (8, 173)])
+def test_a_line_of_many_parts_is_fitted_at_fewer_points(cables, points):
+    """Of few parts at all of them; of many in proportion, so that its answer takes no longer."""
+    assert line_of([5.0] * cables).points_of(240) == points
