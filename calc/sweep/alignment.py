@@ -24,7 +24,7 @@ GROWTH = 1.8
 FEWEST_BAND_POINTS, MOST_BAND_POINTS = 12, 96
 STAGE_ROUNDS = 6
 LAG = 100.0
-"""Evidence by which a fit may lag behind another one in a band, and still be followed."""
+"""Evidence by which a fit may lag behind another one in a band, and still be followed; chosen on training lines."""
 PHASE_STEP = 0.8
 REACH = 2.5  # deviations of length that are tried
 MOST_STRETCHES, KEPT_STRETCHES = 81, 3

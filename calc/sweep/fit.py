@@ -124,7 +124,7 @@ class Descent:
         """The fit that it has come to."""
         state, free, pull = self._state, self._free, pull_of(self._line, self._state.x)
         curvature = np.diag(pull)
-        curvature[np.ix_(free, free)] += self._normal_equations()[0] * (self._share / state.variance)
+        curvature[np.ix_(free, free)] += self._products_here()[0] * (self._share / state.variance)
         _, log_determinant = np.linalg.slogdet(curvature)
         evidence = -float(state.objective + log_determinant) / 2
         of_state = (state.x, state.prediction, state.residual, self._line.numbers, state.variance, state.objective)
@@ -133,7 +133,7 @@ class Descent:
     def _stepped(self) -> RealArray:
         """The parameters one step further, as damped as it is now."""
         x, free, weight = self._state.x, self._free, self._share / self._state.variance
-        normal, gradient = self._normal_equations()
+        normal, gradient = self._products_here()
         pull = pull_of(self._line, x)[free]
         curvature = normal * weight
         diagonal = np.einsum("ii->i", curvature)
@@ -152,7 +152,7 @@ class Descent:
         variance = float(np.sum(np.abs(residual) ** 2)) / (2 * measured.size) + NOISE_FLOOR**2
         return _State(x, prediction, residual, variance, line.numbers * float(np.log(variance)) + unusual(line, x))
 
-    def _normal_equations(self) -> tuple[RealArray, RealArray]:
+    def _products_here(self) -> tuple[RealArray, RealArray]:
         if self._products is None:
             self._products = _normal_equations(self._state.prediction.slopes[self._free], self._state.residual)
         return self._products

@@ -153,7 +153,10 @@ def test_what_comes_back_from_an_antenna_comes_at_any_delay(cells):
 
 
 def test_a_change_scores_by_what_becomes_less_odd():
-    """What does to a sweep what odd parts do wins the logarithm of the prior that they cost: half their squares."""
+    """What does to a sweep what odd parts do wins the logarithm of the prior that they cost: half their squares, about.
+
+    Without it, too, the parameters follow, as far as linear: that is taken off, and is a little less than nothing.
+    """
     own = line()
     odd = np.zeros(own.parameter_count)
     odd[own.offsets[FIRST_JOINT] : own.offsets[FIRST_JOINT] + 2] = 2.0, -3.0

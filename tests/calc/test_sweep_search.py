@@ -38,8 +38,8 @@ def test_what_a_move_shows_is_what_the_moved_line_shows(cable, other, longer_m):
     fit = fitted(line, predicted(line, usual(line)).shown, usual(line), (), 0)
     move = Move(cables[cable], None if other is None else cables[other], longer_m, None)
 
-    moved_apart = moved_cables(line, fit, move.cable, move.next, np.array([longer_m]))
-    [shown] = shown_by(line, fit, fit.prediction.back(), move, moved_apart)
+    cables_moved = moved_cables(line, fit, move.cable, move.next, np.array([longer_m]))
+    [shown] = shown_by(line, fit, fit.prediction.back(), move, cables_moved)
 
     _, x = moved(line, fit, move)
     assert shown == pytest.approx(predicted(line, x).shown - fit.prediction.shown, abs=1e-9)
